@@ -1,0 +1,39 @@
+@echo off
+rem Runs Evenhand. Builds it first if there is no build yet; says so on standard error only.
+setlocal
+set "home=%~dp0"
+set "jar=%home%target\evenhand.jar"
+set "archive=%home%target\evenhand.jsa"
+set "java=java"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
+set flags=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Dfile.encoding=UTF-8
+
+if not "%java%"=="java" goto java
+where java >nul 2>nul
+if errorlevel 1 (
+    echo evenhand: needs Java 17 or later, and finds no java on the path>&2
+    exit /b 2
+)
+:java
+
+if exist "%jar%" goto run
+where mvn >nul 2>nul
+if errorlevel 1 (
+    echo evenhand: is not built yet and needs Maven for that: no mvn on the path>&2
+    exit /b 2
+)
+echo evenhand: first use: building, which takes a minute or so>&2
+pushd "%home%.."
+call mvn -B -ntp -q -DskipTests -pl app -am package 1>&2 <nul
+popd
+if not exist "%jar%" (
+    echo evenhand: the build failed, the lines above say why>&2
+    exit /b 2
+)
+rem The classes of a small command in an archive that Java starts faster from; no harm if it cannot be made.
+"%java%" -XX:DumpLoadedClassList="%archive%.lst" %flags% -jar "%jar%" schema >nul 2>nul <nul
+"%java%" -Xshare:dump -XX:SharedClassListFile="%archive%.lst" -XX:SharedArchiveFile="%archive%" -cp "%jar%" >nul 2>nul <nul
+
+:run
+"%java%" %flags% -Xshare:auto -XX:SharedArchiveFile="%archive%" -jar "%jar%" %*
+exit /b %errorlevel%
