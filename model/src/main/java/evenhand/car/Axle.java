@@ -1,0 +1,170 @@
+package evenhand.car;
+
+import static evenhand.quantity.InvalidValue.require;
+
+import evenhand.tyre.Tyre;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One end of the car on its two wheels. */
+public sealed interface Axle permits Axle.Independent, Axle.Live {
+    /** Distance between contact-patch centres, m. */
+    double track();
+
+    Unsprung unsprung();
+
+    Spring spring();
+
+    Optional<Bar> bar();
+
+    Stops stops();
+
+    Optional<Damper> damper();
+
+    /** How far the body was let down by its perches, m; the heights of this record are those before. */
+    double lowered();
+
+    Alignment alignment();
+
+    Tyre tyre();
+
+    /** Moment of inertia of a live axle about its long axis of roll, kg·m², where known. */
+    OptionalDouble rollInertia();
+
+    /** Height of the roll centre above the ground at rest, m. */
+    double rollCentreHeight();
+
+    /** Change of the roll centre's height per mean bump travel, the wheels standing still. */
+    double rollCentrePerBump();
+
+    /**
+     * This axle after the body went down by its {@code lowered}: same links, springs and loads, perches down. Roll
+     * centre by {@code perBump}, bump gaps less, droop travel more, static camber of an independent wheel by its links.
+     */
+    Axle settled();
+
+    /** Roll stiffness of the bar, N·m/rad; zero without one. */
+    default double barRollStiffness() {
+        return bar().map(b -> b.rollStiffness(track())).orElse(0.0);
+    }
+
+    /** Wheels on links of their own. */
+    record Independent(
+            double track,
+            Unsprung unsprung,
+            RollCentre rollCentre,
+            Spring.AtWheel spring,
+            Optional<Bar> bar,
+            Stops stops,
+            Optional<Damper> damper,
+            double lowered,
+            double rollCamber,
+            Alignment alignment,
+            Tyre tyre,
+            OptionalDouble rollInertia)
+            implements Axle {
+        public Independent {
+            require(track > 0, "track", "must be above zero");
+            require(Double.isFinite(rollCamber), "rollCamber", "must be a finite number");
+            require(Math.abs(lowered) < 0.5, "lowered", "must be less than half a metre");
+        }
+
+        @Override
+        public double rollCentreHeight() {
+            return rollCentre.height();
+        }
+
+        @Override
+        public double rollCentrePerBump() {
+            return rollCentre.perBump();
+        }
+
+        /** Lean of a wheel per bump travel against the body, rad/m: 2·(1 − rollCamber)/track. */
+        public double camberPerBump() {
+            return 2 * (1 - rollCamber) / track;
+        }
+
+        @Override
+        public Axle settled() {
+            if (lowered == 0) {
+                return this;
+            }
+            return new Independent(
+                    track,
+                    unsprung,
+                    new RollCentre(rollCentre.height() + rollCentre.perBump() * lowered, rollCentre.perBump()),
+                    spring,
+                    bar,
+                    Lowering.stops(stops, lowered),
+                    damper,
+                    0,
+                    rollCamber,
+                    new Alignment(
+                            alignment.camber() - camberPerBump() * lowered,
+                            alignment.toe(),
+                            alignment.rollSteer(),
+                            alignment.lateralForceSteer(),
+                            alignment.aligningTorqueSteer()),
+                    tyre,
+                    rollInertia);
+        }
+    }
+
+    /** Roll centre of an independent axle: height at rest, m, and its change per bump travel. */
+    record RollCentre(double height, double perBump) {
+        public RollCentre {
+            require(Math.abs(height) < 2, "height", "must be less than two metres");
+            require(Math.abs(perBump) <= 20, "perBump", "must lie between -20 and 20");
+        }
+    }
+
+    /** A rigid axle on links or leaf springs. */
+    record Live(
+            double track,
+            Unsprung unsprung,
+            LateralLocator lateralLocator,
+            Spring spring,
+            Optional<Bar> bar,
+            Stops stops,
+            Optional<Damper> damper,
+            double lowered,
+            Alignment alignment,
+            Tyre tyre,
+            OptionalDouble rollInertia)
+            implements Axle {
+        public Live {
+            require(track > 0, "track", "must be above zero");
+            require(!(spring instanceof Spring.AtWheel), "spring", "needs its base on a live axle");
+            require(Math.abs(lowered) < 0.5, "lowered", "must be less than half a metre");
+        }
+
+        @Override
+        public double rollCentreHeight() {
+            return lateralLocator.height();
+        }
+
+        @Override
+        public double rollCentrePerBump() {
+            return lateralLocator.perBump();
+        }
+
+        @Override
+        public Axle settled() {
+            if (lowered == 0) {
+                return this;
+            }
+            return new Live(
+                    track,
+                    unsprung,
+                    lateralLocator.lowered(lowered),
+                    spring,
+                    bar,
+                    Lowering.stops(stops, lowered),
+                    damper,
+                    0,
+                    alignment,
+                    tyre,
+                    rollInertia);
+        }
+    }
+}

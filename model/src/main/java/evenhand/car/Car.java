@@ -1,0 +1,125 @@
+package evenhand.car;
+
+import static evenhand.quantity.InvalidValue.require;
+
+import java.util.OptionalDouble;
+
+/**
+ * One car as built, standing at rest on level ground. SI units, axes ISO 8855.
+ *
+ * @param weights mass and where it stands
+ * @param wheelbase L, m
+ * @param cgHeight height of the whole car's centre of gravity, m
+ * @param chassisTorsionalStiffness between the axles, N·m/rad; infinite = rigid
+ * @param steering steering gear
+ * @param air forces of the air
+ * @param rollingResistance rolling drag over load
+ * @param front front axle
+ * @param rear rear axle
+ * @param drive driven wheels
+ * @param pitchInertia of the sprung mass, kg·m², where known
+ */
+public record Car(
+        Weights weights,
+        double wheelbase,
+        double cgHeight,
+        double chassisTorsionalStiffness,
+        Steering steering,
+        Air air,
+        double rollingResistance,
+        Axle front,
+        Axle rear,
+        Drive drive,
+        OptionalDouble pitchInertia) {
+    public Car {
+        require(wheelbase > 0, "wheelbase", "must be above zero");
+        require(cgHeight > 0, "cgHeight", "must be above the ground");
+        require(chassisTorsionalStiffness > 0, "chassisTorsionalStiffness", "must be above zero");
+        require(rollingResistance >= 0, "rollingResistance", "must not be below zero");
+        require(rollingResistance < 1, "rollingResistance", "must be below 1");
+        require(pitchInertia.orElse(1) > 0, "pitchInertia", "must be above zero");
+        for (End end : End.values()) {
+            Axle axle = end == End.FRONT ? front : rear;
+            String key = end == End.FRONT ? "front" : "rear";
+            double share = end == End.FRONT ? weights.frontFraction() : 1 - weights.frontFraction();
+            double lighter = Math.min(weights.leftFraction(end), 1 - weights.leftFraction(end));
+            require(
+                    weights.mass() * share * lighter > axle.unsprung().mass() / 2,
+                    key + ".unsprungMass",
+                    "is more than stands on the wheels of this axle");
+        }
+        double sprungMoment = weights.mass() * cgHeight
+                - front.unsprung().mass() * front.unsprung().height()
+                - rear.unsprung().mass() * rear.unsprung().height();
+        require(sprungMoment > 0, "cgHeight", "is so low that the sprung mass would lie below the ground");
+    }
+
+    public Axle axle(End end) {
+        return end == End.FRONT ? front : rear;
+    }
+
+    /** Centre of gravity behind the front axle, m. */
+    public double cgBehindFront() {
+        return wheelbase * (1 - weights.frontFraction());
+    }
+
+    /** Load of a tyre at rest, N. */
+    public double staticLoad(End end, boolean left) {
+        double axleShare = end == End.FRONT ? weights.frontFraction() : 1 - weights.frontFraction();
+        double sideShare = left ? weights.leftFraction(end) : 1 - weights.leftFraction(end);
+        return weights.mass() * Weights.GRAVITY * axleShare * sideShare;
+    }
+
+    /** The part that the springs carry. */
+    public Sprung sprung() {
+        double muf = front.unsprung().mass();
+        double mur = rear.unsprung().mass();
+        double mass = weights.mass() - muf - mur;
+        double behindFront = (weights.mass() * cgBehindFront() - mur * wheelbase) / mass;
+        double height = (weights.mass() * cgHeight
+                        - muf * front.unsprung().height()
+                        - mur * rear.unsprung().height())
+                / mass;
+        return new Sprung(mass, behindFront, height, 1 - behindFront / wheelbase, behindFront / wheelbase);
+    }
+
+    /**
+     * Sprung mass, by moments of mass about the front axle and the ground.
+     *
+     * @param mass kg
+     * @param behindFront of its centre behind the front axle, m
+     * @param height of its centre above the ground, m
+     * @param frontShare part of it over the front axle
+     * @param rearShare part of it over the rear axle
+     */
+    public record Sprung(double mass, double behindFront, double height, double frontShare, double rearShare) {
+        public double share(End end) {
+            return end == End.FRONT ? frontShare : rearShare;
+        }
+    }
+
+    /** This car at the height that its axles' {@code lowered} leave; they are zero afterwards. */
+    public Car settled() {
+        return Lowering.settle(this);
+    }
+
+    /** This car seen in a mirror: its right turn is the mirror image of this one's left turn. */
+    public Car mirrored() {
+        return new Car(
+                weights.mirrored(),
+                wheelbase,
+                cgHeight,
+                chassisTorsionalStiffness,
+                steering,
+                air,
+                rollingResistance,
+                front,
+                rear,
+                new Drive(
+                        drive.axle(),
+                        drive.differential(),
+                        drive.finalDrive(),
+                        drive.shaftTurns().mirrored()),
+                pitchInertia);
+    }
+}

@@ -1,0 +1,45 @@
+package evenhand.car;
+
+import static evenhand.quantity.InvalidValue.require;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The dampers of one axle. Forces of bump and rebound are both positive.
+ *
+ * @param motionRatio damper travel over wheel travel, where known
+ * @param lean inwards going up, rad, of a live axle
+ * @param base distance between a live axle's lower damper mounts, m
+ * @param forces curves that hold now, where given
+ * @param settings named curves
+ * @param setting the one that is set
+ */
+public record Damper(
+        OptionalDouble motionRatio,
+        OptionalDouble lean,
+        OptionalDouble base,
+        Optional<Forces> forces,
+        List<Setting> settings,
+        Optional<String> setting) {
+    /** Force over speed, in bump and in rebound. */
+    public record Forces(Curve bump, Curve rebound) {}
+
+    /** A named pair of curves, for instance "3 clicks". */
+    public record Setting(String name, Forces forces) {}
+
+    public Damper {
+        settings = List.copyOf(settings);
+        require(motionRatio.orElse(1) > 0, "motionRatio", "must be above zero");
+        require(Math.abs(lean.orElse(0)) < Math.toRadians(80), "lean", "must be less than 80 deg");
+        require(base.orElse(1) > 0, "base", "must be above zero");
+        if (setting.isPresent()) {
+            String wanted = setting.get();
+            require(
+                    settings.stream().anyMatch(s -> s.name().equals(wanted)),
+                    "setting",
+                    "names no setting of this damper; write one of the names under \"settings\"");
+        }
+    }
+}

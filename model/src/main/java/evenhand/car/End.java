@@ -1,0 +1,7 @@
+package evenhand.car;
+
+/** An end of the car. */
+public enum End {
+    FRONT,
+    REAR
+}

@@ -1,0 +1,57 @@
+package evenhand.car;
+
+import static evenhand.quantity.InvalidValue.require;
+
+import java.util.OptionalDouble;
+
+/** The springs of one axle, left and right alike. */
+public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Leaning {
+    /** Rate of one spring along its line, N/m. */
+    double rate();
+
+    /** Lengths of one spring, for ride height and coil bind. */
+    Lengths lengths();
+
+    /** Lengths along the spring's line, m, each where known. */
+    record Lengths(OptionalDouble installed, OptionalDouble free, OptionalDouble solid) {
+        public static final Lengths UNKNOWN =
+                new Lengths(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+        public Lengths {
+            require(installed.orElse(1) > 0, "installedLength", "must be above zero");
+            require(free.orElse(1) > 0, "freeLength", "must be above zero");
+            require(solid.orElse(1) > 0, "solidLength", "must be above zero");
+            require(
+                    solid.orElse(0) < installed.orElse(Double.MAX_VALUE),
+                    "solidLength",
+                    "must be less than installedLength: the coils would be bound at rest");
+        }
+    }
+
+    /** Spring of an independent wheel; motion ratio = spring travel over wheel travel. */
+    record AtWheel(double rate, double motionRatio, Lengths lengths) implements Spring {
+        public AtWheel {
+            require(rate > 0, "rate", "must be above zero");
+            require(motionRatio > 0, "motionRatio", "must be above zero");
+        }
+    }
+
+    /** Upright springs of a live axle, worked through a motion ratio where they do not stand on the axle itself. */
+    record Upright(double rate, double base, double motionRatio, Lengths lengths) implements Spring {
+        public Upright {
+            require(rate > 0, "rate", "must be above zero");
+            require(base > 0, "base", "must be above zero");
+            require(motionRatio > 0, "motionRatio", "must be above zero");
+        }
+    }
+
+    /** Springs of a live axle that lean inwards going up by {@code lean}, rad; lower mounts {@code base} apart. */
+    record Leaning(double rate, double base, double lean, double lowerMountHeight, Lengths lengths) implements Spring {
+        public Leaning {
+            require(rate > 0, "rate", "must be above zero");
+            require(base > 0, "base", "must be above zero");
+            require(Math.abs(lean) < Math.toRadians(80), "lean", "must be less than 80 deg");
+            require(lowerMountHeight > 0, "lowerMountHeight", "must be above the ground");
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package evenhand.car;
+
+import static evenhand.quantity.InvalidValue.require;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What ends the travel of an axle's wheels. Gaps and travels are measured at the wheel of an independent axle, at the
+ * stop of a live one; {@code base} is the distance between a live axle's stops, the springs' base where absent.
+ */
+public record Stops(Optional<Bump> bump, Optional<Droop> droop, Optional<Metal> metal) {
+    public static final Stops NONE = new Stops(Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** A bump rubber; {@code gap} m left at rest, below zero where the car stands on it. */
+    public record Bump(double gap, Curve curve, OptionalDouble base) {
+        public Bump {
+            require(Double.isFinite(gap), "gap", "must be a finite length");
+            require(base.orElse(1) > 0, "base", "must be above zero");
+        }
+    }
+
+    /** The end of droop: {@code travel} m from rest, then {@code rate} N/m. */
+    public record Droop(double travel, double rate, OptionalDouble base) {
+        public Droop {
+            require(travel > 0, "travel", "must be above zero");
+            require(rate > 0, "rate", "must be above zero");
+            require(base.orElse(1) > 0, "base", "must be above zero");
+        }
+    }
+
+    /** Where metal meets, {@code gap} m from rest. */
+    public record Metal(double gap, OptionalDouble base) {
+        public Metal {
+            require(Double.isFinite(gap), "gap", "must be a finite length");
+            require(base.orElse(1) > 0, "base", "must be above zero");
+        }
+    }
+}
