@@ -1,0 +1,36 @@
+package evenhand.turn;
+
+/** The answer at one pace. */
+public sealed interface PaceAnswer permits PaceAnswer.InBalance, PaceAnswer.BeyondLimit {
+    /** Lateral acceleration of the pace, m/s². */
+    double lateralAcceleration();
+
+    /** The car turns at this pace. */
+    record InBalance(TurnRow row, Budget budget) implements PaceAnswer {
+        @Override
+        public double lateralAcceleration() {
+            return row.lateralAcceleration();
+        }
+    }
+
+    /** The car cannot turn at this pace. */
+    record BeyondLimit(double lateralAcceleration) implements PaceAnswer {}
+
+    /**
+     * What the understeer gradient at the pace is made of, rad per m/s², tangents at the solution.
+     *
+     * @param tyres difference of the axles' mean slips
+     * @param camber difference of the slips that lean is worth
+     * @param rollSteer steer by suspension roll
+     * @param lateralForceSteer give under side force
+     * @param aligningTorqueSteer give under aligning torque
+     * @param rest Ackermann geometry and finite angles
+     */
+    record Budget(
+            double tyres,
+            double camber,
+            double rollSteer,
+            double lateralForceSteer,
+            double aligningTorqueSteer,
+            double rest) {}
+}

@@ -1,0 +1,100 @@
+package evenhand.turn;
+
+import java.util.List;
+
+/**
+ * The car in balance at one lateral acceleration. SI; angles to the left positive, roll with the right side down
+ * positive; in a right turn angles and side forces change sign.
+ *
+ * @param lateralAcceleration ac = V²/R, m/s²
+ * @param speed V, m/s
+ * @param steer reference steer δ, rad
+ * @param ackermannSteer atan(L/√(R² − b²)), rad
+ * @param understeerGradient dδ/d(ac) at constant radius, rad per m/s²; no value at the limit itself
+ * @param rollGradient tangent of the shown roll, rad per m/s²
+ * @param sideslip β, rad
+ * @param roll of the body at the sprung centre of gravity, rad
+ * @param frontRoll rad
+ * @param rearRoll rad
+ * @param frontHeave ζ, m, up positive
+ * @param rearHeave m
+ * @param frontRollCentreHeight m
+ * @param rearRollCentreHeight m
+ * @param frontLoadTransfer (outer − inner)/2 less its value at rest, N
+ * @param rearLoadTransfer N
+ * @param frontGripUsed side force over what the loads allow
+ * @param rearGripUsed side force over what the loads allow
+ * @param driveForce P, N
+ * @param airDrag N
+ * @param wheels front left, front right, rear left, rear right
+ */
+public record TurnRow(
+        double lateralAcceleration,
+        double speed,
+        double steer,
+        double ackermannSteer,
+        java.util.OptionalDouble understeerGradient,
+        java.util.OptionalDouble rollGradient,
+        double sideslip,
+        double roll,
+        double frontRoll,
+        double rearRoll,
+        double frontHeave,
+        double rearHeave,
+        double frontRollCentreHeight,
+        double rearRollCentreHeight,
+        double frontLoadTransfer,
+        double rearLoadTransfer,
+        double frontGripUsed,
+        double rearGripUsed,
+        double driveForce,
+        double airDrag,
+        List<WheelState> wheels) {
+    public TurnRow {
+        wheels = List.copyOf(wheels);
+    }
+
+    /** Share of the front axle in the load transfer of both. */
+    public double frontLoadTransferShare() {
+        return frontLoadTransfer / (frontLoadTransfer + rearLoadTransfer);
+    }
+
+    /** Grip used at the front over grip used at the rear, less one: positive = the front has less in hand. */
+    public double gripBalance() {
+        return frontGripUsed / rearGripUsed - 1;
+    }
+
+    public WheelState wheel(Wheel wheel) {
+        return wheels.get(wheel.index());
+    }
+
+    /** The mirror image: a left turn's row as that of the mirrored car's right turn. */
+    TurnRow mirrored() {
+        return new TurnRow(
+                lateralAcceleration,
+                speed,
+                -steer,
+                ackermannSteer,
+                understeerGradient,
+                rollGradient,
+                -sideslip,
+                -roll,
+                -frontRoll,
+                -rearRoll,
+                frontHeave,
+                rearHeave,
+                frontRollCentreHeight,
+                rearRollCentreHeight,
+                frontLoadTransfer,
+                rearLoadTransfer,
+                frontGripUsed,
+                rearGripUsed,
+                driveForce,
+                airDrag,
+                List.of(
+                        wheels.get(1).mirrored(),
+                        wheels.get(0).mirrored(),
+                        wheels.get(3).mirrored(),
+                        wheels.get(2).mirrored()));
+    }
+}
