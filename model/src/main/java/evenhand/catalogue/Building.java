@@ -1,0 +1,210 @@
+package evenhand.catalogue;
+
+import static java.util.stream.Collectors.joining;
+
+import evenhand.car.Curve;
+import evenhand.quantity.InvalidValue;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes records from entries. A fault in one object does not keep the others from being looked at. */
+final class Building {
+    private final List<Built.Fault> faults = new ArrayList<>();
+    private final List<Adjustable> numbers = new ArrayList<>();
+
+    private Building() {}
+
+    static <T> Built<T> build(Shape<T> shape, Entries entries) {
+        Building building = new Building();
+        Optional<T> value = building.object(shape, entries, "");
+        return new Built<>(building.faults.isEmpty() ? value : Optional.empty(), building.faults, building.numbers);
+    }
+
+    private <T> Optional<T> object(Shape<T> shape, Entries entries, String path) {
+        Shape.Plain<? extends T> plain = shape.plain(entries);
+        Values values = new Values(plain);
+        boolean whole = true;
+        for (Slot<?> slot : plain.slots()) {
+            whole &= fill(slot, entries, path, values);
+        }
+        if (!whole) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(plain.builder().apply(values));
+        } catch (InvalidValue invalid) {
+            fault(Path.join(path, invalid.component()), String.valueOf(invalid.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    /** Puts the value of a slot where it has one. False if it should have one and has not. */
+    private <V> boolean fill(Slot<V> slot, Entries entries, String path, Values values) {
+        String here = Path.join(path, slot.key());
+        Entry entry = entries.given().get(slot.key());
+        Optional<Slot.Instead> instead = slot.instead()
+                .filter(other -> entries.given().containsKey(other.slot().key()));
+        Optional<V> value;
+        if (instead.isPresent() && entry != null && !instead.get().both()) {
+            fault(here, "stands beside " + instead.get().slot().key() + "; leave out one of the two");
+            return false;
+        } else if (instead.isPresent() && entry == null) {
+            return true;
+        } else if (entry != null) {
+            value = read(slot, entry, here);
+            if (value.isEmpty()) {
+                return slot.content() instanceof Content.Changes;
+            }
+        } else if (slot.standIn().isPresent()) {
+            value = standIn(slot, slot.standIn().get(), here, values, entries);
+            if (value.isEmpty()) {
+                return false;
+            }
+        } else if (slot.required()) {
+            fault(here, missing(slot));
+            return false;
+        } else {
+            return true;
+        }
+        values.put(slot, value.get());
+        return true;
+    }
+
+    private static String missing(Slot<?> slot) {
+        return "is missing"
+                + (slot.meaning().isEmpty() ? "" : ": give the " + slot.meaning())
+                + slot.instead().map(other -> ", or " + other.slot().key()).orElse("");
+    }
+
+    private <V> Optional<V> standIn(
+            Slot<V> slot, Slot.StandIn<V> standIn, String here, Values values, Entries entries) {
+        List<Slot<?>> wanting =
+                standIn.needs().stream().filter(needed -> !values.has(needed)).toList();
+        if (!wanting.isEmpty()) {
+            // A need that is there but could not be read, or was itself to be estimated, has its own line.
+            if (wanting.stream().noneMatch(need -> entries.given().containsKey(need.key()) || !isPlain(need))) {
+                fault(
+                        here,
+                        "is missing; give it, or "
+                                + wanting.stream().map(Slot::key).collect(joining(", ")) + " to estimate it from");
+            }
+            return Optional.empty();
+        }
+        V value;
+        try {
+            value = standIn.value().apply(values);
+        } catch (InvalidValue invalid) {
+            String path = here.substring(0, here.length() - slot.key().length()) + invalid.component();
+            fault(path, String.valueOf(invalid.getMessage()));
+            return Optional.empty();
+        }
+        if (value instanceof Double number && Double.isFinite(number)) {
+            boolean estimate = standIn.rule().isPresent();
+            note(
+                    here,
+                    slot,
+                    number,
+                    standIn.tolerance().at(number),
+                    estimate ? Adjustable.Origin.ESTIMATED : Adjustable.Origin.DEFAULT,
+                    standIn.rule().orElse(""),
+                    Optional.empty());
+        }
+        return Optional.of(value);
+    }
+
+    private static boolean isPlain(Slot<?> need) {
+        return need.standIn().isEmpty() && !(need.content() instanceof Content.Group);
+    }
+
+    @SuppressWarnings("unchecked") // each arm gives what its Content<V> says
+    private <V> Optional<V> read(Slot<V> slot, Entry entry, String here) {
+        Content<V> content = slot.content();
+        if (content instanceof Content.Measure && entry instanceof Entry.Measured measured) {
+            return (Optional<V>) number(slot, measured.quantity(), here);
+        } else if (content instanceof Content.Choice<V> choice && entry instanceof Entry.Word word) {
+            return Optional.ofNullable(choice.words().get(word.text()));
+        } else if (content instanceof Content.Text && entry instanceof Entry.Word word) {
+            return (Optional<V>) Optional.of(word.text());
+        } else if (content instanceof Content.Version version && entry instanceof Entry.Word) {
+            return (Optional<V>) Optional.of(version.known());
+        } else if (content instanceof Content.Texts && entry instanceof Entry.Texts texts) {
+            return (Optional<V>) Optional.of(texts.texts());
+        } else if (content instanceof Content.Points && entry instanceof Entry.Drawn drawn) {
+            return (Optional<V>) curve(drawn, here);
+        } else if (content instanceof Content.Group<V> group && entry instanceof Entries entries) {
+            return object(group.shape(), entries, here);
+        } else if (content instanceof Content.Groups<?> groups && entry instanceof Entry.Listed listed) {
+            return (Optional<V>) list(groups.shape(), listed, here);
+        }
+        return Optional.empty(); // unreadable: it has its line already
+    }
+
+    private <V> Optional<Double> number(Slot<V> slot, Quantity quantity, String here) {
+        Range bounds = slot.bounds();
+        if (!bounds.holds(quantity.si())) {
+            boolean low = quantity.si() < bounds.low();
+            Quantity bound = Quantity.of(low ? bounds.low() : bounds.high(), quantity.unit());
+            fault(
+                    here,
+                    "must be at " + (low ? "least " : "most ") + bound.text() + ", not "
+                            + quantity.text().replaceAll("[\\p{Cntrl}\u2028\u2029]", " "));
+            return Optional.empty();
+        }
+        note(
+                here,
+                slot,
+                quantity.si(),
+                quantity.tolerance(),
+                Adjustable.Origin.GIVEN,
+                "",
+                Optional.of(quantity.unit()));
+        return Optional.of(quantity.si());
+    }
+
+    @SuppressWarnings("unchecked") // only slots of measures hold doubles
+    private void note(
+            String path,
+            Slot<?> slot,
+            double si,
+            double tolerance,
+            Adjustable.Origin origin,
+            String rule,
+            Optional<Unit> unit) {
+        if (slot.content() instanceof Content.Measure measure) {
+            numbers.add(new Adjustable(
+                    path,
+                    (Slot<Double>) slot,
+                    si,
+                    tolerance,
+                    origin,
+                    rule,
+                    unit.orElseGet(() -> measure.dimension().metric())));
+        }
+    }
+
+    private Optional<Curve> curve(Entry.Drawn drawn, String here) {
+        try {
+            return Optional.of(new Curve(drawn.points().stream()
+                    .map(point -> new Curve.Point(point.at().si(), point.force().si()))
+                    .toList()));
+        } catch (InvalidValue invalid) {
+            fault(here, String.valueOf(invalid.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private <T> Optional<List<T>> list(Shape<T> shape, Entry.Listed listed, String here) {
+        List<T> items = new ArrayList<>();
+        for (int i = 0; i < listed.items().size(); i++) {
+            object(shape, listed.items().get(i), here + "[" + i + "]").ifPresent(items::add);
+        }
+        return items.size() == listed.items().size() ? Optional.of(List.copyOf(items)) : Optional.empty();
+    }
+
+    private void fault(String path, String what) {
+        faults.add(new Built.Fault(path, what));
+    }
+}

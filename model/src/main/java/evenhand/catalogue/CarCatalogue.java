@@ -1,0 +1,215 @@
+package evenhand.catalogue;
+
+import static evenhand.catalogue.Shape.as;
+import static evenhand.catalogue.Shape.kinds;
+import static evenhand.catalogue.Shape.shape;
+import static evenhand.catalogue.Slot.choice;
+import static evenhand.catalogue.Slot.group;
+import static evenhand.catalogue.Slot.inOrder;
+import static evenhand.catalogue.Slot.length;
+import static evenhand.catalogue.Slot.measure;
+import static evenhand.catalogue.Slot.ratio;
+
+import evenhand.car.Air;
+import evenhand.car.Axle;
+import evenhand.car.Car;
+import evenhand.car.Drive;
+import evenhand.car.End;
+import evenhand.car.Steering;
+import evenhand.car.Weights;
+import evenhand.quantity.Dimension;
+
+/** The whole car. */
+final class CarCatalogue {
+    private static final double DEGREE = Math.toRadians(1);
+
+    static final Slot<Double> WHEELBASE = length("wheelbase")
+            .means("distance between the axles")
+            .measured("tape between plumb lines", Amount.of(0.003))
+            .usual(1.8, 3.3)
+            .usualStep(Amount.of(0.02))
+            .within(0.2, 10);
+
+    static final Slot<WeightCatalogue.Lift> AXLE_LIFT = group("axleLift", WeightCatalogue.AXLE_LIFT)
+            .optional()
+            .means("weighings with one axle raised, from which the height of the centre of gravity is computed");
+
+    static final Slot<Double> CG_HEIGHT = length("cgHeight")
+            .means("height of the whole car's centre of gravity above the ground")
+            .measured("axle lift", Amount.of(0.04))
+            .usual(0.35, 0.75)
+            .usualStep(Amount.of(0.01))
+            .within(0.01, 3)
+            .unless(AXLE_LIFT);
+
+    static final Slot<Double> CHASSIS = measure("chassisTorsionalStiffness", Dimension.ROLL_STIFFNESS)
+            .means("torsional stiffness of body and frame between the axles; rigid where absent")
+            .measured("twist under a weight", Amount.percent(10))
+            .usual(500 / DEGREE, 50_000 / DEGREE)
+            .usualStep(Amount.percent(20))
+            .within(1, 1e10)
+            .defaultsTo(Double.POSITIVE_INFINITY);
+
+    static final Slot<Double> STEERING_RATIO = ratio("ratio")
+            .means("angle of the steering wheel over steer of the front wheels")
+            .measured("degree plate", Amount.percent(3))
+            .usual(8, 25)
+            .within(0.5, 100)
+            .defaultsTo(Steering.USUAL.ratio());
+
+    static final Slot<Double> ACKERMANN_SHARE = ratio("ackermannShare")
+            .means("1 = both front wheels aim at one centre of the turn, 0 = parallel")
+            .usual(-0.3, 1.2)
+            .usualStep(Amount.of(0.1))
+            .within(-2, 2)
+            .defaultsTo(Steering.USUAL.ackermannShare());
+
+    static final Shape<Steering> STEERING_SHAPE = shape(
+            "steering",
+            v -> new Steering(v.of(STEERING_RATIO), v.of(ACKERMANN_SHARE)),
+            STEERING_RATIO,
+            ACKERMANN_SHARE);
+    static final Slot<Steering> STEERING =
+            group("steering", STEERING_SHAPE).means("steering gear").defaultsTo(Steering.USUAL);
+
+    static final Slot<Double> DRAG_AREA =
+            area("dragArea", "drag coefficient times frontal area").usual(0, 1.5);
+    static final Slot<Double> DRAG_HEIGHT = length("dragHeight")
+            .optional()
+            .means("height at which the drag acts; that of the centre of gravity where absent")
+            .usual(0.2, 1)
+            .usualStep(Amount.of(0.02))
+            .within(0, 3);
+    static final Slot<Double> FRONT_LIFT_AREA = area(
+                    "frontLiftArea", "lift coefficient of the front axle times area; negative presses down")
+            .usual(-0.5, 0.5);
+    static final Slot<Double> REAR_LIFT_AREA = area(
+                    "rearLiftArea", "lift coefficient of the rear axle times area; negative presses down")
+            .usual(-0.8, 0.5);
+
+    static final Shape<Air> AIR_SHAPE = shape(
+            "air",
+            v -> new Air(v.of(DRAG_AREA), v.maybe(DRAG_HEIGHT), v.of(FRONT_LIFT_AREA), v.of(REAR_LIFT_AREA)),
+            DRAG_AREA,
+            DRAG_HEIGHT,
+            FRONT_LIFT_AREA,
+            REAR_LIFT_AREA);
+    static final Slot<Air> AIR =
+            group("air", AIR_SHAPE).means("forces of the air").defaultsTo(Air.NONE);
+
+    static final Slot<Double> ROLLING_RESISTANCE = ratio("rollingResistance")
+            .means("rolling drag over load")
+            .usual(0, 0.025)
+            .usualStep(Amount.of(0.002))
+            .within(0, 0.9)
+            .defaultsTo(0.0);
+
+    static final Slot<Axle> FRONT = group("front", AxleCatalogue.AXLE).means("front axle");
+    static final Slot<Axle> REAR = group("rear", AxleCatalogue.AXLE).means("rear axle");
+
+    static final Slot<Double> BIAS_RATIO = ratio("biasRatio")
+            .means("greater share of the drive force over the lesser at which the differential gives way")
+            .usual(1.3, 6)
+            .usualStep(Amount.of(0.5))
+            .within(1, 1000);
+
+    static final Shape<Drive.Differential> DIFFERENTIAL_SHAPE = kinds(
+            "differential",
+            "kind",
+            "how the drive force is shared between the wheels",
+            as("open", shape("openDifferential", v -> new Drive.Differential.Open())),
+            as("locked", shape("lockedDifferential", v -> new Drive.Differential.Locked())),
+            as(
+                    "torque-biasing",
+                    shape(
+                            "torqueBiasingDifferential",
+                            v -> new Drive.Differential.TorqueBiasing(v.of(BIAS_RATIO)),
+                            BIAS_RATIO)));
+
+    static final Slot<End> DRIVEN =
+            choice("axle", WeightCatalogue.ENDS).means("driven axle").defaultsTo(Drive.USUAL.axle());
+    static final Slot<Drive.Differential> DIFFERENTIAL = group("differential", DIFFERENTIAL_SHAPE)
+            .means("differential of the driven axle, by its kind")
+            .defaultsTo(Drive.USUAL.differential());
+    static final Slot<Double> FINAL_DRIVE = ratio("finalDrive")
+            .optional()
+            .means(
+                    "turns of the propeller shaft per turn of the wheels; a driven live axle then feels the shaft's torque")
+            .usual(2.5, 6)
+            .usualStep(Amount.of(0.2))
+            .within(0.1, 50);
+    static final Slot<Drive.ShaftTurns> SHAFT_TURNS = choice(
+                    "shaftTurns",
+                    inOrder(
+                            "anticlockwise from behind",
+                            Drive.ShaftTurns.ANTICLOCKWISE,
+                            "clockwise from behind",
+                            Drive.ShaftTurns.CLOCKWISE))
+            .means("sense in which the propeller shaft turns, driving forwards")
+            .defaultsTo(Drive.USUAL.shaftTurns());
+
+    static final Shape<Drive> DRIVE_SHAPE = shape(
+            "drive",
+            v -> new Drive(v.of(DRIVEN), v.of(DIFFERENTIAL), v.maybe(FINAL_DRIVE), v.of(SHAFT_TURNS)),
+            DRIVEN,
+            DIFFERENTIAL,
+            FINAL_DRIVE,
+            SHAFT_TURNS);
+    static final Slot<Drive> DRIVE =
+            group("drive", DRIVE_SHAPE).means("driven wheels").defaultsTo(Drive.USUAL);
+
+    static final Slot<Double> PITCH_INERTIA = measure("pitchInertia", Dimension.INERTIA)
+            .optional()
+            .means("moment of inertia of the sprung mass in pitch")
+            .usual(500, 5000)
+            .usualStep(Amount.percent(10))
+            .within(1, 1e6);
+
+    static final Shape<Car> CAR = shape(
+            "car",
+            CarCatalogue::car,
+            WeightCatalogue.MASS,
+            WeightCatalogue.FRONT_WEIGHT_FRACTION,
+            WeightCatalogue.CORNER_WEIGHTS,
+            WHEELBASE,
+            CG_HEIGHT,
+            AXLE_LIFT,
+            CHASSIS,
+            STEERING,
+            AIR,
+            ROLLING_RESISTANCE,
+            FRONT,
+            REAR,
+            DRIVE,
+            PITCH_INERTIA);
+
+    private CarCatalogue() {}
+
+    private static Slot<Double> area(String key, String meaning) {
+        return measure(key, Dimension.AREA)
+                .means(meaning)
+                .usualStep(Amount.of(0.05))
+                .within(key.equals("dragArea") ? 0 : -100, 100)
+                .defaultsTo(0.0);
+    }
+
+    private static Car car(Values v) {
+        Weights weights = WeightCatalogue.weights(v);
+        Axle front = v.of(FRONT);
+        Axle rear = v.of(REAR);
+        double cgHeight =
+                v.optional(CG_HEIGHT).orElseGet(() -> v.of(AXLE_LIFT).cgHeight(weights, v.of(WHEELBASE), front, rear));
+        return new Car(
+                weights,
+                v.of(WHEELBASE),
+                cgHeight,
+                v.of(CHASSIS),
+                v.of(STEERING),
+                v.of(AIR),
+                v.of(ROLLING_RESISTANCE),
+                front,
+                rear,
+                v.of(DRIVE),
+                v.maybe(PITCH_INERTIA));
+    }
+}

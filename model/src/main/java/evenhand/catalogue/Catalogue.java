@@ -1,0 +1,238 @@
+package evenhand.catalogue;
+
+import evenhand.car.Car;
+import evenhand.quantity.InvalidValue;
+import evenhand.quantity.Quantity;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The way into a car by paths: what can be named, read, changed and compared. */
+public final class Catalogue {
+    /** The car as it is declared. */
+    public static final Shape<Car> CAR = CarCatalogue.CAR;
+
+    private Catalogue() {}
+
+    /**
+     * One difference between two cars: a number, word or curve, or a whole object where one has it and the other has not, or
+     * where its kind changes.
+     */
+    public record Difference(String path, Optional<Entry> from, Optional<Entry> to) {
+        public String fromText() {
+            return from.map(Entry::text).orElse("none");
+        }
+
+        public String toText() {
+            return to.map(Entry::text).orElse("none");
+        }
+    }
+
+    public static Built<Car> build(Entries car) {
+        return Building.build(CAR, car);
+    }
+
+    /** Builds any shape; for the parts of a file that are no car. */
+    public static <T> Built<T> build(Shape<T> shape, Entries entries) {
+        return Building.build(shape, entries);
+    }
+
+    /** Every number that this car has, with value, step, usual range and words; given, default or estimated. */
+    public static List<Adjustable> adjustments(Entries car) {
+        return build(car).values();
+    }
+
+    /**
+     * The declaration of the number at a path of this car.
+     *
+     * @throws InvalidValue if there is none, with the nearest key
+     */
+    public static Slot<Double> slot(Entries car, String path) {
+        return measure(find(CAR, car, Path.of(path), 0), path);
+    }
+
+    /** The number as the person gave it; empty where it is absent from the file. */
+    public static Optional<Quantity> get(Entries car, String path) {
+        slot(car, path);
+        return entry(car, path).map(entry -> ((Entry.Measured) entry).quantity());
+    }
+
+    /** The number given, SI; empty where it is absent from the file. */
+    public static OptionalDouble number(Entries car, String path) {
+        return get(car, path).map(q -> OptionalDouble.of(q.si())).orElseGet(OptionalDouble::empty);
+    }
+
+    /** This car with another number at a path, in the unit and with the tolerance that the person used. */
+    public static Entries with(Entries car, String path, double si) {
+        Slot<Double> slot = slot(car, path);
+        if (!(slot.content() instanceof Content.Measure measure)) {
+            throw new IllegalStateException("a slot of numbers that is no measure: " + path);
+        }
+        Optional<Quantity> before = get(car, path);
+        String text = (si + " " + measure.dimension().jsonUnit()).strip();
+        return with(
+                car,
+                path,
+                new Quantity(
+                        si,
+                        before.map(Quantity::tolerance).orElse(0.0),
+                        measure.dimension(),
+                        text,
+                        before.map(Quantity::unit)
+                                .orElseGet(() -> measure.dimension().metric())));
+    }
+
+    /** This car with another quantity at a path. */
+    public static Entries with(Entries car, String path, Quantity quantity) {
+        slot(car, path);
+        return with(car, path, Optional.of(new Entry.Measured(quantity)));
+    }
+
+    /** The other car's side of a difference, put into this car. */
+    public static Entries with(Entries car, Difference difference) {
+        return with(car, difference.path(), difference.to());
+    }
+
+    private static Entries with(Entries car, String path, Optional<Entry> entry) {
+        Path steps = Path.of(path);
+        return put(car, steps, 0, entry);
+    }
+
+    private static Entries put(Entries entries, Path path, int depth, Optional<Entry> entry) {
+        Path.Step step = path.steps().get(depth);
+        boolean last = depth == path.steps().size() - 1;
+        if (step.index() >= 0 && entries.given().get(step.key()) instanceof Entry.Listed listed && !last) {
+            List<Entries> items = new ArrayList<>(listed.items());
+            items.set(step.index(), put(items.get(step.index()), path, depth + 1, entry));
+            return entries.with(step.key(), Optional.of(new Entry.Listed(items)));
+        }
+        if (last) {
+            return entries.with(step.key(), entry);
+        }
+        Entries below = entries.given().get(step.key()) instanceof Entries group
+                ? group
+                : new Entries(Optional.empty(), Map.of());
+        return entries.with(step.key(), Optional.of(put(below, path, depth + 1, entry)));
+    }
+
+    private static Optional<Entry> entry(Entries car, String path) {
+        Entry here = car;
+        for (Path.Step step : Path.of(path).steps()) {
+            Entry below = here instanceof Entries entries ? entries.given().get(step.key()) : null;
+            if (below instanceof Entry.Listed listed
+                    && step.index() >= 0
+                    && step.index() < listed.items().size()) {
+                below = listed.items().get(step.index());
+            }
+            if (below == null) {
+                return Optional.empty();
+            }
+            here = below;
+        }
+        return Optional.of(here);
+    }
+
+    /** In what the second car differs from the first, in the order of the catalogue. */
+    public static List<Difference> differences(Entries from, Entries to) {
+        List<Difference> differences = new ArrayList<>();
+        collect("", from, to, differences);
+        return List.copyOf(differences);
+    }
+
+    private static void collect(String path, Entries from, Entries to, List<Difference> differences) {
+        if (!from.kind().equals(to.kind())) {
+            differences.add(new Difference(path, Optional.of(from), Optional.of(to)));
+            return;
+        }
+        Set<String> keys = new LinkedHashSet<>(from.given().keySet());
+        keys.addAll(to.given().keySet());
+        for (String key : keys) {
+            Optional<Entry> before = from.get(key);
+            Optional<Entry> after = to.get(key);
+            String here = Path.join(path, key);
+            if (before.isPresent()
+                    && after.isPresent()
+                    && before.get() instanceof Entries one
+                    && after.get() instanceof Entries other) {
+                collect(here, one, other, differences);
+            } else if (!same(before, after)) {
+                differences.add(new Difference(here, before, after));
+            }
+        }
+    }
+
+    /** Whether two entries mean the same: "275 mm" and "0.275 m" do. */
+    private static boolean same(Optional<Entry> one, Optional<Entry> other) {
+        if (one.isPresent()
+                && other.isPresent()
+                && one.get() instanceof Entry.Measured a
+                && other.get() instanceof Entry.Measured b) {
+            return a.quantity().si() == b.quantity().si();
+        }
+        return one.equals(other);
+    }
+
+    private static Slot<?> find(Shape<?> shape, Entries entries, Path path, int depth) {
+        Shape.Plain<?> plain = shape.plain(entries);
+        Path.Step step = path.steps().get(depth);
+        String here = new Path(path.steps().subList(0, depth + 1)).toString();
+        if (shape instanceof Shape.Kinds<?> kinds && kinds.key().equals(step.key())) {
+            throw new InvalidValue(here, "names no single quantity or ratio, but a kind; change it in a set-up");
+        }
+        Slot<?> slot = plain.slot(step.key())
+                .orElseThrow(() -> new InvalidValue(
+                        here,
+                        "is unknown; the nearest known key is "
+                                + Nearest.to(
+                                        step.key(),
+                                        plain.slots().stream().map(Slot::key).toList())));
+        if (depth == path.steps().size() - 1) {
+            return slot;
+        }
+        Entry below = entries.given().get(step.key());
+        if (slot.content() instanceof Content.Group<?> group) {
+            if (below instanceof Entries inside) {
+                return find(group.shape(), inside, path, depth + 1);
+            }
+            if (group.shape() instanceof Shape.Plain<?> whole && slot.standIn().isPresent()) {
+                return find(whole, new Entries(Optional.empty(), Map.of()), path, depth + 1);
+            }
+            throw new InvalidValue(here, "is not on this car; give it in the file first");
+        }
+        if (slot.content() instanceof Content.Groups<?> groups
+                && below instanceof Entry.Listed listed
+                && step.index() >= 0
+                && step.index() < listed.items().size()) {
+            return find(groups.shape(), listed.items().get(step.index()), path, depth + 1);
+        }
+        throw new InvalidValue(here, "has no keys below it on this car");
+    }
+
+    @SuppressWarnings("unchecked") // only slots of measures hold doubles
+    private static Slot<Double> measure(Slot<?> slot, String path) {
+        if (slot.content() instanceof Content.Measure) {
+            return (Slot<Double>) slot;
+        }
+        throw new InvalidValue(
+                path,
+                "names no single quantity or ratio"
+                        + (slot.content() instanceof Content.Group<?> group
+                                ? "; name one of its keys, for example " + Path.join(path, firstMeasure(group.shape()))
+                                : ""));
+    }
+
+    private static String firstMeasure(Shape<?> shape) {
+        Shape.Plain<?> plain = shape instanceof Shape.Plain<?> single
+                ? single
+                : ((Shape.Kinds<?>) shape).kinds().values().iterator().next();
+        return plain.slots().stream()
+                .filter(slot -> slot.content() instanceof Content.Measure)
+                .map(Slot::key)
+                .findFirst()
+                .orElse("");
+    }
+}

@@ -1,0 +1,49 @@
+package evenhand.catalogue;
+
+import java.util.Collection;
+import java.util.Locale;
+
+/** Finds the word that was probably meant. */
+public final class Nearest {
+    private Nearest() {}
+
+    /** The nearest of some words by Levenshtein's distance, small and capital letters alike; empty where there are none. */
+    public static String to(String written, Collection<String> known) {
+        String nearest = "";
+        int least = Integer.MAX_VALUE;
+        // A key of more than 60 letters is no slip of the pen; the cut keeps the work small.
+        String cut = written.substring(0, Math.min(written.length(), 60)).toLowerCase(Locale.ROOT);
+        for (String word : known) {
+            int distance = distance(cut, word.toLowerCase(Locale.ROOT));
+            if (distance < least) {
+                least = distance;
+                nearest = word;
+            }
+        }
+        return nearest;
+    }
+
+    /** Whether one word is the other with a slip of the pen: two letters wrong, or a third of them. */
+    public static boolean isSlip(String written, String meant) {
+        return written.length() <= 60
+                && distance(written.toLowerCase(Locale.ROOT), meant.toLowerCase(Locale.ROOT))
+                        <= Math.max(2, meant.length() / 3);
+    }
+
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
+            }
+        }
+        return row[b.length()];
+    }
+}

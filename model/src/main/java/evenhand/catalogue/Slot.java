@@ -1,0 +1,248 @@
+package evenhand.catalogue;
+
+import evenhand.car.Curve;
+import evenhand.quantity.Dimension;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One key of the file, declared once: what it holds, what it means, how it is measured, what is usual, and what stands in for it
+ * where it is absent. Each method gives a new slot with one thing more said.
+ */
+public final class Slot<V> {
+    private static final Range ANYTHING = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+    /**
+     * What stands in for an absent value.
+     *
+     * @param needs slots, declared before this one, without which it cannot be had
+     * @param value from the values before it
+     * @param rule in words where it is an estimate, to be listed in every answer
+     * @param tolerance of the estimate
+     */
+    public record StandIn<V>(List<Slot<?>> needs, Function<Values, V> value, Optional<String> rule, Amount tolerance) {}
+
+    /**
+     * Another slot that may be given instead of this one.
+     *
+     * @param both whether both may stand together, this one then without effect
+     */
+    public record Instead(Slot<?> slot, boolean both) {}
+
+    private final String key;
+    private final Content<V> content;
+    private final boolean required;
+    private final Told told;
+    private final Optional<StandIn<V>> standIn;
+    private final Optional<Instead> instead;
+
+    /** What a person is told of a slot. */
+    private record Told(
+            String meaning, String how, Amount tolerance, Optional<Range> usual, Optional<Amount> step, Range bounds) {}
+
+    private Slot(
+            String key,
+            Content<V> content,
+            boolean required,
+            Told told,
+            Optional<StandIn<V>> standIn,
+            Optional<Instead> instead) {
+        this.key = key;
+        this.content = content;
+        this.required = required;
+        this.told = told;
+        this.standIn = standIn;
+        this.instead = instead;
+    }
+
+    private static <V> Slot<V> of(String key, Content<V> content) {
+        return new Slot<>(
+                key,
+                content,
+                true,
+                new Told("", "", Amount.NONE, Optional.empty(), Optional.empty(), ANYTHING),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    public static Slot<Double> measure(String key, Dimension dimension) {
+        return of(key, new Content.Measure(dimension));
+    }
+
+    public static Slot<Double> length(String key) {
+        return measure(key, Dimension.LENGTH);
+    }
+
+    public static Slot<Double> mass(String key) {
+        return measure(key, Dimension.MASS);
+    }
+
+    public static Slot<Double> angle(String key) {
+        return measure(key, Dimension.ANGLE);
+    }
+
+    public static Slot<Double> ratio(String key) {
+        return measure(key, Dimension.RATIO);
+    }
+
+    public static <V> Slot<V> choice(String key, Map<String, V> words) {
+        return of(key, new Content.Choice<>(words));
+    }
+
+    /** Two words in this order. */
+    static <V> Map<String, V> inOrder(String first, V one, String second, V other) {
+        Map<String, V> words = new LinkedHashMap<>();
+        words.put(first, one);
+        words.put(second, other);
+        return words;
+    }
+
+    public static Slot<String> text(String key) {
+        return of(key, new Content.Text());
+    }
+
+    public static Slot<Map<String, String>> texts(String key) {
+        return of(key, new Content.Texts());
+    }
+
+    public static Slot<Curve> curve(String key, Dimension at) {
+        return of(key, new Content.Points(at));
+    }
+
+    public static <V> Slot<V> group(String key, Shape<V> shape) {
+        return of(key, new Content.Group<>(shape));
+    }
+
+    public static <V> Slot<List<V>> groups(String key, Shape<V> shape) {
+        return of(key, new Content.Groups<>(shape));
+    }
+
+    public static <V> Slot<V> changes(String key, Shape<V> shape) {
+        return of(key, new Content.Changes<>(shape));
+    }
+
+    public static Slot<Integer> version(String key, int known) {
+        return of(key, new Content.Version(known));
+    }
+
+    /** The meaning, in the words of the trade. */
+    public Slot<V> means(String words) {
+        return told(new Told(words, told.how, told.tolerance, told.usual, told.step, told.bounds));
+    }
+
+    /** How a shop measures it, and the tolerance of that: two standard deviations. */
+    public Slot<V> measured(String how, Amount tolerance) {
+        return told(new Told(told.meaning, how, tolerance, told.usual, told.step, told.bounds));
+    }
+
+    /** What cars have; outside there is a warning, never a refusal. */
+    public Slot<V> usual(double low, double high) {
+        return told(new Told(
+                told.meaning, told.how, told.tolerance, Optional.of(new Range(low, high)), told.step, told.bounds));
+    }
+
+    /** The step that a shop takes at once. */
+    public Slot<V> usualStep(Amount step) {
+        return told(new Told(told.meaning, told.how, told.tolerance, told.usual, Optional.of(step), told.bounds));
+    }
+
+    /** What nature allows; samples are cut there, and values beyond are refused. */
+    public Slot<V> within(double low, double high) {
+        return told(new Told(told.meaning, told.how, told.tolerance, told.usual, told.step, new Range(low, high)));
+    }
+
+    private Slot<V> told(Told more) {
+        return new Slot<>(key, content, required, more, standIn, instead);
+    }
+
+    /** May be absent, and then nothing stands in for it. */
+    public Slot<V> optional() {
+        return new Slot<>(key, content, false, told, Optional.empty(), instead);
+    }
+
+    /** Belongs there only where the other is absent; both together are an error. */
+    public Slot<V> unless(Slot<?> other) {
+        return new Slot<>(key, content, required, told, standIn, Optional.of(new Instead(other, false)));
+    }
+
+    /** Is not asked for where the other is given; both together are accepted, and the other counts. */
+    public Slot<V> notNeededWith(Slot<?> other) {
+        return new Slot<>(key, content, required, told, standIn, Optional.of(new Instead(other, true)));
+    }
+
+    /** Where absent, this value holds without a word. */
+    public Slot<V> defaultsTo(V value) {
+        return standIn(new StandIn<>(List.of(), values -> value, Optional.empty(), Amount.NONE));
+    }
+
+    /** Where absent, the value of another slot's part holds without a word. */
+    public <N> Slot<V> defaultsTo(Slot<N> needed, Function<N, V> value) {
+        return standIn(new StandIn<>(
+                List.of(needed), values -> value.apply(values.of(needed)), Optional.empty(), Amount.NONE));
+    }
+
+    /** Where absent, it is estimated, and every answer says so with this rule. */
+    public Slot<V> estimatedBy(Function<Values, V> value, String rule, Amount tolerance, Slot<?>... needs) {
+        return standIn(new StandIn<>(List.of(needs), value, Optional.of(rule), tolerance));
+    }
+
+    private Slot<V> standIn(StandIn<V> value) {
+        return new Slot<>(key, content, false, told, Optional.of(value), instead);
+    }
+
+    public String key() {
+        return key;
+    }
+
+    public Content<V> content() {
+        return content;
+    }
+
+    /** Whether a car cannot do without. */
+    public boolean required() {
+        return required;
+    }
+
+    public String meaning() {
+        return told.meaning;
+    }
+
+    /** How a shop measures it; empty where nothing is to be said. */
+    public String how() {
+        return told.how;
+    }
+
+    /** Tolerance of a shop's measurement, where the person gave none. */
+    public Amount tolerance() {
+        return told.tolerance;
+    }
+
+    public Optional<Range> usual() {
+        return told.usual;
+    }
+
+    public Optional<Amount> step() {
+        return told.step;
+    }
+
+    public Range bounds() {
+        return told.bounds;
+    }
+
+    public Optional<StandIn<V>> standIn() {
+        return standIn;
+    }
+
+    /** The slot that may be given instead of this one. */
+    public Optional<Instead> instead() {
+        return instead;
+    }
+
+    @Override
+    public String toString() {
+        return key;
+    }
+}

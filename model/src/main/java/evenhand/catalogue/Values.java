@@ -1,0 +1,50 @@
+package evenhand.catalogue;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The values of one object's slots, absent ones filled in as far as something stands in for them. */
+public final class Values {
+    private final Shape.Plain<?> plain;
+    private final Map<String, Object> values = new HashMap<>();
+
+    Values(Shape.Plain<?> plain) {
+        this.plain = plain;
+    }
+
+    <V> void put(Slot<V> slot, V value) {
+        values.put(slot.key(), value);
+    }
+
+    /**
+     * The value of a slot.
+     *
+     * @throws IllegalStateException if the slot is neither required nor stood in for, and absent: ask {@link #optional}
+     */
+    public <V> V of(Slot<V> slot) {
+        return optional(slot).orElseThrow(() -> new IllegalStateException("no value for " + slot.key()));
+    }
+
+    /**
+     * The value of a slot, if there is one.
+     *
+     * @throws IllegalStateException if this object has no such slot
+     */
+    @SuppressWarnings("unchecked") // put() is the only way in, and a key stands for one slot within an object
+    public <V> Optional<V> optional(Slot<V> slot) {
+        if (plain.slot(slot.key()).isEmpty()) {
+            throw new IllegalStateException(plain.name() + " does not list " + slot.key());
+        }
+        return Optional.ofNullable((V) values.get(slot.key()));
+    }
+
+    public OptionalDouble maybe(Slot<Double> slot) {
+        return optional(slot).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+
+    public boolean has(Slot<?> slot) {
+        return optional(slot).isPresent();
+    }
+}
