@@ -1,0 +1,94 @@
+package evenhand.scenario;
+
+import evenhand.car.Axle;
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.car.Spring;
+import evenhand.car.Stops;
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Built;
+import evenhand.catalogue.Entries;
+import evenhand.catalogue.Range;
+import evenhand.quantity.Quantity;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What is unusual about a car that can be built. */
+final class Checks {
+    private final String file;
+    private final Json json;
+    private final List<Warning> warnings = new ArrayList<>();
+
+    Checks(String file, Json json) {
+        this.file = file;
+        this.json = json;
+    }
+
+    List<Warning> of(Entries entries, Built<Car> built, Car car) {
+        built.values().stream()
+                .filter(value -> value.origin() == Adjustable.Origin.GIVEN)
+                .forEach(this::usual);
+        Car settled = car.settled();
+        for (End end : End.values()) {
+            String key = end.name().toLowerCase(Locale.ROOT);
+            if (settled.axle(end) instanceof Axle.Live
+                    && entries.given().get(key) instanceof Entries axle
+                    && axle.given().containsKey("rollCamber")) {
+                warn(key + ".rollCamber", "has no effect on a live axle: its wheels lean with the axle");
+            }
+            stops(key, settled.axle(end));
+            spring(key, settled.axle(end).spring().lengths());
+        }
+        return List.copyOf(warnings);
+    }
+
+    private void usual(Adjustable value) {
+        if (value.slot().usual().isEmpty()) {
+            return;
+        }
+        Range usual = value.slot().usual().get();
+        // A bound written in another unit may differ in its last digits.
+        double slack = 1e-9 * Math.max(Math.abs(usual.low()), Math.abs(usual.high()));
+        if (value.si() < usual.low() - slack || value.si() > usual.high() + slack) {
+            warn(
+                    value.path(),
+                    "is unusual: " + Quantity.of(value.si(), value.unit()).text() + ", where most cars have from "
+                            + rounded(usual.low(), value) + " to " + rounded(usual.high(), value));
+        }
+    }
+
+    /** Three digits are enough to compare with. */
+    private static String rounded(double si, Adjustable value) {
+        double number = value.unit().fromSi(si);
+        double digits = new BigDecimal(number).round(new MathContext(3)).doubleValue();
+        return Quantity.of(value.unit().toSi(digits), value.unit()).text();
+    }
+
+    private void stops(String key, Axle axle) {
+        Stops stops = axle.stops();
+        if (stops.bump().isPresent() && stops.bump().get().gap() < 0) {
+            warn(key + ".bumpStop.gap", "is used up: the car stands on this stop at rest, and the springs carry less");
+        }
+        if (stops.metal().isPresent() && stops.metal().get().gap() <= 0) {
+            warn(key + ".metalStop.gap", "is used up: metal meets metal at rest");
+        } else if (stops.metal().isPresent()
+                && stops.bump().isPresent()
+                && stops.metal().get().gap() <= stops.bump().get().gap()) {
+            warn(key + ".bumpStop.gap", "is not less than that of metalStop: metal meets before the rubber touches");
+        }
+    }
+
+    private void spring(String key, Spring.Lengths lengths) {
+        if (lengths.free().orElse(Double.MAX_VALUE) <= lengths.installed().orElse(0)) {
+            warn(key + ".spring.freeLength", "is not more than installedLength: the spring would be loose at rest");
+        }
+    }
+
+    private void warn(String path, String what) {
+        Place place = Locator.place(json, path);
+        warnings.add(new Warning(file, place.line(), place.column(), place.where(), what));
+    }
+}

@@ -1,0 +1,236 @@
+package evenhand.scenario;
+
+import evenhand.catalogue.Content;
+import evenhand.catalogue.Entries;
+import evenhand.catalogue.Entry;
+import evenhand.catalogue.Nearest;
+import evenhand.catalogue.Shape;
+import evenhand.catalogue.Slot;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads entries from JSON by their shapes. What cannot be read is reported and marked, and the rest is read on. */
+final class EntryReader {
+    private static final Entry UNREADABLE = new Entry.Unreadable();
+
+    private final Problems problems;
+
+    EntryReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    Optional<Entries> read(Shape<?> shape, Json json) {
+        return object(shape, json) instanceof Entries entries ? Optional.of(entries) : Optional.empty();
+    }
+
+    private Entry object(Shape<?> shape, Json json) {
+        if (!(json instanceof Json.Obj object)) {
+            return refuse(json, "must be an object in { }, not " + json.words());
+        }
+        if (shape instanceof Shape.Plain<?> only) {
+            return members(only, object, Optional.empty(), Optional.empty());
+        }
+        Shape.Kinds<?> kinds = (Shape.Kinds<?>) shape;
+        Json word = object.members().get(kinds.key());
+        if (word == null) {
+            Json removed = object.removed().get(kinds.key());
+            Place place = removed == null ? object.place() : removed.place();
+            problems.at(
+                    place,
+                    below(object, kinds.key()),
+                    "is missing: write " + oneOf(kinds.kinds().keySet()));
+            return UNREADABLE;
+        }
+        Shape.Plain<?> plain = word instanceof Json.Str text ? kinds.kinds().get(text.text()) : null;
+        if (plain == null || !(word instanceof Json.Str text)) {
+            return refuse(word, unknownWord(word, kinds.kinds().keySet()));
+        }
+        return members(plain, object, Optional.of(kinds), Optional.of(text.text()));
+    }
+
+    private Entry members(
+            Shape.Plain<?> plain, Json.Obj object, Optional<Shape.Kinds<?>> kinds, Optional<String> kind) {
+        Optional<String> kindKey = kinds.map(Shape.Kinds::key);
+        Map<String, Entry> given = new LinkedHashMap<>();
+        object.members().forEach((key, value) -> {
+            if (kindKey.isPresent() && kindKey.get().equals(key)) {
+                return;
+            }
+            Optional<Slot<?>> slot = plain.slot(key);
+            if (slot.isEmpty()) {
+                String meant = unknownKey(plain, object, key, kindKey);
+                if (Nearest.isSlip(key, meant)) {
+                    given.putIfAbsent(meant, UNREADABLE); // one slip, one problem: that key is not missing as well
+                }
+            } else if (value instanceof Json.Null) {
+                given.put(key, refuse(value, "is null; leave it out, or give a value"));
+            } else {
+                given.put(key, entry(slot.get().content(), value));
+            }
+        });
+        object.removed().keySet().stream()
+                .filter(key -> plain.slot(key).isEmpty() && !kindKey.equals(Optional.of(key)) && !elsewhere(kinds, key))
+                .forEach(key -> unknownKey(plain, object, key, kindKey));
+        return new Entries(kind, given);
+    }
+
+    /** Whether another kind has this key: then its removal is no slip of the pen. */
+    private static boolean elsewhere(Optional<Shape.Kinds<?>> kinds, String key) {
+        return kinds.isPresent()
+                && kinds.get().kinds().values().stream()
+                        .anyMatch(kind -> kind.slot(key).isPresent());
+    }
+
+    /** Reports a key and gives the one that was probably meant. */
+    private String unknownKey(Shape.Plain<?> plain, Json.Obj object, String key, Optional<String> kindKey) {
+        List<String> known =
+                new ArrayList<>(plain.slots().stream().map(Slot::key).toList());
+        kindKey.ifPresent(known::add);
+        Place place = object.keys().getOrDefault(key, object.place());
+        String nearest = Nearest.to(key, known);
+        problems.at(
+                place,
+                known.isEmpty()
+                        ? "is unknown here, where no key belongs; leave it out"
+                        : "is unknown here; the nearest known key is \"" + nearest + "\"");
+        return nearest;
+    }
+
+    private Entry entry(Content<?> content, Json json) {
+        if (content instanceof Content.Measure measure) {
+            return measured(measure.dimension(), json);
+        } else if (content instanceof Content.Choice<?> choice) {
+            boolean known = json instanceof Json.Str text && choice.words().containsKey(text.text());
+            return known
+                    ? new Entry.Word(((Json.Str) json).text())
+                    : refuse(json, unknownWord(json, choice.words().keySet()));
+        } else if (content instanceof Content.Text) {
+            return json instanceof Json.Str text
+                    ? new Entry.Word(text.text())
+                    : refuse(json, "must be a text in quotes, not " + json.words());
+        } else if (content instanceof Content.Texts) {
+            return texts(json);
+        } else if (content instanceof Content.Points points) {
+            return points(points.at(), json);
+        } else if (content instanceof Content.Group<?> group) {
+            return object(group.shape(), json);
+        } else if (content instanceof Content.Groups<?> groups) {
+            return list(groups.shape(), json);
+        } else if (content instanceof Content.Version version) {
+            return version(version.known(), json);
+        }
+        return json instanceof Json.Obj ? UNREADABLE : refuse(json, "must be an object in { }, not " + json.words());
+    }
+
+    private Entry refuse(Json json, String what) {
+        problems.at(json.place(), what);
+        return UNREADABLE;
+    }
+
+    private Entry measured(Dimension dimension, Json json) {
+        Optional<Quantity> quantity = quantity(dimension, json);
+        return quantity.isPresent() ? new Entry.Measured(quantity.get()) : UNREADABLE;
+    }
+
+    private Optional<Quantity> quantity(Dimension dimension, Json json) {
+        try {
+            if (json instanceof Json.Str text) {
+                return Optional.of(Quantity.parse(text.text(), dimension));
+            }
+            if (!(json instanceof Json.Num number)) {
+                refuse(
+                        json,
+                        "must be " + dimension.words() + ", for example " + dimension.example() + ", not "
+                                + json.words());
+                return Optional.empty();
+            }
+            if (dimension != Dimension.RATIO) {
+                throw QuantityException.needsUnit(dimension);
+            }
+            return Optional.of(Quantity.parse(number.text(), dimension));
+        } catch (QuantityException wrong) {
+            refuse(json, String.valueOf(wrong.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private Entry texts(Json json) {
+        if (!(json instanceof Json.Obj object)) {
+            return refuse(json, "must be an object of texts, for example {\"castor\": \"4 deg\"}, not " + json.words());
+        }
+        Map<String, String> texts = new LinkedHashMap<>();
+        object.members().forEach((key, value) -> {
+            if (value instanceof Json.Str text) {
+                texts.put(key, text.text());
+            } else {
+                refuse(value, "must be a text in quotes, not " + value.words());
+            }
+        });
+        return new Entry.Texts(texts);
+    }
+
+    private Entry points(Dimension at, Json json) {
+        if (!(json instanceof Json.Arr list)) {
+            return refuse(json, "must be a list of pairs, for example " + pairs(at) + ", not " + json.words());
+        }
+        List<Entry.Drawn.Point> points = new ArrayList<>();
+        for (Json item : list.items()) {
+            if (item instanceof Json.Arr pair && pair.items().size() == 2) {
+                Optional<Quantity> first = quantity(at, pair.items().get(0));
+                Optional<Quantity> second =
+                        quantity(Dimension.FORCE, pair.items().get(1));
+                if (first.isPresent() && second.isPresent()) {
+                    points.add(new Entry.Drawn.Point(first.get(), second.get()));
+                }
+            } else {
+                refuse(item, "must be a pair, as in " + pairs(at));
+            }
+        }
+        return points.size() == list.items().size() ? new Entry.Drawn(points) : UNREADABLE;
+    }
+
+    private static String pairs(Dimension at) {
+        return at == Dimension.SPEED
+                ? "[[\"0 m/s\", \"0 N\"], [\"0.1 m/s\", \"250 N\"]]"
+                : "[[\"0 mm\", \"0 N\"], [\"20 mm\", \"1500 N\"]]";
+    }
+
+    private Entry list(Shape<?> shape, Json json) {
+        if (!(json instanceof Json.Arr list)) {
+            return refuse(json, "must be a list in [ ], not " + json.words());
+        }
+        List<Entries> items = new ArrayList<>();
+        for (Json item : list.items()) {
+            read(shape, item).ifPresent(items::add);
+        }
+        return items.size() == list.items().size() ? new Entry.Listed(items) : UNREADABLE;
+    }
+
+    private Entry version(int known, Json json) {
+        return json instanceof Json.Num number && number.text().equals(String.valueOf(known))
+                ? new Entry.Word(number.text())
+                : refuse(json, "is no format that is known here; the known one is " + known);
+    }
+
+    private static String below(Json.Obj object, String key) {
+        return object.place().where().isEmpty() ? key : object.place().where() + "." + key;
+    }
+
+    private static String unknownWord(Json json, Collection<String> known) {
+        String written = json instanceof Json.Str text ? "\"" + JsonReader.shown(text.text()) + "\" is unknown; " : "";
+        return written + "write " + oneOf(known);
+    }
+
+    private static String oneOf(Collection<String> words) {
+        List<String> quoted = words.stream().map(word -> "\"" + word + "\"").toList();
+        int last = quoted.size() - 1;
+        return last == 0 ? quoted.get(0) : String.join(", ", quoted.subList(0, last)) + " or " + quoted.get(last);
+    }
+}

@@ -1,0 +1,117 @@
+package evenhand.scenario;
+
+import static evenhand.catalogue.Shape.shape;
+import static evenhand.catalogue.Slot.changes;
+import static evenhand.catalogue.Slot.group;
+import static evenhand.catalogue.Slot.groups;
+import static evenhand.catalogue.Slot.length;
+import static evenhand.catalogue.Slot.mass;
+import static evenhand.catalogue.Slot.text;
+import static evenhand.catalogue.Slot.texts;
+import static evenhand.catalogue.Slot.version;
+import static evenhand.quantity.InvalidValue.require;
+
+import evenhand.car.Car;
+import evenhand.catalogue.Amount;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Shape;
+import evenhand.catalogue.Slot;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The file round the car, declared as the car is. */
+final class FileCatalogue {
+    static final Slot<String> NAME = text("name").means("name");
+
+    static final Slot<String> SHOP_NAME = NAME.optional().means("name of the workshop, for the report");
+    static final Slot<String> PICTURE = text("picture").optional().means("file of a picture for the report");
+    static final Shape<Scenario.Shop> SHOP_SHAPE =
+            shape("shop", v -> new Scenario.Shop(v.optional(SHOP_NAME), v.optional(PICTURE)), SHOP_NAME, PICTURE);
+
+    static final Slot<String> NOTE = text("note").optional().means("what to know about this set-up");
+    static final Slot<String> BASED_ON =
+            text("basedOn").optional().means("name of the set-up whose changes come first");
+    static final Slot<Car> CHANGES = changes("changes", Catalogue.CAR)
+            .optional()
+            .means("what differs from the car: a JSON Merge Patch (RFC 7396), in which null removes");
+    static final Slot<Map<String, String>> SHEET =
+            texts("sheet").means("free words for the set-up sheet").defaultsTo(Map.of());
+
+    /** A set-up before its changes are applied. */
+    record Named(String name, Optional<String> note, Optional<String> basedOn, Map<String, String> sheet) {
+        Named {
+            require(!name.isBlank(), "name", "is empty; give the set-up a name");
+        }
+    }
+
+    static final Shape<Named> SETUP = shape(
+            "setup",
+            v -> new Named(v.of(NAME), v.optional(NOTE), v.optional(BASED_ON), v.of(SHEET)),
+            NAME,
+            NOTE,
+            BASED_ON,
+            CHANGES,
+            SHEET);
+
+    static final Slot<String> WHAT = text("what").means("what is added").defaultsTo("load");
+    static final Slot<Double> ADDED_MASS = mass("mass")
+            .means("mass that is added")
+            .measured("scales", Amount.percent(5))
+            .usual(1, 600)
+            .within(0, 10_000);
+    static final Slot<Double> BEHIND_FRONT_AXLE = length("behindFrontAxle")
+            .means("distance of its centre behind the front axle")
+            .measured("tape", Amount.of(0.05))
+            .usual(-1, 4)
+            .within(-20, 20);
+    static final Slot<Double> HEIGHT = length("height")
+            .means("height of its centre above the ground")
+            .measured("tape", Amount.of(0.05))
+            .usual(0.1, 2)
+            .within(0, 10);
+    static final Shape<LoadCase.Added> ADDED_SHAPE = shape(
+            "addedMass",
+            v -> new LoadCase.Added(v.of(WHAT), v.of(ADDED_MASS), v.of(BEHIND_FRONT_AXLE), v.of(HEIGHT)),
+            WHAT,
+            ADDED_MASS,
+            BEHIND_FRONT_AXLE,
+            HEIGHT);
+    static final Slot<List<LoadCase.Added>> ADDED = groups("added", ADDED_SHAPE).means("masses on top of the car");
+    static final Shape<LoadCase> LOAD_CASE = shape("loadCase", v -> new LoadCase(v.of(NAME), v.of(ADDED)), NAME, ADDED);
+
+    static final Slot<Integer> EVENHAND = version("evenhand", 1).means("number of the file's format");
+    static final Slot<String> TITLE = text("title").means("title of the job").defaultsTo("");
+    static final Slot<String> STORY = text("story").optional().means("what the job is about");
+    static final Slot<Scenario.Shop> SHOP = group("shop", SHOP_SHAPE).optional().means("the workshop, for the report");
+    static final Slot<Car> CAR = group("car", Catalogue.CAR).means("car, as measured");
+    static final Slot<List<Named>> SETUPS = groups("setups", SETUP)
+            .means("ways in which the car is set up; none is one named \"" + Setup.AS_GIVEN + "\"")
+            .defaultsTo(List.of());
+    static final Slot<List<LoadCase>> LOAD_CASES = groups("loadCases", LOAD_CASE)
+            .means("people and luggage, each case chosen by its name")
+            .defaultsTo(List.of());
+
+    /** The whole file, its set-ups not yet worked out. */
+    record Opened(
+            String title,
+            Optional<String> story,
+            Optional<Scenario.Shop> shop,
+            Car car,
+            List<Named> setups,
+            List<LoadCase> loadCases) {}
+
+    static final Shape<Opened> FILE = shape(
+            "file",
+            v -> new Opened(
+                    v.of(TITLE), v.optional(STORY), v.optional(SHOP), v.of(CAR), v.of(SETUPS), v.of(LOAD_CASES)),
+            EVENHAND,
+            TITLE,
+            STORY,
+            SHOP,
+            CAR,
+            SETUPS,
+            LOAD_CASES);
+
+    private FileCatalogue() {}
+}

@@ -1,0 +1,42 @@
+package evenhand.scenario;
+
+import evenhand.catalogue.Entries;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A file as it was read: one car, its set-ups and load cases.
+ *
+ * @param file as it was named
+ * @param text of the whole file, from which it is edited without losing anything
+ * @param car the car before any set-up's changes
+ */
+public record Scenario(
+        String file,
+        String text,
+        String title,
+        Optional<String> story,
+        Optional<Shop> shop,
+        Entries car,
+        List<Setup> setups,
+        List<LoadCase> loadCases,
+        List<Warning> warnings) {
+    /** The workshop, for the report. */
+    public record Shop(Optional<String> name, Optional<String> picture) {}
+
+    public Scenario {
+        setups = List.copyOf(setups);
+        loadCases = List.copyOf(loadCases);
+        warnings = List.copyOf(warnings);
+    }
+
+    public Optional<Setup> setup(String name) {
+        return setups.stream().filter(setup -> setup.name().equals(name)).findFirst();
+    }
+
+    public Optional<LoadCase> loadCase(String name) {
+        return loadCases.stream()
+                .filter(loadCase -> loadCase.name().equals(name))
+                .findFirst();
+    }
+}

@@ -1,0 +1,199 @@
+package evenhand.scenario;
+
+import evenhand.car.Car;
+import evenhand.catalogue.Built;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Entries;
+import evenhand.catalogue.Nearest;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads scenario files and reports all problems at once. */
+public final class ScenarioReader {
+    private final Problems problems;
+    private final EntryReader entryReader;
+
+    private ScenarioReader(String file) {
+        this.problems = new Problems(file);
+        this.entryReader = new EntryReader(problems);
+    }
+
+    public static Reading read(Path file) {
+        ScenarioReader reader = new ScenarioReader(file.toString());
+        Optional<Scenario> scenario = Source.read(file, reader.problems).flatMap(reader::scenario);
+        return reader.reading(scenario);
+    }
+
+    /** Reads what would stand in a file of this name. */
+    public static Reading read(String file, String text) {
+        ScenarioReader reader = new ScenarioReader(file);
+        return reader.reading(reader.scenario(new Source(text)));
+    }
+
+    private Reading reading(Optional<Scenario> scenario) {
+        return new Reading(problems.isEmpty() ? scenario : Optional.empty(), problems.inOrder());
+    }
+
+    /** A set-up's JSON and what is known of it before its changes are applied. */
+    private record Raw(FileCatalogue.Named named, Json.Obj json) {}
+
+    private Optional<Scenario> scenario(Source source) {
+        Optional<Json> read = JsonReader.read(source, problems);
+        if (read.isEmpty()) {
+            return Optional.empty();
+        }
+        Json root = read.get();
+        Optional<Entries> entries = entryReader.read(FileCatalogue.FILE, root);
+        if (entries.isEmpty() || !(root instanceof Json.Obj top)) {
+            return Optional.empty();
+        }
+        Built<FileCatalogue.Opened> opened = Catalogue.build(FileCatalogue.FILE, entries.get());
+        report(opened.faults(), root);
+        uniqueLoadCases(top);
+        if (!(top.members().get("car") instanceof Json.Obj car)) {
+            return Optional.empty();
+        }
+        List<Setup> setups = setups(car, top);
+        if (!problems.isEmpty()
+                || opened.value().isEmpty()
+                || !(entries.get().given().get("car") instanceof Entries given)) {
+            return Optional.empty();
+        }
+        FileCatalogue.Opened file = opened.value().get();
+        Set<Warning> warnings = new LinkedHashSet<>(
+                new Checks(problems.file(), car).of(given, Catalogue.build(Catalogue.CAR, given), file.car()));
+        setups.forEach(setup -> warnings.addAll(setup.warnings()));
+        return Optional.of(new Scenario(
+                problems.file(),
+                source.text(),
+                file.title(),
+                file.story(),
+                file.shop(),
+                given,
+                setups,
+                file.loadCases(),
+                warnings.stream().sorted(Warning.BY_PLACE).toList()));
+    }
+
+    private void uniqueLoadCases(Json.Obj top) {
+        Set<String> names = new HashSet<>();
+        if (top.members().get("loadCases") instanceof Json.Arr cases) {
+            for (Json item : cases.items()) {
+                if (item instanceof Json.Obj object
+                        && object.members().get("name") instanceof Json.Str name
+                        && !names.add(name.text())) {
+                    problems.at(name.place(), "is the name of an earlier load case; choose another");
+                }
+            }
+        }
+    }
+
+    private List<Setup> setups(Json car, Json.Obj top) {
+        if (!(top.members().get("setups") instanceof Json.Arr list)
+                || list.items().isEmpty()) {
+            FileCatalogue.Named only =
+                    new FileCatalogue.Named(Setup.AS_GIVEN, Optional.empty(), Optional.empty(), Map.of());
+            return setup(only, car).map(List::of).orElse(List.of());
+        }
+        Map<String, Raw> byName = new LinkedHashMap<>();
+        for (Json item : list.items()) {
+            if (item instanceof Json.Obj object) {
+                raw(object).ifPresent(raw -> {
+                    if (byName.putIfAbsent(raw.named().name(), raw) != null) {
+                        problems.at(place(object, "name"), "is the name of an earlier set-up; choose another");
+                    }
+                });
+            }
+        }
+        List<Setup> setups = new ArrayList<>();
+        byName.forEach((name, raw) -> {
+            List<Json> patches = new ArrayList<>();
+            if (chain(raw, byName, patches)) {
+                Json patched = car;
+                for (Json patch : patches) {
+                    patched = MergePatch.merge(patched, patch);
+                }
+                setup(raw.named(), patched).ifPresent(setups::add);
+            }
+        });
+        return setups;
+    }
+
+    private static Place place(Json.Obj object, String key) {
+        Json value = object.members().get(key);
+        return value == null ? object.place() : value.place();
+    }
+
+    private Optional<Raw> raw(Json.Obj object) {
+        // Problems of the set-up itself were reported when the whole file was read.
+        return new EntryReader(new Problems(problems.file()))
+                .read(FileCatalogue.SETUP, object)
+                .flatMap(
+                        entries -> Catalogue.build(FileCatalogue.SETUP, entries).value())
+                .map(named -> new Raw(named, object));
+    }
+
+    /** Puts the patches of a set-up in order, the deepest base first. False where a base is missing or they go in a ring. */
+    private boolean chain(Raw setup, Map<String, Raw> byName, List<Json> patches) {
+        Set<String> seen = new HashSet<>();
+        Raw next = setup;
+        while (true) {
+            Json changes = next.json().members().get("changes");
+            if (changes instanceof Json.Obj) {
+                patches.add(0, changes);
+            }
+            if (next.named().basedOn().isEmpty()) {
+                return true;
+            }
+            String base = next.named().basedOn().get();
+            Place place = place(next.json(), "basedOn");
+            if (!byName.containsKey(base)) {
+                String nearest = Nearest.to(base, byName.keySet());
+                problems.at(
+                        place,
+                        "names no set-up of this file; the nearest name is \"" + JsonReader.shown(nearest) + "\"");
+                return false;
+            }
+            if (!seen.add(next.named().name())) {
+                problems.at(
+                        place(setup.json(), "basedOn"),
+                        "goes round in a ring: a set-up cannot be based on itself; base one of them on nothing");
+                return false;
+            }
+            next = byName.get(base);
+        }
+    }
+
+    private Optional<Setup> setup(FileCatalogue.Named named, Json car) {
+        Optional<Entries> entries = entryReader.read(Catalogue.CAR, car);
+        if (entries.isEmpty()) {
+            return Optional.empty();
+        }
+        Built<Car> built = Catalogue.build(Catalogue.CAR, entries.get());
+        report(built.faults(), car);
+        return built.value()
+                .map(whole -> new Setup(
+                        named.name(),
+                        named.note(),
+                        named.basedOn(),
+                        entries.get(),
+                        whole,
+                        built.values(),
+                        named.sheet(),
+                        new Checks(problems.file(), car).of(entries.get(), built, whole)));
+    }
+
+    private void report(List<Built.Fault> faults, Json root) {
+        for (Built.Fault fault : faults) {
+            Place place = Locator.place(root, fault.path());
+            problems.at(place, place.where(), fault.what());
+        }
+    }
+}

@@ -1,0 +1,305 @@
+package evenhand.scenario;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import evenhand.catalogue.Content;
+import evenhand.catalogue.Shape;
+import evenhand.catalogue.Slot;
+import evenhand.quantity.Dimension;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Writes the format as JSON Schema 2020-12, from the shapes that read the file. Objects are closed; what a quantity may look like
+ * is told loosely, since only the reader knows all units and fractions. A patch has the same keys, none needed, each of which may
+ * be null.
+ */
+public final class SchemaWriter {
+    private final JsonGenerator json;
+    private final Map<String, Definition> wanted = new LinkedHashMap<>();
+
+    private SchemaWriter(JsonGenerator json) {
+        this.json = json;
+    }
+
+    /** A shape, whole or as a patch. */
+    private record Definition(Shape<?> shape, Form form) {}
+
+    private enum Form {
+        WHOLE,
+        PATCH
+    }
+
+    public static String schema() {
+        StringWriter text = new StringWriter();
+        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(lines);
+        try (JsonGenerator json = new JsonFactory().createGenerator(text).setPrettyPrinter(printer)) {
+            new SchemaWriter(json).write();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("writing to memory", impossible);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void write() throws IOException {
+        json.writeStartObject();
+        json.writeStringField("$schema", "https://json-schema.org/draft/2020-12/schema");
+        json.writeStringField("title", "Evenhand scenario");
+        body(new Definition(FileCatalogue.FILE, Form.WHOLE));
+        json.writeObjectFieldStart("$defs");
+        Set<String> written = new LinkedHashSet<>();
+        while (written.size() < wanted.size()) {
+            for (Map.Entry<String, Definition> next : List.copyOf(wanted.entrySet())) {
+                if (written.add(next.getKey())) {
+                    json.writeObjectFieldStart(next.getKey());
+                    body(next.getValue());
+                    json.writeEndObject();
+                }
+            }
+        }
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    private void body(Definition definition) throws IOException {
+        if (definition.shape() instanceof Shape.Plain<?> plain) {
+            object(plain.slots(), definition.form());
+        } else if (definition.shape() instanceof Shape.Kinds<?> kinds) {
+            kinds(kinds, definition.form());
+        }
+    }
+
+    private void object(List<Slot<?>> slots, Form form) throws IOException {
+        json.writeStringField("type", "object");
+        json.writeObjectFieldStart("properties");
+        properties(slots, form);
+        json.writeEndObject();
+        if (form == Form.WHOLE) {
+            needs(slots, List.of());
+        }
+        json.writeBooleanField("additionalProperties", false);
+    }
+
+    private void kinds(Shape.Kinds<?> kinds, Form form) throws IOException {
+        if (form == Form.PATCH) {
+            patchOfAnyKind(kinds);
+            return;
+        }
+        json.writeStringField("description", kinds.meaning());
+        json.writeStringField("type", "object");
+        json.writeArrayFieldStart("required");
+        json.writeString(kinds.key());
+        json.writeEndArray();
+        json.writeArrayFieldStart("oneOf");
+        for (Map.Entry<String, ? extends Shape.Plain<?>> kind : kinds.kinds().entrySet()) {
+            json.writeStartObject();
+            json.writeObjectFieldStart("properties");
+            json.writeObjectFieldStart(kinds.key());
+            json.writeStringField("const", kind.getKey());
+            json.writeEndObject();
+            properties(kind.getValue().slots(), form);
+            json.writeEndObject();
+            needs(kind.getValue().slots(), List.of(kinds.key()));
+            json.writeBooleanField("additionalProperties", false);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    /** A patch may leave the kind away, so every kind's keys are open to it. */
+    private void patchOfAnyKind(Shape.Kinds<?> kinds) throws IOException {
+        Map<String, List<Slot<?>>> byKey = new LinkedHashMap<>();
+        kinds.kinds()
+                .values()
+                .forEach(kind -> kind.slots()
+                        .forEach(slot -> byKey.computeIfAbsent(slot.key(), k -> new ArrayList<>())
+                                .add(slot)));
+        json.writeStringField("type", "object");
+        json.writeObjectFieldStart("properties");
+        json.writeObjectFieldStart(kinds.key());
+        words(kinds.kinds().keySet());
+        json.writeEndObject();
+        for (Map.Entry<String, List<Slot<?>>> slots : byKey.entrySet()) {
+            json.writeObjectFieldStart(slots.getKey());
+            json.writeArrayFieldStart("anyOf");
+            for (Slot<?> slot : new LinkedHashSet<>(slots.getValue())) {
+                json.writeStartObject();
+                content(slot.content(), Form.PATCH);
+                json.writeEndObject();
+            }
+            nothing();
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndObject();
+        json.writeBooleanField("additionalProperties", false);
+    }
+
+    private void properties(List<Slot<?>> slots, Form form) throws IOException {
+        for (Slot<?> slot : slots) {
+            json.writeObjectFieldStart(slot.key());
+            if (!slot.meaning().isEmpty()) {
+                json.writeStringField("description", slot.meaning());
+            }
+            if (form == Form.PATCH) {
+                json.writeArrayFieldStart("anyOf");
+                json.writeStartObject();
+                content(slot.content(), form);
+                json.writeEndObject();
+                nothing();
+                json.writeEndArray();
+            } else {
+                content(slot.content(), form);
+            }
+            json.writeEndObject();
+        }
+    }
+
+    private void nothing() throws IOException {
+        json.writeStartObject();
+        json.writeStringField("type", "null");
+        json.writeEndObject();
+    }
+
+    /** What must be there: keys outright, and pairs of which one must. */
+    private void needs(List<Slot<?>> slots, List<String> more) throws IOException {
+        Set<String> required = new LinkedHashSet<>(more);
+        List<Slot<?>> either = new ArrayList<>();
+        for (Slot<?> slot : slots) {
+            if (slot.required()) {
+                if (slot.instead().isPresent()) {
+                    either.add(slot);
+                } else {
+                    required.add(slot.key());
+                }
+            }
+        }
+        if (!required.isEmpty()) {
+            json.writeArrayFieldStart("required");
+            for (String key : required) {
+                json.writeString(key);
+            }
+            json.writeEndArray();
+        }
+        if (!either.isEmpty()) {
+            json.writeArrayFieldStart("allOf");
+            for (Slot<?> slot : either) {
+                json.writeStartObject();
+                json.writeArrayFieldStart("oneOf");
+                for (String key :
+                        List.of(slot.key(), slot.instead().orElseThrow().slot().key())) {
+                    json.writeStartObject();
+                    json.writeArrayFieldStart("required");
+                    json.writeString(key);
+                    json.writeEndArray();
+                    json.writeEndObject();
+                }
+                json.writeEndArray();
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        }
+    }
+
+    private void content(Content<?> content, Form form) throws IOException {
+        if (content instanceof Content.Measure measure) {
+            measure(measure.dimension());
+        } else if (content instanceof Content.Choice<?> choice) {
+            words(choice.words().keySet());
+        } else if (content instanceof Content.Text) {
+            json.writeStringField("type", "string");
+        } else if (content instanceof Content.Texts) {
+            json.writeStringField("type", "object");
+            json.writeObjectFieldStart("additionalProperties");
+            json.writeStringField("type", "string");
+            json.writeEndObject();
+        } else if (content instanceof Content.Points points) {
+            points(points.at());
+        } else if (content instanceof Content.Group<?> group) {
+            reference(group.shape(), form);
+        } else if (content instanceof Content.Groups<?> groups) {
+            json.writeStringField("type", "array");
+            json.writeObjectFieldStart("items");
+            reference(groups.shape(), Form.WHOLE); // a patch replaces lists whole
+            json.writeEndObject();
+        } else if (content instanceof Content.Changes<?> changes) {
+            reference(changes.shape(), Form.PATCH);
+        } else if (content instanceof Content.Version version) {
+            json.writeNumberField("const", version.known());
+        }
+    }
+
+    private void reference(Shape<?> shape, Form form) throws IOException {
+        String name = shape.name() + (form == Form.PATCH ? "Changes" : "");
+        Definition before = wanted.putIfAbsent(name, new Definition(shape, form));
+        if (before != null && before.shape() != shape) {
+            throw new IllegalStateException("two shapes are named " + name);
+        }
+        json.writeStringField("$ref", "#/$defs/" + name);
+    }
+
+    private void words(Set<String> words) throws IOException {
+        json.writeArrayFieldStart("enum");
+        for (String word : words) {
+            json.writeString(word);
+        }
+        json.writeEndArray();
+    }
+
+    /** A number first, perhaps; a unit or more somewhere after it. */
+    private void measure(Dimension dimension) throws IOException {
+        if (dimension == Dimension.RATIO) {
+            json.writeArrayFieldStart("type");
+            json.writeString("number");
+            json.writeString("string");
+            json.writeEndArray();
+            json.writeStringField("pattern", "[0-9]");
+        } else {
+            json.writeStringField("type", "string");
+            json.writeStringField("pattern", "[0-9].*(" + units(dimension) + ")");
+        }
+        json.writeArrayFieldStart("examples");
+        for (String example : dimension.example().replace("\"", "").split(" or ", -1)) {
+            json.writeString(example);
+        }
+        json.writeEndArray();
+    }
+
+    /** The first letters that a unit of the dimension can have, its signs and spellings left open. */
+    private static String units(Dimension dimension) {
+        Set<String> starts = new TreeSet<>();
+        dimension.units().forEach(unit -> starts.add(unit.symbol().substring(0, 1)));
+        if (dimension == Dimension.ANGLE) {
+            starts.add("°");
+        }
+        return String.join("|", starts);
+    }
+
+    private void points(Dimension at) throws IOException {
+        json.writeStringField("type", "array");
+        json.writeNumberField("minItems", 2);
+        json.writeObjectFieldStart("items");
+        json.writeStringField("type", "array");
+        json.writeArrayFieldStart("prefixItems");
+        for (Dimension dimension : List.of(at, Dimension.FORCE)) {
+            json.writeStartObject();
+            measure(dimension);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeBooleanField("items", false);
+        json.writeNumberField("minItems", 2);
+        json.writeEndObject();
+    }
+}

@@ -1,0 +1,46 @@
+package evenhand.scenario;
+
+import evenhand.car.Car;
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Entries;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One way in which the car is set up, its base's changes and its own applied.
+ *
+ * @param basedOn name of the set-up it builds on
+ * @param entries what the person gave, changed
+ * @param car as built, its {@code lowered} not yet settled
+ * @param values every number with its origin
+ * @param sheet free words for the set-up sheet
+ * @param warnings those of this set-up's values
+ */
+public record Setup(
+        String name,
+        Optional<String> note,
+        Optional<String> basedOn,
+        Entries entries,
+        Car car,
+        List<Adjustable> values,
+        Map<String, String> sheet,
+        List<Warning> warnings) {
+    /** The name of the only set-up in a file that has none. */
+    public static final String AS_GIVEN = "As given";
+
+    public Setup {
+        values = List.copyOf(values);
+        sheet = Collections.unmodifiableMap(new LinkedHashMap<>(sheet));
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The values that were estimated, each with its rule. */
+    public List<Adjustable> estimated() {
+        return values.stream()
+                .filter(value -> value.origin() == Adjustable.Origin.ESTIMATED)
+                .toList();
+    }
+}

@@ -1,0 +1,96 @@
+package evenhand.scenario;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The text of a file, and where its lines begin. */
+final class Source {
+    /** A hundred times what the longest measured road test needs. */
+    static final long LARGEST = 20L << 20;
+
+    private final String text;
+    private final int[] lines;
+
+    Source(String text) {
+        this.text = text;
+        this.lines = lineStarts(text);
+    }
+
+    String text() {
+        return text;
+    }
+
+    private static int[] lineStarts(String text) {
+        int[] starts = new int[16];
+        int count = 1;
+        for (int at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {
+            if (count == starts.length) {
+                starts = Arrays.copyOf(starts, 2 * count);
+            }
+            starts[count++] = at + 1;
+        }
+        return Arrays.copyOf(starts, count);
+    }
+
+    /** The place of a piece of text. */
+    Place place(String where, int start, int end) {
+        int found = Arrays.binarySearch(lines, start);
+        int line = found >= 0 ? found : -found - 2;
+        int first = line == 0 && text.startsWith("\uFEFF") ? 1 : lines[line]; // the byte-order mark has no width
+        return new Place(where, line + 1, Math.max(start - first, 0) + 1, start, end);
+    }
+
+    /** Reads a file; what is wrong with it goes to the problems. */
+    static Optional<Source> read(Path file, Problems problems) {
+        Place whole = new Place("", 0, 0, 0, 0);
+        byte[] bytes;
+        try {
+            if (Files.isDirectory(file)) {
+                problems.at(whole, "is a folder; name a scenario file in it");
+                return Optional.empty();
+            }
+            try (InputStream in = Files.newInputStream(file)) {
+                bytes = in.readNBytes((int) LARGEST + 1); // not by its size: a device has none, and no end
+            }
+            if (bytes.length > LARGEST) {
+                problems.at(whole, "is larger than " + (LARGEST >> 20) + " MB, which no scenario is; look at the name");
+                return Optional.empty();
+            }
+        } catch (NoSuchFileException missing) {
+            problems.at(whole, "is not there; look at the name and the folder");
+            return Optional.empty();
+        } catch (IOException | SecurityException unreadable) {
+            problems.at(whole, "cannot be read; look at the permissions of the file");
+            return Optional.empty();
+        }
+        return decode(bytes, problems);
+    }
+
+    static Optional<Source> decode(byte[] bytes, Problems problems) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(in, out, true);
+        Source source = new Source(out.flip().toString());
+        if (result.isError()) {
+            Place place = source.place("", source.text.length(), source.text.length());
+            problems.at(place, "is not UTF-8 text from here on; save the file as UTF-8");
+            return Optional.empty();
+        }
+        return Optional.of(source);
+    }
+}

@@ -1,0 +1,191 @@
+package evenhand.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenhand.car.Axle;
+import evenhand.car.Car;
+import evenhand.car.LateralLocator;
+import evenhand.car.Spring;
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ScenarioReaderTest {
+    @Test
+    void everyKeyOfTheFormatIsRead() {
+        Scenario scenario = Samples.everyKey();
+        assertThat(scenario.title()).isEqualTo("Format sample");
+        assertThat(scenario.setups())
+                .extracting(Setup::name)
+                .containsExactly("As bought", "Pivot 20 mm up", "Pivot up, soft bar");
+        assertThat(scenario.loadCases().get(0).added().get(0).mass()).isEqualTo(150);
+        Axle.Live rear = (Axle.Live) scenario.setups().get(0).car().rear();
+        assertThat(rear.lateralLocator())
+                .isEqualTo(new LateralLocator.WattsLinkage(0.255, LateralLocator.CarriedBy.BODY));
+        assertThat(((Spring.Leaning) rear.spring()).lean()).isCloseTo(Math.PI / 12, within(1e-15));
+        assertThat(scenario.setups().get(1).sheet()).containsEntry("castor", "4 deg");
+    }
+
+    @Test
+    void aSetupBuildsOnAnother() {
+        Setup setup = Samples.everyKey().setups().get(2);
+        assertThat(setup.car().rear().rollCentreHeight()).isEqualTo(0.275);
+        assertThat(setup.car().front().bar()).isEmpty();
+    }
+
+    @Test
+    void aChosenSettingSetsTheDamper() {
+        assertThat(Samples.everyKey()
+                        .setups()
+                        .get(0)
+                        .car()
+                        .front()
+                        .damper()
+                        .orElseThrow()
+                        .forces()
+                        .orElseThrow()
+                        .bump()
+                        .points()
+                        .get(1)
+                        .force())
+                .isEqualTo(280);
+    }
+
+    @Test
+    void noSetupsAreOneAsGiven() {
+        String text = Samples.text();
+        String without = text.substring(0, text.indexOf("\"setups\"")).stripTrailing();
+        Scenario scenario = Samples.read(without.substring(0, without.length() - 1) + "}");
+        assertThat(scenario.setups()).extracting(Setup::name).containsExactly("As given");
+    }
+
+    @Test
+    void whatIsEstimatedIsSaidWithItsRule() {
+        Setup setup = Samples.everyKey().setups().get(0);
+        assertThat(setup.estimated())
+                .extracting(Adjustable::path)
+                .contains("rear.tyre.curvature", "rear.tyre.verticalRate")
+                .allMatch(path -> path.startsWith("rear.tyre."));
+        assertThat(setup.estimated()).allMatch(value -> !value.rule().isEmpty());
+    }
+
+    @Test
+    void anUnusualValueIsAWarningWithItsPlace() {
+        Scenario scenario =
+                Samples.read(Samples.text().replace("\"cgHeight\": \"520 mm ± 25 mm\"", "\"cgHeight\": \"900 mm\""));
+        assertThat(scenario.warnings())
+                .extracting(Warning::toString)
+                .containsExactly(
+                        "x.json:10:17: car.cgHeight: is unusual: 900 mm, where most cars have from 350 mm to 750 mm");
+    }
+
+    @Test
+    void rollCamberOnALiveAxleIsAWarning() {
+        Scenario scenario = Samples.read(
+                Samples.text().replace("\"layout\": \"live axle\",", "\"layout\": \"live axle\", \"rollCamber\": 1,"));
+        assertThat(scenario.warnings()).extracting(Warning::where).containsExactly("car.rear.rollCamber");
+    }
+
+    @Test
+    void aByteOrderMarkAndWindowsLineEndsAreAccepted() {
+        String text = "\uFEFF" + Samples.text().replace("\n", "\r\n").replace("\"1430 mm\"", "1430");
+        assertThat(ScenarioReader.read("x.json", text).problems())
+                .extracting(Problem::toString)
+                .containsExactly("x.json:17:16: car.front.track: needs a unit, for example \"1420 mm\" or \"55.9 in\"");
+    }
+
+    @Test
+    void aMissingFileAndAFolderAreOneLineEach() {
+        assertThat(ScenarioReader.read(Path.of("nowhere.json")).problems())
+                .extracting(Problem::toString)
+                .containsExactly("nowhere.json: is not there; look at the name and the folder");
+        assertThat(ScenarioReader.read(Path.of("src")).problems())
+                .extracting(Problem::toString)
+                .containsExactly("src: is a folder; name a scenario file in it");
+    }
+
+    @Test
+    void aFileCutAnywhereGivesAMessage() {
+        byte[] bytes = Samples.text().stripTrailing().getBytes(StandardCharsets.UTF_8);
+        for (int length = 0; length < bytes.length; length++) {
+            Problems problems = new Problems("x.json");
+            byte[] cut = Arrays.copyOf(bytes, length);
+            Source.decode(cut, problems).ifPresent(source -> JsonReader.read(source, problems));
+            assertThat(problems.inOrder()).as("cut after %d bytes", length).hasSize(1);
+            assertThat(problems.inOrder().get(0).toString()).matches("x\\.json:\\d+:\\d+: is [^\\p{Cntrl}]+");
+        }
+    }
+
+    @Test
+    void aFileTooLargeIsRefusedUnread(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("large.json");
+        Files.write(file, new byte[(int) Source.LARGEST + 1]);
+        assertThat(ScenarioReader.read(file).problems())
+                .extracting(Problem::what)
+                .containsExactly("is larger than 20 MB, which no scenario is; look at the name");
+    }
+
+    @Test
+    void massesMayComeFromFourScalesAndHeightFromAnAxleLift() {
+        String text = Samples.text()
+                .replace(
+                        "\"mass\": \"1380 kg\",",
+                        "\"cornerWeights\": {\"frontLeft\": \"380 kg\", \"frontRight\": \"370 kg\","
+                                + " \"rearLeft\": \"320 kg\", \"rearRight\": \"310 kg\"},")
+                .replace("\"frontWeightFraction\": \"0.545 ± 0.005\",", "")
+                .replace(
+                        "\"cgHeight\": \"520 mm ± 25 mm\"",
+                        "\"axleLift\": {\"liftedAxle\": \"rear\", \"readings\": "
+                                + "[{\"rise\": \"300 mm\", \"otherAxleGain\": \"14 kg\"}]}");
+        Setup setup = Samples.read(text).setups().get(0);
+        Car car = setup.car();
+        assertThat(setup.values()).extracting(Adjustable::path).contains("axleLift.readings[0].rise");
+        assertThat(setup.values())
+                .allMatch(value -> Catalogue.build(Catalogue.with(setup.entries(), value.path(), value.si()))
+                        .value()
+                        .equals(Optional.of(car)));
+        assertThat(car.weights().mass()).isEqualTo(1380);
+        // By hand: radius 0.3066 m + 2.66·14/(1380·tan(asin(0.3/2.66))).
+        assertThat(car.cgHeight()).isCloseTo(0.5443, within(2e-4));
+    }
+
+    @Test
+    void publishedTyreCoefficientsStandInPlaceOfTheLaw() {
+        String text = Samples.text()
+                .replace(
+                        "\"tyre\": {\"size\": \"205/60R15\", \"kind\": \"touring radial\", \"pressure\": \"2.1 bar\"}",
+                        "\"tyre\": {\"loadedRadius\": \"300 mm\", \"verticalRate\": \"200 N/mm\", \"coefficients\": {\"Fz0\": \"4000 N\","
+                                + " \"pCy1\": 1.3, \"pDy1\": -0.9, \"pKy1\": -15, \"pKy2\": 1.7}}");
+        Setup setup = Samples.read(text).setups().get(0);
+        assertThat(setup.car().rear().tyre().lateral().referenceLoad()).isEqualTo(4000);
+        assertThat(setup.estimated()).isEmpty();
+    }
+
+    @Test
+    void aDamagedFileGivesMessagesAndNoTrace() {
+        String text = Samples.text();
+        SplittableRandom random = new SplittableRandom(1);
+        String signs = "{}[],:\"0-eEn\\/ \nmx±\u0000";
+        for (int i = 0; i < 5_000; i++) {
+            StringBuilder damaged = new StringBuilder(text);
+            for (int j = 0; j <= random.nextInt(3); j++) {
+                int at = random.nextInt(damaged.length());
+                damaged.setCharAt(at, signs.charAt(random.nextInt(signs.length())));
+            }
+            Reading reading = ScenarioReader.read("x.json", damaged.toString());
+            assertThat(reading.scenario().isPresent())
+                    .isEqualTo(reading.problems().isEmpty());
+            assertThat(reading.problems())
+                    .allMatch(problem -> problem.toString().matches("x\\.json:\\d+:\\d+: [^\\p{Cntrl}]+"));
+        }
+    }
+}
