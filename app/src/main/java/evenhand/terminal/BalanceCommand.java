@@ -1,0 +1,116 @@
+package evenhand.terminal;
+
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand balance}. */
+@Command(
+        name = "balance",
+        sortOptions = false,
+        description = {
+            "How each set-up is balanced in a steady turn: at each pace, and at its limit.",
+            "",
+            "Understeer, roll and load transfer at the paces asked for; which end gives out first,"
+                    + " at how many g and why; what the understeer is made of; what touches, lifts or comes"
+                    + " loose on the way.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand balance coupe.json",
+            "  evenhand balance coupe.json --setup \"As bought\" --setup \"Pivot 20 mm up\"",
+            "  evenhand balance coupe.json --pace \"0.7 g\" --radius \"60 m\" --turn right",
+            "  evenhand balance coupe.json --json > answer.json",
+            "",
+            "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
+            "command line or the file is wrong."
+        })
+final class BalanceCommand implements Asked {
+    @Parameters(paramLabel = "FILE", description = "The scenario file.")
+    @SuppressWarnings("NullAway.Init")
+    private String file;
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "Only this set-up; may be given more than once. Otherwise all of the file.")
+    private List<String> setups = new ArrayList<>();
+
+    @Option(
+            names = "--pace",
+            paramLabel = "PACE",
+            description =
+                    "A lateral acceleration to judge the balance at, for example \"0.5 g\"; may be given more than"
+                            + " once. Otherwise 0.2 g and 0.5 g. The limit is always judged.")
+    private List<String> paces = new ArrayList<>();
+
+    @Option(
+            names = "--radius",
+            paramLabel = "LENGTH",
+            defaultValue = "40 m",
+            description = "Radius of the circle. Otherwise ${DEFAULT-VALUE}.")
+    private String radius = "40 m";
+
+    @Option(
+            names = "--turn",
+            paramLabel = "left|right",
+            defaultValue = "left",
+            description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
+    private String turn = "left";
+
+    @Option(names = "--json", description = "Answers in JSON, for programs: SI and degrees, unrounded.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Answers in CSV: the whole turn of each set-up, row by row.")
+    private boolean csv;
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        if (json && csv) {
+            throw new Mistake("--json and --csv: write one of them");
+        }
+        List<Double> asked = OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces);
+        double circle = OptionText.radius(radius);
+        Direction direction = OptionText.direction(turn);
+        Units shown = usual.units();
+        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        if (read.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        List<SetupAnswer> answers = new ArrayList<>();
+        boolean all = true;
+        for (Setup setup : SoundScenario.choose(scenario, setups)) {
+            SetupAnswer answer = SetupAnswer.of(setup, asked, circle, direction);
+            all &= answer instanceof SetupAnswer.Turned;
+            answers.add(answer);
+        }
+        if (json) {
+            console.answer(BalanceJson.write(scenario, circle, direction, answers));
+        } else if (csv) {
+            for (SetupAnswer answer : answers) {
+                if (answer instanceof SetupAnswer.Unanswered none) {
+                    console.complain(
+                            "evenhand balance: no answer for \"" + none.setup().name() + "\": " + none.text());
+                }
+            }
+            console.answer(BalanceCsv.write(answers, shown));
+        } else {
+            console.answer(new BalanceTables(console, shown).write(scenario, circle, direction, answers));
+        }
+        return all ? Status.DONE : Status.NO_ANSWER;
+    }
+}

@@ -1,0 +1,306 @@
+package evenhand.terminal;
+
+import evenhand.answers.Figure;
+import evenhand.answers.HandSumFigures;
+import evenhand.answers.TurnFigures;
+import evenhand.catalogue.Adjustable;
+import evenhand.handsums.HandSums;
+import evenhand.handsums.UndersteerBudget;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.scenario.Warning;
+import evenhand.turn.Direction;
+import evenhand.turn.Limit;
+import evenhand.turn.PaceAnswer;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnEvent;
+import evenhand.turn.TurnRow;
+import evenhand.turn.Wheel;
+import evenhand.turn.WheelState;
+import evenhand.words.BalanceWords;
+import evenhand.words.EventWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** The answers of {@code balance} for people: set-ups side by side, then in words. */
+final class BalanceTables {
+    private static final String NOTHING = "–";
+
+    private static final List<Figure<TurnRow>> AT_A_PACE = List.of(
+            TurnFigures.UNDERSTEER_GRADIENT,
+            TurnFigures.STEER,
+            TurnFigures.SIDESLIP,
+            TurnFigures.ROLL,
+            TurnFigures.ROLL_GRADIENT,
+            TurnFigures.FRONT_LOAD_TRANSFER,
+            TurnFigures.REAR_LOAD_TRANSFER,
+            TurnFigures.FRONT_LOAD_TRANSFER_SHARE,
+            TurnFigures.FRONT_GRIP_USED,
+            TurnFigures.REAR_GRIP_USED,
+            TurnFigures.GRIP_BALANCE,
+            TurnFigures.FRONT_ROLL_CENTRE_HEIGHT,
+            TurnFigures.REAR_ROLL_CENTRE_HEIGHT,
+            TurnFigures.SPEED);
+
+    private static final List<Figure<TurnRow>> AT_THE_LIMIT = List.of(
+            TurnFigures.FRONT_GRIP_USED,
+            TurnFigures.REAR_GRIP_USED,
+            TurnFigures.STEER,
+            TurnFigures.SIDESLIP,
+            TurnFigures.ROLL,
+            TurnFigures.FRONT_LOAD_TRANSFER_SHARE,
+            TurnFigures.SPEED);
+
+    private final Console console;
+    private final Units units;
+    private final StringBuilder text = new StringBuilder();
+
+    BalanceTables(Console console, Units units) {
+        this.console = console;
+        this.units = units;
+    }
+
+    String write(Scenario scenario, double radius, Direction direction, List<SetupAnswer> answers) {
+        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
+        scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
+        text.append("\nA steady ").append(direction == Direction.LEFT ? "left" : "right");
+        text.append(" turn on a circle of ").append(radius(radius)).append(" radius.\n");
+        List<SetupAnswer.Turned> turned = new ArrayList<>();
+        for (SetupAnswer answer : answers) {
+            if (answer instanceof SetupAnswer.Turned one) {
+                turned.add(one);
+            }
+        }
+        if (!turned.isEmpty()) {
+            text.append('\n').append(table(turned, direction).text(console));
+        }
+        words(answers);
+        events(turned);
+        estimated(answers);
+        warnings(answers);
+        return text.toString();
+    }
+
+    private String radius(double radius) {
+        Unit unit = Unit.of(units == Units.METRIC ? "m" : "ft");
+        return Numbers.plain(unit.fromSi(radius), 1) + " " + unit.symbol();
+    }
+
+    private Table table(List<SetupAnswer.Turned> answers, Direction direction) {
+        List<String> names = new ArrayList<>();
+        for (SetupAnswer.Turned answer : answers) {
+            names.add(answer.setup().name());
+        }
+        Table table = new Table(names);
+        table.heading("Hand sums, as lateral acceleration begins");
+        for (Figure<HandSums> figure : HandSumFigures.ALL) {
+            row(table, figure, answers, SetupAnswer.Turned::sums);
+        }
+        table.heading("Understeer gradient of the hand sums, part by part");
+        for (Figure<UndersteerBudget> figure : HandSumFigures.BUDGET) {
+            row(table, figure, answers, answer -> answer.sums().budget());
+        }
+        List<PaceAnswer> paces = answers.get(0).turn().paces();
+        for (int i = 0; i < paces.size(); i++) {
+            pace(table, answers, direction, i, Units.pace(paces.get(i).lateralAcceleration()));
+        }
+        limit(table, answers, direction);
+        return table;
+    }
+
+    private void pace(Table table, List<SetupAnswer.Turned> answers, Direction direction, int index, String pace) {
+        List<PaceAnswer> paces = new ArrayList<>();
+        List<TurnRow> rows = new ArrayList<>();
+        for (SetupAnswer.Turned answer : answers) {
+            PaceAnswer one = answer.turn().paces().get(index);
+            paces.add(one);
+            if (one instanceof PaceAnswer.InBalance balance) {
+                rows.add(balance.row());
+            }
+        }
+        table.heading("At " + pace);
+        if (rows.size() < paces.size()) {
+            List<String> cells = new ArrayList<>();
+            for (PaceAnswer one : paces) {
+                cells.add(one instanceof PaceAnswer.InBalance ? "" : "beyond limit");
+            }
+            table.row("can it be driven?", "", cells);
+        }
+        if (rows.isEmpty()) {
+            return;
+        }
+        for (Figure<TurnRow> figure : AT_A_PACE) {
+            table.row(figure.words(), symbol(figure), paceCells(figure, paces, PaceAnswer.InBalance::row));
+            if (figure.equals(TurnFigures.UNDERSTEER_GRADIENT)) {
+                for (Figure<PaceAnswer.Budget> part : TurnFigures.BUDGET) {
+                    table.row("  " + part.words(), symbol(part), paceCells(part, paces, PaceAnswer.InBalance::budget));
+                }
+            }
+        }
+        for (Wheel wheel : inside(direction)) {
+            table.row(
+                    insideLoad(wheel),
+                    symbol(TurnFigures.LOAD),
+                    paceCells(TurnFigures.LOAD, paces, balance -> balance.row().wheel(wheel)));
+        }
+    }
+
+    private <T> List<String> paceCells(
+            Figure<T> figure, List<PaceAnswer> paces, Function<PaceAnswer.InBalance, T> part) {
+        List<String> cells = new ArrayList<>();
+        for (PaceAnswer pace : paces) {
+            cells.add(pace instanceof PaceAnswer.InBalance balance ? cell(figure, part.apply(balance)) : NOTHING);
+        }
+        return cells;
+    }
+
+    private void limit(Table table, List<SetupAnswer.Turned> answers, Direction direction) {
+        table.heading("At the limit");
+        row(table, TurnFigures.LATERAL_ACCELERATION, answers, BalanceTables::limitRow);
+        List<String> first = new ArrayList<>();
+        List<String> cause = new ArrayList<>();
+        List<String> wheel = new ArrayList<>();
+        for (SetupAnswer.Turned answer : answers) {
+            Limit limit = answer.turn().limit();
+            first.add(EventWords.end(limit.firstAxle()));
+            cause.add(limit.spinningWheel().isPresent() ? "wheelspin" : "sideslip");
+            wheel.add(limit.spinningWheel().map(Wheel::words).orElse(NOTHING));
+        }
+        table.row("gives out first", "", first);
+        table.row("cause", "", cause);
+        if (!wheel.stream().allMatch(NOTHING::equals)) {
+            table.row("spinning wheel", "", wheel);
+        }
+        List<String> balance = new ArrayList<>();
+        for (SetupAnswer.Turned answer : answers) {
+            balance.add(cell(TurnFigures.GRIP_BALANCE, limitRow(answer)));
+        }
+        table.row("limit balance", symbol(TurnFigures.GRIP_BALANCE), balance);
+        for (Figure<TurnRow> figure : AT_THE_LIMIT) {
+            row(table, figure, answers, BalanceTables::limitRow);
+        }
+        for (Wheel inside : inside(direction)) {
+            List<String> cells = new ArrayList<>();
+            for (SetupAnswer.Turned answer : answers) {
+                WheelState state = limitRow(answer).wheel(inside);
+                cells.add(cell(TurnFigures.LOAD, state));
+            }
+            table.row(insideLoad(inside), symbol(TurnFigures.LOAD), cells);
+        }
+    }
+
+    private static TurnRow limitRow(SetupAnswer.Turned answer) {
+        return answer.turn().limit().row();
+    }
+
+    private static List<Wheel> inside(Direction direction) {
+        return direction == Direction.LEFT
+                ? List.of(Wheel.FRONT_LEFT, Wheel.REAR_LEFT)
+                : List.of(Wheel.FRONT_RIGHT, Wheel.REAR_RIGHT);
+    }
+
+    private static String insideLoad(Wheel wheel) {
+        return "load of the inside " + EventWords.end(wheel.end());
+    }
+
+    private <T> void row(
+            Table table, Figure<T> figure, List<SetupAnswer.Turned> answers, Function<SetupAnswer.Turned, T> part) {
+        List<String> cells = new ArrayList<>();
+        for (SetupAnswer.Turned answer : answers) {
+            cells.add(cell(figure, part.apply(answer)));
+        }
+        table.row(figure.words(), symbol(figure), cells);
+    }
+
+    private <T> String cell(Figure<T> figure, T part) {
+        OptionalDouble value = figure.in(units.of(figure.dimension()), part);
+        return value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : NOTHING;
+    }
+
+    private String symbol(Figure<?> figure) {
+        return figure.symbol(units.of(figure.dimension()));
+    }
+
+    private void words(List<SetupAnswer> answers) {
+        for (SetupAnswer answer : answers) {
+            text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
+            answer.setup().note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
+            if (answer instanceof SetupAnswer.Turned turned) {
+                for (String sentence : BalanceWords.ofTurn(turned.sums(), turned.turn(), units)) {
+                    Paragraph.append(text, "  ", sentence, console.columns());
+                }
+            } else if (answer instanceof SetupAnswer.Unanswered none) {
+                Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
+            }
+        }
+    }
+
+    private void events(List<SetupAnswer.Turned> answers) {
+        if (answers.isEmpty()) {
+            return;
+        }
+        text.append('\n').append(Paint.bold("On the way to the limit", console)).append('\n');
+        for (SetupAnswer.Turned answer : answers) {
+            TurnAnswer.Turns turn = answer.turn();
+            text.append("  ").append(answer.setup().name()).append('\n');
+            if (turn.events().isEmpty()) {
+                text.append("    nothing touches a stop, comes loose or lifts\n");
+            }
+            for (TurnEvent event : turn.events()) {
+                String at = Numbers.fixed(Dimension.ACCELERATION.metric().fromSi(event.lateralAcceleration()), 3);
+                Paragraph.append(text, "    " + at + " g  ", EventWords.happening(event), console.columns());
+            }
+        }
+    }
+
+    private void estimated(List<SetupAnswer> answers) {
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        for (SetupAnswer answer : answers) {
+            Setup setup = answer.setup();
+            for (Adjustable value : setup.estimated()) {
+                String line = value.path() + ": " + shown(value) + ", " + value.rule();
+                lines.computeIfAbsent(line, key -> new ArrayList<>()).add(setup.name());
+            }
+        }
+        list("Estimated, not measured", lines, answers.size(), false);
+    }
+
+    private String shown(Adjustable value) {
+        Unit unit = value.dimension() == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(value.dimension());
+        String symbol = unit.symbol();
+        return Numbers.significant(unit.fromSi(value.si()), 4) + (symbol.isEmpty() ? "" : " " + symbol);
+    }
+
+    private void warnings(List<SetupAnswer> answers) {
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        for (SetupAnswer answer : answers) {
+            Setup setup = answer.setup();
+            for (Warning warning : setup.warnings()) {
+                lines.computeIfAbsent(warning.where() + ": " + warning.what(), key -> new ArrayList<>())
+                        .add(setup.name());
+            }
+        }
+        list("Warnings", lines, answers.size(), true);
+    }
+
+    /** Lines, each with the set-ups that it holds for where it does not hold for all. */
+    private void list(String heading, Map<String, List<String>> lines, int setups, boolean warning) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        String painted = warning ? Paint.warning(heading, console) : Paint.bold(heading, console);
+        text.append('\n').append(painted).append('\n');
+        lines.forEach((line, names) -> {
+            String whose = names.size() < setups ? " (" + String.join(", ", names) + ")" : "";
+            Paragraph.append(text, "  ", line + whose, console.columns());
+        });
+    }
+}

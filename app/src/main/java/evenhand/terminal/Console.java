@@ -1,0 +1,78 @@
+package evenhand.terminal;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Where a command writes to, in UTF-8.
+ *
+ * @param out standard output: the answer and nothing else
+ * @param err standard error: problems, one line each
+ * @param colour whether standard output is a terminal that may have colours
+ * @param columns width of the terminal
+ */
+record Console(OutputStream out, OutputStream err, boolean colour, int columns) {
+    private static final int USUAL_COLUMNS = 100;
+    private static final int FEWEST_COLUMNS = 60;
+    private static final int MOST_COLUMNS = 160;
+
+    /** Nobody reads the answer any more, as with {@code | head}. */
+    static final class ReaderGone extends UncheckedIOException {
+        private static final long serialVersionUID = 1L;
+
+        ReaderGone(IOException cause) {
+            super(cause);
+        }
+    }
+
+    /** The console of the process; {@code environment} may say NO_COLOR, TERM and COLUMNS. */
+    static Console of(OutputStream out, OutputStream err, boolean terminal, Map<String, String> environment) {
+        boolean colour = terminal
+                && environment.getOrDefault("NO_COLOR", "").isEmpty()
+                && !environment.getOrDefault("TERM", "").equals("dumb");
+        return new Console(out, err, colour, columns(environment.getOrDefault("COLUMNS", "")));
+    }
+
+    private static int columns(String text) {
+        try {
+            return Math.min(MOST_COLUMNS, Math.max(FEWEST_COLUMNS, Integer.parseInt(text)));
+        } catch (NumberFormatException e) {
+            return USUAL_COLUMNS;
+        }
+    }
+
+    void answer(byte[] bytes) {
+        try {
+            out.write(bytes);
+            out.flush();
+        } catch (IOException e) {
+            String why = e.getMessage();
+            if (why != null && why.toLowerCase(Locale.ROOT).contains("pipe")) {
+                throw new ReaderGone(e);
+            }
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    void answer(String text) {
+        answer(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** One line to standard error. */
+    void complain(String line) {
+        try {
+            err.write((oneLine(line) + "\n").getBytes(StandardCharsets.UTF_8));
+            err.flush();
+        } catch (IOException e) {
+            // There is no place left to say so; the exit status still does.
+        }
+    }
+
+    static String oneLine(String text) {
+        return text.replace("\r", "").replace('\n', ' ').strip();
+    }
+}

@@ -1,0 +1,157 @@
+package evenhand.terminal;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The program as it is called from a shell. */
+@Command(
+        name = "evenhand",
+        description = {
+            "Handling balance of a road car, worked out from what was measured on it.",
+            "",
+            "A scenario file holds one car and its set-ups; every command reads one.",
+            ""
+        },
+        synopsisSubcommandLabel = "COMMAND",
+        commandListHeading = "%nCommands:%n",
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand check coupe.json",
+            "  evenhand balance coupe.json --setup \"As bought\" --pace \"0.3 g\"",
+            "  evenhand balance --help",
+            "",
+            "Results are estimates from a simplified model. Have changes to steering,",
+            "suspension or structure checked by a qualified engineer, and test at the limit",
+            "on a closed course only."
+        })
+public final class Evenhand {
+    private static final int JAVA_OF_ALWAYS_A_CONSOLE = 22;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Shows this help.")
+    @SuppressWarnings("UnusedVariable") // the parser answers it
+    private boolean help;
+
+    @Option(names = "--version", versionHelp = true, description = "Shows the version.")
+    @SuppressWarnings("UnusedVariable") // the parser answers it
+    private boolean version;
+
+    private Evenhand() {}
+
+    public static void main(String[] args) {
+        Console console = Console.of(
+                new FileOutputStream(FileDescriptor.out),
+                new FileOutputStream(FileDescriptor.err),
+                onTerminal(),
+                System.getenv());
+        System.exit(run(console, args).code());
+    }
+
+    /** Whether a person sees the answer. From Java 22 on a console is there even where its output goes to a file. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean onTerminal() {
+        java.io.Console console = System.console();
+        if (console == null || Runtime.version().feature() < JAVA_OF_ALWAYS_A_CONSOLE) {
+            return console != null;
+        }
+        try {
+            return Boolean.TRUE.equals(
+                    java.io.Console.class.getMethod("isTerminal").invoke(console));
+        } catch (ReflectiveOperationException e) {
+            return false;
+        }
+    }
+
+    /** Runs one command line. Whatever happens, it ends in a status, and never in a stack trace. */
+    static Status run(Console console, String... args) {
+        try {
+            return runCommand(console, args);
+        } catch (Console.ReaderGone e) {
+            return Status.DONE;
+        } catch (UncheckedIOException e) {
+            Throwable cause = e.getCause();
+            console.complain("evenhand: cannot write the answer: " + (cause == null ? e : cause).getMessage());
+            return Status.WRONG;
+        } catch (RuntimeException | Error e) {
+            StackTraceElement[] trace = e.getStackTrace();
+            console.complain("evenhand: internal error, please report it together with the file: " + e
+                    + (trace.length == 0 ? "" : " at " + trace[0]));
+            return Status.DEFECT;
+        }
+    }
+
+    private static Status runCommand(Console console, String... args) {
+        CommandLine line = new CommandLine(new Evenhand())
+                .addSubcommand(new BalanceCommand())
+                .addSubcommand(new CheckCommand())
+                .addSubcommand(new SchemaCommand())
+                .setExpandAtFiles(false); // a file's name may begin with @
+        ParseResult parsed;
+        try {
+            parsed = line.parseArgs(args);
+        } catch (ParameterException e) {
+            console.complain(complaint(e));
+            return Status.WRONG;
+        }
+        while (parsed.hasSubcommand()) {
+            parsed = parsed.subcommand();
+        }
+        CommandSpec spec = parsed.commandSpec();
+        if (parsed.isVersionHelpRequested()) {
+            String number = Evenhand.class.getPackage().getImplementationVersion();
+            console.answer("evenhand " + (number == null ? "in development" : number) + "\n");
+            return Status.DONE;
+        }
+        if (parsed.isUsageHelpRequested() || !(spec.userObject() instanceof Asked command)) {
+            Ansi colours = console.colour() ? Ansi.ON : Ansi.OFF;
+            console.answer(spec.commandLine().getUsageMessage(Help.defaultColorScheme(colours)));
+            return Status.DONE;
+        }
+        try {
+            return command.run(console);
+        } catch (Mistake e) {
+            console.complain(spec.qualifiedName() + ": " + e.getMessage());
+            return Status.WRONG;
+        }
+    }
+
+    /** What is wrong with a command line, in one line. */
+    private static String complaint(ParameterException e) {
+        CommandSpec spec = e.getCommandLine().getCommandSpec();
+        String said = String.valueOf(e.getMessage());
+        if (e instanceof UnmatchedArgumentException unmatched) {
+            String first = unmatched.getUnmatched().get(0);
+            List<String> nearest = unmatched.getSuggestions();
+            if (!first.startsWith("-") && spec.parent() != null) {
+                said = "\"" + first + "\" is one thing too many";
+            } else {
+                said = "there is no " + (first.startsWith("-") ? "option" : "command") + " \"" + first + "\""
+                        + (nearest.isEmpty() ? "" : "; did you mean \"" + nearest.get(0) + "\"?");
+            }
+        } else if (e instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
+            ArgSpec what = missing.getMissing().get(0);
+            said = what instanceof OptionSpec option
+                    ? option.longestName() + " needs a value, " + option.paramLabel()
+                    : "which file? Write its name after the command";
+        }
+        return spec.qualifiedName() + ": " + said + " (\"" + spec.qualifiedName() + " --help\" says what there is)";
+    }
+}

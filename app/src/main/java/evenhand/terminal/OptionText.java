@@ -1,0 +1,82 @@
+package evenhand.terminal;
+
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import evenhand.turn.Direction;
+import evenhand.words.Units;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the texts of options mean. */
+final class OptionText {
+    /** On smaller circles no car turns. m */
+    private static final double LEAST_RADIUS = 4;
+    /** On wider circles the road is straight. m */
+    private static final double GREATEST_RADIUS = 1e6;
+
+    private OptionText() {}
+
+    /** A file by its name. */
+    static Path file(String name) throws Mistake {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new Mistake("the name \"" + name
+                    + "\" cannot be a file's here; where letters with accents are lost, set" + " LC_ALL=C.UTF-8");
+        }
+    }
+
+    /** Paces, m/s², in the order given, each once. */
+    static List<Double> paces(List<String> texts) throws Mistake {
+        List<Double> paces = new ArrayList<>();
+        for (String text : texts) {
+            double pace = quantity("--pace", text, Dimension.ACCELERATION, 1e4, "\"0.5 g\"");
+            if (pace <= 0) {
+                throw new Mistake("--pace \"" + text + "\": must be above zero, for example \"0.5 g\"");
+            }
+            if (!paces.contains(pace)) {
+                paces.add(pace);
+            }
+        }
+        return paces;
+    }
+
+    /** Radius of the circle, m. */
+    static double radius(String text) throws Mistake {
+        double radius = quantity("--radius", text, Dimension.LENGTH, 1e12, "\"40 m\" or \"130 ft\"");
+        if (radius < LEAST_RADIUS || radius > GREATEST_RADIUS) {
+            throw new Mistake("--radius \"" + text + "\": must lie between \"4 m\" and \"1000000 m\"");
+        }
+        return radius;
+    }
+
+    static Direction direction(String text) throws Mistake {
+        return switch (text) {
+            case "left" -> Direction.LEFT;
+            case "right" -> Direction.RIGHT;
+            default -> throw new Mistake("--turn \"" + text + "\": write left or right");
+        };
+    }
+
+    static Units units(String text) throws Mistake {
+        return switch (text) {
+            case "metric" -> Units.METRIC;
+            case "imperial" -> Units.IMPERIAL;
+            default -> throw new Mistake("--units \"" + text + "\": write metric or imperial");
+        };
+    }
+
+    private static double quantity(String option, String text, Dimension dimension, double largest, String example)
+            throws Mistake {
+        try {
+            return Quantity.parse(text, dimension, largest).si();
+        } catch (QuantityException e) {
+            // The dimension's own example is of a car's part.
+            String what = String.valueOf(e.getMessage()).replace(dimension.example(), example);
+            throw new Mistake(option + " \"" + text + "\": " + what);
+        }
+    }
+}

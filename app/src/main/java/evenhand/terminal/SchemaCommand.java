@@ -1,0 +1,22 @@
+package evenhand.terminal;
+
+import evenhand.scenario.SchemaWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code evenhand schema}. */
+@Command(
+        name = "schema",
+        description = "Prints the JSON Schema (2020-12) of scenario files.",
+        footer = {"", "Example:", "  evenhand schema > evenhand.schema.json"})
+final class SchemaCommand implements Asked {
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        usual.units();
+        console.answer(SchemaWriter.schema());
+        return Status.DONE;
+    }
+}

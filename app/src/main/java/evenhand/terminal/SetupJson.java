@@ -1,0 +1,35 @@
+package evenhand.terminal;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import evenhand.catalogue.Adjustable;
+import evenhand.scenario.Setup;
+import evenhand.scenario.Warning;
+import java.io.IOException;
+import java.util.List;
+
+/** What every command says about a set-up in JSON besides its answer. */
+final class SetupJson {
+    private SetupJson() {}
+
+    static void estimatedAndWarnings(JsonGenerator json, Setup setup) throws IOException {
+        List<Adjustable> estimated = setup.estimated();
+        if (!estimated.isEmpty()) {
+            json.writeArrayFieldStart("estimated");
+            for (Adjustable value : estimated) {
+                json.writeStartObject();
+                json.writeStringField("path", value.path());
+                json.writeNumberField("value", value.si());
+                json.writeStringField("rule", value.rule());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        }
+        if (!setup.warnings().isEmpty()) {
+            json.writeArrayFieldStart("warnings");
+            for (Warning warning : setup.warnings()) {
+                json.writeString(warning.where() + ": " + warning.what());
+            }
+            json.writeEndArray();
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package evenhand.terminal;
+
+import evenhand.scenario.Problem;
+import evenhand.scenario.Reading;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.ScenarioReader;
+import evenhand.scenario.Setup;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A scenario file as a computing command needs it: sound, or its problems told on standard error. */
+final class SoundScenario {
+    private SoundScenario() {}
+
+    /** The scenario, or nothing after its problems were told. */
+    static Optional<Scenario> read(Path file, Console console) {
+        Reading reading = ScenarioReader.read(file);
+        for (Problem problem : reading.problems()) {
+            console.complain(problem.toString());
+        }
+        return reading.problems().isEmpty() ? reading.scenario() : Optional.empty();
+    }
+
+    /** The set-ups of these names, in the order of the names; all where no name is given. */
+    static List<Setup> choose(Scenario scenario, List<String> names) throws Mistake {
+        if (names.isEmpty()) {
+            return scenario.setups();
+        }
+        List<Setup> chosen = new ArrayList<>();
+        for (String name : names) {
+            Setup setup = find(scenario, name);
+            if (!chosen.contains(setup)) {
+                chosen.add(setup);
+            }
+        }
+        return chosen;
+    }
+
+    private static Setup find(Scenario scenario, String name) throws Mistake {
+        StringBuilder known = new StringBuilder();
+        for (Setup setup : scenario.setups()) {
+            if (setup.name().equals(name)) {
+                return setup;
+            }
+            known.append(known.isEmpty() ? "" : ", ")
+                    .append('"')
+                    .append(setup.name())
+                    .append('"');
+        }
+        throw new Mistake("there is no set-up \"" + name + "\" in the file, only " + known);
+    }
+}

@@ -1,0 +1,120 @@
+package evenhand.terminal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Set-ups side by side: a row per figure, its unit in the row's head. Those that find no room go below the others. */
+final class Table {
+    private static final String INDENT = "  ";
+    private static final String BETWEEN = "  ";
+    /** Set-up names are broken to this width. */
+    private static final int HEAD_WIDTH = 10;
+
+    private sealed interface Line permits Heading, Row {}
+
+    private record Heading(String text) implements Line {}
+
+    private record Row(String label, String unit, List<String> cells) implements Line {}
+
+    private final List<String> heads;
+    private final List<Line> lines = new ArrayList<>();
+
+    Table(List<String> heads) {
+        this.heads = List.copyOf(heads);
+    }
+
+    void heading(String text) {
+        lines.add(new Heading(text));
+    }
+
+    void row(String label, String unit, List<String> cells) {
+        lines.add(new Row(label, unit, List.copyOf(cells)));
+    }
+
+    /** As text, no wider than the console where that can be. */
+    String text(Console console) {
+        int labels = 0;
+        int units = 0;
+        int[] widths = new int[heads.size()];
+        List<List<String>> names = new ArrayList<>();
+        for (int i = 0; i < heads.size(); i++) {
+            List<String> name = Paragraph.lines(heads.get(i), HEAD_WIDTH);
+            names.add(name);
+            for (String part : name) {
+                widths[i] = Math.max(widths[i], width(part));
+            }
+        }
+        for (Line line : lines) {
+            if (line instanceof Row row) {
+                labels = Math.max(labels, width(row.label()));
+                units = Math.max(units, width(row.unit()));
+                for (int i = 0; i < widths.length; i++) {
+                    widths[i] = Math.max(widths[i], width(row.cells().get(i)));
+                }
+            }
+        }
+        int left = INDENT.length() + labels + BETWEEN.length() + units;
+        StringBuilder text = new StringBuilder();
+        int from = 0;
+        while (from < heads.size()) {
+            int to = from;
+            int room = console.columns() - left;
+            while (to < heads.size() && (to == from || room >= BETWEEN.length() + widths[to])) {
+                room -= BETWEEN.length() + widths[to];
+                to++;
+            }
+            text.append(from == 0 ? "" : "\n");
+            part(text, console, left, labels, units, widths, names, from, to);
+            from = to;
+        }
+        return text.toString();
+    }
+
+    private void part(
+            StringBuilder text,
+            Console console,
+            int left,
+            int labels,
+            int units,
+            int[] widths,
+            List<List<String>> names,
+            int from,
+            int to) {
+        int deepest = 0;
+        for (int i = from; i < to; i++) {
+            deepest = Math.max(deepest, names.get(i).size());
+        }
+        for (int depth = 0; depth < deepest; depth++) {
+            StringBuilder head = new StringBuilder(" ".repeat(left));
+            for (int i = from; i < to; i++) {
+                int first = deepest - names.get(i).size();
+                right(head.append(BETWEEN), depth < first ? "" : names.get(i).get(depth - first), widths[i]);
+            }
+            text.append(Paint.bold(head.toString().stripTrailing(), console)).append('\n');
+        }
+        for (Line line : lines) {
+            if (line instanceof Heading heading) {
+                text.append(Paint.bold(heading.text(), console)).append('\n');
+            } else if (line instanceof Row row) {
+                StringBuilder one = new StringBuilder(INDENT).append(row.label());
+                one.append(" ".repeat(labels - width(row.label())))
+                        .append(BETWEEN)
+                        .append(row.unit());
+                one.append(" ".repeat(units - width(row.unit())));
+                for (int i = from; i < to; i++) {
+                    right(one.append(BETWEEN), row.cells().get(i), widths[i]);
+                }
+                text.append(one.toString().stripTrailing()).append('\n');
+            }
+        }
+    }
+
+    private static void right(StringBuilder text, String cell, int width) {
+        text.append(" ".repeat(width - width(cell))).append(cell);
+    }
+
+    /** Characters as they are counted on a screen. */
+    private static int width(String text) {
+        return text.codePointCount(0, text.length());
+    }
+}

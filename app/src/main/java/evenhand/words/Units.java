@@ -1,0 +1,48 @@
+package evenhand.words;
+
+import evenhand.answers.Figure;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
+
+/** The units that a person reads answers in. */
+public enum Units {
+    METRIC,
+    IMPERIAL;
+
+    /** Inches are some 25 times coarser than millimetres. */
+    private static final int MORE_DIGITS_OF_INCHES = 2;
+
+    private static final Unit PER_CENT = Unit.of("%");
+
+    /** The unit that a dimension is shown in; ratios are shown in per cent. */
+    public Unit of(Dimension dimension) {
+        if (dimension == Dimension.RATIO) {
+            return PER_CENT;
+        }
+        return this == METRIC ? dimension.metric() : dimension.imperial();
+    }
+
+    /** The unit of a figure's column in CSV: that of the JSON key, or the inch-pound one where the trade has one. */
+    public Unit ofColumn(Figure<?> figure) {
+        Dimension dimension = figure.dimension();
+        return this == METRIC || dimension.imperial().equals(dimension.metric()) ? figure.unit() : dimension.imperial();
+    }
+
+    /** Digits behind the point that a figure is shown with. */
+    public int digits(Figure<?> figure) {
+        return this == IMPERIAL && figure.dimension() == Dimension.LENGTH
+                ? figure.digits() + MORE_DIGITS_OF_INCHES
+                : figure.digits();
+    }
+
+    /** A value with its unit: "1230 N". */
+    public String show(double si, Dimension dimension, int digits) {
+        Unit unit = of(dimension);
+        return Numbers.fixed(unit.fromSi(si), digits) + " " + unit.symbol();
+    }
+
+    /** A lateral acceleration as a pace is said: "0.5 g". */
+    public static String pace(double lateralAcceleration) {
+        return Numbers.plain(Dimension.ACCELERATION.metric().fromSi(lateralAcceleration), 3) + " g";
+    }
+}

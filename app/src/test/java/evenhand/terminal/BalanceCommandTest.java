@@ -1,0 +1,291 @@
+package evenhand.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BalanceCommandTest {
+    /** The contract's keys of a turn row, in its order. */
+    private static final List<String> ROW = List.of(
+            "lateralAcceleration_g",
+            "speed_m_per_s",
+            "steer_deg",
+            "ackermannSteer_deg",
+            "understeerGradient_deg_per_g",
+            "rollGradient_deg_per_g",
+            "sideslip_deg",
+            "roll_deg",
+            "frontRoll_deg",
+            "rearRoll_deg",
+            "frontHeave_m",
+            "rearHeave_m",
+            "frontRollCentreHeight_m",
+            "rearRollCentreHeight_m",
+            "frontLoadTransfer_N",
+            "rearLoadTransfer_N",
+            "frontLoadTransferShare",
+            "frontGripUsed",
+            "rearGripUsed",
+            "gripBalance",
+            "driveForce_N",
+            "airDrag_N",
+            "wheels");
+
+    private static final List<String> WHEEL = List.of(
+            "load_N",
+            "lateralForce_N",
+            "longitudinalForce_N",
+            "aligningMoment_Nm",
+            "slip_deg",
+            "steer_deg",
+            "lean_deg",
+            "travel_m");
+
+    private static final List<String> WHEELS = List.of("frontLeft", "frontRight", "rearLeft", "rearRight");
+
+    @TempDir
+    Path folder;
+
+    private String car;
+
+    @BeforeEach
+    void writeTheCar() {
+        car = Run.car(folder).toString();
+    }
+
+    @Test
+    void theAnswerOpensAsEveryAnswerDoes() {
+        JsonNode answer = json("balance", car, "--json");
+        assertThat(keys(answer)).containsExactly("evenhand", "command", "scenario", "radius_m", "turn", "setups");
+        assertThat(answer.get("evenhand").asInt()).isEqualTo(1);
+        assertThat(answer.get("command").asText()).isEqualTo("balance");
+        assertThat(answer.get("scenario").asText()).isEqualTo("Test mule, \"blue\"");
+        assertThat(answer.get("radius_m").asDouble()).isEqualTo(40);
+        assertThat(answer.get("turn").asText()).isEqualTo("left");
+    }
+
+    @Test
+    void aSetupHasTheKeysOfTheContract() {
+        JsonNode setup = json("balance", car, "--json").get("setups").get(0);
+        assertThat(keys(setup))
+                .containsExactly("name", "words", "handSums", "paces", "limit", "events", "turn", "estimated");
+        assertThat(keys(setup.get("handSums")))
+                .containsExactly(
+                        "rollGradient_deg_per_g",
+                        "rollArm_m",
+                        "frontLoadTransfer_N_per_g",
+                        "rearLoadTransfer_N_per_g",
+                        "frontLoadTransferShare",
+                        "frontGeometric_Nm_per_g",
+                        "frontElastic_Nm_per_g",
+                        "frontUnsprung_Nm_per_g",
+                        "rearGeometric_Nm_per_g",
+                        "rearElastic_Nm_per_g",
+                        "rearUnsprung_Nm_per_g",
+                        "frontRollStiffness_Nm_per_deg",
+                        "rearRollStiffness_Nm_per_deg",
+                        "understeerGradient_deg_per_g",
+                        "understeerBudget_deg_per_g");
+        assertThat(keys(setup.get("handSums").get("understeerBudget_deg_per_g")))
+                .containsExactly(
+                        "tyres", "aligningTorque", "camber", "rollSteer", "lateralForceSteer", "aligningTorqueSteer");
+        assertThat(keys(setup.get("limit")))
+                .containsExactly(
+                        "lateralAcceleration_g", "firstAxle", "cause", "limitBalance", "frontGripUsed", "rearGripUsed");
+        assertThat(keys(setup.get("estimated").get(0))).containsExactly("path", "value", "rule");
+    }
+
+    @Test
+    void aPaceHasTheFieldsOfATurnRowAndItsBudgetAddsUpToTheGradient() {
+        for (JsonNode pace : json("balance", car, "--json").get("setups").get(0).get("paces")) {
+            List<String> expected = new ArrayList<>(ROW);
+            expected.add("understeerBudget_deg_per_g");
+            assertThat(keys(pace)).containsExactlyElementsOf(expected);
+            JsonNode budget = pace.get("understeerBudget_deg_per_g");
+            assertThat(keys(budget))
+                    .containsExactly(
+                            "tyres", "camber", "rollSteer", "lateralForceSteer", "aligningTorqueSteer", "rest");
+            double sum = 0;
+            for (JsonNode part : budget) {
+                sum += part.asDouble();
+            }
+            assertThat(sum).isCloseTo(pace.get("understeerGradient_deg_per_g").asDouble(), within(1e-9));
+        }
+    }
+
+    @Test
+    void theTurnHasAtLeastFortyRisingRowsWithTheKeysOfTheContractAndContainsThePaces() {
+        JsonNode setup =
+                json("balance", car, "--json", "--pace", "0.37 g").get("setups").get(0);
+        JsonNode turn = setup.get("turn");
+        assertThat(turn.size()).isGreaterThanOrEqualTo(40);
+        double before = 0;
+        boolean pace = false;
+        for (JsonNode row : turn) {
+            List<String> keys = keys(row);
+            List<String> expected = new ArrayList<>(ROW);
+            expected.removeIf(key -> key.endsWith("Gradient_deg_per_g") && !keys.contains(key)); // none at the fold
+            assertThat(keys).containsExactlyElementsOf(expected);
+            assertThat(keys(row.get("wheels"))).containsExactlyElementsOf(WHEELS);
+            for (JsonNode wheel : row.get("wheels")) {
+                assertThat(keys(wheel)).containsExactlyElementsOf(WHEEL);
+            }
+            double g = row.get("lateralAcceleration_g").asDouble();
+            assertThat(g).isGreaterThan(before);
+            pace |= Math.abs(g - 0.37) < 1e-12;
+            before = g;
+        }
+        assertThat(pace).isTrue();
+        assertThat(before)
+                .isCloseTo(setup.get("limit").get("lateralAcceleration_g").asDouble(), within(1e-6));
+    }
+
+    @Test
+    void anEventHasItsKindItsPlaceAndItsSentence() {
+        JsonNode events = json("balance", car, "--json").get("setups").get(0).get("events");
+        assertThat(events).isNotEmpty();
+        JsonNode event = events.get(0);
+        assertThat(keys(event)).containsExactly("lateralAcceleration_g", "kind", "axle", "wheel", "text");
+        assertThat(event.get("kind").asText()).isEqualTo("stopTouched");
+        assertThat(event.get("wheel").asText()).isEqualTo("rearRight");
+        assertThat(event.get("text").asText()).endsWith("the right rear wheel touches its bump stop.");
+    }
+
+    @Test
+    void aPaceBeyondTheLimitIsNoFailure() {
+        Run run = Run.of("balance", car, "--json", "--setup", "As bought", "--pace", "1.4 g");
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(run.out())
+                .contains("\"lateralAcceleration_g\" : 1.4,")
+                .contains("\"beyondLimit\" : true")
+                .contains("A pace of 1.4 g is beyond its limit.");
+    }
+
+    @Test
+    void aSetupWithoutAnAnswerSaysWhyAndTheOthersAreAnswered() {
+        Run run = Run.of("balance", car, "--json");
+        assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
+        JsonNode setups = parsed(run.out()).get("setups");
+        assertThat(setups.size()).isEqualTo(3);
+        assertThat(setups.get(1).has("limit")).isTrue();
+        assertThat(setups.get(2).get("name").asText()).isEqualTo("Jelly");
+        assertThat(keys(setups.get(2).get("noAnswer"))).containsExactly("reason", "text");
+        assertThat(setups.get(2).get("noAnswer").get("reason").asText()).isEqualTo("fallsOver");
+        assertThat(Run.of("balance", car).out()).contains("Jelly\n  No answer: ");
+        assertThat(Run.of("balance", car, "--csv").err()).startsWith("evenhand balance: no answer for \"Jelly\": ");
+        assertThat(Run.of("balance", car, "--setup", "As bought").status()).isEqualTo(Status.DONE);
+    }
+
+    @Test
+    void noNumberIsNotANumber() {
+        assertThat(Run.of("balance", car, "--json").out()).doesNotContain("NaN", "Infinity", "null", "-0.0,");
+    }
+
+    @Test
+    void aRightTurnIsTheMirrorImageOfALeftOne() {
+        JsonNode left =
+                json("balance", car, "--json").get("setups").get(0).get("paces").get(1);
+        JsonNode answer = json("balance", car, "--json", "--turn", "right");
+        assertThat(answer.get("turn").asText()).isEqualTo("right");
+        JsonNode right = answer.get("setups").get(0).get("paces").get(1);
+        assertThat(right.get("steer_deg").asDouble())
+                .isCloseTo(-left.get("steer_deg").asDouble(), within(1e-9));
+        assertThat(right.get("wheels").get("frontLeft").get("load_N").asDouble())
+                .isCloseTo(left.get("wheels").get("frontRight").get("load_N").asDouble(), within(1e-6));
+        assertThat(right.get("understeerGradient_deg_per_g").asDouble())
+                .isCloseTo(left.get("understeerGradient_deg_per_g").asDouble(), within(1e-9));
+    }
+
+    @Test
+    void unitsNeverTouchJson() {
+        assertThat(Run.of("balance", car, "--json", "--units", "imperial").out())
+                .isEqualTo(Run.of("balance", car, "--json").out());
+    }
+
+    @Test
+    void csvHasTheKeysOfTheTurnRowsWithSetupFirst() {
+        List<String> lines = Run.of("balance", car, "--csv").lines();
+        List<String> expected = new ArrayList<>(List.of("setup"));
+        expected.addAll(ROW.subList(0, ROW.size() - 1));
+        for (String wheel : WHEELS) {
+            for (String key : WHEEL) {
+                expected.add(wheel + "." + key);
+            }
+        }
+        assertThat(lines.get(0).split(",")).containsExactlyElementsOf(expected);
+        assertThat(lines).filteredOn(line -> line.startsWith("As bought,")).hasSizeGreaterThanOrEqualTo(40);
+        assertThat(lines).anyMatch(line -> line.startsWith("\"Flatter, stiffer\","));
+        assertThat(lines.get(1).split(",")).hasSameSizeAs(expected);
+    }
+
+    @Test
+    void csvInImperialUnitsSaysSoInItsKeysAndItsNumbersFollow() {
+        List<String> metric = Run.of("balance", car, "--csv").lines();
+        List<String> imperial =
+                Run.of("balance", car, "--csv", "--units", "imperial").lines();
+        assertThat(imperial.get(0))
+                .contains("speed_mph", "frontHeave_in", "driveForce_lbf", "frontLeft.load_lbf")
+                .contains("frontLeft.aligningMoment_lbf_ft", "roll_deg,");
+        int load = List.of(metric.get(0).split(",")).indexOf("frontLeft.load_N");
+        double newtons = Double.parseDouble(metric.get(1).split(",", -1)[load]);
+        double pounds = Double.parseDouble(imperial.get(1).split(",", -1)[load]);
+        assertThat(pounds * 4.4482216152605).isCloseTo(newtons, within(1e-9 * newtons));
+    }
+
+    @Test
+    void theTableHasTitleStoryUnitsAndTheSetupsSideBySide() {
+        Run run = Run.of("balance", car);
+        assertThat(run.lines().get(0)).isEqualTo("Test mule, \"blue\"");
+        assertThat(run.lines().get(1)).isEqualTo("An invented car.");
+        assertThat(run.out())
+                .contains("A steady left turn on a circle of 40 m radius.")
+                .contains("Hand sums", "At 0.2 g", "At 0.5 g", "At the limit", "On the way to the limit")
+                .contains("Estimated, not measured");
+        assertThat(run.lines())
+                .anyMatch(line -> line.matches(" +As bought +stiffer"))
+                .anyMatch(line -> line.matches("  roll gradient +deg/g +\\d+\\.\\d\\d +\\d+\\.\\d\\d"))
+                .anyMatch(line -> line.matches("  rear roll centre above the ground +mm +\\d+ +\\d+"));
+        assertThat(Run.of("balance", car, "--units", "imperial").lines())
+                .anyMatch(line -> line.contains("circle of 131.2 ft radius"))
+                .anyMatch(line -> line.matches("  rear roll centre above the ground +in +\\d+\\.\\d\\d +\\d+\\.\\d\\d"))
+                .anyMatch(line -> line.matches("  load transfer at the front +lbf/g +\\d+ +\\d+"));
+    }
+
+    @Test
+    void noLineIsWiderThanTheTerminal() {
+        assertThat(Run.of("balance", car).lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void theSameQuestionGetsTheSameAnswerToTheLastByte() {
+        assertThat(Run.of("balance", car, "--json").out())
+                .isEqualTo(Run.of("balance", car, "--json").out());
+    }
+
+    private static JsonNode json(String... args) {
+        return parsed(Run.of(args).out());
+    }
+
+    private static JsonNode parsed(String text) {
+        try {
+            return JsonMapper.builder().build().readTree(text);
+        } catch (JsonProcessingException e) {
+            throw new AssertionError(text, e);
+        }
+    }
+
+    private static List<String> keys(JsonNode object) {
+        List<String> keys = new ArrayList<>();
+        object.fieldNames().forEachRemaining(keys::add);
+        return keys;
+    }
+}

@@ -1,0 +1,167 @@
+package evenhand.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandLineTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void withoutArgumentsItShowsItsHelp() {
+        Run run = Run.of();
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(run.out()).contains("Usage: evenhand", "balance", "check", "schema", "Examples:");
+        assertThat(run.err()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"balance", "check", "schema"})
+    void everyCommandHasHelpWithAnExampleThatFitsAnEightyColumnTerminal(String command) {
+        Run run = Run.of(command, "--help");
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(run.out()).contains("Usage: evenhand " + command, "Example", "  evenhand " + command, "--units");
+        assertThat(run.lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void anUnknownCommandGetsOneLineWithTheNearestOne() {
+        Run run = Run.of("blance");
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .isEqualTo(
+                        "evenhand: there is no command \"blance\"; did you mean \"balance\"? (\"evenhand --help\" says"
+                                + " what there is)\n");
+    }
+
+    @Test
+    void anUnknownOptionGetsOneLine() {
+        assertWrong(Run.of("balance", Run.car(folder).toString(), "--jsno"), "there is no option \"--jsno\"");
+    }
+
+    @Test
+    void aMissingFileNameIsAskedFor() {
+        assertWrong(Run.of("balance"), "which file?");
+        assertWrong(Run.of("check"), "which file?");
+    }
+
+    @Test
+    void aSecondFileIsTooMany() {
+        String car = Run.car(folder).toString();
+        assertWrong(Run.of("balance", car, "other.json"), "\"other.json\" is one thing too many");
+    }
+
+    @Test
+    void everyOptionThatCannotBeUnderstoodSaysHowToWriteIt() {
+        String car = Run.car(folder).toString();
+        assertWrong(
+                Run.of("balance", car, "--pace", "0.5"),
+                "evenhand balance: --pace \"0.5\": needs a unit, for example \"0.5 g\"");
+        assertWrong(Run.of("balance", car, "--pace", "-0.5 g"), "must be above zero");
+        assertWrong(
+                Run.of("balance", car, "--radius", "40"),
+                "--radius \"40\": needs a unit, for example \"40 m\" or \"130 ft\"");
+        assertWrong(Run.of("balance", car, "--radius", "1 m"), "must lie between \"4 m\" and");
+        assertWrong(Run.of("balance", car, "--turn", "up"), "--turn \"up\": write left or right");
+        assertWrong(Run.of("balance", car, "--units", "feet"), "--units \"feet\": write metric or imperial");
+        assertWrong(Run.of("balance", car, "--json", "--csv"), "write one of them");
+        assertWrong(Run.of("balance", car, "--pace"), "--pace needs a value");
+        assertWrong(
+                Run.of("balance", car, "--setup", "as bought"),
+                "there is no set-up \"as bought\" in the file, only \"As bought\", \"Flatter, stiffer\", \"Jelly\"");
+    }
+
+    @Test
+    void aFileThatIsNotThereIsSaidToBeSo() {
+        assertWrong(Run.of("balance", folder.resolve("none.json").toString()), "none.json: is not there");
+    }
+
+    @Test
+    void aNameThatNoFileCanHaveIsNoDefect() {
+        assertWrong(Run.of("balance", "a\u0000b"), "cannot be a file's here");
+    }
+
+    @Test
+    void aNameThatBeginsWithAnAtSignIsAName() {
+        assertWrong(Run.of("balance", "@none.json"), "@none.json: is not there");
+    }
+
+    @Test
+    void whoeverStopsReadingEndsTheProgramQuietly() {
+        Run run = Run.into(failing("Broken pipe"), "balance", Run.car(folder).toString());
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(run.err()).isEmpty();
+    }
+
+    @Test
+    void anAnswerThatCannotBeWrittenIsNoSuccess() {
+        assertWrong(
+                Run.into(
+                        failing("No space left on device"),
+                        "balance",
+                        Run.car(folder).toString()),
+                "evenhand: cannot write the answer: No space left on device");
+    }
+
+    @Test
+    void aDefectIsToldInOneLineWithoutATrace() {
+        OutputStream defect = new OutputStream() {
+            @Override
+            public void write(int b) {
+                throw new IllegalStateException("two\nlines");
+            }
+        };
+        Run run = Run.into(defect, "--help");
+        assertThat(run.status()).isEqualTo(Status.DEFECT);
+        assertThat(run.err()).startsWith("evenhand: internal error").containsOnlyOnce("\n");
+    }
+
+    @Test
+    void coloursAreForTerminalsThatWantThemAndTheTextIsTheSameWithout() {
+        assertThat(colour(true, Map.of())).isTrue();
+        assertThat(colour(true, Map.of("NO_COLOR", "1"))).isFalse();
+        assertThat(colour(true, Map.of("TERM", "dumb"))).isFalse();
+        assertThat(colour(false, Map.of())).isFalse();
+
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Evenhand.run(
+                new Console(out, OutputStream.nullOutputStream(), true, 100),
+                "balance",
+                Run.car(folder).toString());
+        String coloured = out.toString(StandardCharsets.UTF_8);
+        assertThat(coloured).contains("\u001b[1m");
+        assertThat(coloured.replaceAll("\u001b\\[\\d+m", ""))
+                .isEqualTo(Run.of("balance", Run.car(folder).toString()).out());
+    }
+
+    private static boolean colour(boolean terminal, Map<String, String> environment) {
+        OutputStream nowhere = OutputStream.nullOutputStream();
+        return Console.of(nowhere, nowhere, terminal, environment).colour();
+    }
+
+    private static OutputStream failing(String why) {
+        return new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException(why);
+            }
+        };
+    }
+
+    private static void assertWrong(Run run, String message) {
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(message).endsWith("\n").containsOnlyOnce("\n");
+    }
+}

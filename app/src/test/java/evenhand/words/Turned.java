@@ -1,0 +1,118 @@
+package evenhand.words;
+
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.handsums.HandSums;
+import evenhand.handsums.UndersteerBudget;
+import evenhand.quantity.Unit;
+import evenhand.turn.Direction;
+import evenhand.turn.Limit;
+import evenhand.turn.PaceAnswer;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnEvent;
+import evenhand.turn.TurnRow;
+import evenhand.turn.Wheel;
+import evenhand.turn.WheelState;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Made-up answers of a car, so that sentences can be seen to follow the numbers. */
+public final class Turned {
+    private static final Unit DEG_PER_G = Unit.of("deg/g");
+    private static final Unit G = Unit.of("g");
+
+    private final List<PaceAnswer> paces = new ArrayList<>();
+    private final List<TurnEvent> events = new ArrayList<>();
+    private Direction direction = Direction.LEFT;
+    private Limit limit = new Limit(row(0.8, OptionalDouble.empty(), 1, 0.9), End.FRONT, Optional.empty());
+
+    /** A pace in g with an understeer gradient in deg/g, a sum of the tyres' and roll steer's. */
+    public Turned pace(double g, double tyres, double rollSteer) {
+        double k = DEG_PER_G.toSi(tyres + rollSteer);
+        paces.add(new PaceAnswer.InBalance(
+                row(g, OptionalDouble.of(k), 0.5, 0.5),
+                new PaceAnswer.Budget(DEG_PER_G.toSi(tyres), 0, DEG_PER_G.toSi(rollSteer), 0, 0, 0)));
+        return this;
+    }
+
+    public Turned beyond(double g) {
+        paces.add(new PaceAnswer.BeyondLimit(G.toSi(g)));
+        return this;
+    }
+
+    public Turned limit(double g, End first, double frontGripUsed, double rearGripUsed) {
+        limit = new Limit(row(g, OptionalDouble.empty(), frontGripUsed, rearGripUsed), first, Optional.empty());
+        return this;
+    }
+
+    public Turned spinning(Wheel wheel) {
+        limit = new Limit(limit.row(), limit.firstAxle(), Optional.of(wheel));
+        return this;
+    }
+
+    public Turned event(double g, TurnEvent.Kind kind, End axle, Wheel wheel) {
+        events.add(new TurnEvent(G.toSi(g), kind, Optional.of(axle), Optional.of(wheel)));
+        return this;
+    }
+
+    public Turned toTheRight() {
+        direction = Direction.RIGHT;
+        return this;
+    }
+
+    public TurnAnswer.Turns turn() {
+        return new TurnAnswer.Turns(40, direction, paces, limit, events, List.of(limit.row()));
+    }
+
+    public List<String> words() {
+        return BalanceWords.of(sums(), turn(), Units.METRIC);
+    }
+
+    public List<String> words(Units units) {
+        return BalanceWords.of(sums(), turn(), units);
+    }
+
+    public static HandSums sums() {
+        HandSums.AxleSums axle =
+                new HandSums.AxleSums(5000, 4500, 400, 200, 2000, 30000, 200000, 190000, 26000, 0.01, 0.09, 2000);
+        return new HandSums(
+                9.80665,
+                new Car.Sprung(1100, 1.2, 0.55, 0.54, 0.46),
+                0.42,
+                axle,
+                axle,
+                Math.toRadians(6),
+                new UndersteerBudget(0.001, 0, 0, 0, 0, 0));
+    }
+
+    public static TurnRow row(double g, OptionalDouble understeer, double frontGripUsed, double rearGripUsed) {
+        List<WheelState> wheels = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            wheels.add(new WheelState(1000 * (i + 1), 900, 10, -20, 0.05, 0.06, 0.01, 0.02, 1));
+        }
+        return new TurnRow(
+                G.toSi(g),
+                10,
+                0.07,
+                0.065,
+                understeer,
+                OptionalDouble.of(0.01),
+                0.01,
+                Math.toRadians(5 * g),
+                0.04,
+                0.04,
+                0.001,
+                -0.001,
+                0.05,
+                0.25,
+                1500,
+                1300,
+                frontGripUsed,
+                rearGripUsed,
+                200,
+                20,
+                wheels);
+    }
+}
