@@ -24,6 +24,9 @@ final class TurnEvents {
     /** Arc length at which to look again: a figure that passes zero twice within it is taken for one that does not. */
     private static final double LOOK = 0.06;
 
+    private static final double CLOSE_TRAVEL = 1e-7; // m
+    private static final double CLOSE_LOAD = 1e-2; // N
+
     private static final double SAME = 1e-5 * Weights.GRAVITY;
 
     private static final TurnEvent.Kind[] OF_WHEEL = {
@@ -76,7 +79,21 @@ final class TurnEvents {
                 from = to;
             }
         }
+        atTheCorner(before, events);
         return events;
+    }
+
+    /** Where the limit itself is a corner, what makes the corner has happened to within rounding. */
+    private void atTheCorner(double[] atLimit, List<TurnEvent> events) {
+        for (int i = 0; i < FRONT_ROLL_CENTRE; i++) {
+            double close = i % PER_WHEEL < 2 ? CLOSE_TRAVEL : CLOSE_LOAD;
+            if (atLimit[i] <= 0 && atLimit[i] > -close) {
+                TurnEvent event = event(i, branch.limit());
+                if (events.stream().noneMatch(known -> same(known, event))) {
+                    events.add(event);
+                }
+            }
+        }
     }
 
     /** Where the branch turns at a corner its last states lie on both sides of it: that is one event. */

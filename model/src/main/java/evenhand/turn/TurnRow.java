@@ -74,7 +74,7 @@ public record TurnRow(
                 lateralAcceleration,
                 speed,
                 -steer,
-                ackermannSteer,
+                -ackermannSteer,
                 understeerGradient,
                 rollGradient,
                 -sideslip,
