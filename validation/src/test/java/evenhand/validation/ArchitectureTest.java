@@ -1,0 +1,127 @@
+package evenhand.validation;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Each package uses only what stands above it, and the words of the trade name the classes. */
+@AnalyzeClasses(
+        packages = "evenhand",
+        importOptions = {ImportOption.DoNotIncludeTests.class, ArchitectureTest.NoTestJar.class})
+class ArchitectureTest {
+    /** The random cars that the model's tests share are no part of the program. */
+    static final class NoTestJar implements ImportOption {
+        @Override
+        public boolean includes(com.tngtech.archunit.core.importer.Location location) {
+            return !location.contains("-tests.jar") && !location.contains("test-classes");
+        }
+    }
+
+    private static final String[] MODEL = {
+        "evenhand.quantity..",
+        "evenhand.tyre..",
+        "evenhand.car..",
+        "evenhand.catalogue..",
+        "evenhand.suspension..",
+        "evenhand.handsums..",
+        "evenhand.turn..",
+        "evenhand.answers.."
+    };
+
+    @ArchTest
+    static final ArchRule quantityStandsOnNothing = usesOnly("quantity");
+
+    @ArchTest
+    static final ArchRule aTyreKnowsQuantitiesOnly = usesOnly("tyre", "quantity");
+
+    @ArchTest
+    static final ArchRule aCarIsBuiltOfTyresAndQuantities = usesOnly("car", "tyre", "quantity");
+
+    @ArchTest
+    static final ArchRule theCatalogueDescribesTheCar = usesOnly("catalogue", "car", "tyre", "quantity");
+
+    @ArchTest
+    static final ArchRule suspensionIsTheCarAsTheWheelFeelsIt = usesOnly("suspension", "car", "tyre");
+
+    @ArchTest
+    static final ArchRule handSumsUseCarAndSuspension = usesOnly("handsums", "suspension", "car", "tyre");
+
+    @ArchTest
+    static final ArchRule theTurnUsesHandSumsAndSuspension = usesOnly("turn", "handsums", "suspension", "car", "tyre");
+
+    @ArchTest
+    static final ArchRule answersAskTheCarEveryQuestion =
+            usesOnly("answers", "turn", "handsums", "suspension", "car", "tyre", "quantity");
+
+    @ArchTest
+    static final ArchRule physicsDoesNotKnowItsDescription = noClasses()
+            .that()
+            .resideInAnyPackage("evenhand.suspension..", "evenhand.handsums..", "evenhand.turn..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("evenhand.catalogue..", "evenhand.quantity..");
+
+    @ArchTest
+    static final ArchRule theScenarioKnowsNoWordsAndNoTerminal = noClasses()
+            .that()
+            .resideInAPackage("evenhand.scenario..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("evenhand.words..", "evenhand.terminal..");
+
+    @ArchTest
+    static final ArchRule wordsKnowNoTerminal = noClasses()
+            .that()
+            .resideInAPackage("evenhand.words..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("evenhand.terminal..");
+
+    @ArchTest
+    static final ArchRule noPackageUsesOneThatUsesIt =
+            slices().matching("evenhand.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule theModelKnowsNoFilesNoWindowsAndNoJson = noClasses()
+            .that()
+            .resideInAnyPackage(MODEL)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.io..", "java.nio.file..", "java.awt..", "javax.swing..", "com.fasterxml..");
+
+    @ArchTest
+    static final ArchRule theModelStandsOnTheJavaLibraryAlone = classes()
+            .that()
+            .resideInAnyPackage(MODEL)
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("evenhand..", "java..", "org.jspecify.annotations..");
+
+    @ArchTest
+    static final ArchRule classesAreNamedAfterThingsOfTheTrade =
+            noClasses().should().haveNameMatching(".*(Util|Utils|Manager|Helper|Impl)");
+
+    @ArchTest
+    static final ArchRule noPackageIsALumberRoom = noClasses().should().resideInAnyPackage("..util..", "..utils..");
+
+    private static ArchRule usesOnly(String name, String... above) {
+        String[] allowed = new String[above.length + 3];
+        for (int i = 0; i < above.length; i++) {
+            allowed[i] = "evenhand." + above[i] + "..";
+        }
+        allowed[above.length] = "evenhand." + name + "..";
+        allowed[above.length + 1] = "java..";
+        allowed[above.length + 2] = "org.jspecify..";
+        return classes()
+                .that()
+                .resideInAPackage("evenhand." + name + "..")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(allowed);
+    }
+}
