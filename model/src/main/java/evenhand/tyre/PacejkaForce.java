@@ -16,7 +16,8 @@ final class PacejkaForce extends SideForce {
     /** Step of the slopes' differences, rad and part of the load. */
     private static final double STEP = 1e-6;
 
-    private final PacejkaCoefficients c;
+    private final double[] values = new double[PacejkaCoefficients.Name.values().length];
+    private final double camberThrustRatio;
     private final double fz0;
     private final double radius;
 
@@ -26,14 +27,21 @@ final class PacejkaForce extends SideForce {
     private double peakNow;
 
     PacejkaForce(PacejkaCoefficients coefficients) {
-        c = coefficients;
+        for (PacejkaCoefficients.Name name : PacejkaCoefficients.Name.values()) {
+            values[name.ordinal()] = coefficients.of(name);
+        }
+        camberThrustRatio = coefficients.camberThrustRatio();
         fz0 = coefficients.referenceLoad();
         radius = coefficients.of(R0);
     }
 
+    private double of(PacejkaCoefficients.Name name) {
+        return values[name.ordinal()];
+    }
+
     @Override
     public void at(double slip, double lean, double load) {
-        enteredSlip = slip - c.camberThrustRatio() * lean;
+        enteredSlip = slip - camberThrustRatio * lean;
         if (load <= 0) {
             unloaded();
             return;
@@ -85,31 +93,31 @@ final class PacejkaForce extends SideForce {
         double gamma = Math.sin(lean);
         double gamma2 = gamma * gamma;
 
-        double stiffness = c.of(pKy1)
+        double stiffness = of(pKy1)
                 * fz0
-                * (1 - c.of(pKy3) * Math.abs(gamma))
-                * Math.sin(c.of(pKy4) * Math.atan(load / fz0 / (c.of(pKy2) + c.of(pKy5) * gamma2)));
-        double camberStiffness = load * (c.of(pKy6) + c.of(pKy7) * dfz);
-        double shiftVertical = load * (c.of(pVy1) + c.of(pVy2) * dfz);
-        double shiftVerticalByCamber = load * (c.of(pVy3) + c.of(pVy4) * dfz) * gamma;
-        double shiftHorizontal = c.of(pHy1)
-                + c.of(pHy2) * dfz
+                * (1 - of(pKy3) * Math.abs(gamma))
+                * Math.sin(of(pKy4) * Math.atan(load / fz0 / (of(pKy2) + of(pKy5) * gamma2)));
+        double camberStiffness = load * (of(pKy6) + of(pKy7) * dfz);
+        double shiftVertical = load * (of(pVy1) + of(pVy2) * dfz);
+        double shiftVerticalByCamber = load * (of(pVy3) + of(pVy4) * dfz) * gamma;
+        double shiftHorizontal = of(pHy1)
+                + of(pHy2) * dfz
                 + (camberStiffness * gamma - shiftVerticalByCamber) / (stiffness - LEAST_STIFFNESS);
         shiftVertical += shiftVerticalByCamber;
 
         double x = tan + shiftHorizontal;
-        double mu = (c.of(pDy1) + c.of(pDy2) * dfz) * (1 - c.of(pDy3) * gamma2);
+        double mu = (of(pDy1) + of(pDy2) * dfz) * (1 - of(pDy3) * gamma2);
         double d = mu * load;
-        double shape = c.of(pCy1);
-        double e = (c.of(pEy1) + c.of(pEy2) * dfz)
-                * (1 + c.of(pEy5) * gamma2 - (c.of(pEy3) + c.of(pEy4) * gamma) * Math.signum(x));
+        double shape = of(pCy1);
+        double e =
+                (of(pEy1) + of(pEy2) * dfz) * (1 + of(pEy5) * gamma2 - (of(pEy3) + of(pEy4) * gamma) * Math.signum(x));
         e = Math.min(e, 1);
         double b = stiffness / (shape * d);
         double bx = b * x;
         fy = d * Math.sin(shape * Math.atan(bx - e * (bx - Math.atan(bx)))) + shiftVertical;
         // The most on the side that this tyre pushes to.
         peakNow = Math.abs(d) + (fy < 0 ? -1 : 1) * shiftVertical;
-        aligning(load, dfz, tan, gamma, gamma2, stiffness, shiftHorizontal, shiftVertical, b * shape, mu);
+        aligning(load, dfz, tan, gamma, gamma2, stiffness, shiftHorizontal, shiftVertical, b * shape);
     }
 
     private void aligning(
@@ -121,32 +129,27 @@ final class PacejkaForce extends SideForce {
             double stiffness,
             double shiftHorizontal,
             double shiftVertical,
-            double bTimesC,
-            double mu) {
+            double bTimesC) {
         double lean = Math.abs(gamma);
-        double alphaT = tan + c.of(qHz1) + c.of(qHz2) * dfz + (c.of(qHz3) + c.of(qHz4) * dfz) * gamma;
-        double bt = (c.of(qBz1) + c.of(qBz2) * dfz + c.of(qBz3) * dfz * dfz)
-                * (1 + c.of(qBz5) * lean + c.of(qBz6) * gamma2);
-        double ct = c.of(qCz1);
-        double dt =
-                load * (radius / fz0) * (c.of(qDz1) + c.of(qDz2) * dfz) * (1 + c.of(qDz3) * lean + c.of(qDz4) * gamma2);
-        double et = (c.of(qEz1) + c.of(qEz2) * dfz + c.of(qEz3) * dfz * dfz)
-                * (1 + (c.of(qEz4) + c.of(qEz5) * gamma) * (2 / Math.PI) * Math.atan(bt * ct * alphaT));
+        double alphaT = tan + of(qHz1) + of(qHz2) * dfz + (of(qHz3) + of(qHz4) * dfz) * gamma;
+        double bt = (of(qBz1) + of(qBz2) * dfz + of(qBz3) * dfz * dfz) * (1 + of(qBz5) * lean + of(qBz6) * gamma2);
+        double ct = of(qCz1);
+        double dt = load * (radius / fz0) * (of(qDz1) + of(qDz2) * dfz) * (1 + of(qDz3) * lean + of(qDz4) * gamma2);
+        double et = (of(qEz1) + of(qEz2) * dfz + of(qEz3) * dfz * dfz)
+                * (1 + (of(qEz4) + of(qEz5) * gamma) * (2 / Math.PI) * Math.atan(bt * ct * alphaT));
         et = Math.min(et, 1);
         double cos = Math.cos(Math.atan(tan));
         double y = bt * alphaT;
         trailNow = dt * Math.cos(ct * Math.atan(y - et * (y - Math.atan(y)))) * cos;
 
         double alphaR = tan + shiftHorizontal + shiftVertical / (stiffness - LEAST_STIFFNESS);
-        double br = c.of(qBz9) + c.of(qBz10) * bTimesC;
+        double br = of(qBz9) + of(qBz10) * bTimesC;
         double dr = load
                 * radius
-                * (c.of(qDz6)
-                        + c.of(qDz7) * dfz
-                        + (c.of(qDz8) + c.of(qDz9) * dfz) * gamma
-                        + (c.of(qDz10) + c.of(qDz11) * dfz) * gamma * lean)
-                * Math.signum(mu == 0 ? 1 : mu)
-                * Math.abs(mu);
+                * (of(qDz6)
+                        + of(qDz7) * dfz
+                        + (of(qDz8) + of(qDz9) * dfz) * gamma
+                        + (of(qDz10) + of(qDz11) * dfz) * gamma * lean);
         residual = dr * Math.cos(Math.atan(br * alphaR)) * cos;
     }
 }
