@@ -2,12 +2,14 @@ package evenhand.scenario;
 
 import evenhand.car.Car;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One way in which the car is set up, its base's changes and its own applied.
@@ -37,10 +39,11 @@ public record Setup(
         warnings = List.copyOf(warnings);
     }
 
-    /** The values that were estimated, each with its rule. */
+    /** The values that were estimated or follow from others, each with its rule. */
     public List<Adjustable> estimated() {
-        return values.stream()
-                .filter(value -> value.origin() == Adjustable.Origin.ESTIMATED)
+        return Stream.concat(
+                        values.stream().filter(value -> value.origin() == Adjustable.Origin.ESTIMATED),
+                        Catalogue.workedOut(car).stream())
                 .toList();
     }
 }

@@ -33,6 +33,10 @@ public sealed interface Bar permits Bar.Measured, Bar.Round {
         /** Shear modulus of spring steel, Pa. Source: Barton &amp; Fieldhouse 2018, p. 213. */
         public static final double SHEAR_MODULUS = 79.3e9;
 
+        /** The rule in one line, for an answer. */
+        public static final String RULE =
+                "worked out as G*J/activeLength*(linkRatio*track/armLength)^2*bushFactor with G = 79.3 GPa";
+
         public Round {
             require(diameter > 0, "diameter", "must be above zero");
             require(armLength > 0, "armLength", "must be above zero");

@@ -9,6 +9,9 @@ import java.util.List;
  * (m); of a damper, force (N) over speed (m/s).
  */
 public record Curve(List<Point> points) {
+    /** A curve without force. */
+    public static final Curve NO_FORCE = new Curve(List.of(new Point(0, 0), new Point(1, 0)));
+
     /** One point of a curve, SI. */
     public record Point(double at, double force) {}
 

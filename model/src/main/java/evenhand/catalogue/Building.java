@@ -3,6 +3,7 @@ package evenhand.catalogue;
 import static java.util.stream.Collectors.joining;
 
 import evenhand.car.Curve;
+import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.Unit;
@@ -132,8 +133,8 @@ final class Building {
             return (Optional<V>) Optional.of(version.known());
         } else if (content instanceof Content.Texts && entry instanceof Entry.Texts texts) {
             return (Optional<V>) Optional.of(texts.texts());
-        } else if (content instanceof Content.Points && entry instanceof Entry.Drawn drawn) {
-            return (Optional<V>) curve(drawn, here);
+        } else if (content instanceof Content.Points points && entry instanceof Entry.Drawn drawn) {
+            return (Optional<V>) curve(points.at(), drawn, here);
         } else if (content instanceof Content.Group<V> group && entry instanceof Entries entries) {
             return object(group.shape(), entries, here);
         } else if (content instanceof Content.Groups<?> groups && entry instanceof Entry.Listed listed) {
@@ -185,7 +186,10 @@ final class Building {
         }
     }
 
-    private Optional<Curve> curve(Entry.Drawn drawn, String here) {
+    private Optional<Curve> curve(Dimension at, Entry.Drawn drawn, String here) {
+        if (at == Dimension.SPEED && drawn.points().isEmpty()) {
+            return Optional.of(Curve.NO_FORCE); // a damper's curve that is still to be measured
+        }
         try {
             return Optional.of(new Curve(drawn.points().stream()
                     .map(point -> new Curve.Point(point.at().si(), point.force().si()))

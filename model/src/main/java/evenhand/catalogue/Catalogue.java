@@ -1,6 +1,10 @@
 package evenhand.catalogue;
 
+import evenhand.car.Axle;
+import evenhand.car.Bar;
 import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import java.util.ArrayList;
@@ -44,6 +48,25 @@ public final class Catalogue {
     /** Every number that this car has, with value, step, usual range and words; given, default or estimated. */
     public static List<Adjustable> adjustments(Entries car) {
         return build(car).values();
+    }
+
+    /** What an answer says beside the estimates: numbers that follow from others by a rule, a bar's from its dimensions. */
+    public static List<Adjustable> workedOut(Car car) {
+        List<Adjustable> worked = new ArrayList<>();
+        for (End end : End.values()) {
+            Axle axle = car.axle(end);
+            if (axle.bar().orElse(null) instanceof Bar.Round) {
+                worked.add(new Adjustable(
+                        (end == End.FRONT ? "front" : "rear") + ".bar.rollStiffness",
+                        SpringCatalogue.BAR_ROLL_STIFFNESS,
+                        axle.barRollStiffness(),
+                        0,
+                        Adjustable.Origin.ESTIMATED,
+                        Bar.Round.RULE,
+                        Dimension.ROLL_STIFFNESS.metric()));
+            }
+        }
+        return List.copyOf(worked);
     }
 
     /**

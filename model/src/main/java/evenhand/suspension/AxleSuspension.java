@@ -7,7 +7,7 @@ import evenhand.car.End;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
 import evenhand.car.Weights;
-import java.util.Arrays;
+import java.util.OptionalDouble;
 
 /**
  * Vertical force and roll moment between the body and one axle, by mean travel, suspension roll and roll-centre height.
@@ -67,13 +67,12 @@ public final class AxleSuspension {
 
         double springArm = halfBase(axle);
         Stops stops = axle.stops();
-        bumpArm = arm(axle, stops.bump().map(Stops.Bump::base).orElse(java.util.OptionalDouble.empty()));
+        bumpArm = arm(axle, stops.bump().map(Stops.Bump::base).orElse(OptionalDouble.empty()));
         bumpGap = stops.bump().map(Stops.Bump::gap).orElse(Double.POSITIVE_INFINITY);
-        Curve none = new Curve(java.util.List.of(new Curve.Point(0, 0), new Curve.Point(1, 0)));
-        Curve curve = stops.bump().map(Stops.Bump::curve).orElse(none);
+        Curve curve = stops.bump().map(Stops.Bump::curve).orElse(Curve.NO_FORCE);
         bumpDeflections = curve.points().stream().mapToDouble(Curve.Point::at).toArray();
         bumpForces = curve.points().stream().mapToDouble(Curve.Point::force).toArray();
-        droopArm = arm(axle, stops.droop().map(Stops.Droop::base).orElse(java.util.OptionalDouble.empty()));
+        droopArm = arm(axle, stops.droop().map(Stops.Droop::base).orElse(OptionalDouble.empty()));
         droopTravel = stops.droop().map(Stops.Droop::travel).orElse(Double.POSITIVE_INFINITY);
         droopRate = stops.droop().map(Stops.Droop::rate).orElse(0.0);
 
@@ -129,7 +128,7 @@ public final class AxleSuspension {
         return axle.track() / 2;
     }
 
-    private static double arm(Axle axle, java.util.OptionalDouble base) {
+    private static double arm(Axle axle, OptionalDouble base) {
         boolean live = axle instanceof Axle.Live;
         return live && base.isPresent() ? base.getAsDouble() / 2 : halfBase(axle);
     }
@@ -247,10 +246,5 @@ public final class AxleSuspension {
     public double springLoad(double travel, double roll, double rollCentreHeight, boolean left) {
         double rightWay = rollRate * springArm(rollCentreHeight) * roll;
         return (left ? leftRest - rightWay : rightRest + rightWay) + heaveRate * travel;
-    }
-
-    @Override
-    public String toString() {
-        return "AxleSuspension[heaveRate=" + heaveRate + ", bump=" + Arrays.toString(bumpForces) + "]";
     }
 }

@@ -23,7 +23,7 @@ final class Branch {
     /** Lateral acceleration at which the curve starts, m/s². */
     static final double START = 0.02 * Weights.GRAVITY;
 
-    /** No car on tyres turns harder; only down-force without end gets here. */
+    /** No car on tyres turns harder; only down-force or friction without end gets here. */
     private static final double ENDLESS = 20 * Weights.GRAVITY;
 
     private static final int MAX_ITERATIONS = 14;

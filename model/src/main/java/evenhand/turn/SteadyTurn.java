@@ -111,7 +111,7 @@ public final class SteadyTurn {
             case ENDLESS -> {
                 return new TurnAnswer.NoTurn(
                         TurnAnswer.Reason.NO_EQUILIBRIUM,
-                        "down-force grows faster than the tyres need: the sums find no limit");
+                        "the tyres or the down-force hold beyond 20 g: the sums find no limit");
             }
             default -> {}
         }
