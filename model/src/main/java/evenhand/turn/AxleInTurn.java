@@ -3,7 +3,6 @@ package evenhand.turn;
 import evenhand.car.Alignment;
 import evenhand.car.Axle;
 import evenhand.car.Car;
-import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
@@ -104,27 +103,11 @@ final class AxleInTurn {
     private final double rollingResistance;
     private final double frictionRatio;
     private final LateralLaw law;
-    private final double driveStiffnessOverLoad; // 1, below zero: the cornering stiffness stands in
-    private final DriveShare driveShare;
+    private final DriveShares driveShares;
     private final SideForce tyre;
     private final double[] turnSpeed = new double[2]; // n_j = v_j/V
-    private final double[] share = new double[2];
-    private final double[] shareByDrive = new double[2];
-    private final double[] shareBySideslip = new double[2];
-    private final double[] shareByLeftLoad = new double[2];
-    private final double[] shareByRightLoad = new double[2];
     private final double[] steerBy = new double[UNKNOWNS];
     private final double[] sideForceDifferenceBy = new double[UNKNOWNS]; // left less right
-
-    /** How the axle's drive force is shared; NONE where it is not driven. */
-    private enum DriveShare {
-        NONE,
-        OPEN,
-        LOCKED,
-        BIASED
-    }
-
-    private final double biasRatio;
 
     AxleInTurn(Car car, End end, double radius) {
         Axle axle = car.axle(end);
@@ -150,21 +133,10 @@ final class AxleInTurn {
         tyreRate = fitted.verticalRate();
         camberThrustRatio = law.camberThrustRatio();
         frictionRatio = fitted.longitudinalFrictionRatio();
-        driveStiffnessOverLoad = fitted.longitudinalStiffness().isPresent()
-                ? fitted.longitudinalStiffness().getAsDouble() / law.referenceLoad()
-                : -1;
+        driveShares = new DriveShares(car, end);
         rollingResistance = car.rollingResistance();
         ackermannShare = car.steering().ackermannShare();
         ackermannHalf = track / (2 * car.wheelbase());
-        Drive.Differential differential = car.drive().differential();
-        biasRatio = differential instanceof Drive.Differential.TorqueBiasing biasing ? biasing.biasRatio() : 1;
-        if (car.drive().axle() != end) {
-            driveShare = DriveShare.NONE;
-        } else if (differential instanceof Drive.Differential.Open) {
-            driveShare = DriveShare.OPEN;
-        } else {
-            driveShare = differential instanceof Drive.Differential.Locked ? DriveShare.LOCKED : DriveShare.BIASED;
-        }
         constantSlopes();
     }
 
@@ -235,7 +207,8 @@ final class AxleInTurn {
         double sin = Math.sin(sideslip);
         turnSpeed[0] = cos - y[0] / radius;
         turnSpeed[1] = cos - y[1] / radius;
-        shareDrive(drive, sin);
+        driveShares.at(drive, sin, turnSpeed, load);
+        pieces += driveShares.piece;
 
         clear();
         for (int side = 0; side < 2; side++) {
@@ -270,76 +243,6 @@ final class AxleInTurn {
         }
     }
 
-    /**
-     * Shares the drive force between the wheels. A locked axle turns at one rim speed Vr: share_j = Cκ_j·(Vr/v_j − 1)
-     * with Vr from their sum, which leaves share_L = (Cκ_L/n_L·P + Cκ_L·Cκ_R·(1/n_L − 1/n_R))/(Cκ_L/n_L + Cκ_R/n_R).
-     */
-    private void shareDrive(double drive, double sinSideslip) {
-        if (driveShare == DriveShare.NONE) {
-            return;
-        }
-        double left = driveStiffness(load[0]);
-        double right = driveStiffness(load[1]);
-        if (driveShare == DriveShare.OPEN || (left == 0 && right == 0)) {
-            fixedShares(drive, 0.5);
-            return;
-        }
-        double perLeft = 1 / turnSpeed[0];
-        double perRight = 1 / turnSpeed[1];
-        double skew = perLeft - perRight;
-        double sum = left * perLeft + right * perRight;
-        double ofLeft = (left * perLeft * drive + left * right * skew) / sum;
-        double ofRight = drive - ofLeft;
-        if (driveShare == DriveShare.BIASED) {
-            double sense = drive < 0 ? -1 : 1;
-            double greater = Math.max(sense * ofLeft, sense * ofRight);
-            double lesser = Math.min(sense * ofLeft, sense * ofRight);
-            if (lesser <= 0 || greater > biasRatio * lesser) {
-                double most = biasRatio / (1 + biasRatio);
-                boolean onLeft = sense * ofLeft >= sense * ofRight;
-                pieces += onLeft ? 4 : 8;
-                fixedShares(drive, onLeft ? most : 1 - most);
-                return;
-            }
-        }
-        share[0] = ofLeft;
-        share[1] = ofRight;
-        shareByDrive[0] = left * perLeft / sum;
-        double byLeft = (perLeft * drive + right * skew - ofLeft * perLeft) / sum;
-        double byRight = (left * skew - ofLeft * perRight) / sum;
-        double bySpeedLeft = left * perLeft * perLeft * (ofLeft - drive - right) / sum;
-        double bySpeedRight = right * perRight * perRight * (ofLeft + left) / sum;
-        shareBySideslip[0] = -(bySpeedLeft + bySpeedRight) * sinSideslip;
-        shareByLeftLoad[0] = byLeft * driveStiffnessByLoad(load[0]);
-        shareByRightLoad[0] = byRight * driveStiffnessByLoad(load[1]);
-        shareByDrive[1] = 1 - shareByDrive[0];
-        shareBySideslip[1] = -shareBySideslip[0];
-        shareByLeftLoad[1] = -shareByLeftLoad[0];
-        shareByRightLoad[1] = -shareByRightLoad[0];
-    }
-
-    private void fixedShares(double drive, double leftPart) {
-        for (int side = 0; side < 2; side++) {
-            double part = side == 0 ? leftPart : 1 - leftPart;
-            share[side] = part * drive;
-            shareByDrive[side] = part;
-            shareBySideslip[side] = 0;
-            shareByLeftLoad[side] = 0;
-            shareByRightLoad[side] = 0;
-        }
-    }
-
-    private double driveStiffness(double wheelLoad) {
-        return driveStiffnessOverLoad >= 0 ? driveStiffnessOverLoad * wheelLoad : law.corneringStiffness(wheelLoad);
-    }
-
-    private double driveStiffnessByLoad(double wheelLoad) {
-        if (wheelLoad <= 0) {
-            return 0;
-        }
-        return driveStiffnessOverLoad >= 0 ? driveStiffnessOverLoad : law.corneringStiffnessByLoad(wheelLoad);
-    }
-
     private boolean wheel(int side, double steer, double roll, double cos, double sin, double compliance) {
         double sigma = side == 0 ? 1 : -1;
         steerOf(side, sigma, steer, compliance);
@@ -358,7 +261,7 @@ final class AxleInTurn {
         tyre.at(slip[side], lean[side], load[side]);
         enteredSlip[side] = tyre.enteredSlip;
         double drag = rollingResistance * load[side];
-        double longitudinal = share[side] - drag; // share stays zero where the axle is not driven
+        double longitudinal = driveShares.share[side] - drag; // share stays zero where the axle is not driven
         double most = frictionRatio * tyre.peak;
         double used = 0;
         if (longitudinal != 0) {
@@ -397,12 +300,12 @@ final class AxleInTurn {
             double leanI = leanSlopes[i];
             double loadI = i == riseColumn ? ownLoadBy : 0;
             double longitudinalI = -rollingResistance * loadI;
-            if (driveShare != DriveShare.NONE) {
+            if (driveShares.driven) {
                 switch (i) {
-                    case DRIVE -> longitudinalI += shareByDrive[side];
-                    case SIDESLIP -> longitudinalI += shareBySideslip[side];
-                    case LEFT_RISE -> longitudinalI += shareByLeftLoad[side] * leftLoadBy;
-                    case RIGHT_RISE -> longitudinalI += shareByRightLoad[side] * rightLoadBy;
+                    case DRIVE -> longitudinalI += driveShares.shareByDrive[side];
+                    case SIDESLIP -> longitudinalI += driveShares.shareBySideslip[side];
+                    case LEFT_RISE -> longitudinalI += driveShares.shareByLeftLoad[side] * leftLoadBy;
+                    case RIGHT_RISE -> longitudinalI += driveShares.shareByRightLoad[side] * rightLoadBy;
                     default -> {}
                 }
             }

@@ -1,7 +1,6 @@
 package evenhand.turn;
 
 import static evenhand.turn.Equilibrium.ACCELERATION;
-import static evenhand.turn.Equilibrium.BALANCES;
 import static evenhand.turn.Equilibrium.COLUMNS;
 
 import evenhand.car.Weights;
@@ -25,14 +24,6 @@ final class Branch {
 
     /** No car on tyres turns harder; only down-force or friction without end gets here. */
     private static final double ENDLESS = 20 * Weights.GRAVITY;
-
-    private static final int MAX_ITERATIONS = 14;
-    /** Balances over the car's weight: rounding of sums of some 1e4 N leaves about 1e-15. */
-    private static final double TOLERANCE = 2e-13;
-    /** Good enough for a state that is only passed by. */
-    private static final double PASSING = 1e-9;
-    /** Good enough where rounding lets it fall no further; a tenth of what the balances are held to. */
-    private static final double ACCEPTABLE = 1e-10;
 
     private static final double FIRST_STEP = 0.15;
     static final double LARGEST_STEP = 0.6;
@@ -61,13 +52,11 @@ final class Branch {
     private final double[] inverseScale2 = new double[COLUMNS];
 
     private final Equilibrium equilibrium;
-    private final LinearSolve solve = new LinearSolve(COLUMNS);
-    private final double[] step = new double[COLUMNS];
-    private final double[] border = new double[COLUMNS];
+    private final Newton newton;
     private final double[] predicted = new double[COLUMNS];
 
     /** The state that was found last, and its tangent along the branch (unit arc length). */
-    final double[] state = new double[COLUMNS];
+    final double[] state;
 
     final double[] tangent = new double[COLUMNS];
 
@@ -78,7 +67,6 @@ final class Branch {
     private double[] tangents = new double[64 * COLUMNS];
     private double[] lengths = new double[64]; // from each state to the next
     private int count;
-    private int iterations;
     private int startSign;
 
     /** How a walk ended. */
@@ -91,14 +79,7 @@ final class Branch {
         ENDLESS
     }
 
-    private enum Outcome {
-        FOUND,
-        BEYOND_FRICTION,
-        NO_PROGRESS
-    }
-
     private final double largestStep;
-    private double tolerance = TOLERANCE;
 
     Branch(Equilibrium equilibrium) {
         this(equilibrium, LARGEST_STEP);
@@ -108,6 +89,8 @@ final class Branch {
     Branch(Equilibrium equilibrium, double largestStep) {
         this.equilibrium = equilibrium;
         this.largestStep = largestStep;
+        newton = new Newton(equilibrium);
+        state = newton.state;
         double[] scale = new double[COLUMNS];
         Arrays.fill(scale, 0.1); // angles, rad
         scale[Equilibrium.DRIVE] = 0.1 * equilibrium.weight;
@@ -142,14 +125,14 @@ final class Branch {
     /** Follows the branch to its end and keeps what it passes. */
     End follow(double wheelbase, double cgToRear) {
         count = 0;
-        tolerance = TOLERANCE;
+        newton.tolerance = Newton.TOLERANCE;
         End start = start(wheelbase, cgToRear);
         if (start != End.FOLD) {
             return start;
         }
-        tolerance = PASSING;
+        newton.tolerance = Newton.PASSING;
         End end = walk();
-        tolerance = TOLERANCE;
+        newton.tolerance = Newton.TOLERANCE;
         polishEnd();
         return end;
     }
@@ -157,7 +140,7 @@ final class Branch {
     /** The last state is an answer, not one that is only passed by. */
     private void polishEnd() {
         int last = count - 1;
-        if (last > 0 && predictAndCorrect(last, 0) == Outcome.FOUND) {
+        if (last > 0 && predictAndCorrect(last, 0) == Newton.Outcome.FOUND) {
             System.arraycopy(state, 0, states, last * COLUMNS, COLUMNS);
         }
     }
@@ -173,11 +156,11 @@ final class Branch {
             if (acceleration(last) > ENDLESS) {
                 return End.ENDLESS;
             }
-            Outcome outcome = predictAndCorrect(last, length);
-            if (outcome != Outcome.FOUND || !turnTangent(last)) {
-                friction = outcome == Outcome.BEYOND_FRICTION;
+            Newton.Outcome outcome = predictAndCorrect(last, length);
+            if (outcome != Newton.Outcome.FOUND || !turnTangent(last)) {
+                friction = outcome == Newton.Outcome.BEYOND_FRICTION;
                 length /= friction ? 4 : 2;
-                tolerance = TOLERANCE; // the end may be near
+                newton.tolerance = Newton.TOLERANCE; // the end may be near
                 if (length < (friction ? SMALLEST_STEP_AT_FRICTION : SMALLEST_STEP)) {
                     // A corner behind which the acceleration falls, or friction all spent: the last state is the end.
                     return friction ? End.FRICTION_SPENT : End.FOLD;
@@ -231,19 +214,17 @@ final class Branch {
         state[Equilibrium.STEER] = Math.atan(wheelbase / Math.sqrt(radius * radius - cgToRear * cgToRear));
         state[Equilibrium.SIDESLIP] = Math.asin(cgToRear / radius);
         state[ACCELERATION] = START;
-        border(null, 0);
-        Outcome outcome = correct(START);
-        if (outcome != Outcome.FOUND) {
-            return outcome == Outcome.BEYOND_FRICTION ? End.NO_START_FOR_FRICTION : End.NO_START;
+        newton.holdAcceleration();
+        Newton.Outcome outcome = newton.correct(START);
+        if (outcome != Newton.Outcome.FOUND) {
+            return outcome == Newton.Outcome.BEYOND_FRICTION ? End.NO_START_FOR_FRICTION : End.NO_START;
         }
-        border(null, 0);
-        startSign = assemble();
+        newton.holdAcceleration();
+        startSign = newton.factor();
         if (startSign == 0) {
             return End.NO_START;
         }
-        unit(ACCELERATION);
-        solve.solve(step);
-        System.arraycopy(step, 0, tangent, 0, COLUMNS);
+        newton.along(1, tangent);
         normalise();
         keep();
         return End.FOLD;
@@ -273,7 +254,7 @@ final class Branch {
         for (int i = 0; i < 100 && high - low > SMALLEST_STEP; i++) {
             found = i % 3 == 2 ? (low + high) / 2 : low + (high - low) * lowSlope / (lowSlope - highSlope);
             found = Math.min(Math.max(found, low + (high - low) * 1e-3), high - (high - low) * 1e-3);
-            if (predictAndCorrect(k, found) != Outcome.FOUND || !turnTangent(k)) {
+            if (predictAndCorrect(k, found) != Newton.Outcome.FOUND || !turnTangent(k)) {
                 high = found;
                 highSlope = -lowSlope;
                 continue;
@@ -291,7 +272,7 @@ final class Branch {
                 highSlope = slope;
             }
         }
-        if (low > 0 && predictAndCorrect(k, low) == Outcome.FOUND && turnTangent(k)) {
+        if (low > 0 && predictAndCorrect(k, low) == Newton.Outcome.FOUND && turnTangent(k)) {
             lengths[k] = low;
             keep();
         }
@@ -304,7 +285,7 @@ final class Branch {
             System.arraycopy(tangents, k * COLUMNS, tangent, 0, COLUMNS);
             return equilibrium.at(state);
         }
-        return predictAndCorrect(k, length) == Outcome.FOUND && turnTangent(k);
+        return predictAndCorrect(k, length) == Newton.Outcome.FOUND && turnTangent(k);
     }
 
     /** Sets the state to one that was kept. */
@@ -312,95 +293,16 @@ final class Branch {
         atArc(k, 0);
     }
 
-    private Outcome predictAndCorrect(int k, double length) {
+    private Newton.Outcome predictAndCorrect(int k, double length) {
         int at = k * COLUMNS;
-        border(tangents, at);
+        newton.holdAcross(tangents, at, inverseScale2);
         double target = 0;
         for (int i = 0; i < COLUMNS; i++) {
             predicted[i] = states[at + i] + length * tangents[at + i];
-            target += border[i] * predicted[i];
+            target += newton.border[i] * predicted[i];
             state[i] = predicted[i];
         }
-        return correct(target);
-    }
-
-    /** The last row of the system: across a tangent, or, without one, the lateral acceleration. */
-    private void border(double @org.jspecify.annotations.Nullable [] across, int at) {
-        for (int i = 0; i < COLUMNS; i++) {
-            border[i] = across == null ? (i == ACCELERATION ? 1 : 0) : across[at + i] * inverseScale2[i];
-        }
-    }
-
-    private void unit(int row) {
-        Arrays.fill(step, 0);
-        step[row] = 1;
-    }
-
-    private int assemble() {
-        System.arraycopy(equilibrium.slopes, 0, solve.matrix, 0, BALANCES * COLUMNS);
-        System.arraycopy(border, 0, solve.matrix, BALANCES * COLUMNS, COLUMNS);
-        return solve.factor();
-    }
-
-    /**
-     * Newton's method from {@link #state} with the border row held at its target. A step that does no good is halved a
-     * few times: beyond a corner of a stop or at the edge of friction the slopes of one side mislead.
-     */
-    private Outcome correct(double target) {
-        if (!equilibrium.at(state)) {
-            return Outcome.BEYOND_FRICTION;
-        }
-        double worst = Math.max(equilibrium.worst(), Math.abs(excess(target)));
-        for (iterations = 1; iterations <= MAX_ITERATIONS; iterations++) {
-            if (worst < tolerance) {
-                return Outcome.FOUND;
-            }
-            if (assemble() == 0) {
-                return Outcome.NO_PROGRESS;
-            }
-            for (int i = 0; i < BALANCES; i++) {
-                step[i] = -equilibrium.left[i];
-            }
-            step[BALANCES] = -excess(target);
-            solve.solve(step);
-            double part = 1;
-            for (int i = 0; i < COLUMNS; i++) {
-                state[i] += step[i];
-            }
-            double next = worstHere(target);
-            while (!(next < worst) && part > 0.2) {
-                part /= 2;
-                for (int i = 0; i < COLUMNS; i++) {
-                    state[i] -= part * step[i];
-                }
-                next = worstHere(target);
-            }
-            if (!(next < worst) && worst < ACCEPTABLE) {
-                for (int i = 0; i < COLUMNS; i++) {
-                    state[i] -= part * step[i]; // back to the best
-                }
-                return equilibrium.at(state) ? Outcome.FOUND : Outcome.BEYOND_FRICTION;
-            }
-            if (next == Double.POSITIVE_INFINITY) {
-                return Outcome.BEYOND_FRICTION;
-            }
-            worst = next;
-        }
-        return worst < ACCEPTABLE ? Outcome.FOUND : Outcome.NO_PROGRESS;
-    }
-
-    private double worstHere(double target) {
-        return equilibrium.at(state)
-                ? Math.max(equilibrium.worst(), Math.abs(excess(target)))
-                : Double.POSITIVE_INFINITY;
-    }
-
-    private double excess(double target) {
-        double sum = -target;
-        for (int i = 0; i < COLUMNS; i++) {
-            sum += border[i] * state[i];
-        }
-        return sum;
+        return newton.correct(target);
     }
 
     /**
@@ -409,15 +311,12 @@ final class Branch {
      * where the angle between neighbours may pass ninety degrees.
      */
     private boolean turnTangent(int k) {
-        border(tangents, k * COLUMNS);
-        int sign = assemble();
+        newton.holdAcross(tangents, k * COLUMNS, inverseScale2);
+        int sign = newton.factor();
         if (sign == 0) {
             return false;
         }
-        Arrays.fill(step, 0);
-        step[BALANCES] = sign * startSign;
-        solve.solve(step);
-        System.arraycopy(step, 0, tangent, 0, COLUMNS);
+        newton.along(sign * startSign, tangent);
         return normalise();
     }
 
@@ -454,8 +353,8 @@ final class Branch {
         double length = arcTo(k, acceleration);
         interpolate(k, length);
         state[ACCELERATION] = acceleration;
-        border(null, 0);
-        if (correct(acceleration) == Outcome.FOUND && derive() == startSign) {
+        newton.holdAcceleration();
+        if (newton.correct(acceleration) == Newton.Outcome.FOUND && derive() == startSign) {
             return true;
         }
         return byArc(k, acceleration) && derive() != 0;
@@ -468,8 +367,8 @@ final class Branch {
         for (int i = 0; i < COLUMNS; i++) {
             state[i] += (acceleration - START) * derivative[i];
         }
-        border(null, 0);
-        return correct(acceleration) == Outcome.FOUND && derive() == startSign;
+        newton.holdAcceleration();
+        return newton.correct(acceleration) == Newton.Outcome.FOUND && derive() == startSign;
     }
 
     /** The kept state behind which the acceleration lies. */
@@ -541,12 +440,10 @@ final class Branch {
 
     /** Sets the derivative over lateral acceleration at the state just found; returns the sign of the determinant. */
     private int derive() {
-        border(null, 0);
-        int sign = assemble();
+        newton.holdAcceleration();
+        int sign = newton.factor();
         if (sign != 0) {
-            unit(BALANCES);
-            solve.solve(step);
-            System.arraycopy(step, 0, derivative, 0, COLUMNS);
+            newton.along(1, derivative);
         }
         return sign;
     }
