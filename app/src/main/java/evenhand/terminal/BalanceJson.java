@@ -53,7 +53,8 @@ final class BalanceJson {
 
     private static void turned(JsonGenerator json, SetupAnswer.Turned answer) throws IOException {
         TurnAnswer.Turns turn = answer.turn();
-        json.writeStringField("words", String.join(" ", BalanceWords.of(answer.sums(), turn, Units.METRIC)));
+        json.writeStringField(
+                "words", String.join(" ", BalanceWords.of(answer.sums(), turn, answer.other(), Units.METRIC)));
         handSums(json, answer.sums());
         json.writeArrayFieldStart("paces");
         for (PaceAnswer pace : turn.paces()) {

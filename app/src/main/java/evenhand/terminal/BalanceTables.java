@@ -7,6 +7,8 @@ import evenhand.catalogue.Adjustable;
 import evenhand.handsums.HandSums;
 import evenhand.handsums.UndersteerBudget;
 import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -33,6 +35,9 @@ import java.util.function.Function;
 /** The answers of {@code balance} for people: set-ups side by side, then in words. */
 final class BalanceTables {
     private static final String NOTHING = "–";
+
+    /** Two values closer than this are one. */
+    private static final double SAME = 1e-9;
 
     private static final List<Figure<TurnRow>> AT_A_PACE = List.of(
             TurnFigures.UNDERSTEER_GRADIENT,
@@ -130,7 +135,7 @@ final class BalanceTables {
         if (rows.size() < paces.size()) {
             List<String> cells = new ArrayList<>();
             for (PaceAnswer one : paces) {
-                cells.add(one instanceof PaceAnswer.InBalance ? "" : "beyond limit");
+                cells.add(one instanceof PaceAnswer.InBalance ? "" : "beyond the limit");
             }
             table.row("can it be driven?", "", cells);
         }
@@ -170,8 +175,9 @@ final class BalanceTables {
         List<String> wheel = new ArrayList<>();
         for (SetupAnswer.Turned answer : answers) {
             Limit limit = answer.turn().limit();
-            first.add(EventWords.end(limit.firstAxle()));
-            cause.add(limit.spinningWheel().isPresent() ? "wheelspin" : "sideslip");
+            boolean tips = BalanceWords.tips(limit);
+            first.add(tips ? "neither" : EventWords.end(limit.firstAxle()));
+            cause.add(tips ? "tips over" : limit.spinningWheel().isPresent() ? "wheelspin" : "sideslip");
             wheel.add(limit.spinningWheel().map(Wheel::words).orElse(NOTHING));
         }
         table.row("gives out first", "", first);
@@ -234,7 +240,7 @@ final class BalanceTables {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
             answer.setup().note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
             if (answer instanceof SetupAnswer.Turned turned) {
-                for (String sentence : BalanceWords.ofTurn(turned.sums(), turned.turn(), units)) {
+                for (String sentence : BalanceWords.ofTurn(turned.sums(), turned.turn(), turned.other(), units)) {
                     Paragraph.append(text, "  ", sentence, console.columns());
                 }
             } else if (answer instanceof SetupAnswer.Unanswered none) {
@@ -266,11 +272,27 @@ final class BalanceTables {
         for (SetupAnswer answer : answers) {
             Setup setup = answer.setup();
             for (Adjustable value : setup.estimated()) {
-                String line = value.path() + ": " + shown(value) + ", " + value.rule();
+                String line = value.path() + ": " + shown(value) + ", " + ruleAlone(value);
                 lines.computeIfAbsent(line, key -> new ArrayList<>()).add(setup.name());
             }
         }
         list("Estimated, not measured", lines, answers.size(), false);
+    }
+
+    /** The rule without the value, where it opens with it. */
+    private static String ruleAlone(Adjustable value) {
+        String rule = value.rule();
+        int comma = rule.indexOf(", ");
+        if (comma < 0) {
+            return rule;
+        }
+        try {
+            double opens =
+                    Quantity.parse(rule.substring(0, comma), value.dimension()).si();
+            return Math.abs(opens - value.si()) < SAME * Math.abs(opens) ? rule.substring(comma + 2) : rule;
+        } catch (QuantityException e) {
+            return rule; // it opens with words
+        }
     }
 
     private String shown(Adjustable value) {

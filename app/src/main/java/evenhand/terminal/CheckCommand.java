@@ -37,7 +37,7 @@ final class CheckCommand implements Asked {
     private boolean json;
 
     @Mixin
-    private final UsualOptions usual = new UsualOptions();
+    private final UnitlessOptions usual = new UnitlessOptions();
 
     /** What was found in a file. */
     private record Checked(Path file, List<Problem> problems, List<Warning> warnings) {}
@@ -112,11 +112,16 @@ final class CheckCommand implements Asked {
         });
     }
 
+    /** A problem or warning; one of the whole file has no place in it. */
     private static void place(JsonGenerator json, int line, int column, String where, String what) throws IOException {
         json.writeStartObject();
-        json.writeNumberField("line", line);
-        json.writeNumberField("column", column);
-        json.writeStringField("where", where);
+        if (line > 0) {
+            json.writeNumberField("line", line);
+            json.writeNumberField("column", column);
+        }
+        if (!where.isEmpty()) {
+            json.writeStringField("where", where);
+        }
         json.writeStringField("what", what);
         json.writeEndObject();
     }

@@ -9,6 +9,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What the texts of options mean. */
 final class OptionText {
@@ -48,13 +49,18 @@ final class OptionText {
     static double radius(String text) throws Mistake {
         double radius = quantity("--radius", text, Dimension.LENGTH, 1e12, "\"40 m\" or \"130 ft\"");
         if (radius < LEAST_RADIUS || radius > GREATEST_RADIUS) {
-            throw new Mistake("--radius \"" + text + "\": must lie between \"4 m\" and \"1000000 m\"");
+            throw new Mistake("--radius \"" + text + "\": must lie between "
+                    + (inFeet(text) ? "\"13.2 ft\" and \"3280000 ft\"" : "\"4 m\" and \"1000000 m\""));
         }
         return radius;
     }
 
+    private static boolean inFeet(String text) {
+        return text.contains("ft") || text.contains("in");
+    }
+
     static Direction direction(String text) throws Mistake {
-        return switch (text) {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
             case "left" -> Direction.LEFT;
             case "right" -> Direction.RIGHT;
             default -> throw new Mistake("--turn \"" + text + "\": write left or right");
@@ -62,7 +68,7 @@ final class OptionText {
     }
 
     static Units units(String text) throws Mistake {
-        return switch (text) {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
             case "metric" -> Units.METRIC;
             case "imperial" -> Units.IMPERIAL;
             default -> throw new Mistake("--units \"" + text + "\": write metric or imperial");

@@ -11,7 +11,7 @@ import picocli.CommandLine.Mixin;
         footer = {"", "Example:", "  evenhand schema > evenhand.schema.json"})
 final class SchemaCommand implements Asked {
     @Mixin
-    private final UsualOptions usual = new UsualOptions();
+    private final UnitlessOptions usual = new UnitlessOptions();
 
     @Override
     public Status run(Console console) throws Mistake {

@@ -1,5 +1,6 @@
 package evenhand.terminal;
 
+import evenhand.catalogue.Nearest;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.Scenario;
@@ -40,15 +41,19 @@ final class SoundScenario {
 
     private static Setup find(Scenario scenario, String name) throws Mistake {
         StringBuilder known = new StringBuilder();
+        List<String> names = new ArrayList<>();
         for (Setup setup : scenario.setups()) {
             if (setup.name().equals(name)) {
                 return setup;
             }
+            names.add(setup.name());
             known.append(known.isEmpty() ? "" : ", ")
                     .append('"')
                     .append(setup.name())
                     .append('"');
         }
-        throw new Mistake("there is no set-up \"" + name + "\" in the file, only " + known);
+        String nearest = Nearest.to(name, names);
+        throw new Mistake("there is no set-up \"" + name + "\" in the file, only " + known
+                + (Nearest.isSlip(name, nearest) ? "; did you mean \"" + nearest + "\"?" : ""));
     }
 }

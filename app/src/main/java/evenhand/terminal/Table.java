@@ -9,6 +9,12 @@ final class Table {
     private static final String BETWEEN = "  ";
     /** Set-up names are broken to this width. */
     private static final int HEAD_WIDTH = 10;
+    /** Longer names are cut: the words below have them whole. */
+    private static final int MOST_HEAD_LINES = 3;
+    /** No word of a name is shown longer. */
+    private static final int LONGEST_HEAD_WORD = 24;
+
+    private static final String CUT = "…";
 
     private sealed interface Line permits Heading, Row {}
 
@@ -38,7 +44,7 @@ final class Table {
         int[] widths = new int[heads.size()];
         List<List<String>> names = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
-            List<String> name = Paragraph.lines(heads.get(i), HEAD_WIDTH);
+            List<String> name = head(heads.get(i));
             names.add(name);
             for (String part : name) {
                 widths[i] = Math.max(widths[i], width(part));
@@ -68,6 +74,20 @@ final class Table {
             from = to;
         }
         return text.toString();
+    }
+
+    private static List<String> head(String name) {
+        List<String> head = new ArrayList<>();
+        for (String line : Paragraph.lines(name, HEAD_WIDTH)) {
+            if (head.size() == MOST_HEAD_LINES) {
+                String last = head.remove(MOST_HEAD_LINES - 1);
+                head.add(last.endsWith(CUT) ? last : last + CUT);
+                break;
+            }
+            boolean fits = width(line) <= LONGEST_HEAD_WORD;
+            head.add(fits ? line : line.substring(0, line.offsetByCodePoints(0, LONGEST_HEAD_WORD - 1)) + CUT);
+        }
+        return head;
     }
 
     private void part(

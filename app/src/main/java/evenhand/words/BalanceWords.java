@@ -14,6 +14,7 @@ import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
+import evenhand.turn.WheelState;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,11 +28,32 @@ public final class BalanceWords {
     /** Understeer gradients smaller than this are called near neutral, deg/g: a driver hardly feels them. */
     static final double NEAR_NEUTRAL = 0.15;
 
+    /** A car that uses less than this of the grip of both its ends at the limit does not slide there. */
+    static final double SLIDES_FROM = 0.9;
+
+    /** A wheel that carries less than this share of the weight carries nothing. */
+    static final double NOTHING_OF_THE_WEIGHT = 0.01;
+
     /** Limit balances smaller than this are called near neutral, as a ratio. */
     static final double NEAR_NEUTRAL_AT_LIMIT = 0.01;
 
     /** A part of the budget smaller than this share of all its parts is not spoken of. */
     private static final double WORTH_SAYING = 0.15;
+
+    /** Where one end uses so much more of its grip than the other, the gradient alone is no verdict. */
+    private static final double GRADIENT_HIDES = 0.3;
+
+    /** Steer in excess of what the gradient tells is spoken of from here, deg. */
+    private static final double STEER_WORTH_SAYING = 0.3;
+
+    /** Sideslip is spoken of from here, deg. */
+    private static final double MUCH_SIDESLIP = 12;
+
+    /** The other turn is spoken of where its limit differs by more than this share of it. */
+    private static final double OTHER_LIMIT = 0.01;
+
+    /** The other turn is spoken of where its limit balance differs by more than this. */
+    private static final double OTHER_LIMIT_BALANCE = 0.03;
 
     /** More causes than these make no plain sentence. */
     private static final int MOST_CAUSES = 3;
@@ -44,17 +66,23 @@ public final class BalanceWords {
 
     private final HandSums sums;
     private final TurnAnswer.Turns turn;
+    private final TurnAnswer other;
     private final Units units;
 
-    private BalanceWords(HandSums sums, TurnAnswer.Turns turn, Units units) {
+    private BalanceWords(HandSums sums, TurnAnswer.Turns turn, TurnAnswer other, Units units) {
         this.sums = sums;
         this.turn = turn;
+        this.other = other;
         this.units = units;
     }
 
-    /** The sentences of one set-up, in the order to be read. */
-    public static List<String> of(HandSums sums, TurnAnswer.Turns turn, Units units) {
-        List<String> sentences = ofTurn(sums, turn, units);
+    /**
+     * The sentences of one set-up, in the order to be read.
+     *
+     * @param other the answer of the same car to a turn in the other direction
+     */
+    public static List<String> of(HandSums sums, TurnAnswer.Turns turn, TurnAnswer other, Units units) {
+        List<String> sentences = ofTurn(sums, turn, other, units);
         for (TurnEvent event : turn.events()) {
             sentences.add(EventWords.sentence(event));
         }
@@ -65,11 +93,14 @@ public final class BalanceWords {
     }
 
     /** The same without what happens on the way. */
-    public static List<String> ofTurn(HandSums sums, TurnAnswer.Turns turn, Units units) {
-        BalanceWords words = new BalanceWords(sums, turn, units);
+    public static List<String> ofTurn(HandSums sums, TurnAnswer.Turns turn, TurnAnswer other, Units units) {
+        BalanceWords words = new BalanceWords(sums, turn, other, units);
         List<String> sentences = new ArrayList<>();
         words.paces(sentences);
-        sentences.add(limit(turn.limit()));
+        words.hiddenByTheGradient(sentences);
+        sentences.add(words.limit());
+        words.steerAndSideslipAtTheLimit(sentences);
+        words.otherTurn(sentences);
         words.changeOfMind(sentences);
         words.causes(sentences);
         words.roll(sentences);
@@ -93,6 +124,32 @@ public final class BalanceWords {
                 : "by " + Numbers.fixed(Math.abs(k), 2) + " deg/g";
     }
 
+    /** Whether a car comes to its limit because it tips over, with grip in hand at both ends. */
+    public static boolean tips(Limit limit) {
+        return limit.spinningWheel().isEmpty()
+                && limit.row().frontGripUsed() < SLIDES_FROM
+                && limit.row().rearGripUsed() < SLIDES_FROM;
+    }
+
+    private static boolean even(Limit limit) {
+        return Math.abs(limit.limitBalance()) < NEAR_NEUTRAL_AT_LIMIT;
+    }
+
+    /** Whether the gradient alone is no verdict here, because one end works far harder than the other. */
+    private static boolean hides(TurnRow row) {
+        return Math.abs(row.gripBalance()) > GRADIENT_HIDES;
+    }
+
+    /** An angle to the left, counted into the turn. */
+    private double intoTheTurn(double angle) {
+        return turn.direction() == Direction.LEFT ? angle : -angle;
+    }
+
+    /** Steer into the turn in excess of what the circle alone asks, deg. */
+    private double excessSteer(TurnRow row) {
+        return DEG.fromSi(intoTheTurn(row.steer() - row.ackermannSteer()));
+    }
+
     private void paces(List<String> sentences) {
         StringBuilder sentence = new StringBuilder();
         String before = "";
@@ -100,13 +157,14 @@ public final class BalanceWords {
             if (answer instanceof PaceAnswer.InBalance pace) {
                 OptionalDouble gradient = TurnFigures.UNDERSTEER_GRADIENT.si(pace.row());
                 double k = DEG_PER_G.fromSi(gradient.orElse(0));
-                String verb = gradient.isPresent() ? verb(k) : "is at its limit";
+                boolean hidden = gradient.isPresent() && hides(pace.row());
+                String verb = hidden ? "has a gradient of" : gradient.isPresent() ? verb(k) : "is at its limit";
                 sentence.append(sentence.isEmpty() ? "At " : ", at ").append(Units.pace(pace.lateralAcceleration()));
                 if (!verb.equals(before)) {
                     sentence.append(" it ").append(verb);
                 }
                 if (gradient.isPresent()) {
-                    sentence.append(' ').append(amount(k));
+                    sentence.append(' ').append(hidden ? Numbers.signed(k, 2) + " deg/g" : amount(k));
                 }
                 before = verb;
             }
@@ -121,72 +179,210 @@ public final class BalanceWords {
         }
     }
 
+    /** Said at each pace where the gradient, a slope, does not tell how much steer or grip it takes. */
+    private void hiddenByTheGradient(List<String> sentences) {
+        for (PaceAnswer answer : turn.paces()) {
+            if (answer instanceof PaceAnswer.InBalance pace) {
+                TurnRow row = pace.row();
+                OptionalDouble gradient = TurnFigures.UNDERSTEER_GRADIENT.si(row);
+                if (gradient.isPresent()) {
+                    grip(row, sentences);
+                    steer(row, DEG.fromSi(gradient.getAsDouble() * pace.lateralAcceleration()), sentences);
+                }
+            }
+        }
+    }
+
+    private static void grip(TurnRow row, List<String> sentences) {
+        if (hides(row)) {
+            boolean front = row.gripBalance() > 0;
+            sentences.add("At " + Units.pace(row.lateralAcceleration()) + " that gradient alone is no verdict: the "
+                    + (front ? "front" : "rear") + " already uses "
+                    + perCent(front ? row.frontGripUsed() : row.rearGripUsed(), false) + " of its grip, the "
+                    + (front ? "rear" : "front") + " only "
+                    + perCent(front ? row.rearGripUsed() : row.frontGripUsed(), false) + " (grip balance "
+                    + perCent(row.gripBalance(), true) + ").");
+        }
+    }
+
+    private void steer(TurnRow row, double ofGradient, List<String> sentences) {
+        double excess = excessSteer(row);
+        double unexplained = (excess - ofGradient) * Math.signum(excess);
+        if (Math.abs(excess) > STEER_WORTH_SAYING && unexplained > STEER_WORTH_SAYING) {
+            sentences.add("At " + Units.pace(row.lateralAcceleration()) + " its steer is " + degrees(Math.abs(excess))
+                    + (excess > 0 ? " more" : " less") + " than the circle alone asks ("
+                    + Numbers.fixed(DEG.fromSi(intoTheTurn(row.steer())), 2) + " against "
+                    + degrees(DEG.fromSi(intoTheTurn(row.ackermannSteer())))
+                    + "), and the gradient at that pace would account for "
+                    + Numbers.signed(ofGradient, 2) + " deg of it.");
+        }
+    }
+
     /** Which end gives out first, where, why, and what the other end has left. */
-    static String limit(Limit limit) {
+    private String limit() {
+        Limit limit = turn.limit();
         double front = limit.row().frontGripUsed();
         double rear = limit.row().rearGripUsed();
-        double balance = limit.limitBalance();
         boolean frontFirst = limit.firstAxle() == End.FRONT;
         String first = EventWords.end(limit.firstAxle());
         String other = frontFirst ? "rear" : "front";
-        double firstUsed = frontFirst ? front : rear;
-        double otherUsed = frontFirst ? rear : front;
-        String pace = Units.pace(limit.lateralAcceleration());
-        boolean even = Math.abs(balance) < NEAR_NEUTRAL_AT_LIMIT;
-        boolean agree = even || frontFirst == balance > 0;
-        String ofBalance = "limit balance " + perCent(balance, true);
+        String ofBalance = "limit balance " + perCent(limit.limitBalance(), true);
 
-        StringBuilder text = new StringBuilder("At its limit, ").append(pace).append(", ");
+        StringBuilder text = new StringBuilder("At its limit, ");
+        text.append(Units.exactPace(limit.lateralAcceleration())).append(", ");
+        if (tips(limit)) {
+            return tipping(limit, text);
+        }
         if (limit.spinningWheel().isPresent()) {
             Wheel wheel = limit.spinningWheel().get();
             text.append("the ").append(wheel.words()).append(" wheel has spent its grip on drive and spins");
-            text.append(wheel.end() == limit.firstAxle() ? ", so the " : ", while the ")
-                    .append(first);
-            text.append(" gives out first. ");
-            text.append("Of the side grip that drive leaves them, the ")
-                    .append(first)
-                    .append(" uses ");
-            text.append(perCent(firstUsed, false))
-                    .append(" and the ")
-                    .append(other)
-                    .append(' ');
-            text.append(perCent(otherUsed, false));
+            if (!even(limit)) {
+                text.append(wheel.end() == limit.firstAxle() ? ", so the " : ", while the ")
+                        .append(first)
+                        .append(" gives out first");
+            }
+            text.append(". Of the side grip that drive leaves them, the ");
+            text.append(first).append(" uses ");
+            text.append(perCent(frontFirst ? front : rear, false));
+        } else if (even(limit)) {
+            text.append("both ends have spent their grip together: the ");
+            text.append(first).append(" uses ");
+            text.append(perCent(frontFirst ? front : rear, false));
         } else {
             text.append("the ").append(first).append(" gives out first, by sideslip: it uses ");
-            text.append(perCent(firstUsed, false))
-                    .append(" of its grip and the ")
-                    .append(other)
-                    .append(' ');
-            text.append(perCent(otherUsed, false));
+            text.append(perCent(frontFirst ? front : rear, false)).append(" of its grip");
         }
-        if (even) {
-            text.append(", which is near neutral (").append(ofBalance).append(").");
-        } else if (agree) {
-            text.append(", so the ").append(other).append(" has ").append(perCent(1 - otherUsed, false));
-            text.append(" in hand (").append(ofBalance).append(").");
+        text.append(", the ").append(other).append(' ').append(perCent(frontFirst ? rear : front, false));
+        if (even(limit)) {
+            text.append(", near neutral (").append(ofBalance).append("), and the ");
+            text.append(first).append("'s slip runs away first.");
+            return text.toString();
+        }
+        boolean frontHasLess = limit.limitBalance() > 0;
+        text.append(": ").append(ofBalance).append(", the ");
+        text.append(frontHasLess ? "front" : "rear").append(" has less in hand");
+        if (frontFirst != frontHasLess) {
+            text.append(", yet the ").append(first);
+            text.append("'s slip runs away first: the two measures disagree at this limit");
+        }
+        return text.append('.').toString();
+    }
+
+    private String tipping(Limit limit, StringBuilder text) {
+        TurnRow row = limit.row();
+        text.append("it tips over rather than slides: neither axle is out of grip (");
+        text.append(gripOfBoth(row)).append("), and ");
+        double weight = 0;
+        for (WheelState wheel : row.wheels()) {
+            weight += wheel.load();
+        }
+        List<Wheel> empty = new ArrayList<>();
+        for (Wheel wheel : inside()) {
+            if (row.wheel(wheel).load() < NOTHING_OF_THE_WEIGHT * weight) {
+                empty.add(wheel);
+            }
+        }
+        if (empty.isEmpty()) {
+            text.append("its roll of ").append(degrees(Math.abs(DEG.fromSi(row.roll()))));
+            text.append(" can be held no longer.");
+        } else if (empty.size() == 1) {
+            text.append("the ").append(empty.get(0).words()).append(" wheel carries nothing.");
         } else {
-            text.append(". By grip used, then, the ")
-                    .append(other)
-                    .append(" has less in hand (")
-                    .append(ofBalance);
-            text.append("), yet the ").append(first).append(" goes first: the two measures disagree at this limit.");
+            text.append("the ").append(empty.get(0).words()).append(" and ");
+            text.append(empty.get(1).words()).append(" wheels carry nothing.");
         }
         return text.toString();
     }
 
+    private static String gripOfBoth(TurnRow row) {
+        return "front " + perCent(row.frontGripUsed(), false) + ", rear " + perCent(row.rearGripUsed(), false);
+    }
+
+    /** Said where the driver has his hands full at the limit: steer against the turn, or a nose far off the course. */
+    private void steerAndSideslipAtTheLimit(List<String> sentences) {
+        TurnRow row = turn.limit().row();
+        String pace = Units.exactPace(row.lateralAcceleration());
+        double steer = DEG.fromSi(intoTheTurn(row.steer()));
+        if (steer < 0) {
+            StringBuilder text = new StringBuilder("At the limit of ").append(pace);
+            text.append(" it needs countersteer, ").append(degrees(-steer)).append(" against the turn");
+            OptionalDouble before = turn.rows().stream()
+                    .filter(one -> intoTheTurn(one.steer()) >= 0)
+                    .mapToDouble(TurnRow::lateralAcceleration)
+                    .max();
+            if (before.isPresent()) {
+                text.append("; up to ").append(Units.exactPace(before.getAsDouble()));
+                text.append(" it is steered into the turn");
+            }
+            sentences.add(text.append('.').toString());
+        }
+        double sideslip = DEG.fromSi(intoTheTurn(row.sideslip()));
+        if (Math.abs(sideslip) > MUCH_SIDESLIP) {
+            sentences.add("At the limit of " + pace + " its nose points " + degrees(Math.abs(sideslip))
+                    + (sideslip < 0 ? " into" : " out of") + " the turn from the way that it goes (sideslip).");
+        }
+    }
+
+    /** Said where the car is another one in the other direction. */
+    private void otherTurn(List<String> sentences) {
+        String to = turn.direction() == Direction.LEFT ? "To the right " : "To the left ";
+        if (other instanceof TurnAnswer.NoTurn none) {
+            sentences.add(to + "it has no answer: " + none.text() + ".");
+        } else if (other instanceof TurnAnswer.Turns turns && differs(turn.limit(), turns.limit())) {
+            Limit limit = turns.limit();
+            String pace = Units.exactPace(limit.lateralAcceleration());
+            String ofBalance = "limit balance " + perCent(limit.limitBalance(), true);
+            String first = EventWords.end(limit.firstAxle());
+            StringBuilder text = new StringBuilder(to);
+            if (tips(limit)) {
+                text.append("it tips over rather than slides, at ").append(pace);
+                text.append(" (grip used ").append(gripOfBoth(limit.row())).append(").");
+            } else if (limit.spinningWheel().isPresent()) {
+                text.append("the ").append(limit.spinningWheel().get().words());
+                text.append(" wheel spins, at ").append(pace);
+                text.append(", and the ").append(first);
+                text.append(even(limit) ? "'s slip runs away first (" : " gives out first (");
+                text.append(ofBalance).append(").");
+            } else if (even(limit)) {
+                text.append("both ends have spent their grip together, at ").append(pace);
+                text.append(", and the ").append(first).append("'s slip runs away first (");
+                text.append(ofBalance).append(").");
+            } else {
+                text.append("the ").append(first).append(" gives out first, at ");
+                text.append(pace).append(" (").append(ofBalance).append(").");
+            }
+            sentences.add(text.toString());
+        }
+    }
+
+    private static boolean differs(Limit here, Limit there) {
+        double limit = here.lateralAcceleration();
+        return here.firstAxle() != there.firstAxle()
+                || tips(here) != tips(there)
+                || here.spinningWheel().isPresent() != there.spinningWheel().isPresent()
+                || Math.abs(there.lateralAcceleration() - limit) > OTHER_LIMIT * limit
+                || Math.abs(there.limitBalance() - here.limitBalance()) > OTHER_LIMIT_BALANCE;
+    }
+
     /** Said where the car behaves one way at a gentle pace and the other way at its limit. */
     private void changeOfMind(List<String> sentences) {
+        Limit limit = turn.limit();
+        if (tips(limit) || even(limit)) {
+            return;
+        }
         for (PaceAnswer answer : turn.paces()) {
             if (answer instanceof PaceAnswer.InBalance pace
+                    && !hides(pace.row())
                     && TurnFigures.UNDERSTEER_GRADIENT.si(pace.row()).isPresent()) {
                 double k = DEG_PER_G.fromSi(
                         TurnFigures.UNDERSTEER_GRADIENT.si(pace.row()).getAsDouble());
-                boolean frontFirst = turn.limit().firstAxle() == End.FRONT;
-                if (Math.abs(k) >= NEAR_NEUTRAL && k > 0 != frontFirst) {
+                boolean frontFirst = limit.firstAxle() == End.FRONT;
+                boolean steerAgrees = excessSteer(pace.row()) > 0 == k > 0;
+                if (Math.abs(k) >= NEAR_NEUTRAL && steerAgrees && k > 0 != frontFirst) {
                     sentences.add("So its balance turns round: it " + (k > 0 ? "understeers" : "oversteers") + " at "
                             + Units.pace(pace.lateralAcceleration()) + ", and at the limit of "
-                            + Units.pace(turn.limit().lateralAcceleration()) + " the "
-                            + EventWords.end(turn.limit().firstAxle()) + " goes first.");
+                            + Units.exactPace(limit.lateralAcceleration()) + " the "
+                            + EventWords.end(limit.firstAxle()) + " goes first.");
                 }
                 return;
             }
@@ -198,13 +394,15 @@ public final class BalanceWords {
             if (answer instanceof PaceAnswer.InBalance pace) {
                 OptionalDouble gradient = TurnFigures.UNDERSTEER_GRADIENT.si(pace.row());
                 if (gradient.isPresent()) {
-                    cause(Units.pace(pace.lateralAcceleration()), gradient.getAsDouble(), pace.budget(), sentences);
+                    cause(pace, gradient.getAsDouble(), sentences);
                 }
             }
         }
     }
 
-    private static void cause(String pace, double gradient, PaceAnswer.Budget budget, List<String> sentences) {
+    private static void cause(PaceAnswer.InBalance answer, double gradient, List<String> sentences) {
+        String pace = Units.pace(answer.lateralAcceleration());
+        PaceAnswer.Budget budget = answer.budget();
         double k = DEG_PER_G.fromSi(gradient);
         List<Cause> with = new ArrayList<>();
         List<Cause> against = new ArrayList<>();
@@ -223,7 +421,8 @@ public final class BalanceWords {
         against.sort(largestFirst);
         if (Math.abs(k) >= NEAR_NEUTRAL && !with.isEmpty()) {
             StringBuilder text = new StringBuilder("At ").append(pace);
-            text.append(k > 0 ? " the understeer comes from " : " the oversteer comes from ");
+            String what = hides(answer.row()) ? "gradient" : k > 0 ? "understeer" : "oversteer";
+            text.append(" the ").append(what).append(" comes from ");
             list(with, text);
             if (!against.isEmpty()) {
                 text.append("; against it ").append(against.size() == 1 ? "works " : "work ");
@@ -261,7 +460,7 @@ public final class BalanceWords {
         }
         text.append(" and ")
                 .append(Numbers.fixed(Math.abs(DEG.fromSi(turn.limit().row().roll())), 2));
-        text.append(" deg at the limit of ").append(Units.pace(turn.limit().lateralAcceleration()));
+        text.append(" deg at the limit of ").append(Units.exactPace(turn.limit().lateralAcceleration()));
         OptionalDouble share = HandSumFigures.FRONT_SHARE.si(sums);
         if (share.isPresent()) {
             text.append("; by the hand sums the front takes ").append(perCent(share.getAsDouble(), false));
@@ -271,11 +470,10 @@ public final class BalanceWords {
     }
 
     private void insideWheels(List<String> sentences) {
-        boolean left = turn.direction() == Direction.LEFT;
-        Wheel front = left ? Wheel.FRONT_LEFT : Wheel.FRONT_RIGHT;
-        Wheel rear = left ? Wheel.REAR_LEFT : Wheel.REAR_RIGHT;
+        Wheel front = inside().get(0);
+        Wheel rear = inside().get(1);
         StringBuilder text = new StringBuilder("The inside wheels, ");
-        text.append(front.words()).append(" and ").append(rear.words()).append(", still carry ");
+        text.append(front.words()).append(" and ").append(rear.words()).append(", carry ");
         for (PaceAnswer answer : turn.paces()) {
             if (answer instanceof PaceAnswer.InBalance pace) {
                 loads(pace.row(), front, rear, text);
@@ -286,9 +484,15 @@ public final class BalanceWords {
         }
         loads(turn.limit().row(), front, rear, text);
         text.append(" at the limit of ")
-                .append(Units.pace(turn.limit().lateralAcceleration()))
+                .append(Units.exactPace(turn.limit().lateralAcceleration()))
                 .append('.');
         sentences.add(text.toString());
+    }
+
+    private List<Wheel> inside() {
+        return turn.direction() == Direction.LEFT
+                ? List.of(Wheel.FRONT_LEFT, Wheel.REAR_LEFT)
+                : List.of(Wheel.FRONT_RIGHT, Wheel.REAR_RIGHT);
     }
 
     private void loads(TurnRow row, Wheel front, Wheel rear, StringBuilder text) {
@@ -296,7 +500,11 @@ public final class BalanceWords {
         text.append(units.show(row.wheel(rear).load(), Dimension.FORCE, 0));
     }
 
+    private static String degrees(double angle) {
+        return Numbers.fixed(angle, 2) + " deg";
+    }
+
     private static String perCent(double ratio, boolean signed) {
-        return (signed ? Numbers.signed(ratio * 100, 1) : Numbers.plain(ratio * 100, 1)) + " %";
+        return (signed ? Numbers.signed(ratio * 100, 1) : Numbers.fixed(ratio * 100, 1)) + " %";
     }
 }

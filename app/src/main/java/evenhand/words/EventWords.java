@@ -7,9 +7,9 @@ import evenhand.turn.TurnEvent;
 public final class EventWords {
     private EventWords() {}
 
-    /** A whole sentence: "At 0.61 g the right rear wheel touches its bump stop." */
+    /** A whole sentence: "At 0.610 g the right rear wheel touches its bump stop." */
     public static String sentence(TurnEvent event) {
-        return "At " + Units.pace(event.lateralAcceleration()) + " " + happening(event) + ".";
+        return "At " + Units.exactPace(event.lateralAcceleration()) + " " + happening(event) + ".";
     }
 
     /** What happens, without its pace: "the right rear wheel touches its bump stop". */

@@ -41,7 +41,12 @@ public enum Units {
         return Numbers.fixed(unit.fromSi(si), digits) + " " + unit.symbol();
     }
 
-    /** A lateral acceleration as a pace is said: "0.5 g". */
+    /** A lateral acceleration that was worked out, with the digits of the tables: "0.840 g". */
+    public static String exactPace(double lateralAcceleration) {
+        return Numbers.fixed(Dimension.ACCELERATION.metric().fromSi(lateralAcceleration), 3) + " g";
+    }
+
+    /** A lateral acceleration as a pace is asked for: "0.5 g". */
     public static String pace(double lateralAcceleration) {
         return Numbers.plain(Dimension.ACCELERATION.metric().fromSi(lateralAcceleration), 3) + " g";
     }

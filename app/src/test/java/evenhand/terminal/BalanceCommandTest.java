@@ -261,6 +261,75 @@ class BalanceCommandTest {
     }
 
     @Test
+    void aCarThatTipsSaysSoInTableAndWordsAndKeepsItsCauseInJson() {
+        String tall = Run.file(
+                        folder,
+                        "tall.json",
+                        Run.CAR
+                                .replace("\"cgHeight\": \"520 mm\"", "\"cgHeight\": \"1150 mm\"")
+                                .replace("\"60 N/mm\"", "\"160 N/mm\"")
+                                .replace("\"28 N/mm\"", "\"90 N/mm\""))
+                .toString();
+        Run run = Run.of("balance", tall, "--setup", "As bought");
+        assertThat(run.out())
+                .contains("it tips over rather than slides: neither axle is out of grip")
+                .doesNotContain("gives out first,");
+        assertThat(run.lines())
+                .anyMatch(line -> line.matches("  cause +tips over"))
+                .anyMatch(line -> line.matches("  gives out first +neither"));
+        JsonNode limit = json("balance", tall, "--json", "--setup", "As bought")
+                .get("setups")
+                .get(0)
+                .get("limit");
+        assertThat(limit.get("cause").asText()).isEqualTo("sideslip");
+        assertThat(limit.has("firstAxle")).isTrue();
+    }
+
+    @Test
+    void cornerWeightsThatMakeTheOtherTurnAnotherAreToldInBothFaces() {
+        String crossed = Run.file(
+                        folder,
+                        "crossed.json",
+                        Run.CAR.replace(
+                                "\"mass\": \"1380 kg\", \"frontWeightFraction\": 0.545,",
+                                "\"cornerWeights\": {\"frontLeft\": \"430 kg\", \"frontRight\": \"322 kg\","
+                                        + " \"rearLeft\": \"260 kg\", \"rearRight\": \"368 kg\"},"))
+                .toString();
+        JsonNode right = json("balance", crossed, "--json", "--turn", "right")
+                .get("setups")
+                .get(0)
+                .get("limit");
+        String sentence = "To the right the " + right.get("firstAxle").asText();
+        assertThat(Run.of("balance", crossed).out()).contains(sentence);
+        assertThat(json("balance", crossed, "--json")
+                        .get("setups")
+                        .get(0)
+                        .get("words")
+                        .asText())
+                .contains(sentence);
+        assertThat(Run.of("balance", car).out()).doesNotContain("To the right");
+    }
+
+    @Test
+    void anEstimateSaysItsValueOnce() {
+        assertThat(Run.of("balance", car).out())
+                .contains("referenceLoad: 3500 N, the load at which")
+                .doesNotContain("3500 N, 3500 N");
+    }
+
+    @Test
+    void aLongNameMakesNoTallHead() {
+        String name = "Everything that the customer could think of on a wet Sunday afternoon and a good deal more";
+        String named = Run.file(folder, "named.json", Run.CAR.replace("As bought", name))
+                .toString();
+        List<String> lines = Run.of("balance", named).lines();
+        int table = lines.indexOf("Hand sums, as lateral acceleration begins");
+        assertThat(lines.get(table - 4)).isEmpty();
+        assertThat(lines.subList(table - 3, table)).anyMatch(line -> line.contains("…"));
+        assertThat(lines).contains(name);
+    }
+
+    @Test
     void noLineIsWiderThanTheTerminal() {
         assertThat(Run.of("balance", car).lines()).allMatch(line -> line.length() <= 100);
     }

@@ -58,6 +58,15 @@ class CheckCommandTest {
     }
 
     @Test
+    void aFileThatIsNotThereHasNoPlaceInIt() {
+        Run run = Run.of("check", "--json", folder.resolve("none.json").toString());
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.out())
+                .contains("\"what\" : \"is not there")
+                .doesNotContain("\"line\"", "\"column\"", "\"where\"");
+    }
+
+    @Test
     void theSchemaIsPrintedAsItIs() {
         Run run = Run.of("schema");
         assertThat(run.status()).isEqualTo(Status.DONE);

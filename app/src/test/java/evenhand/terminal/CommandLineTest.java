@@ -79,7 +79,24 @@ class CommandLineTest {
         assertWrong(Run.of("balance", car, "--pace"), "--pace needs a value");
         assertWrong(
                 Run.of("balance", car, "--setup", "as bought"),
-                "there is no set-up \"as bought\" in the file, only \"As bought\", \"Flatter, stiffer\", \"Jelly\"");
+                "there is no set-up \"as bought\" in the file, only \"As bought\", \"Flatter, stiffer\", \"Jelly\";"
+                        + " did you mean \"As bought\"?");
+        assertWrong(Run.of("balance", car, "--setup", "nothing like it"), "\"Jelly\"\n");
+        assertWrong(Run.of("balance", car, "--radius", "1 ft"), "must lie between \"13.2 ft\" and \"3280000 ft\"");
+    }
+
+    @Test
+    void theTurnMayBeWrittenInCapitals() {
+        String car = Run.car(folder).toString();
+        assertThat(Run.of("balance", car, "--turn", "RIGHT").out())
+                .isEqualTo(Run.of("balance", car, "--turn", "right").out());
+    }
+
+    @Test
+    void commandsWithoutUnitsDoNotPromiseThem() {
+        assertThat(Run.of("check", "--help").out()).doesNotContain("CSV").contains("--units");
+        assertThat(Run.of("schema", "--help").out()).doesNotContain("CSV").contains("--units");
+        assertThat(Run.of("balance", "--help").out()).contains("Units of tables, words and CSV");
     }
 
     @Test

@@ -3,8 +3,10 @@ package evenhand.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.car.End;
+import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
 import evenhand.turn.Wheel;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class BalanceWordsTest {
@@ -35,62 +37,193 @@ class BalanceWordsTest {
 
     @Test
     void theEndThatGoesFirstTurnsRoundWithTheGripUsed() {
-        assertThat(BalanceWords.limit(
-                        new Turned().limit(0.87, End.FRONT, 0.99, 0.88).turn().limit()))
-                .isEqualTo(
-                        "At its limit, 0.87 g, the front gives out first, by sideslip: it uses 99 % of its grip and the"
-                                + " rear 88 %, so the rear has 12 % in hand (limit balance +12.5 %).");
-        assertThat(BalanceWords.limit(
-                        new Turned().limit(0.87, End.REAR, 0.88, 0.99).turn().limit()))
-                .isEqualTo(
-                        "At its limit, 0.87 g, the rear gives out first, by sideslip: it uses 99 % of its grip and the"
-                                + " front 88 %, so the front has 12 % in hand (limit balance −11.1 %).");
+        assertThat(new Turned().limit(0.84, End.FRONT, 0.99, 0.88).words())
+                .contains("At its limit, 0.840 g, the front gives out first, by sideslip: it uses 99.0 % of its grip,"
+                        + " the rear 88.0 %: limit balance +12.5 %, the front has less in hand.");
+        assertThat(new Turned().limit(0.84, End.REAR, 0.88, 0.99).words())
+                .contains("At its limit, 0.840 g, the rear gives out first, by sideslip: it uses 99.0 % of its grip,"
+                        + " the front 88.0 %: limit balance −11.1 %, the rear has less in hand.");
     }
 
     @Test
-    void twoEndsThatAreSpentTogetherAreNearNeutral() {
-        assertThat(BalanceWords.limit(
-                        new Turned().limit(0.87, End.REAR, 0.993, 0.991).turn().limit()))
-                .contains("which is near neutral (limit balance +0.2 %)");
+    void twoEndsThatAreSpentTogetherAreNearNeutralAndNothingTurnsRound() {
+        assertThat(new Turned()
+                        .pace(0.2, 1, 0)
+                        .limit(0.87, End.REAR, 0.994, 0.993)
+                        .words())
+                .contains("At its limit, 0.870 g, both ends have spent their grip together: the rear uses 99.3 %, the"
+                        + " front 99.4 %, near neutral (limit balance +0.1 %), and the rear's slip runs away first.")
+                .noneMatch(sentence -> sentence.contains("turns round") || sentence.contains("gives out first"));
+        assertThat(new Turned().limit(0.87, End.FRONT, 0.993, 0.994).words())
+                .anyMatch(sentence -> sentence.endsWith("and the front's slip runs away first."));
+    }
+
+    @Test
+    void aCarThatTipsIsNotSaidToSlide() {
+        Turned tips = new Turned()
+                .pace(0.2, -1, 0)
+                .limit(0.464, End.FRONT, 0.646, 0.6)
+                .loads(100, 6000, 0, 6000);
+        assertThat(tips.words())
+                .contains("At its limit, 0.464 g, it tips over rather than slides: neither axle is out of grip (front"
+                        + " 64.6 %, rear 60.0 %), and the left front and left rear wheels carry nothing.")
+                .noneMatch(sentence -> sentence.contains("gives out first") || sentence.contains("turns round"));
+        assertThat(tips.loads(500, 6000, 0, 6000).words())
+                .anyMatch(sentence -> sentence.endsWith("and the left rear wheel carries nothing."));
+        assertThat(tips.loads(500, 6000, 500, 6000).words())
+                .anyMatch(sentence -> sentence.endsWith("and its roll of 2.32 deg can be held no longer."));
+        assertThat(tips.toTheRight().loads(6000, 0, 6000, 500).words())
+                .anyMatch(sentence -> sentence.endsWith("and the right front wheel carries nothing."));
+    }
+
+    @Test
+    void oneEndOutOfGripOrASpinningWheelIsNoTipping() {
+        assertThat(new Turned()
+                        .limit(0.464, End.FRONT, 0.9, 0.6)
+                        .loads(0, 6000, 0, 6000)
+                        .words())
+                .noneMatch(sentence -> sentence.contains("tips"));
+        assertThat(new Turned()
+                        .limit(0.464, End.REAR, 0.646, 0.6)
+                        .spinning(Wheel.REAR_LEFT)
+                        .words())
+                .noneMatch(sentence -> sentence.contains("tips"));
+    }
+
+    @Test
+    void aTurnTheOtherWayIsSpokenOfWhereItIsAnother() {
+        Turned car = new Turned().limit(0.8, End.FRONT, 0.99, 0.97);
+        assertThat(otherTurn(car, new Turned().limit(0.798, End.REAR, 0.976, 0.99)))
+                .containsExactly("To the right the rear gives out first, at 0.798 g (limit balance −1.4 %).");
+        assertThat(otherTurn(car, new Turned().limit(0.782, End.FRONT, 0.99, 0.97)))
+                .containsExactly("To the right the front gives out first, at 0.782 g (limit balance +2.1 %).");
+        assertThat(otherTurn(car, new Turned().limit(0.8, End.FRONT, 0.99, 0.92)))
+                .containsExactly("To the right the front gives out first, at 0.800 g (limit balance +7.6 %).");
+        assertThat(otherTurn(car, new Turned().limit(0.8, End.REAR, 0.99, 0.991)))
+                .containsExactly("To the right both ends have spent their grip together, at 0.800 g, and the rear's"
+                        + " slip runs away first (limit balance −0.1 %).");
+        assertThat(otherTurn(car, new Turned().limit(0.5, End.FRONT, 0.646, 0.6)))
+                .containsExactly(
+                        "To the right it tips over rather than slides, at 0.500 g (grip used front 64.6 %, rear 60.0"
+                                + " %).");
+        assertThat(otherTurn(car, new Turned().limit(0.7, End.REAR, 0.9, 0.99).spinning(Wheel.REAR_RIGHT)))
+                .containsExactly("To the right the right rear wheel spins, at 0.700 g, and the rear gives out first"
+                        + " (limit balance −9.1 %).");
+        assertThat(car.butInTheOtherDirection(new TurnAnswer.NoTurn(TurnAnswer.Reason.FALLS_OVER, "it falls over"))
+                        .words())
+                .contains("To the right it has no answer: it falls over.");
+    }
+
+    @Test
+    void aTurnTheOtherWayThatIsTheSameIsNotSpokenOf() {
+        Turned car = new Turned().limit(0.8, End.FRONT, 0.99, 0.97);
+        assertThat(otherTurn(car, new Turned().limit(0.793, End.FRONT, 0.99, 0.95)))
+                .isEmpty();
+        assertThat(otherTurn(car.toTheRight(), new Turned().limit(0.9, End.FRONT, 0.99, 0.97)))
+                .containsExactly("To the left the front gives out first, at 0.900 g (limit balance +2.1 %).");
+    }
+
+    private static List<String> otherTurn(Turned car, Turned other) {
+        return car.butInTheOtherDirection(other.turn()).words().stream()
+                .filter(sentence -> sentence.startsWith("To the "))
+                .toList();
+    }
+
+    @Test
+    void aConstantPushThatTheGradientHidesIsSaidWithItsSteer() {
+        assertThat(new Turned().pushed(0.2, 0.1, 0.87, 0.4, 0.2).words())
+                .contains("At 0.2 g it has a gradient of +0.10 deg/g.")
+                .contains("At 0.2 g that gradient alone is no verdict: the front already uses 40.0 % of its grip, the"
+                        + " rear only 20.0 % (grip balance +100.0 %).")
+                .contains("At 0.2 g its steer is 0.87 deg more than the circle alone asks (4.59 against 3.72 deg), and"
+                        + " the gradient at that pace would account for +0.02 deg of it.");
+        assertThat(new Turned().toTheRight().pushed(0.2, 0.1, -0.87, 0.2, 0.4).words())
+                .contains("At 0.2 g that gradient alone is no verdict: the rear already uses 40.0 % of its grip, the"
+                        + " front only 20.0 % (grip balance −50.0 %).")
+                .anyMatch(sentence -> sentence.startsWith(
+                        "At 0.2 g its steer is 0.87 deg less than the circle alone asks (2.85 against 3.72 deg)"));
+    }
+
+    @Test
+    void steerThatTheGradientAccountsForIsNotSpokenOf() {
+        assertThat(new Turned()
+                        .pushed(0.5, 2, 1.2, 0.5, 0.5)
+                        .pushed(0.6, 3, 0.9, 0.5, 0.5)
+                        .words())
+                .noneMatch(sentence -> sentence.contains("circle alone") || sentence.contains("no verdict"));
+        assertThat(new Turned().pushed(0.5, 2, 1.4, 0.5, 0.5).words())
+                .anyMatch(sentence -> sentence.contains("0.5 g its steer is 1.40 deg more than the circle alone"));
+    }
+
+    @Test
+    void noBalanceTurnsRoundByAGradientThatHidesThePush() {
+        assertThat(new Turned()
+                        .pushed(0.2, -1, 0.87, 0.4, 0.2)
+                        .limit(0.8, End.FRONT, 1, 0.9)
+                        .words())
+                .noneMatch(sentence -> sentence.contains("turns round") || sentence.contains("oversteer"));
+        assertThat(new Turned()
+                        .pushed(0.2, -1, 0.87, 0.5, 0.5)
+                        .limit(0.8, End.FRONT, 1, 0.9)
+                        .words())
+                .noneMatch(sentence -> sentence.contains("turns round"));
+    }
+
+    @Test
+    void countersteerAndMuchSideslipAtTheLimitAreSaid() {
+        assertThat(new Turned().atTheLimit(-3.2, -14.2).words())
+                .contains("At the limit of 0.800 g it needs countersteer, 3.20 deg against the turn.")
+                .contains("At the limit of 0.800 g its nose points 14.20 deg into the turn from the way that it goes"
+                        + " (sideslip).");
+        assertThat(new Turned().toTheRight().atTheLimit(3.2, -14.2).words())
+                .contains("At the limit of 0.800 g it needs countersteer, 3.20 deg against the turn.")
+                .contains("At the limit of 0.800 g its nose points 14.20 deg out of the turn from the way that it goes"
+                        + " (sideslip).");
+        assertThat(new Turned().atTheLimit(3.2, -11.9).words())
+                .noneMatch(sentence -> sentence.contains("countersteer") || sentence.contains("nose"));
     }
 
     @Test
     void whereFirstAxleAndGripUsedDisagreeTheSentenceSaysSo() {
-        assertThat(BalanceWords.limit(
-                        new Turned().limit(0.8, End.REAR, 0.99, 0.9).turn().limit()))
-                .contains("the rear gives out first")
-                .contains("the front has less in hand (limit balance +10.0 %)")
-                .contains("the two measures disagree");
+        assertThat(new Turned().limit(0.8, End.REAR, 0.99, 0.9).words())
+                .contains("At its limit, 0.800 g, the rear gives out first, by sideslip: it uses 90.0 % of its grip,"
+                        + " the front 99.0 %: limit balance +10.0 %, the front has less in hand, yet the rear's slip"
+                        + " runs away first: the two measures disagree at this limit.");
     }
 
     @Test
     void aSpinningWheelIsNamedAsTheCause() {
-        assertThat(BalanceWords.limit(new Turned()
+        assertThat(new Turned()
                         .limit(0.7, End.REAR, 0.99, 0.9)
                         .spinning(Wheel.REAR_LEFT)
-                        .turn()
-                        .limit()))
-                .startsWith(
-                        "At its limit, 0.7 g, the left rear wheel has spent its grip on drive and spins, so the rear"
-                                + " gives out first.")
-                .contains("the two measures disagree");
-        assertThat(BalanceWords.limit(new Turned()
+                        .words())
+                .contains("At its limit, 0.700 g, the left rear wheel has spent its grip on drive and spins, so the"
+                        + " rear gives out first. Of the side grip that drive leaves them, the rear uses 90.0 %, the"
+                        + " front 99.0 %: limit balance +10.0 %, the front has less in hand, yet the rear's slip runs"
+                        + " away first: the two measures disagree at this limit.");
+        assertThat(new Turned()
                         .limit(0.7, End.FRONT, 0.99, 0.9)
                         .spinning(Wheel.REAR_LEFT)
-                        .turn()
-                        .limit()))
-                .contains("spins, while the front gives out first.")
-                .doesNotContain("disagree");
+                        .words())
+                .anyMatch(sentence -> sentence.contains("spins, while the front gives out first."))
+                .noneMatch(sentence -> sentence.contains("disagree"));
+        assertThat(new Turned()
+                        .limit(0.7, End.FRONT, 0.99, 0.99)
+                        .spinning(Wheel.REAR_LEFT)
+                        .words())
+                .noneMatch(sentence -> sentence.contains("gives out first"));
     }
 
     @Test
     void aCarThatPushesGentlyAndLosesItsTailAtTheLimitIsToldToTurnRound() {
         assertThat(new Turned().pace(0.2, 1, 0).limit(0.8, End.REAR, 0.9, 1).words())
-                .contains("So its balance turns round: it understeers at 0.2 g, and at the limit of 0.8 g the rear goes"
-                        + " first.");
+                .contains(
+                        "So its balance turns round: it understeers at 0.2 g, and at the limit of 0.800 g the rear goes"
+                                + " first.");
         assertThat(new Turned().pace(0.2, -1, 0).limit(0.8, End.FRONT, 1, 0.9).words())
-                .contains("So its balance turns round: it oversteers at 0.2 g, and at the limit of 0.8 g the front goes"
-                        + " first.");
+                .contains(
+                        "So its balance turns round: it oversteers at 0.2 g, and at the limit of 0.800 g the front goes"
+                                + " first.");
         assertThat(new Turned().pace(0.2, 1, 0).limit(0.8, End.FRONT, 1, 0.9).words())
                 .noneMatch(sentence -> sentence.contains("turns round"));
     }
@@ -111,18 +244,18 @@ class BalanceWordsTest {
     @Test
     void theInsideWheelsAreThoseOfTheTurn() {
         assertThat(new Turned().pace(0.5, 1, 0).words())
-                .contains("The inside wheels, left front and left rear, still carry 1000 N and 3000 N at 0.5 g, 1000"
-                        + " N and 3000 N at the limit of 0.8 g.");
+                .contains("The inside wheels, left front and left rear, carry 1000 N and 3000 N at 0.5 g, 1000"
+                        + " N and 3000 N at the limit of 0.800 g.");
         assertThat(new Turned().toTheRight().words())
-                .contains("The inside wheels, right front and right rear, still carry 2000 N and 4000 N at the limit of"
-                        + " 0.8 g.");
+                .contains("The inside wheels, right front and right rear, carry 2000 N and 4000 N at the limit of"
+                        + " 0.800 g.");
     }
 
     @Test
     void loadsAreInPoundsForThoseWhoThinkInThem() {
         assertThat(new Turned().words(Units.IMPERIAL))
-                .contains("The inside wheels, left front and left rear, still carry 225 lbf and 674 lbf at the limit of"
-                        + " 0.8 g.");
+                .contains("The inside wheels, left front and left rear, carry 225 lbf and 674 lbf at the limit of"
+                        + " 0.800 g.");
     }
 
     @Test
@@ -130,7 +263,7 @@ class BalanceWordsTest {
         assertThat(new Turned()
                         .event(0.61, TurnEvent.Kind.STOP_TOUCHED, End.REAR, Wheel.REAR_RIGHT)
                         .words())
-                .contains("At 0.61 g the right rear wheel touches its bump stop.")
+                .contains("At 0.610 g the right rear wheel touches its bump stop.")
                 .noneMatch(sentence -> sentence.startsWith("Up to the limit nothing"));
         assertThat(new Turned().words()).contains("Up to the limit nothing touches a stop, comes loose or lifts.");
     }

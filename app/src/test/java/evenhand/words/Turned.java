@@ -22,18 +22,89 @@ import java.util.OptionalDouble;
 public final class Turned {
     private static final Unit DEG_PER_G = Unit.of("deg/g");
     private static final Unit G = Unit.of("g");
+    private static final double ACKERMANN = 0.065;
 
     private final List<PaceAnswer> paces = new ArrayList<>();
     private final List<TurnEvent> events = new ArrayList<>();
     private Direction direction = Direction.LEFT;
+    private Optional<TurnAnswer> other = Optional.empty();
     private Limit limit = new Limit(row(0.8, OptionalDouble.empty(), 1, 0.9), End.FRONT, Optional.empty());
 
     /** A pace in g with an understeer gradient in deg/g, a sum of the tyres' and roll steer's. */
     public Turned pace(double g, double tyres, double rollSteer) {
         double k = DEG_PER_G.toSi(tyres + rollSteer);
         paces.add(new PaceAnswer.InBalance(
-                row(g, OptionalDouble.of(k), 0.5, 0.5),
+                row(g, OptionalDouble.of(k), 0.5, 0.5, ACKERMANN + k * G.toSi(g), 0.01, 1),
                 new PaceAnswer.Budget(DEG_PER_G.toSi(tyres), 0, DEG_PER_G.toSi(rollSteer), 0, 0, 0)));
+        return this;
+    }
+
+    /** A pace with a gradient in deg/g, steer more than the circle asks in deg, and grip used. */
+    public Turned pushed(double g, double gradient, double excess, double frontGripUsed, double rearGripUsed) {
+        double steer = ACKERMANN + Math.toRadians(excess);
+        double k = DEG_PER_G.toSi(gradient);
+        double sign = direction == Direction.LEFT ? 1 : -1;
+        paces.add(new PaceAnswer.InBalance(
+                row(g, OptionalDouble.of(k), frontGripUsed, rearGripUsed, sign * steer, 0.01, sign),
+                new PaceAnswer.Budget(k, 0, 0, 0, 0, 0)));
+        return this;
+    }
+
+    /** Steer and sideslip at the limit, deg to the left. */
+    public Turned atTheLimit(double steer, double sideslip) {
+        TurnRow row = limit.row();
+        limit = new Limit(
+                row(
+                        G.fromSi(row.lateralAcceleration()),
+                        OptionalDouble.empty(),
+                        row.frontGripUsed(),
+                        row.rearGripUsed(),
+                        Math.toRadians(steer),
+                        Math.toRadians(sideslip),
+                        1),
+                limit.firstAxle(),
+                limit.spinningWheel());
+        return this;
+    }
+
+    /** Loads of the wheels at the limit, N, in their order. */
+    public Turned loads(double... loads) {
+        List<WheelState> wheels = new ArrayList<>();
+        for (double load : loads) {
+            wheels.add(new WheelState(load, 900, 10, -20, 0.05, 0.06, 0.01, 0.02, 1));
+        }
+        TurnRow row = limit.row();
+        limit = new Limit(
+                new TurnRow(
+                        row.lateralAcceleration(),
+                        row.speed(),
+                        row.steer(),
+                        row.ackermannSteer(),
+                        row.understeerGradient(),
+                        row.rollGradient(),
+                        row.sideslip(),
+                        row.roll(),
+                        row.frontRoll(),
+                        row.rearRoll(),
+                        row.frontHeave(),
+                        row.rearHeave(),
+                        row.frontRollCentreHeight(),
+                        row.rearRollCentreHeight(),
+                        row.frontLoadTransfer(),
+                        row.rearLoadTransfer(),
+                        row.frontGripUsed(),
+                        row.rearGripUsed(),
+                        row.driveForce(),
+                        row.airDrag(),
+                        wheels),
+                limit.firstAxle(),
+                limit.spinningWheel());
+        return this;
+    }
+
+    /** What the car answers in the other direction; the same as in this one where nothing is said. */
+    public Turned butInTheOtherDirection(TurnAnswer answer) {
+        other = Optional.of(answer);
         return this;
     }
 
@@ -67,11 +138,11 @@ public final class Turned {
     }
 
     public List<String> words() {
-        return BalanceWords.of(sums(), turn(), Units.METRIC);
+        return words(Units.METRIC);
     }
 
     public List<String> words(Units units) {
-        return BalanceWords.of(sums(), turn(), units);
+        return BalanceWords.of(sums(), turn(), other.orElseGet(this::turn), units);
     }
 
     public static HandSums sums() {
@@ -88,6 +159,17 @@ public final class Turned {
     }
 
     public static TurnRow row(double g, OptionalDouble understeer, double frontGripUsed, double rearGripUsed) {
+        return row(g, understeer, frontGripUsed, rearGripUsed, 0.07, 0.01, 1);
+    }
+
+    private static TurnRow row(
+            double g,
+            OptionalDouble understeer,
+            double frontGripUsed,
+            double rearGripUsed,
+            double steer,
+            double sideslip,
+            double sign) {
         List<WheelState> wheels = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             wheels.add(new WheelState(1000 * (i + 1), 900, 10, -20, 0.05, 0.06, 0.01, 0.02, 1));
@@ -95,11 +177,11 @@ public final class Turned {
         return new TurnRow(
                 G.toSi(g),
                 10,
-                0.07,
-                0.065,
+                steer,
+                sign * ACKERMANN,
                 understeer,
                 OptionalDouble.of(0.01),
-                0.01,
+                sideslip,
                 Math.toRadians(5 * g),
                 0.04,
                 0.04,
