@@ -1,5 +1,7 @@
 package evenhand.scenario;
 
+import evenhand.catalogue.Built;
+import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
@@ -9,16 +11,23 @@ import evenhand.catalogue.Slot;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads entries from JSON by their shapes. What cannot be read is reported and marked, and the rest is read on. */
 final class EntryReader {
     private static final Entry UNREADABLE = new Entry.Unreadable();
+
+    private static final String CONTROL = "has a control character; take it out";
+
+    /** Texts of several lines. */
+    private static final Set<String> LINES = Set.of(FileCatalogue.STORY.key(), FileCatalogue.NOTE.key());
 
     private final Problems problems;
 
@@ -65,14 +74,16 @@ final class EntryReader {
             }
             Optional<Slot<?>> slot = plain.slot(key);
             if (slot.isEmpty()) {
-                String meant = unknownKey(plain, object, key, kindKey);
+                String meant = elsewhere(kinds, key)
+                        ? foreignKey(kinds.orElseThrow(), kind.orElse(""), object, key)
+                        : unknownKey(plain, object, key, kindKey);
                 if (Nearest.isSlip(key, meant)) {
                     given.putIfAbsent(meant, UNREADABLE); // one slip, one problem: that key is not missing as well
                 }
             } else if (value instanceof Json.Null) {
                 given.put(key, refuse(value, "is null; leave it out, or give a value"));
             } else {
-                given.put(key, entry(slot.get().content(), value));
+                given.put(key, entry(slot.get(), value));
             }
         });
         object.removed().keySet().stream()
@@ -86,6 +97,19 @@ final class EntryReader {
         return kinds.isPresent()
                 && kinds.get().kinds().values().stream()
                         .anyMatch(kind -> kind.slot(key).isPresent());
+    }
+
+    /** Reports a key that another kind has. No key of this kind was meant. */
+    private String foreignKey(Shape.Kinds<?> kinds, String kind, Json.Obj object, String key) {
+        List<String> owners = kinds.kinds().entrySet().stream()
+                .filter(other -> other.getValue().slot(key).isPresent())
+                .map(Map.Entry::getKey)
+                .toList();
+        problems.at(
+                object.keys().getOrDefault(key, object.place()),
+                "belongs to the " + kinds.key() + " " + oneOf(owners) + ", not to \"" + kind
+                        + "\"; leave it out, or change the " + kinds.key());
+        return "";
     }
 
     /** Reports a key and gives the one that was probably meant. */
@@ -103,18 +127,19 @@ final class EntryReader {
         return nearest;
     }
 
-    private Entry entry(Content<?> content, Json json) {
+    private Entry entry(Slot<?> slot, Json json) {
+        Content<?> content = slot.content();
         if (content instanceof Content.Measure measure) {
-            return measured(measure.dimension(), json);
+            return measured(measure, json);
         } else if (content instanceof Content.Choice<?> choice) {
             boolean known = json instanceof Json.Str text && choice.words().containsKey(text.text());
             return known
                     ? new Entry.Word(((Json.Str) json).text())
                     : refuse(json, unknownWord(json, choice.words().keySet()));
         } else if (content instanceof Content.Text) {
-            return json instanceof Json.Str text
-                    ? new Entry.Word(text.text())
-                    : refuse(json, "must be a text in quotes, not " + json.words());
+            return text(json, LINES.contains(slot.key()))
+                    .<Entry>map(Entry.Word::new)
+                    .orElse(UNREADABLE);
         } else if (content instanceof Content.Texts) {
             return texts(json);
         } else if (content instanceof Content.Points points) {
@@ -134,12 +159,12 @@ final class EntryReader {
         return UNREADABLE;
     }
 
-    private Entry measured(Dimension dimension, Json json) {
-        Optional<Quantity> quantity = quantity(dimension, json);
+    private Entry measured(Content.Measure measure, Json json) {
+        Optional<Quantity> quantity = quantity(measure.dimension(), measure.bare(), json);
         return quantity.isPresent() ? new Entry.Measured(quantity.get()) : UNREADABLE;
     }
 
-    private Optional<Quantity> quantity(Dimension dimension, Json json) {
+    private Optional<Quantity> quantity(Dimension dimension, boolean bare, Json json) {
         try {
             if (json instanceof Json.Str text) {
                 return Optional.of(Quantity.parse(text.text(), dimension));
@@ -151,10 +176,10 @@ final class EntryReader {
                                 + json.words());
                 return Optional.empty();
             }
-            if (dimension != Dimension.RATIO) {
+            if (!bare) {
                 throw QuantityException.needsUnit(dimension);
             }
-            return Optional.of(Quantity.parse(number.text(), dimension));
+            return Optional.of(Quantity.parse((number.text() + " " + dimension.jsonUnit()).strip(), dimension));
         } catch (QuantityException wrong) {
             refuse(json, String.valueOf(wrong.getMessage()));
             return Optional.empty();
@@ -167,13 +192,29 @@ final class EntryReader {
         }
         Map<String, String> texts = new LinkedHashMap<>();
         object.members().forEach((key, value) -> {
-            if (value instanceof Json.Str text) {
-                texts.put(key, text.text());
-            } else {
-                refuse(value, "must be a text in quotes, not " + value.words());
+            if (controls(key, false)) {
+                problems.at(object.keys().getOrDefault(key, value.place()), CONTROL);
             }
+            text(value, true).ifPresent(text -> texts.put(key, text));
         });
         return new Entry.Texts(texts);
+    }
+
+    /** A text without characters that would drive the terminal it is shown on. */
+    private Optional<String> text(Json json, boolean lines) {
+        if (!(json instanceof Json.Str text)) {
+            refuse(json, "must be a text in quotes, not " + json.words());
+            return Optional.empty();
+        }
+        if (controls(text.text(), lines)) {
+            refuse(json, CONTROL);
+            return Optional.empty();
+        }
+        return Optional.of(text.text());
+    }
+
+    private static boolean controls(String text, boolean lines) {
+        return text.chars().anyMatch(c -> Character.isISOControl(c) && !(lines && (c == '\n' || c == '\t')));
     }
 
     private Entry points(Dimension at, Json json) {
@@ -183,9 +224,9 @@ final class EntryReader {
         List<Entry.Drawn.Point> points = new ArrayList<>();
         for (Json item : list.items()) {
             if (item instanceof Json.Arr pair && pair.items().size() == 2) {
-                Optional<Quantity> first = quantity(at, pair.items().get(0));
+                Optional<Quantity> first = quantity(at, false, pair.items().get(0));
                 Optional<Quantity> second =
-                        quantity(Dimension.FORCE, pair.items().get(1));
+                        quantity(Dimension.FORCE, false, pair.items().get(1));
                 if (first.isPresent() && second.isPresent()) {
                     points.add(new Entry.Drawn.Point(first.get(), second.get()));
                 }
@@ -207,16 +248,43 @@ final class EntryReader {
             return refuse(json, "must be a list in [ ], not " + json.words());
         }
         List<Entries> items = new ArrayList<>();
+        List<Json> readable = new ArrayList<>();
         for (Json item : list.items()) {
-            read(shape, item).ifPresent(items::add);
+            read(shape, item).ifPresent(entries -> {
+                items.add(entries);
+                readable.add(item);
+            });
         }
-        return items.size() == list.items().size() ? new Entry.Listed(items) : UNREADABLE;
+        if (items.size() == list.items().size()) {
+            return new Entry.Listed(items);
+        }
+        // The list is not built as a whole, so what can be read of it is looked at here.
+        for (int i = 0; i < items.size(); i++) {
+            for (Built.Fault fault : Catalogue.build(shape, items.get(i)).faults()) {
+                problems.at(Locator.place(readable.get(i), fault.path()), fault.what());
+            }
+        }
+        return UNREADABLE;
     }
 
     private Entry version(int known, Json json) {
-        return json instanceof Json.Num number && number.text().equals(String.valueOf(known))
-                ? new Entry.Word(number.text())
-                : refuse(json, "is no format that is known here; the known one is " + known);
+        if (json instanceof Json.Num number && is(known, number.text())) {
+            return new Entry.Word(number.text());
+        }
+        return refuse(
+                json,
+                json instanceof Json.Str text && text.text().strip().equals(String.valueOf(known))
+                        ? "must be the number " + known + ", without quotes"
+                        : "is no format that is known here; the known one is " + known);
+    }
+
+    /** Whether a number as written is this one: 1.0 is 1. */
+    private static boolean is(int known, String written) {
+        try {
+            return written.length() <= 60 && new BigDecimal(written).compareTo(BigDecimal.valueOf(known)) == 0;
+        } catch (NumberFormatException farOut) {
+            return false;
+        }
     }
 
     private static String below(Json.Obj object, String key) {

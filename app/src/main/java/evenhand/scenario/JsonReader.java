@@ -66,24 +66,13 @@ final class JsonReader {
         } catch (JsonProcessingException wrong) {
             int at = wrong.getLocation() == null ? 0 : (int) wrong.getLocation().getCharOffset();
             at = Math.max(0, Math.min(at + offset, source.text().length()));
-            problems.at(source.place("", at, at), "is not JSON here: " + words(wrong));
+            problems.at(
+                    source.place("", at, at),
+                    "is not JSON here: " + JsonWords.of(wrong.getOriginalMessage(), source.text(), at));
             return Optional.empty();
         } catch (IOException impossible) {
             throw new UncheckedIOException("reading from memory", impossible);
         }
-    }
-
-    /** The library's words, without what only programmers read. */
-    private static String words(JsonProcessingException wrong) {
-        String words = wrong.getOriginalMessage()
-                .replaceAll("\\s*\\(code \\d+[^)]*\\)", "")
-                .replaceAll("\\s*\\(start marker at [^)]*\\)", "")
-                .replaceAll("JsonToken\\.\\w+", "value")
-                .replaceAll("\\p{Cntrl}+", " ");
-        if (words.startsWith("Unexpected end-of-input") || words.contains("Unexpected end-of-input")) {
-            return "the file ends too early; a bracket, quote or value is missing at its end";
-        }
-        return words.length() > 200 ? words.substring(0, 200) + "…" : words;
     }
 
     private Place here(String where) {

@@ -1,13 +1,20 @@
 package evenhand.scenario;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** The problems of one file as they are found, each once. */
+/** The problems of one file as they are found, each once. Of very many only the first are kept. */
 final class Problems {
+    /** Nobody reads more. */
+    static final int LISTED = 200;
+
+    private static final int KEPT = 10_000;
+
     private final String file;
     private final Set<Problem> found = new LinkedHashSet<>();
+    private boolean overflowed;
 
     Problems(String file) {
         this.file = file;
@@ -22,14 +29,32 @@ final class Problems {
     }
 
     void at(Place place, String where, String what) {
-        found.add(new Problem(file, place.line(), place.column(), where, what));
+        if (isFull()) {
+            overflowed = true;
+        } else {
+            found.add(new Problem(file, place.line(), place.column(), where, what));
+        }
     }
 
     boolean isEmpty() {
         return found.isEmpty();
     }
 
+    /** Whether no more are kept; then no work need go into their words. */
+    boolean isFull() {
+        return found.size() >= KEPT;
+    }
+
+    /** The first in the order of the file, and a last line that counts the others. */
     List<Problem> inOrder() {
-        return found.stream().sorted(Problem.BY_PLACE).toList();
+        List<Problem> sorted = found.stream().sorted(Problem.BY_PLACE).toList();
+        int more = sorted.size() - LISTED;
+        if (more <= 0) {
+            return sorted;
+        }
+        List<Problem> listed = new ArrayList<>(sorted.subList(0, LISTED));
+        String count = (overflowed ? "more than " : "") + more + " more " + (more == 1 ? "problem" : "problems");
+        listed.add(new Problem(file, 0, 0, "", "and " + count));
+        return listed;
     }
 }

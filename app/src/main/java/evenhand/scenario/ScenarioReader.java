@@ -12,11 +12,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
 /** Reads scenario files and reports all problems at once. */
 public final class ScenarioReader {
+    private static final int LONGEST_RING = 6;
+
     private final Problems problems;
     private final EntryReader entryReader;
 
@@ -103,19 +106,23 @@ public final class ScenarioReader {
             return setup(only, car).map(List::of).orElse(List.of());
         }
         Map<String, Raw> byName = new LinkedHashMap<>();
+        Set<String> unreadable = new HashSet<>();
         for (Json item : list.items()) {
             if (item instanceof Json.Obj object) {
-                raw(object).ifPresent(raw -> {
-                    if (byName.putIfAbsent(raw.named().name(), raw) != null) {
-                        problems.at(place(object, "name"), "is the name of an earlier set-up; choose another");
+                Optional<Raw> raw = raw(object);
+                if (raw.isEmpty()) {
+                    if (object.members().get("name") instanceof Json.Str name) {
+                        unreadable.add(name.text());
                     }
-                });
+                } else if (byName.putIfAbsent(raw.get().named().name(), raw.get()) != null) {
+                    problems.at(place(object, "name"), "is the name of an earlier set-up; choose another");
+                }
             }
         }
         List<Setup> setups = new ArrayList<>();
         byName.forEach((name, raw) -> {
             List<Json> patches = new ArrayList<>();
-            if (chain(raw, byName, patches)) {
+            if (chain(raw, byName, unreadable, patches)) {
                 Json patched = car;
                 for (Json patch : patches) {
                     patched = MergePatch.merge(patched, patch);
@@ -141,7 +148,7 @@ public final class ScenarioReader {
     }
 
     /** Puts the patches of a set-up in order, the deepest base first. False where a base is missing or they go in a ring. */
-    private boolean chain(Raw setup, Map<String, Raw> byName, List<Json> patches) {
+    private boolean chain(Raw setup, Map<String, Raw> byName, Set<String> unreadable, List<Json> patches) {
         Set<String> seen = new HashSet<>();
         Raw next = setup;
         while (true) {
@@ -155,20 +162,45 @@ public final class ScenarioReader {
             String base = next.named().basedOn().get();
             Place place = place(next.json(), "basedOn");
             if (!byName.containsKey(base)) {
-                String nearest = Nearest.to(base, byName.keySet());
-                problems.at(
-                        place,
-                        "names no set-up of this file; the nearest name is \"" + JsonReader.shown(nearest) + "\"");
+                if (!unreadable.contains(base) && !problems.isFull()) {
+                    problems.at(place, noSuchBase(next.named().name(), base, byName.keySet()));
+                }
                 return false;
             }
             if (!seen.add(next.named().name())) {
                 problems.at(
                         place(setup.json(), "basedOn"),
-                        "goes round in a ring: a set-up cannot be based on itself; base one of them on nothing");
+                        next.named().name().equals(setup.named().name())
+                                ? "goes round in a ring: a set-up cannot be based on itself; base one of them on nothing"
+                                : "leads into a ring: " + ring(next, byName) + "; base one of these on nothing");
                 return false;
             }
             next = byName.get(base);
         }
+    }
+
+    private static String noSuchBase(String own, String base, Set<String> names) {
+        String nearest = Nearest.to(
+                base, names.stream().filter(name -> !name.equals(own)).toList());
+        return "names no set-up of this file; "
+                + (nearest.isEmpty()
+                        ? "there is no other, so leave it out"
+                        : "the nearest name is \"" + JsonReader.shown(nearest) + "\"");
+    }
+
+    /** The set-ups of a ring from one of them on; of a long ring the first. */
+    private static String ring(Raw first, Map<String, Raw> byName) {
+        StringBuilder names =
+                new StringBuilder("\"" + JsonReader.shown(first.named().name()) + "\"");
+        Raw next = first;
+        for (int i = 0; i < LONGEST_RING; i++) {
+            next = Objects.requireNonNull(byName.get(next.named().basedOn().orElseThrow()));
+            names.append(" on \"").append(JsonReader.shown(next.named().name())).append('"');
+            if (next.named().name().equals(first.named().name())) {
+                return names.toString();
+            }
+        }
+        return names.append(" and so on").toString();
     }
 
     private Optional<Setup> setup(FileCatalogue.Named named, Json car) {

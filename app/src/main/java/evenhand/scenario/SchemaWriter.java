@@ -135,7 +135,7 @@ public final class SchemaWriter {
             json.writeArrayFieldStart("anyOf");
             for (Slot<?> slot : new LinkedHashSet<>(slots.getValue())) {
                 json.writeStartObject();
-                content(slot.content(), Form.PATCH);
+                value(slot, Form.PATCH);
                 json.writeEndObject();
             }
             nothing();
@@ -155,12 +155,12 @@ public final class SchemaWriter {
             if (form == Form.PATCH) {
                 json.writeArrayFieldStart("anyOf");
                 json.writeStartObject();
-                content(slot.content(), form);
+                value(slot, form);
                 json.writeEndObject();
                 nothing();
                 json.writeEndArray();
             } else {
-                content(slot.content(), form);
+                value(slot, form);
             }
             json.writeEndObject();
         }
@@ -212,9 +212,22 @@ public final class SchemaWriter {
         }
     }
 
+    /** What a slot holds, and how far a bare ratio may go. */
+    private void value(Slot<?> slot, Form form) throws IOException {
+        content(slot.content(), form);
+        if (slot.content() instanceof Content.Measure measure && measure.dimension() == Dimension.RATIO) {
+            if (Double.isFinite(slot.bounds().low())) {
+                json.writeNumberField("minimum", slot.bounds().low());
+            }
+            if (Double.isFinite(slot.bounds().high())) {
+                json.writeNumberField("maximum", slot.bounds().high());
+            }
+        }
+    }
+
     private void content(Content<?> content, Form form) throws IOException {
         if (content instanceof Content.Measure measure) {
-            measure(measure.dimension());
+            measure(measure.dimension(), measure.bare());
         } else if (content instanceof Content.Choice<?> choice) {
             words(choice.words().keySet());
         } else if (content instanceof Content.Text) {
@@ -258,13 +271,14 @@ public final class SchemaWriter {
     }
 
     /** A number first, perhaps; a unit or more somewhere after it. */
-    private void measure(Dimension dimension) throws IOException {
-        if (dimension == Dimension.RATIO) {
+    private void measure(Dimension dimension, boolean bare) throws IOException {
+        if (bare) {
             json.writeArrayFieldStart("type");
             json.writeString("number");
             json.writeString("string");
             json.writeEndArray();
-            json.writeStringField("pattern", "[0-9]");
+            json.writeStringField(
+                    "pattern", dimension == Dimension.RATIO ? "[0-9]" : "[0-9].*(" + units(dimension) + ")");
         } else {
             json.writeStringField("type", "string");
             json.writeStringField("pattern", "[0-9].*(" + units(dimension) + ")");
@@ -288,13 +302,15 @@ public final class SchemaWriter {
 
     private void points(Dimension at) throws IOException {
         json.writeStringField("type", "array");
-        json.writeNumberField("minItems", 2);
+        if (at != Dimension.SPEED) {
+            json.writeNumberField("minItems", 2); // a damper's curve may still be to be measured
+        }
         json.writeObjectFieldStart("items");
         json.writeStringField("type", "array");
         json.writeArrayFieldStart("prefixItems");
         for (Dimension dimension : List.of(at, Dimension.FORCE)) {
             json.writeStartObject();
-            measure(dimension);
+            measure(dimension, false);
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -36,6 +36,48 @@ class ScenarioReaderTest {
     }
 
     @Test
+    void ofVeryManyProblemsTheFirstAreListedAndTheOthersCounted() {
+        String text = Samples.text();
+        String many = text.substring(0, text.indexOf("\"setups\"")) + "\"setups\": [" + "{},".repeat(100_000) + "{}]}";
+        Reading reading = ScenarioReader.read("x.json", many);
+        assertThat(reading.scenario()).isEmpty();
+        assertThat(reading.problems()).hasSize(201);
+        assertThat(reading.problems().get(200)).hasToString("x.json: and more than 9800 more problems");
+    }
+
+    @Test
+    void aDamperSettingThatIsStillToBeMeasuredMayHaveEmptyCurves() {
+        String settings =
+                "\"settings\": [{\"name\": \"new\", \"bump\": [], \"rebound\": []}], \"setting\": \"new\", \"bump\": [";
+        String text = Samples.text()
+                .replaceFirst("(?s)\"settings\": \\[.*?\\}\\],?", "")
+                .replaceFirst("\"setting\": \"[^\"]*\",?", "")
+                .replaceFirst("\"bump\": \\[", java.util.regex.Matcher.quoteReplacement(settings));
+        assertThat(text).contains("\"rebound\": []}]");
+        Reading reading = ScenarioReader.read("x.json", text.replaceFirst(",(\\s*\\})", "$1"));
+        assertThat(reading.problems()).isEmpty();
+    }
+
+    @Test
+    void aPrintedSetOfCoefficientsMaySayItsLoadAsABareNumber() {
+        String tyre =
+                "\"tyre\": {\"loadedRadius\": \"300 mm\", \"verticalRate\": \"210 N/mm\", \"coefficients\": {\"Fz0\": 4000,"
+                        + " \"R0\": 0.313, \"pCy1\": 1.193, \"pDy1\": -0.99, \"pKy1\": -14.95, \"pKy2\": 2.13}}";
+        String text = Samples.text();
+        int at = text.indexOf("\"tyre\":");
+        int end = text.indexOf('}', at);
+        Scenario scenario = Samples.read(text.substring(0, at) + tyre + text.substring(end + 1));
+        assertThat(scenario.setups().get(0).car().front().tyre().lateral().referenceLoad())
+                .isEqualTo(4000);
+    }
+
+    @Test
+    void linesAndTabsMayStandInAStory() {
+        String text = Samples.text().replace("Every key of the format, for", "Every key\\n\\tfor");
+        assertThat(Samples.read(text).story()).contains("Every key\n\tfor the tests.");
+    }
+
+    @Test
     void aSetupBuildsOnAnother() {
         Setup setup = Samples.everyKey().setups().get(2);
         assertThat(setup.car().rear().rollCentreHeight()).isEqualTo(0.275);

@@ -53,6 +53,10 @@ class SchemaWriterTest {
                 "missing-keys",
                 "missing-front",
                 "version",
+                "version-in-quotes",
+                "weight-fraction",
+                "corners-and-mass",
+                "other-layout",
                 "no-version",
                 "mass-twice",
                 "height-twice",
@@ -65,6 +69,14 @@ class SchemaWriterTest {
     void brokenFilesAreNot(String name) throws IOException {
         String text = Files.readString(Path.of("src/test/resources/broken", name + ".json"));
         assertThat(SCHEMA.validate(text, InputFormat.JSON)).isNotEmpty();
+    }
+
+    @Test
+    void oneWithAPointIsTheFormatOneToSchemaAndReader() {
+        String text = Samples.text().replace("\"evenhand\": 1,", "\"evenhand\": 1.0,");
+        assertThat(text).contains("1.0,");
+        assertThat(SCHEMA.validate(text, InputFormat.JSON)).isEmpty();
+        assertThat(ScenarioReader.read("x.json", text).problems()).isEmpty();
     }
 
     @Test

@@ -13,6 +13,9 @@ import java.util.Optional;
 
 /** Makes records from entries. A fault in one object does not keep the others from being looked at. */
 final class Building {
+    /** Nobody reads so many faults; more would only fill the memory. */
+    private static final int MOST = 20_000;
+
     private final List<Built.Fault> faults = new ArrayList<>();
     private final List<Adjustable> numbers = new ArrayList<>();
 
@@ -29,7 +32,7 @@ final class Building {
         Values values = new Values(plain);
         boolean whole = true;
         for (Slot<?> slot : plain.slots()) {
-            whole &= fill(slot, entries, path, values);
+            whole &= fill(slot, collides(plain, slot, entries), entries, path, values);
         }
         if (!whole) {
             return Optional.empty();
@@ -43,7 +46,7 @@ final class Building {
     }
 
     /** Puts the value of a slot where it has one. False if it should have one and has not. */
-    private <V> boolean fill(Slot<V> slot, Entries entries, String path, Values values) {
+    private <V> boolean fill(Slot<V> slot, boolean collides, Entries entries, String path, Values values) {
         String here = Path.join(path, slot.key());
         Entry entry = entries.given().get(slot.key());
         Optional<Slot.Instead> instead = slot.instead()
@@ -52,6 +55,8 @@ final class Building {
         if (instead.isPresent() && entry != null && !instead.get().both()) {
             fault(here, "stands beside " + instead.get().slot().key() + "; leave out one of the two");
             return false;
+        } else if (collides) {
+            return false; // the collision has its line; which of the two is meant is not known yet
         } else if (instead.isPresent() && entry == null) {
             return true;
         } else if (entry != null) {
@@ -74,10 +79,28 @@ final class Building {
         return true;
     }
 
+    /** Whether a slot stands beside another that it excludes. */
+    private static boolean collides(Shape.Plain<?> plain, Slot<?> slot, Entries entries) {
+        return slot.content() instanceof Content.Group
+                && entries.given().containsKey(slot.key())
+                && plain.slots().stream()
+                        .anyMatch(other -> entries.given().containsKey(other.key())
+                                && other.instead()
+                                        .filter(one ->
+                                                !one.both() && one.slot().key().equals(slot.key()))
+                                        .isPresent());
+    }
+
     private static String missing(Slot<?> slot) {
         return "is missing"
-                + (slot.meaning().isEmpty() ? "" : ": give the " + slot.meaning())
+                + (slot.meaning().isEmpty()
+                        ? ""
+                        : ": give " + (isClause(slot.meaning()) ? "" : "the ") + slot.meaning())
                 + slot.instead().map(other -> ", or " + other.slot().key()).orElse("");
+    }
+
+    private static boolean isClause(String meaning) {
+        return meaning.startsWith("what ") || meaning.startsWith("each ");
     }
 
     private <V> Optional<V> standIn(
@@ -151,7 +174,8 @@ final class Building {
             fault(
                     here,
                     "must be at " + (low ? "least " : "most ") + bound.text() + ", not "
-                            + quantity.text().replaceAll("[\\p{Cntrl}\u2028\u2029]", " "));
+                            + quantity.text().replaceAll("[\\p{Cntrl}\u2028\u2029]", " ")
+                            + (slot.why().isEmpty() ? "" : ": " + slot.why()));
             return Optional.empty();
         }
         note(
@@ -209,6 +233,8 @@ final class Building {
     }
 
     private void fault(String path, String what) {
-        faults.add(new Built.Fault(path, what));
+        if (faults.size() < MOST) {
+            faults.add(new Built.Fault(path, what));
+        }
     }
 }

@@ -7,8 +7,16 @@ import java.util.Map;
 
 /** What a slot holds. */
 public sealed interface Content<V> {
-    /** A quantity, or a ratio; its value in SI. */
-    record Measure(Dimension dimension) implements Content<Double> {}
+    /**
+     * A quantity, or a ratio; its value in SI.
+     *
+     * @param bare whether a bare number is one in SI units: only where a printed set of coefficients says so
+     */
+    record Measure(Dimension dimension, boolean bare) implements Content<Double> {
+        Measure(Dimension dimension) {
+            this(dimension, dimension == Dimension.RATIO);
+        }
+    }
 
     /** One of a few words. */
     record Choice<V>(Map<String, V> words) implements Content<V> {}

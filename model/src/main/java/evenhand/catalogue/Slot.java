@@ -41,7 +41,13 @@ public final class Slot<V> {
 
     /** What a person is told of a slot. */
     private record Told(
-            String meaning, String how, Amount tolerance, Optional<Range> usual, Optional<Amount> step, Range bounds) {}
+            String meaning,
+            String how,
+            Amount tolerance,
+            Optional<Range> usual,
+            Optional<Amount> step,
+            Range bounds,
+            String why) {}
 
     private Slot(
             String key,
@@ -63,13 +69,18 @@ public final class Slot<V> {
                 key,
                 content,
                 true,
-                new Told("", "", Amount.NONE, Optional.empty(), Optional.empty(), ANYTHING),
+                new Told("", "", Amount.NONE, Optional.empty(), Optional.empty(), ANYTHING, ""),
                 Optional.empty(),
                 Optional.empty());
     }
 
     public static Slot<Double> measure(String key, Dimension dimension) {
         return of(key, new Content.Measure(dimension));
+    }
+
+    /** A number of a printed set of coefficients, whose unit the set says: a bare one is in SI. */
+    public static Slot<Double> printed(String key, Dimension dimension) {
+        return of(key, new Content.Measure(dimension, true));
     }
 
     public static Slot<Double> length(String key) {
@@ -130,28 +141,41 @@ public final class Slot<V> {
 
     /** The meaning, in the words of the trade. */
     public Slot<V> means(String words) {
-        return told(new Told(words, told.how, told.tolerance, told.usual, told.step, told.bounds));
+        return told(new Told(words, told.how, told.tolerance, told.usual, told.step, told.bounds, told.why));
     }
 
     /** How a shop measures it, and the tolerance of that: two standard deviations. */
     public Slot<V> measured(String how, Amount tolerance) {
-        return told(new Told(told.meaning, how, tolerance, told.usual, told.step, told.bounds));
+        return told(new Told(told.meaning, how, tolerance, told.usual, told.step, told.bounds, told.why));
     }
 
     /** What cars have; outside there is a warning, never a refusal. */
     public Slot<V> usual(double low, double high) {
         return told(new Told(
-                told.meaning, told.how, told.tolerance, Optional.of(new Range(low, high)), told.step, told.bounds));
+                told.meaning,
+                told.how,
+                told.tolerance,
+                Optional.of(new Range(low, high)),
+                told.step,
+                told.bounds,
+                told.why));
     }
 
     /** The step that a shop takes at once. */
     public Slot<V> usualStep(Amount step) {
-        return told(new Told(told.meaning, told.how, told.tolerance, told.usual, Optional.of(step), told.bounds));
+        return told(
+                new Told(told.meaning, told.how, told.tolerance, told.usual, Optional.of(step), told.bounds, told.why));
     }
 
     /** What nature allows; samples are cut there, and values beyond are refused. */
     public Slot<V> within(double low, double high) {
-        return told(new Told(told.meaning, told.how, told.tolerance, told.usual, told.step, new Range(low, high)));
+        return told(new Told(
+                told.meaning, told.how, told.tolerance, told.usual, told.step, new Range(low, high), told.why));
+    }
+
+    /** Says why nature allows no more. */
+    public Slot<V> because(String why) {
+        return told(new Told(told.meaning, told.how, told.tolerance, told.usual, told.step, told.bounds, why));
     }
 
     private Slot<V> told(Told more) {
@@ -230,6 +254,11 @@ public final class Slot<V> {
 
     public Range bounds() {
         return told.bounds;
+    }
+
+    /** Why the bounds are where they are; empty where nothing is to be said. */
+    public String why() {
+        return told.why;
     }
 
     public Optional<StandIn<V>> standIn() {

@@ -6,6 +6,7 @@ import static evenhand.catalogue.Slot.choice;
 import static evenhand.catalogue.Slot.group;
 import static evenhand.catalogue.Slot.length;
 import static evenhand.catalogue.Slot.measure;
+import static evenhand.catalogue.Slot.printed;
 import static evenhand.catalogue.Slot.ratio;
 import static evenhand.catalogue.Slot.text;
 
@@ -276,11 +277,11 @@ final class TyreCatalogue {
     private static Slot<Double> coefficient(PacejkaCoefficients.Name name) {
         return switch (name) {
             case Fz0 ->
-                measure(name.name(), Dimension.FORCE)
+                printed(name.name(), Dimension.FORCE)
                         .means("rated load of the coefficients")
                         .within(1, 1e6);
             case R0 ->
-                length(name.name())
+                printed(name.name(), Dimension.LENGTH)
                         .optional()
                         .means("free radius that the coefficients go by")
                         .within(0, 2);

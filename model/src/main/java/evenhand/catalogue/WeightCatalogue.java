@@ -53,6 +53,7 @@ final class WeightCatalogue {
             .usual(0.35, 0.68)
             .usualStep(Amount.of(0.01))
             .within(0.001, 0.999)
+            .because("the centre of gravity must lie between the axles")
             .unless(CORNER_WEIGHTS);
 
     static final Slot<Double> RISE = length("rise")
