@@ -1,0 +1,97 @@
+package evenhand.choice;
+
+import static java.util.stream.Collectors.joining;
+
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Catalogue.Difference;
+import evenhand.catalogue.Entries;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * What is changed at once between two cars: a single value, or several that belong together.
+ *
+ * @param path of the value, or what the paths have in common
+ * @param from as it was written in the first car
+ * @param to as it is written in the other
+ */
+public record Change(String path, String from, String to, List<Difference> differences) {
+    public Change {
+        differences = List.copyOf(differences);
+    }
+
+    private static Change of(String path, List<Difference> differences) {
+        if (differences.size() == 1) {
+            Difference only = differences.get(0);
+            return new Change(only.path(), only.fromText(), only.toText(), differences);
+        }
+        return new Change(
+                path,
+                texts(path, differences, Difference::fromText),
+                texts(path, differences, Difference::toText),
+                differences);
+    }
+
+    private static String texts(String path, List<Difference> differences, Function<Difference, String> side) {
+        String before = path.isEmpty() ? "" : path + ".";
+        return differences.stream()
+                .map(d -> (d.path().startsWith(before) ? d.path().substring(before.length()) : d.path()) + " "
+                        + side.apply(d))
+                .collect(joining("; "));
+    }
+
+    /** This change made to a car. */
+    Entries on(Entries car) {
+        Entries changed = car;
+        for (Difference difference : differences) {
+            changed = Catalogue.with(changed, difference);
+        }
+        return changed;
+    }
+
+    /**
+     * The changes from one car to another. Values that make a car only together, such as corner weights and the mass that they
+     * stand in for, count as one change; so do related values where there are more changes than {@link Shapley#MOST}.
+     */
+    public static List<Change> between(Entries from, Entries to) {
+        List<Difference> differences = Catalogue.differences(from, to);
+        List<Difference> alone = new ArrayList<>();
+        List<Difference> together = new ArrayList<>();
+        for (Difference difference : differences) {
+            boolean first = builds(Catalogue.with(from, difference));
+            boolean last =
+                    builds(Catalogue.with(to, new Difference(difference.path(), difference.to(), difference.from())));
+            (first && last ? alone : together).add(difference);
+        }
+        List<Change> changes = new ArrayList<>();
+        if (!together.isEmpty()) {
+            String paths = together.stream().map(Difference::path).collect(joining(", "));
+            changes.add(of(paths, together));
+        }
+        int room = Shapley.MOST - changes.size();
+        Map<String, List<Difference>> groups = grouped(alone, Integer.MAX_VALUE);
+        for (int depth = 3; groups.size() > room && depth >= 0; depth--) {
+            groups = grouped(alone, depth);
+        }
+        groups.forEach((path, group) -> changes.add(of(path, group)));
+        return List.copyOf(changes);
+    }
+
+    private static boolean builds(Entries car) {
+        return Catalogue.build(car).value().isPresent();
+    }
+
+    /** Differences by the first keys of their paths. */
+    private static Map<String, List<Difference>> grouped(List<Difference> differences, int depth) {
+        Map<String, List<Difference>> groups = new LinkedHashMap<>();
+        for (Difference difference : differences) {
+            String[] keys = difference.path().split("\\.", -1);
+            String path = String.join(".", List.of(keys).subList(0, Math.min(depth, keys.length)));
+            groups.computeIfAbsent(path, key -> new ArrayList<>()).add(difference);
+        }
+        return groups;
+    }
+}
