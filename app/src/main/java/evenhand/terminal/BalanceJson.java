@@ -39,10 +39,7 @@ final class BalanceJson {
                 if (answer instanceof SetupAnswer.Turned turned) {
                     turned(json, turned);
                 } else if (answer instanceof SetupAnswer.Unanswered none) {
-                    json.writeObjectFieldStart("noAnswer");
-                    json.writeStringField("reason", none.reason().key());
-                    json.writeStringField("text", none.text());
-                    json.writeEndObject();
+                    SetupJson.noAnswer(json, none.reason(), none.text());
                 }
                 SetupJson.estimatedAndWarnings(json, answer.setup());
                 json.writeEndObject();

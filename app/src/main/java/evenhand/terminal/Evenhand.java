@@ -100,6 +100,7 @@ public final class Evenhand {
     private static Status runCommand(Console console, String... args) {
         CommandLine line = new CommandLine(new Evenhand())
                 .addSubcommand(new BalanceCommand())
+                .addSubcommand(new CompareCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @

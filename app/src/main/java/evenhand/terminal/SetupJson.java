@@ -4,12 +4,20 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import evenhand.catalogue.Adjustable;
 import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
+import evenhand.turn.TurnAnswer;
 import java.io.IOException;
 import java.util.List;
 
 /** What every command says about a set-up in JSON besides its answer. */
 final class SetupJson {
     private SetupJson() {}
+
+    static void noAnswer(JsonGenerator json, TurnAnswer.Reason reason, String text) throws IOException {
+        json.writeObjectFieldStart("noAnswer");
+        json.writeStringField("reason", reason.key());
+        json.writeStringField("text", text);
+        json.writeEndObject();
+    }
 
     static void estimatedAndWarnings(JsonGenerator json, Setup setup) throws IOException {
         List<Adjustable> estimated = setup.estimated();

@@ -21,12 +21,12 @@ class CommandLineTest {
     void withoutArgumentsItShowsItsHelp() {
         Run run = Run.of();
         assertThat(run.status()).isEqualTo(Status.DONE);
-        assertThat(run.out()).contains("Usage: evenhand", "balance", "check", "schema", "Examples:");
+        assertThat(run.out()).contains("Usage: evenhand", "balance", "compare", "check", "schema", "Examples:");
         assertThat(run.err()).isEmpty();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"balance", "check", "schema"})
+    @ValueSource(strings = {"balance", "compare", "check", "schema"})
     void everyCommandHasHelpWithAnExampleThatFitsAnEightyColumnTerminal(String command) {
         Run run = Run.of(command, "--help");
         assertThat(run.status()).isEqualTo(Status.DONE);

@@ -5,10 +5,13 @@ import static java.util.stream.Collectors.joining;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Catalogue.Difference;
 import evenhand.catalogue.Entries;
+import evenhand.catalogue.Entry;
+import evenhand.catalogue.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -26,7 +29,10 @@ public record Change(String path, String from, String to, List<Difference> diffe
     private static Change of(String path, List<Difference> differences) {
         if (differences.size() == 1) {
             Difference only = differences.get(0);
-            return new Change(only.path(), only.fromText(), only.toText(), differences);
+            Optional<String> key = onlyKey(only.from().or(only::to))
+                    .filter(k -> only.from().isEmpty() || only.to().isEmpty());
+            String leaf = Path.join(only.path(), key.orElse(""));
+            return new Change(leaf, text(only.from()), text(only.to()), differences);
         }
         return new Change(
                 path,
@@ -41,6 +47,30 @@ public record Change(String path, String from, String to, List<Difference> diffe
                 .map(d -> (d.path().startsWith(before) ? d.path().substring(before.length()) : d.path()) + " "
                         + side.apply(d))
                 .collect(joining("; "));
+    }
+
+    /** The key of an object with a single value: a bar that is added by its roll stiffness is one value more. */
+    private static Optional<String> onlyKey(Optional<Entry> entry) {
+        return entry.isPresent()
+                        && entry.get() instanceof Entries entries
+                        && entries.kind().isEmpty()
+                        && entries.given().size() == 1
+                ? Optional.of(entries.given().keySet().iterator().next())
+                : Optional.empty();
+    }
+
+    private static String text(Optional<Entry> entry) {
+        if (entry.isEmpty()) {
+            return "none";
+        }
+        if (!(entry.get() instanceof Entries entries) || entries.kind().isPresent()) {
+            return entry.get().text();
+        }
+        return entries.given().size() == 1
+                ? text(Optional.of(entries.given().values().iterator().next()))
+                : entries.given().entrySet().stream()
+                        .map(value -> value.getKey() + " " + value.getValue().text())
+                        .collect(joining("; "));
     }
 
     /** This change made to a car. */

@@ -1,0 +1,37 @@
+package evenhand.terminal;
+
+import evenhand.choice.Circle;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** Options of the steady turn that set-ups are judged in. */
+final class CircleOptions {
+    @Option(
+            names = "--pace",
+            paramLabel = "PACE",
+            description = "A lateral acceleration to judge at, for example \"0.5 g\"; may be given more than once."
+                    + " Otherwise 0.2 g and 0.5 g. The limit is always judged.")
+    private List<String> paces = new ArrayList<>();
+
+    @Option(
+            names = "--radius",
+            paramLabel = "LENGTH",
+            defaultValue = "40 m",
+            description = "Radius of the circle. Otherwise ${DEFAULT-VALUE}.")
+    private String radius = "40 m";
+
+    @Option(
+            names = "--turn",
+            paramLabel = "left|right",
+            defaultValue = "left",
+            description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
+    private String turn = "left";
+
+    Circle circle() throws Mistake {
+        return new Circle(
+                OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces),
+                OptionText.radius(radius),
+                OptionText.direction(turn));
+    }
+}

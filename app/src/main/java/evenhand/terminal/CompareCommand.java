@@ -1,0 +1,124 @@
+package evenhand.terminal;
+
+import evenhand.choice.Circle;
+import evenhand.choice.Comparison;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.turn.TurnAnswer;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand compare}. */
+@Command(
+        name = "compare",
+        sortOptions = false,
+        description = {
+            "What differs between set-ups in a steady turn, and which change did how much of it.",
+            "",
+            "Each difference is shared out to the single changes so that the shares add up to it: a"
+                    + " change's share is what it does on average over all orders in which the changes can be made.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand compare coupe.json",
+            "  evenhand compare coupe.json --base \"Lowered\" --setup \"Pivot 20 mm up\"",
+            "",
+            "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
+            "command line or the file is wrong."
+        })
+final class CompareCommand implements Asked {
+    @Parameters(paramLabel = "FILE", description = "The scenario file.")
+    @SuppressWarnings("NullAway.Init")
+    private String file;
+
+    @Option(
+            names = "--base",
+            paramLabel = "NAME",
+            description = "The set-up that the others are compared with. Otherwise the first of the file.")
+    private Optional<String> base = Optional.empty();
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "Only this set-up; may be given more than once. Otherwise all others of the file.")
+    private List<String> setups = new ArrayList<>();
+
+    @Mixin
+    private final CircleOptions turn = new CircleOptions();
+
+    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Answers in CSV: a row per share.")
+    private boolean csv;
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        if (json && csv) {
+            throw new Mistake("--json and --csv: write one of them");
+        }
+        Circle circle = turn.circle();
+        Units shown = usual.units();
+        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        if (read.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        Setup first = base.isPresent()
+                ? SoundScenario.choose(scenario, List.of(base.get())).get(0)
+                : scenario.setups().get(0);
+        List<Setup> others = new ArrayList<>(SoundScenario.choose(scenario, setups));
+        if (setups.isEmpty()) {
+            others.remove(first);
+        }
+        if (others.isEmpty()) {
+            throw new Mistake("the file has only one set-up, \"" + first.name() + "\"; add another under \"setups\"");
+        }
+        Compared compared = compared(scenario, first, others, circle);
+        if (json) {
+            console.answer(CompareJson.write(compared));
+        } else if (csv) {
+            for (Compared.Against none : compared.setups()) {
+                if (none.answer() instanceof Compared.Unanswered silent) {
+                    console.complain(
+                            "evenhand compare: no answer for \"" + none.setup().name() + "\": " + silent.text());
+                }
+            }
+            console.answer(CompareCsv.write(compared, shown));
+        } else {
+            console.answer(new CompareTables(console, shown).write(compared));
+        }
+        return compared.complete() ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    private static Compared compared(Scenario scenario, Setup base, List<Setup> others, Circle circle) {
+        TurnAnswer ofBase = circle.ask(base.car());
+        List<Compared.Against> answers = new ArrayList<>();
+        for (Setup other : others) {
+            TurnAnswer own = circle.ask(other.car());
+            if (ofBase instanceof TurnAnswer.NoTurn none) {
+                answers.add(new Compared.Against(
+                        other,
+                        new Compared.Unanswered(
+                                none.reason(), "the base, \"" + base.name() + "\", has no answer: " + none.text())));
+            } else if (own instanceof TurnAnswer.NoTurn none) {
+                answers.add(new Compared.Against(other, new Compared.Unanswered(none.reason(), none.text())));
+            } else {
+                answers.add(new Compared.Against(
+                        other, new Compared.Answered(Comparison.of(base.entries(), other.entries(), circle))));
+            }
+        }
+        return new Compared(scenario, base, circle, answers);
+    }
+}

@@ -1,0 +1,90 @@
+package evenhand.terminal;
+
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
+import evenhand.choice.Change;
+import evenhand.choice.Comparison;
+import evenhand.quantity.Unit;
+import evenhand.words.ChangeWords;
+import evenhand.words.ComparisonWords;
+import evenhand.words.JudgedWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The answers of {@code compare} for people: the differences, whose they are, and the same in words. */
+final class CompareTables {
+    private final Console console;
+    private final Units units;
+    private final StringBuilder text = new StringBuilder();
+
+    CompareTables(Console console, Units units) {
+        this.console = console;
+        this.units = units;
+    }
+
+    String write(Compared compared) {
+        text.append(Paint.bold(Console.oneLine(compared.scenario().title()), console))
+                .append('\n');
+        for (Compared.Against against : compared.setups()) {
+            String head = against.setup().name() + ", compared with "
+                    + compared.base().name();
+            text.append('\n').append(Paint.bold(Console.oneLine(head), console)).append('\n');
+            if (against.answer() instanceof Compared.Answered answered) {
+                comparison(answered.comparison());
+            } else if (against.answer() instanceof Compared.Unanswered none) {
+                Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
+            }
+        }
+        return text.toString();
+    }
+
+    private void comparison(Comparison comparison) {
+        for (String sentence : ComparisonWords.of(comparison, units)) {
+            Paragraph.append(text, "  ", sentence, console.columns());
+        }
+        if (comparison.changes().isEmpty()) {
+            return;
+        }
+        List<Change> changes = comparison.changes();
+        List<String> heads = new ArrayList<>(List.of("base", "now", "difference"));
+        text.append("\n  The changes\n");
+        for (int i = 0; i < changes.size(); i++) {
+            Change change = changes.get(i);
+            String line = change.path() + ": " + ChangeWords.fromTo(change);
+            Paragraph.append(text, "    (" + (i + 1) + ") ", line, console.columns());
+            heads.add("by (" + (i + 1) + ")");
+        }
+        text.append('\n').append(table(comparison, heads).text(console));
+    }
+
+    private Table table(Comparison comparison, List<String> heads) {
+        Table table = new Table(heads);
+        String before = "";
+        for (Comparison.Difference difference : comparison.differences()) {
+            Judged judged = difference.judged();
+            String pace = JudgedWords.pace(judged);
+            if (!pace.equals(before)) {
+                table.heading("A" + pace.substring(1));
+                before = pace;
+            }
+            Criterion criterion = judged.criterion();
+            Unit unit = units.of(criterion.dimension());
+            List<String> cells = new ArrayList<>();
+            cells.add(Numbers.fixed(unit.fromSi(difference.base()), criterion.digits()));
+            cells.add(Numbers.fixed(unit.fromSi(difference.value()), criterion.digits()));
+            cells.add(Numbers.signed(unit.fromSi(difference.difference()), criterion.digits()));
+            for (int i = 0; i < comparison.changes().size(); i++) {
+                int change = i;
+                cells.add(difference
+                        .shares()
+                        .map(shares ->
+                                Numbers.signed(unit.fromSi(shares.shares().get(change)), criterion.digits()))
+                        .orElse("–"));
+            }
+            table.row(criterion.name(), unit.symbol(), cells);
+        }
+        return table;
+    }
+}

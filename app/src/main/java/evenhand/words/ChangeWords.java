@@ -1,0 +1,55 @@
+package evenhand.words;
+
+import evenhand.choice.Change;
+import java.util.Locale;
+
+/** Changes in words. */
+public final class ChangeWords {
+    /** A longer text, of a curve or of several values, is not read out. */
+    private static final int LONGEST = 30;
+
+    private ChangeWords() {}
+
+    /** What is changed: "rear lateral locator height". */
+    public static String name(Change change) {
+        return name(change.path());
+    }
+
+    /** A path as it is said. */
+    public static String name(String path) {
+        if (path.isEmpty()) {
+            return "the whole car";
+        }
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < path.length(); i++) {
+            char c = path.charAt(i);
+            words.append(
+                    c == '.' ? " " : Character.isUpperCase(c) ? " " + Character.toLowerCase(c) : String.valueOf(c));
+        }
+        return words.toString().toLowerCase(Locale.ROOT);
+    }
+
+    /** What is done: "rear lateral locator height goes from 255 mm to 275 mm". */
+    public static String sentence(Change change) {
+        String from = nominal(change.from());
+        String to = nominal(change.to());
+        if (change.differences().size() > 1 || from.length() > LONGEST || to.length() > LONGEST) {
+            return name(change) + (change.differences().size() > 1 ? " values change" : " is another");
+        }
+        return name(change) + " goes from " + from + " to " + to;
+    }
+
+    /** From and to in short, for a table: "255 mm → 275 mm". */
+    public static String fromTo(Change change) {
+        String from = nominal(change.from());
+        String to = nominal(change.to());
+        return change.differences().size() > 1 || from.length() > LONGEST || to.length() > LONGEST
+                ? change.differences().size() + (change.differences().size() == 1 ? " value" : " values")
+                : from + " → " + to;
+    }
+
+    /** Without its tolerance. */
+    private static String nominal(String text) {
+        return text.split(" *(±|\\+/-)", -1)[0].strip();
+    }
+}

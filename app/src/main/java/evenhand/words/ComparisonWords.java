@@ -1,0 +1,280 @@
+package evenhand.words;
+
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
+import evenhand.choice.Change;
+import evenhand.choice.Comparison;
+import evenhand.choice.Comparison.Difference;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What a comparison says, in plain sentences: each with its number and its pace, and turned round where the number is. The
+ * causes follow, largest first.
+ */
+public final class ComparisonWords {
+    /** A cause smaller than this part of all causes together is not spoken of. */
+    private static final double WORTH_SAYING = 0.1;
+
+    /** Shares of a difference that are called most of it, and all of it. */
+    private static final double MOST = 0.85;
+
+    private static final double WHOLE = 0.97;
+
+    /** As near as this to a half, a third or a quarter it is called so. */
+    private static final double ROUND = 0.03;
+
+    /** More causes than these make no plain sentence. */
+    private static final int MOST_CAUSES = 3;
+
+    /** Figures that are spoken of at the briskest pace only; what is not spoken of stands in the table. */
+    private static final List<Criterion> SPOKEN_ONCE =
+            List.of(Criterion.ROLL_GRADIENT, Criterion.FRONT_SHARE, Criterion.INSIDE_REAR_LOAD);
+
+    private final Comparison comparison;
+    private final Units units;
+
+    private ComparisonWords(Comparison comparison, Units units) {
+        this.comparison = comparison;
+        this.units = units;
+    }
+
+    /** The sentences, in the order to be read. */
+    public static List<String> of(Comparison comparison, Units units) {
+        return new ComparisonWords(comparison, units).sentences();
+    }
+
+    private List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        if (comparison.changes().isEmpty()) {
+            sentences.add("Nothing is changed: both are the same car.");
+            return sentences;
+        }
+        for (Difference difference : comparison.differences()) {
+            Judged judged = difference.judged();
+            if (judged.criterion().equals(Criterion.UNDERSTEER)
+                    || judged.criterion().atLimit()
+                    || (SPOKEN_ONCE.contains(judged.criterion())
+                            && judged.pace().equals(lastPace()))) {
+                sentences.add(sentence(difference) + causes(difference) + ".");
+            }
+        }
+        Set<String> beyond = new LinkedHashSet<>();
+        for (Judged judged : comparison.missing()) {
+            beyond.add(
+                    "There is nothing to compare " + JudgedWords.pace(judged) + ": one of the two does not get there.");
+        }
+        sentences.addAll(beyond);
+        List<Change> idle = comparison.withoutEffect();
+        if (!idle.isEmpty()) {
+            List<String> names = idle.stream().map(ChangeWords::name).toList();
+            sentences.add("No effect on any figure, at any pace or at the limit, "
+                    + (idle.size() == 1 ? "has " : "have ") + listed(names) + ".");
+        }
+        avoided(sentences);
+        return sentences;
+    }
+
+    private OptionalDouble lastPace() {
+        return comparison.differences().stream()
+                .map(difference -> difference.judged().pace())
+                .flatMapToDouble(OptionalDouble::stream)
+                .max();
+    }
+
+    private void avoided(List<String> sentences) {
+        List<Difference> doubtful = comparison.notByAllOrders();
+        if (doubtful.isEmpty()) {
+            return;
+        }
+        boolean none = false;
+        boolean some = false;
+        for (Difference difference : doubtful) {
+            none |= difference.shares().isEmpty();
+            some |= difference.shares().isPresent();
+        }
+        String silent = comparison.withoutAnswer() > 0
+                ? comparison.withoutAnswer() + " of the " + comparison.combinations()
+                        + " combinations of these changes have no answer"
+                : "Some combinations of these changes do not get to every pace";
+        if (some) {
+            sentences.add(silent + "; the shares leave out the orders of changing that pass through them.");
+        }
+        if (none) {
+            sentences.add(
+                    silent + (some ? "; for" : ", and for") + " some figures every order passes through one of them:"
+                            + " their difference cannot be shared out.");
+        }
+    }
+
+    /** What a difference means, without its causes and full stop. */
+    private String sentence(Difference difference) {
+        Judged judged = difference.judged();
+        double base = shown(judged, difference.base());
+        double value = shown(judged, difference.value());
+        String text = JudgedWords.pace(judged) + " ";
+        String start = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        if (hardly(difference)) {
+            return start + name(judged.criterion()) + " stays as it is, " + number(judged, base);
+        }
+        double step = shown(judged, difference.difference());
+        String by = ", by " + number(judged, Math.abs(step));
+        String range = " (" + digits(judged, base) + " to " + number(judged, value) + ")";
+        return start + moved(judged.criterion(), base, value, step > 0) + by + range;
+    }
+
+    private static String moved(Criterion criterion, double base, double value, boolean up) {
+        if (criterion.equals(Criterion.UNDERSTEER)) {
+            if (base >= 0 && value >= 0) {
+                return "it understeers " + (up ? "more" : "less");
+            }
+            if (base <= 0 && value <= 0) {
+                return "it oversteers " + (up ? "less" : "more");
+            }
+            return up ? "it turns from oversteer to understeer" : "it turns from understeer to oversteer";
+        }
+        if (criterion.equals(Criterion.ROLL_GRADIENT)) {
+            return "it rolls " + (up ? "more" : "less");
+        }
+        if (criterion.equals(Criterion.FRONT_SHARE)) {
+            return "more of the load transfer goes to the " + (up ? "front" : "rear") + " tyres";
+        }
+        if (criterion.equals(Criterion.INSIDE_REAR_LOAD)) {
+            return "the inside rear wheel carries " + (up ? "more" : "less");
+        }
+        if (criterion.equals(Criterion.LIMIT)) {
+            return "it corners " + (up ? "faster" : "slower");
+        }
+        return "the balance moves towards " + (up ? "pushing" : "sliding");
+    }
+
+    private static String name(Criterion criterion) {
+        if (criterion.equals(Criterion.UNDERSTEER)) {
+            return "its understeer gradient";
+        }
+        if (criterion.equals(Criterion.FRONT_SHARE)) {
+            return "the front tyres' share of the load transfer";
+        }
+        if (criterion.equals(Criterion.INSIDE_REAR_LOAD)) {
+            return "the load of the inside rear wheel";
+        }
+        if (criterion.equals(Criterion.LIMIT)) {
+            return "its lateral acceleration";
+        }
+        return criterion.equals(Criterion.LIMIT_BALANCE) ? "the limit balance" : "its roll gradient";
+    }
+
+    private String causes(Difference difference) {
+        List<Change> changes = comparison.changes();
+        if (hardly(difference) || difference.shares().isEmpty()) {
+            return "";
+        }
+        List<Double> shares = difference.shares().get().shares();
+        double all = shares.stream().mapToDouble(Math::abs).sum();
+        List<Integer> with = new ArrayList<>();
+        List<Integer> against = new ArrayList<>();
+        for (int i = 0; i < shares.size(); i++) {
+            if (Math.abs(shares.get(i)) >= WORTH_SAYING * all) {
+                (shares.get(i) > 0 == difference.difference() > 0 ? with : against).add(i);
+            }
+        }
+        Comparator<Integer> largestFirst = Comparator.comparingDouble(i -> -Math.abs(shares.get(i)));
+        with.sort(largestFirst);
+        against.sort(largestFirst);
+        if (with.isEmpty()) {
+            return "";
+        }
+        int main = with.get(0);
+        double part = shares.get(main) / difference.difference();
+        boolean alone = with.size() == 1 && against.isEmpty();
+        StringBuilder text = new StringBuilder();
+        if (changes.size() > 1) {
+            text.append("; ").append(part > MOST && !alone ? "chiefly" : part(part));
+        }
+        text.append(" because ");
+        text.append(ChangeWords.sentence(changes.get(main)));
+        if (changes.size() > 1) {
+            text.append(" (").append(share(difference, main)).append(')');
+        }
+        List<String> others = new ArrayList<>();
+        for (int i : with.subList(1, Math.min(with.size(), MOST_CAUSES))) {
+            others.add(ChangeWords.name(changes.get(i)) + " (" + share(difference, i) + ")");
+        }
+        if (!others.isEmpty()) {
+            text.append(", then ").append(listed(others));
+        }
+        others.clear();
+        for (int i : against.subList(0, Math.min(against.size(), MOST_CAUSES))) {
+            others.add(ChangeWords.name(changes.get(i)) + " (" + share(difference, i) + ")");
+        }
+        if (!others.isEmpty()) {
+            text.append("; against it ")
+                    .append(others.size() == 1 ? "works " : "work ")
+                    .append(listed(others));
+        }
+        return text.toString();
+    }
+
+    /** A part of the whole as it is said. */
+    static String part(double part) {
+        if (part > WHOLE) {
+            return "all of it";
+        }
+        if (part > MOST) {
+            return "nearly all of it";
+        }
+        if (Math.abs(part - 3.0 / 4) < ROUND) {
+            return "three quarters of it";
+        }
+        if (Math.abs(part - 2.0 / 3) < ROUND) {
+            return "two thirds of it";
+        }
+        if (Math.abs(part - 1.0 / 2) < ROUND) {
+            return "half of it";
+        }
+        if (Math.abs(part - 1.0 / 3) < ROUND) {
+            return "one third of it";
+        }
+        return Numbers.fixed(part * 100, 0) + " % of it";
+    }
+
+    private String share(Difference difference, int change) {
+        double si = difference.shares().orElseThrow().shares().get(change);
+        Judged judged = difference.judged();
+        return Numbers.signed(shown(judged, si), judged.criterion().digits()) + " " + symbol(judged);
+    }
+
+    private boolean hardly(Difference difference) {
+        int digits = difference.judged().criterion().digits();
+        double step = shown(difference.judged(), difference.difference());
+        return Numbers.fixed(Math.abs(step), digits).equals(Numbers.fixed(0, digits));
+    }
+
+    private double shown(Judged judged, double si) {
+        return units.of(judged.criterion().dimension()).fromSi(si);
+    }
+
+    private String symbol(Judged judged) {
+        return units.of(judged.criterion().dimension()).symbol();
+    }
+
+    private String number(Judged judged, double shown) {
+        return digits(judged, shown) + " " + symbol(judged);
+    }
+
+    private static String digits(Judged judged, double shown) {
+        return Numbers.fixed(shown, judged.criterion().digits());
+    }
+
+    private static String listed(List<String> things) {
+        if (things.size() < 2) {
+            return String.join("", things);
+        }
+        return String.join(", ", things.subList(0, things.size() - 1)) + " and " + things.get(things.size() - 1);
+    }
+}
