@@ -101,6 +101,7 @@ public final class Evenhand {
         CommandLine line = new CommandLine(new Evenhand())
                 .addSubcommand(new BalanceCommand())
                 .addSubcommand(new CompareCommand())
+                .addSubcommand(new EffectsCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @

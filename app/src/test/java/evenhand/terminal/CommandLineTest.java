@@ -21,12 +21,13 @@ class CommandLineTest {
     void withoutArgumentsItShowsItsHelp() {
         Run run = Run.of();
         assertThat(run.status()).isEqualTo(Status.DONE);
-        assertThat(run.out()).contains("Usage: evenhand", "balance", "compare", "check", "schema", "Examples:");
+        assertThat(run.out())
+                .contains("Usage: evenhand", "balance", "compare", "effects", "check", "schema", "Examples:");
         assertThat(run.err()).isEmpty();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"balance", "compare", "check", "schema"})
+    @ValueSource(strings = {"balance", "compare", "effects", "check", "schema"})
     void everyCommandHasHelpWithAnExampleThatFitsAnEightyColumnTerminal(String command) {
         Run run = Run.of(command, "--help");
         assertThat(run.status()).isEqualTo(Status.DONE);

@@ -172,6 +172,29 @@ class CompareCommandTest {
     }
 
     @Test
+    void combinationsThatFallOverAreAvoidedAndSaid() {
+        String onBars = Run.CAR.replace(
+                "{\"name\": \"Jelly\", \"changes\": {",
+                "{\"name\": \"On bars\", \"changes\": {\"cgHeight\": \"500 mm\", \"drive\": {\"axle\": \"rear\"},");
+        String bars = onBars.replace(
+                "\"front\": {\"spring\": {\"rate\": \"3 N/mm\"}}",
+                "\"front\": {\"spring\": {\"rate\": \"3 N/mm\"}, \"bar\": {\"rollStiffness\": \"900 N*m/deg\"}}");
+        String file = Run.file(folder, "bars.json", bars).toString();
+        JsonNode setup = json("compare", file, "--json", "--setup", "On bars")
+                .get("setups")
+                .get(0);
+        assertThat(setup.get("words").asText())
+                .contains("combinations of these changes have no answer; the shares leave out the orders of changing");
+        for (JsonNode difference : setup.get("differences")) {
+            double sum = shares(difference).values().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .sum();
+            assertThat(sum)
+                    .isCloseTo(difference.get("difference").asDouble(), within(1e-9 * Math.max(1, Math.abs(sum))));
+        }
+    }
+
+    @Test
     void aPaceThatOnlyOneReachesIsSaidAndNotCompared() {
         Run run = Run.of("compare", car, "--setup", "Firmer", "--pace", "1.4 g");
         assertThat(run.status()).isEqualTo(Status.DONE);

@@ -1,0 +1,154 @@
+package evenhand.terminal;
+
+import evenhand.choice.Circle;
+import evenhand.choice.Effect;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.turn.TurnAnswer;
+import evenhand.words.Complaint;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand effects}. */
+@Command(
+        name = "effects",
+        sortOptions = false,
+        description = {
+            "What one usual step of each adjustment does to every figure, one at a time, largest first.",
+            "",
+            "Largest is measured by what a driver notices: 0.05 deg/g of understeer, 0.1 deg/g of roll, 0.01 g"
+                    + " of limit, 1 % of balance or share, 50 N of load. With a complaint: the single changes that"
+                    + " help against it, best first, each with what else it moves; only what a shop can turn, cut or"
+                    + " swap.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand effects coupe.json --setup Lowered",
+            "  evenhand effects coupe.json --complaint \"pushes at the limit\"",
+            "",
+            "Ends with 0 when done, with 1 when a set-up has no answer or no single step helps, and",
+            "with 2 when the command line or the file is wrong."
+        })
+final class EffectsCommand implements Asked {
+    @Parameters(paramLabel = "FILE", description = "The scenario file.")
+    @SuppressWarnings("NullAway.Init")
+    private String file;
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "This set-up; may be given more than once. Otherwise the first of the file.")
+    private List<String> setups = new ArrayList<>();
+
+    @Option(names = "--complaint", paramLabel = "WORDS", description = "What is to be mended: " + Complaint.KNOWN + ".")
+    private Optional<String> complaint = Optional.empty();
+
+    @Mixin
+    private final CircleOptions turn = new CircleOptions();
+
+    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Answers in CSV: a row per difference.")
+    private boolean csv;
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    /** What one set-up answers. */
+    sealed interface Answer permits Found, Unanswered {
+        Setup setup();
+    }
+
+    /** Its effects, in order; with the complaint that they help against, where one was made. */
+    record Found(Setup setup, Optional<Complaint> complaint, List<Effect> effects) implements Answer {
+        Found {
+            effects = List.copyOf(effects);
+        }
+    }
+
+    record Unanswered(Setup setup, TurnAnswer.Reason reason, String text) implements Answer {}
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        if (json && csv) {
+            throw new Mistake("--json and --csv: write one of them");
+        }
+        Circle circle = turn.circle();
+        Units shown = usual.units();
+        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        if (read.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        List<Setup> chosen =
+                setups.isEmpty() ? List.of(scenario.setups().get(0)) : SoundScenario.choose(scenario, setups);
+        List<Answer> answers = new ArrayList<>();
+        boolean all = true;
+        for (Setup setup : chosen) {
+            Answer answer = answer(setup, circle);
+            all &= answer instanceof Found found && !found.effects().isEmpty();
+            answers.add(answer);
+        }
+        if (json) {
+            console.answer(EffectsJson.write(scenario, answers));
+        } else if (csv) {
+            for (Answer answer : answers) {
+                if (answer instanceof Unanswered none) {
+                    console.complain(
+                            "evenhand effects: no answer for \"" + none.setup().name() + "\": " + none.text());
+                }
+            }
+            console.answer(EffectsCsv.write(answers, shown));
+        } else {
+            console.answer(new EffectsTables(console, shown).write(scenario, circle, answers));
+        }
+        return all ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    private Answer answer(Setup setup, Circle circle) throws Mistake {
+        Optional<Complaint> wish = Optional.empty();
+        if (complaint.isPresent()) {
+            wish = Optional.of(wish(complaint.get(), setup, circle));
+        }
+        TurnAnswer before = circle.ask(setup.car());
+        if (before instanceof TurnAnswer.NoTurn none) {
+            return new Unanswered(setup, none.reason(), none.text());
+        }
+        if (wish.isPresent() && wish.get().judged().si(before).isEmpty()) {
+            return new Unanswered(
+                    setup, TurnAnswer.Reason.NO_EQUILIBRIUM, "the pace of the complaint is beyond its limit");
+        }
+        List<Effect> effects = wish.isPresent()
+                ? Effect.helping(
+                        setup.entries(),
+                        circle,
+                        before,
+                        wish.get().judged(),
+                        wish.get().up())
+                : Effect.each(setup.entries(), circle, before);
+        return new Found(setup, wish, effects);
+    }
+
+    private static Complaint wish(String words, Setup setup, Circle circle) throws Mistake {
+        double gentle =
+                circle.paces().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        double brisk =
+                circle.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        String said = words.strip();
+        if (said.equalsIgnoreCase("rides hard") || said.equalsIgnoreCase("wallows")) {
+            throw new Mistake("--complaint \"" + words
+                    + "\": is about the ride, which is not worked out yet; known are " + Complaint.KNOWN);
+        }
+        return Complaint.of(words, setup.car(), gentle, brisk)
+                .orElseThrow(() -> new Mistake("--complaint \"" + words + "\": write " + Complaint.KNOWN));
+    }
+}

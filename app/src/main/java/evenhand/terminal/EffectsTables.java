@@ -1,0 +1,124 @@
+package evenhand.terminal;
+
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
+import evenhand.choice.Circle;
+import evenhand.choice.Effect;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Scenario;
+import evenhand.words.Complaint;
+import evenhand.words.EffectWords;
+import evenhand.words.JudgedWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The answers of {@code effects} for people: a row per adjustment, a column per figure. */
+final class EffectsTables {
+    private static final int MOST_HELPING = 15;
+
+    private static final List<Criterion> BESIDE = List.of(
+            Criterion.ROLL_GRADIENT, Criterion.FRONT_SHARE, Criterion.INSIDE_REAR_LOAD, Criterion.INSIDE_FRONT_LOAD);
+
+    private final Console console;
+    private final Units units;
+    private final StringBuilder text = new StringBuilder();
+
+    EffectsTables(Console console, Units units) {
+        this.console = console;
+        this.units = units;
+    }
+
+    String write(Scenario scenario, Circle circle, List<EffectsCommand.Answer> answers) {
+        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
+        for (EffectsCommand.Answer answer : answers) {
+            text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
+            if (answer instanceof EffectsCommand.Found found) {
+                found(found, circle);
+            } else if (answer instanceof EffectsCommand.Unanswered none) {
+                Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
+            }
+        }
+        return text.toString();
+    }
+
+    private void found(EffectsCommand.Found found, Circle circle) {
+        if (found.complaint().isPresent()) {
+            complaint(found.complaint().get(), found.effects());
+            return;
+        }
+        text.append("One usual step of each adjustment, all else as it is; the largest effect first.\n\n");
+        table(found.effects(), shown(circle));
+        List<String> idle = found.effects().stream()
+                .filter(this::idle)
+                .map(effect -> effect.adjustable().path())
+                .toList();
+        if (!idle.isEmpty()) {
+            text.append('\n');
+            Paragraph.append(text, "", "Without effect: " + String.join(", ", idle) + ".", console.columns());
+        }
+    }
+
+    /** Understeer at each pace, the rest at the briskest; programs get all. */
+    private static List<Judged> shown(Circle circle) {
+        double brisk =
+                circle.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        return circle.judged().stream()
+                .filter(one -> one.criterion().atLimit()
+                        || one.criterion().equals(Criterion.UNDERSTEER)
+                        || (BESIDE.contains(one.criterion()) && one.pace().orElseThrow() == brisk))
+                .toList();
+    }
+
+    private void complaint(Complaint complaint, List<Effect> helping) {
+        for (String sentence : EffectWords.help(complaint, helping, units)) {
+            Paragraph.append(text, "  ", sentence, console.columns());
+        }
+        if (helping.isEmpty()) {
+            return;
+        }
+        text.append("\n  Single steps that help, best first\n");
+        for (Effect effect : helping.subList(0, Math.min(helping.size(), MOST_HELPING))) {
+            List<String> others = EffectWords.sideEffects(effect, complaint.judged(), units);
+            String move = effect.move(complaint.judged())
+                    .map(one -> EffectWords.difference(one, units))
+                    .orElseThrow();
+            String line = effect.adjustable().path() + " " + EffectWords.step(effect, units) + ": " + move
+                    + (others.isEmpty() ? "" : "; also " + String.join(", ", others));
+            Paragraph.append(text, "    ", line, console.columns());
+        }
+    }
+
+    private boolean idle(Effect effect) {
+        return effect.moves().stream()
+                .allMatch(move -> cell(move)
+                        .equals(Numbers.fixed(0, move.judged().criterion().digits())));
+    }
+
+    private void table(List<Effect> effects, List<Judged> judged) {
+        List<String> heads = new ArrayList<>();
+        for (Judged one : judged) {
+            String name = one.criterion().name();
+            String pace = one.pace().isPresent() ? " " + JudgedWords.pace(one) : "";
+            heads.add(name + pace + " " + units.of(one.criterion().dimension()).symbol());
+        }
+        Table table = new Table(heads);
+        for (Effect effect : effects) {
+            if (!idle(effect)) {
+                List<String> cells = new ArrayList<>();
+                for (Judged one : judged) {
+                    cells.add(effect.move(one).map(this::cell).orElse("–"));
+                }
+                table.row(effect.adjustable().path(), EffectWords.step(effect, units), cells);
+            }
+        }
+        text.append(table.text(console));
+    }
+
+    private String cell(Effect.Move move) {
+        Unit unit = units.of(move.judged().criterion().dimension());
+        return Numbers.signed(
+                unit.fromSi(move.difference()), move.judged().criterion().digits());
+    }
+}
