@@ -59,6 +59,10 @@ class ArchitectureTest {
             usesOnly("answers", "turn", "handsums", "suspension", "car", "tyre", "quantity");
 
     @ArchTest
+    static final ArchRule choosingAsksForAnswersAndNamesChanges =
+            usesOnly("choice", "answers", "catalogue", "turn", "car", "quantity");
+
+    @ArchTest
     static final ArchRule physicsDoesNotKnowItsDescription = noClasses()
             .that()
             .resideInAnyPackage("evenhand.suspension..", "evenhand.handsums..", "evenhand.turn..")
