@@ -55,7 +55,6 @@ public final class ScenarioFile {
             Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
         } catch (UnsupportedOperationException otherSystem) {
             // There are no such permissions here to be kept.
-            return;
         }
     }
 

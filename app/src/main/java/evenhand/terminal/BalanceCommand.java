@@ -1,8 +1,8 @@
 package evenhand.terminal;
 
+import evenhand.choice.Circle;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.turn.Direction;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,27 +46,8 @@ final class BalanceCommand implements Asked {
             description = "Only this set-up; may be given more than once. Otherwise all of the file.")
     private List<String> setups = new ArrayList<>();
 
-    @Option(
-            names = "--pace",
-            paramLabel = "PACE",
-            description =
-                    "A lateral acceleration to judge the balance at, for example \"0.5 g\"; may be given more than"
-                            + " once. Otherwise 0.2 g and 0.5 g. The limit is always judged.")
-    private List<String> paces = new ArrayList<>();
-
-    @Option(
-            names = "--radius",
-            paramLabel = "LENGTH",
-            defaultValue = "40 m",
-            description = "Radius of the circle. Otherwise ${DEFAULT-VALUE}.")
-    private String radius = "40 m";
-
-    @Option(
-            names = "--turn",
-            paramLabel = "left|right",
-            defaultValue = "left",
-            description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
-    private String turn = "left";
+    @Mixin
+    private final CircleOptions turn = new CircleOptions();
 
     @Option(names = "--json", description = "Answers in JSON, for programs: SI and degrees, unrounded.")
     private boolean json;
@@ -82,9 +63,7 @@ final class BalanceCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        List<Double> asked = OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces);
-        double circle = OptionText.radius(radius);
-        Direction direction = OptionText.direction(turn);
+        Circle circle = turn.circle();
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
@@ -94,12 +73,12 @@ final class BalanceCommand implements Asked {
         List<SetupAnswer> answers = new ArrayList<>();
         boolean all = true;
         for (Setup setup : SoundScenario.choose(scenario, setups)) {
-            SetupAnswer answer = SetupAnswer.of(setup, asked, circle, direction);
+            SetupAnswer answer = SetupAnswer.of(setup, circle.paces(), circle.radius(), circle.direction());
             all &= answer instanceof SetupAnswer.Turned;
             answers.add(answer);
         }
         if (json) {
-            console.answer(BalanceJson.write(scenario, circle, direction, answers));
+            console.answer(BalanceJson.write(scenario, circle.radius(), circle.direction(), answers));
         } else if (csv) {
             for (SetupAnswer answer : answers) {
                 if (answer instanceof SetupAnswer.Unanswered none) {
@@ -109,7 +88,8 @@ final class BalanceCommand implements Asked {
             }
             console.answer(BalanceCsv.write(answers, shown));
         } else {
-            console.answer(new BalanceTables(console, shown).write(scenario, circle, direction, answers));
+            console.answer(
+                    new BalanceTables(console, shown).write(scenario, circle.radius(), circle.direction(), answers));
         }
         return all ? Status.DONE : Status.NO_ANSWER;
     }

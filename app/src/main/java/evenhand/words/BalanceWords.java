@@ -1,6 +1,5 @@
 package evenhand.words;
 
-import evenhand.answers.Figure;
 import evenhand.answers.HandSumFigures;
 import evenhand.answers.TurnFigures;
 import evenhand.car.End;
@@ -16,7 +15,6 @@ import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.turn.WheelState;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -37,9 +35,6 @@ public final class BalanceWords {
     /** Limit balances smaller than this are called near neutral, as a ratio. */
     static final double NEAR_NEUTRAL_AT_LIMIT = 0.01;
 
-    /** A part of the budget smaller than this share of all its parts is not spoken of. */
-    private static final double WORTH_SAYING = 0.15;
-
     /** Where one end uses so much more of its grip than the other, the gradient alone is no verdict. */
     private static final double GRADIENT_HIDES = 0.3;
 
@@ -54,12 +49,6 @@ public final class BalanceWords {
 
     /** The other turn is spoken of where its limit balance differs by more than this. */
     private static final double OTHER_LIMIT_BALANCE = 0.03;
-
-    /** More causes than these make no plain sentence. */
-    private static final int MOST_CAUSES = 3;
-
-    /** A cause with its part of the understeer gradient, deg/g. */
-    private record Cause(String words, double part) {}
 
     private static final Unit DEG_PER_G = Dimension.UNDERSTEER_GRADIENT.metric();
     private static final Unit DEG = Dimension.ANGLE.metric();
@@ -394,55 +383,9 @@ public final class BalanceWords {
             if (answer instanceof PaceAnswer.InBalance pace) {
                 OptionalDouble gradient = TurnFigures.UNDERSTEER_GRADIENT.si(pace.row());
                 if (gradient.isPresent()) {
-                    cause(pace, gradient.getAsDouble(), sentences);
+                    CauseWords.say(pace, gradient.getAsDouble(), hides(pace.row()), sentences);
                 }
             }
-        }
-    }
-
-    private static void cause(PaceAnswer.InBalance answer, double gradient, List<String> sentences) {
-        String pace = Units.pace(answer.lateralAcceleration());
-        PaceAnswer.Budget budget = answer.budget();
-        double k = DEG_PER_G.fromSi(gradient);
-        List<Cause> with = new ArrayList<>();
-        List<Cause> against = new ArrayList<>();
-        double all = 0;
-        for (Figure<PaceAnswer.Budget> figure : TurnFigures.BUDGET) {
-            all += Math.abs(figure.value(budget).orElse(0));
-        }
-        for (Figure<PaceAnswer.Budget> figure : TurnFigures.BUDGET) {
-            double part = figure.value(budget).orElse(0);
-            if (Math.abs(part) >= WORTH_SAYING * all && part != 0) {
-                (part > 0 == k > 0 ? with : against).add(new Cause(figure.words(), part));
-            }
-        }
-        Comparator<Cause> largestFirst = Comparator.comparingDouble(cause -> -Math.abs(cause.part()));
-        with.sort(largestFirst);
-        against.sort(largestFirst);
-        if (Math.abs(k) >= NEAR_NEUTRAL && !with.isEmpty()) {
-            StringBuilder text = new StringBuilder("At ").append(pace);
-            String what = hides(answer.row()) ? "gradient" : k > 0 ? "understeer" : "oversteer";
-            text.append(" the ").append(what).append(" comes from ");
-            list(with, text);
-            if (!against.isEmpty()) {
-                text.append("; against it ").append(against.size() == 1 ? "works " : "work ");
-                list(against, text);
-            }
-            sentences.add(text.append('.').toString());
-        } else if (Math.abs(k) < NEAR_NEUTRAL && !with.isEmpty() && !against.isEmpty()) {
-            StringBuilder text = new StringBuilder("At ").append(pace).append(' ');
-            with.addAll(against);
-            list(with, text);
-            sentences.add(text.append(" all but cancel.").toString());
-        }
-    }
-
-    private static void list(List<Cause> causes, StringBuilder text) {
-        int said = Math.min(causes.size(), MOST_CAUSES);
-        for (int i = 0; i < said; i++) {
-            text.append(i == 0 ? "" : i < said - 1 ? ", " : " and ");
-            text.append(causes.get(i).words()).append(" (");
-            text.append(Numbers.signed(causes.get(i).part(), 2)).append(" deg/g)");
         }
     }
 

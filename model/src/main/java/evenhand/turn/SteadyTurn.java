@@ -71,10 +71,11 @@ public final class SteadyTurn {
     }
 
     private static Optional<String> fallsOver(Car car) {
-        if (HandSums.of(car, Weights.GRAVITY) instanceof HandSums.FallsOver falls) {
+        HandSums.Outcome outcome = HandSums.of(car, Weights.GRAVITY);
+        if (outcome instanceof HandSums.FallsOver falls) {
             return Optional.of(falls.text());
         }
-        HandSums sums = ((HandSums.Found) HandSums.of(car, Weights.GRAVITY)).sums();
+        HandSums sums = ((HandSums.Found) outcome).sums();
         double twist = car.chassisTorsionalStiffness();
         if (Double.isInfinite(twist)) {
             return Optional.empty();
