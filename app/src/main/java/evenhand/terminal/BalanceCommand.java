@@ -1,6 +1,6 @@
 package evenhand.terminal;
 
-import evenhand.choice.Circle;
+import evenhand.answers.Trial;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.words.Units;
@@ -47,7 +47,7 @@ final class BalanceCommand implements Asked {
     private List<String> setups = new ArrayList<>();
 
     @Mixin
-    private final CircleOptions turn = new CircleOptions();
+    private final TrialOptions turn = new TrialOptions();
 
     @Option(names = "--json", description = "Answers in JSON, for programs: SI and degrees, unrounded.")
     private boolean json;
@@ -63,7 +63,7 @@ final class BalanceCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        Circle circle = turn.circle();
+        Trial trial = turn.trial();
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
@@ -73,12 +73,12 @@ final class BalanceCommand implements Asked {
         List<SetupAnswer> answers = new ArrayList<>();
         boolean all = true;
         for (Setup setup : SoundScenario.choose(scenario, setups)) {
-            SetupAnswer answer = SetupAnswer.of(setup, circle.paces(), circle.radius(), circle.direction());
+            SetupAnswer answer = SetupAnswer.of(setup, trial.paces(), trial.radius(), trial.direction());
             all &= answer instanceof SetupAnswer.Turned;
             answers.add(answer);
         }
         if (json) {
-            console.answer(BalanceJson.write(scenario, circle.radius(), circle.direction(), answers));
+            console.answer(BalanceJson.write(scenario, trial.radius(), trial.direction(), answers));
         } else if (csv) {
             for (SetupAnswer answer : answers) {
                 if (answer instanceof SetupAnswer.Unanswered none) {
@@ -89,7 +89,7 @@ final class BalanceCommand implements Asked {
             console.answer(BalanceCsv.write(answers, shown));
         } else {
             console.answer(
-                    new BalanceTables(console, shown).write(scenario, circle.radius(), circle.direction(), answers));
+                    new BalanceTables(console, shown).write(scenario, trial.radius(), trial.direction(), answers));
         }
         return all ? Status.DONE : Status.NO_ANSWER;
     }

@@ -1,6 +1,6 @@
 package evenhand.terminal;
 
-import evenhand.choice.Circle;
+import evenhand.answers.Trial;
 import evenhand.choice.Comparison;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -52,7 +52,7 @@ final class CompareCommand implements Asked {
     private List<String> setups = new ArrayList<>();
 
     @Mixin
-    private final CircleOptions turn = new CircleOptions();
+    private final TrialOptions turn = new TrialOptions();
 
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
     private boolean json;
@@ -68,7 +68,7 @@ final class CompareCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        Circle circle = turn.circle();
+        Trial trial = turn.trial();
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
@@ -85,7 +85,7 @@ final class CompareCommand implements Asked {
         if (others.isEmpty()) {
             throw new Mistake("the file has only one set-up, \"" + first.name() + "\"; add another under \"setups\"");
         }
-        Compared compared = compared(scenario, first, others, circle);
+        Compared compared = compared(scenario, first, others, trial);
         if (json) {
             console.answer(CompareJson.write(compared));
         } else if (csv) {
@@ -102,23 +102,28 @@ final class CompareCommand implements Asked {
         return compared.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private static Compared compared(Scenario scenario, Setup base, List<Setup> others, Circle circle) {
-        TurnAnswer ofBase = circle.ask(base.car());
+    private static Compared compared(Scenario scenario, Setup base, List<Setup> others, Trial trial) {
+        Optional<TurnAnswer.NoTurn> noBase = trial.ask(base.car()).noTurn();
         List<Compared.Against> answers = new ArrayList<>();
         for (Setup other : others) {
-            TurnAnswer own = circle.ask(other.car());
-            if (ofBase instanceof TurnAnswer.NoTurn none) {
+            Optional<TurnAnswer.NoTurn> noOther = trial.ask(other.car()).noTurn();
+            if (noBase.isPresent()) {
                 answers.add(new Compared.Against(
                         other,
                         new Compared.Unanswered(
-                                none.reason(), "the base, \"" + base.name() + "\", has no answer: " + none.text())));
-            } else if (own instanceof TurnAnswer.NoTurn none) {
-                answers.add(new Compared.Against(other, new Compared.Unanswered(none.reason(), none.text())));
+                                noBase.get().reason(),
+                                "the base, \"" + base.name() + "\", has no answer: "
+                                        + noBase.get().text())));
+            } else if (noOther.isPresent()) {
+                answers.add(new Compared.Against(
+                        other,
+                        new Compared.Unanswered(
+                                noOther.get().reason(), noOther.get().text())));
             } else {
                 answers.add(new Compared.Against(
-                        other, new Compared.Answered(Comparison.of(base.entries(), other.entries(), circle))));
+                        other, new Compared.Answered(Comparison.of(base.entries(), other.entries(), trial))));
             }
         }
-        return new Compared(scenario, base, circle, answers);
+        return new Compared(scenario, base, trial, answers);
     }
 }

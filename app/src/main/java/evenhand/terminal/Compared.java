@@ -1,6 +1,6 @@
 package evenhand.terminal;
 
-import evenhand.choice.Circle;
+import evenhand.answers.Trial;
 import evenhand.choice.Comparison;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -8,7 +8,7 @@ import evenhand.turn.TurnAnswer;
 import java.util.List;
 
 /** Set-ups compared with one of them. */
-record Compared(Scenario scenario, Setup base, Circle circle, List<Against> setups) {
+record Compared(Scenario scenario, Setup base, Trial trial, List<Against> setups) {
     /** One set-up against the base. */
     record Against(Setup setup, Answer answer) {}
 

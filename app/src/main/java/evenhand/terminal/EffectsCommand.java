@@ -1,6 +1,7 @@
 package evenhand.terminal;
 
-import evenhand.choice.Circle;
+import evenhand.answers.Answers;
+import evenhand.answers.Trial;
 import evenhand.choice.Effect;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Parameters;
             "What one usual step of each adjustment does to every figure, one at a time, largest first.",
             "",
             "Largest is measured by what a driver notices: 0.05 deg/g of understeer, 0.1 deg/g of roll, 0.01 g"
-                    + " of limit, 1 % of balance or share, 50 N of load. With a complaint: the single changes that"
+                    + " of limit, 1 %% of balance or share, 50 N of load. With a complaint: the single changes that"
                     + " help against it, best first, each with what else it moves; only what a shop can turn, cut or"
                     + " swap.",
             ""
@@ -52,7 +53,7 @@ final class EffectsCommand implements Asked {
     private Optional<String> complaint = Optional.empty();
 
     @Mixin
-    private final CircleOptions turn = new CircleOptions();
+    private final TrialOptions turn = new TrialOptions();
 
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
     private boolean json;
@@ -82,7 +83,7 @@ final class EffectsCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        Circle circle = turn.circle();
+        Trial trial = turn.trial();
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
@@ -94,7 +95,7 @@ final class EffectsCommand implements Asked {
         List<Answer> answers = new ArrayList<>();
         boolean all = true;
         for (Setup setup : chosen) {
-            Answer answer = answer(setup, circle);
+            Answer answer = answer(setup, trial);
             all &= answer instanceof Found found && !found.effects().isEmpty();
             answers.add(answer);
         }
@@ -109,19 +110,20 @@ final class EffectsCommand implements Asked {
             }
             console.answer(EffectsCsv.write(answers, shown));
         } else {
-            console.answer(new EffectsTables(console, shown).write(scenario, circle, answers));
+            console.answer(new EffectsTables(console, shown).write(scenario, trial, answers));
         }
         return all ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private Answer answer(Setup setup, Circle circle) throws Mistake {
+    private Answer answer(Setup setup, Trial trial) throws Mistake {
         Optional<Complaint> wish = Optional.empty();
         if (complaint.isPresent()) {
-            wish = Optional.of(wish(complaint.get(), setup, circle));
+            wish = Optional.of(wish(complaint.get(), setup, trial));
         }
-        TurnAnswer before = circle.ask(setup.car());
-        if (before instanceof TurnAnswer.NoTurn none) {
-            return new Unanswered(setup, none.reason(), none.text());
+        Answers before = trial.ask(setup.car());
+        if (before.noTurn().isPresent()) {
+            return new Unanswered(
+                    setup, before.noTurn().get().reason(), before.noTurn().get().text());
         }
         if (wish.isPresent() && wish.get().judged().si(before).isEmpty()) {
             return new Unanswered(
@@ -130,19 +132,19 @@ final class EffectsCommand implements Asked {
         List<Effect> effects = wish.isPresent()
                 ? Effect.helping(
                         setup.entries(),
-                        circle,
+                        trial,
                         before,
                         wish.get().judged(),
                         wish.get().up())
-                : Effect.each(setup.entries(), circle, before);
+                : Effect.each(setup.entries(), trial, before);
         return new Found(setup, wish, effects);
     }
 
-    private static Complaint wish(String words, Setup setup, Circle circle) throws Mistake {
+    private static Complaint wish(String words, Setup setup, Trial trial) throws Mistake {
         double gentle =
-                circle.paces().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+                trial.paces().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
         double brisk =
-                circle.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+                trial.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
         String said = words.strip();
         if (said.equalsIgnoreCase("rides hard") || said.equalsIgnoreCase("wallows")) {
             throw new Mistake("--complaint \"" + words

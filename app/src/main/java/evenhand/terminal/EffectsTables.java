@@ -2,7 +2,7 @@ package evenhand.terminal;
 
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
-import evenhand.choice.Circle;
+import evenhand.answers.Trial;
 import evenhand.choice.Effect;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Scenario;
@@ -30,12 +30,12 @@ final class EffectsTables {
         this.units = units;
     }
 
-    String write(Scenario scenario, Circle circle, List<EffectsCommand.Answer> answers) {
+    String write(Scenario scenario, Trial trial, List<EffectsCommand.Answer> answers) {
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
         for (EffectsCommand.Answer answer : answers) {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
             if (answer instanceof EffectsCommand.Found found) {
-                found(found, circle);
+                found(found, trial);
             } else if (answer instanceof EffectsCommand.Unanswered none) {
                 Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
             }
@@ -43,13 +43,13 @@ final class EffectsTables {
         return text.toString();
     }
 
-    private void found(EffectsCommand.Found found, Circle circle) {
+    private void found(EffectsCommand.Found found, Trial trial) {
         if (found.complaint().isPresent()) {
             complaint(found.complaint().get(), found.effects());
             return;
         }
         text.append("One usual step of each adjustment, all else as it is; the largest effect first.\n\n");
-        table(found.effects(), shown(circle));
+        table(found.effects(), shown(trial));
         List<String> idle = found.effects().stream()
                 .filter(this::idle)
                 .map(effect -> effect.adjustable().path())
@@ -61,10 +61,10 @@ final class EffectsTables {
     }
 
     /** Understeer at each pace, the rest at the briskest; programs get all. */
-    private static List<Judged> shown(Circle circle) {
+    private static List<Judged> shown(Trial trial) {
         double brisk =
-                circle.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-        return circle.judged().stream()
+                trial.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        return trial.judged().stream()
                 .filter(one -> one.criterion().atLimit()
                         || one.criterion().equals(Criterion.UNDERSTEER)
                         || (BESIDE.contains(one.criterion()) && one.pace().orElseThrow() == brisk))

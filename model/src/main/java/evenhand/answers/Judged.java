@@ -1,7 +1,7 @@
 package evenhand.answers;
 
 import evenhand.turn.PaceAnswer;
-import evenhand.turn.TurnAnswer;
+import evenhand.turn.PacesAnswer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -40,8 +40,8 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
     }
 
     /** Its value in SI; none where the car does not turn, or not at this pace. */
-    public OptionalDouble si(TurnAnswer answer) {
-        if (!(answer instanceof TurnAnswer.Turns turn)) {
+    public OptionalDouble si(Answers answers) {
+        if (!(answers.turn() instanceof PacesAnswer.Paces turn)) {
             return OptionalDouble.empty();
         }
         if (pace.isEmpty()) {

@@ -1,8 +1,10 @@
 package evenhand.choice;
 
+import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.Trial;
+import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
-import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * The differences between two cars on one circle, each shared out to the changes between them.
+ * The differences between two cars in one trial, each shared out to the changes between them.
  *
  * <p>Every combination of the changes is built and asked, so that what two changes do only together is split fairly. A
  * combination that has no answer, or none at a pace, is avoided: see {@link Shapley}.
@@ -44,15 +46,16 @@ public record Comparison(
     }
 
     /** Compares two cars that both build. */
-    public static Comparison of(Entries base, Entries other, Circle circle) {
+    public static Comparison of(Entries base, Entries other, Trial trial) {
         List<Change> changes = Change.between(base, other);
-        List<Optional<TurnAnswer>> answers = IntStream.range(0, 1 << changes.size())
+        List<Optional<Answers>> answers = IntStream.range(0, 1 << changes.size())
                 .parallel()
-                .mapToObj(set -> circle.ask(with(base, changes, set)))
+                .mapToObj(
+                        set -> Catalogue.build(with(base, changes, set)).value().map(trial::ask))
                 .toList();
         List<Difference> differences = new ArrayList<>();
         List<Judged> missing = new ArrayList<>();
-        for (Judged judged : circle.judged()) {
+        for (Judged judged : trial.judged()) {
             List<OptionalDouble> values = answers.stream()
                     .map(answer -> answer.map(judged::si).orElseGet(OptionalDouble::empty))
                     .toList();
@@ -66,7 +69,7 @@ public record Comparison(
             }
         }
         int silent = (int) answers.stream()
-                .filter(answer -> !(answer.isPresent() && answer.get() instanceof TurnAnswer.Turns))
+                .filter(answer -> answer.isEmpty() || answer.get().noTurn().isPresent())
                 .count();
         return new Comparison(changes, differences, missing, answers.size(), silent);
     }

@@ -1,10 +1,11 @@
 package evenhand.choice;
 
+import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.Trial;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
-import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * What one step of one adjustment does to a car on one circle, all else left as it is.
+ * What one step of one adjustment does to a car in one trial, all else left as it is.
  *
  * @param adjustable what is adjusted, and where it stands
  * @param step up or down, SI
@@ -42,10 +43,10 @@ public record Effect(Adjustable adjustable, double step, List<Move> moves) {
      *
      * @param before what the car answers as it stands
      */
-    public static List<Effect> each(Entries car, Circle circle, TurnAnswer before) {
+    public static List<Effect> each(Entries car, Trial trial, Answers before) {
         return largestFirst(usual(car).parallelStream()
-                .flatMap(value -> of(car, value, value.step(), circle, before)
-                        .or(() -> of(car, value, -value.step(), circle, before))
+                .flatMap(value -> of(car, value, value.step(), trial, before)
+                        .or(() -> of(car, value, -value.step(), trial, before))
                         .stream())
                 .toList());
     }
@@ -59,11 +60,11 @@ public record Effect(Adjustable adjustable, double step, List<Move> moves) {
      * @param wish the figure
      * @param up whether the figure is to grow
      */
-    public static List<Effect> helping(Entries car, Circle circle, TurnAnswer before, Judged wish, boolean up) {
+    public static List<Effect> helping(Entries car, Trial trial, Answers before, Judged wish, boolean up) {
         Comparator<Effect> best = Comparator.comparingDouble(effect -> -effect.gain(wish, up));
         return usual(car).stream().filter(value -> isWorkshops(value.path())).toList().parallelStream()
                 .flatMap(value -> List.of(value.step(), -value.step()).stream()
-                        .flatMap(step -> of(car, value, step, circle, before).stream())
+                        .flatMap(step -> of(car, value, step, trial, before).stream())
                         .filter(effect -> effect.helps(wish, up))
                         .sorted(best)
                         .limit(1))
@@ -88,16 +89,18 @@ public record Effect(Adjustable adjustable, double step, List<Move> moves) {
                 .toList();
     }
 
-    private static Optional<Effect> of(Entries car, Adjustable value, double step, Circle circle, TurnAnswer before) {
+    private static Optional<Effect> of(Entries car, Adjustable value, double step, Trial trial, Answers before) {
         if (!value.slot().bounds().holds(value.si() + step)) {
             return Optional.empty();
         }
-        Optional<TurnAnswer> after = circle.ask(Catalogue.with(car, value.path(), value.si() + step));
-        if (!(after.isPresent() && after.get() instanceof TurnAnswer.Turns)) {
+        Optional<Answers> after = Catalogue.build(Catalogue.with(car, value.path(), value.si() + step))
+                .value()
+                .map(trial::ask);
+        if (after.isEmpty() || after.get().noTurn().isPresent()) {
             return Optional.empty();
         }
         List<Move> moves = new ArrayList<>();
-        for (Judged judged : circle.judged()) {
+        for (Judged judged : trial.judged()) {
             judged.si(before)
                     .ifPresent(base ->
                             judged.si(after.get()).ifPresent(now -> moves.add(new Move(judged, base, now - base))));

@@ -54,14 +54,26 @@ public final class SteadyTurn {
      * @param direction of the turn
      */
     public static TurnAnswer answer(Car car, List<Double> paces, double radius, Direction direction) {
-        Optional<String> falls = fallsOver(car);
-        if (falls.isPresent()) {
-            return new TurnAnswer.NoTurn(TurnAnswer.Reason.FALLS_OVER, falls.get());
-        }
-        return new SteadyTurn(car, radius, direction).answer(paces);
+        SteadyTurn turn = new SteadyTurn(car, radius, direction);
+        Optional<TurnAnswer.NoTurn> none = turn.noTurn();
+        return none.isPresent() ? none.get() : turn.whole(paces);
     }
 
-    /** The same question again and again, for measuring and for search: solves the branch, gives its limit in m/s². */
+    /**
+     * Asks a car for its paces and its limit alone, in a quarter of the time: for comparing and searching.
+     *
+     * @param car settled at its ride height
+     * @param paces lateral accelerations, m/s², above zero
+     * @param radius of the circle that the centre of gravity follows, m
+     * @param direction of the turn
+     */
+    public static PacesAnswer atPaces(Car car, List<Double> paces, double radius, Direction direction) {
+        SteadyTurn turn = new SteadyTurn(car, radius, direction);
+        Optional<TurnAnswer.NoTurn> none = turn.noTurn();
+        return none.isPresent() ? none.get() : new PacesAnswer.Paces(direction, turn.paces(paces), turn.fold());
+    }
+
+    /** The same question again and again, for measuring: solves the branch, gives its limit in m/s². */
     public static OptionalDouble limit(Car car, double radius) {
         SteadyTurn turn = new SteadyTurn(car, radius, Direction.LEFT);
         Branch.End end = turn.follow();
@@ -97,38 +109,47 @@ public final class SteadyTurn {
         return branch.follow(car.wheelbase(), car.wheelbase() - car.cgBehindFront());
     }
 
-    private TurnAnswer answer(List<Double> paces) {
-        switch (follow()) {
-            case NO_START -> {
-                return new TurnAnswer.NoTurn(
+    /** Follows the branch; says why, where there is none. */
+    private Optional<TurnAnswer.NoTurn> noTurn() {
+        Optional<String> falls = fallsOver(car);
+        if (falls.isPresent()) {
+            return Optional.of(new TurnAnswer.NoTurn(TurnAnswer.Reason.FALLS_OVER, falls.get()));
+        }
+        return switch (follow()) {
+            case NO_START ->
+                Optional.of(new TurnAnswer.NoTurn(
                         TurnAnswer.Reason.NO_EQUILIBRIUM,
-                        "there is no balance of forces even at 0.02 g on this circle");
-            }
-            case NO_START_FOR_FRICTION -> {
-                return new TurnAnswer.NoTurn(
+                        "there is no balance of forces even at 0.02 g on this circle"));
+            case NO_START_FOR_FRICTION ->
+                Optional.of(new TurnAnswer.NoTurn(
                         TurnAnswer.Reason.WHEELSPIN,
-                        "a driven wheel has not enough grip to keep the car rolling even at 0.02 g on this circle");
-            }
-            case ENDLESS -> {
-                return new TurnAnswer.NoTurn(
+                        "a driven wheel has not enough grip to keep the car rolling even at 0.02 g on this circle"));
+            case ENDLESS ->
+                Optional.of(new TurnAnswer.NoTurn(
                         TurnAnswer.Reason.NO_EQUILIBRIUM,
-                        "the tyres or the down-force hold beyond 20 g: the sums find no limit");
+                        "the tyres or the down-force hold beyond 20 g: the sums find no limit"));
+            case FOLD, FRICTION_SPENT -> Optional.empty();
+        };
+    }
+
+    private List<PaceAnswer> paces(List<Double> paces) {
+        List<PaceAnswer> answers = new ArrayList<>();
+        for (double pace : paces) {
+            boolean held = branch.atAcceleration(pace) || (pace > 0 && pace < Branch.START && branch.back(pace));
+            answers.add(held ? new PaceAnswer.InBalance(rowHere(), budget()) : new PaceAnswer.BeyondLimit(pace));
+        }
+        return answers;
+    }
+
+    private TurnAnswer whole(List<Double> paces) {
+        List<PaceAnswer> paceAnswers = paces(paces);
+        TreeSet<Double> accelerations = new TreeSet<>();
+        for (PaceAnswer answer : paceAnswers) {
+            if (answer instanceof PaceAnswer.InBalance && answer.lateralAcceleration() >= Branch.START) {
+                accelerations.add(answer.lateralAcceleration());
             }
-            default -> {}
         }
         double limit = branch.limit();
-        List<PaceAnswer> paceAnswers = new ArrayList<>();
-        TreeSet<Double> accelerations = new TreeSet<>();
-        for (double pace : paces) {
-            if (branch.atAcceleration(pace)) {
-                accelerations.add(pace);
-                paceAnswers.add(new PaceAnswer.InBalance(rowHere(), budget()));
-            } else if (pace > 0 && pace < Branch.START && branch.back(pace)) {
-                paceAnswers.add(new PaceAnswer.InBalance(rowHere(), budget()));
-            } else {
-                paceAnswers.add(new PaceAnswer.BeyondLimit(pace));
-            }
-        }
         for (int i = 0; i < ROWS; i++) {
             accelerations.add(Branch.START + (limit - Branch.START) * i / ROWS);
         }

@@ -30,7 +30,7 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
     }
 
     /** The car has no such turn. */
-    record NoTurn(Reason reason, String text) implements TurnAnswer {}
+    record NoTurn(Reason reason, String text) implements TurnAnswer, PacesAnswer {}
 
     /** Why there is no answer. */
     enum Reason {

@@ -78,6 +78,25 @@ class SteadyTurnTest {
     }
 
     @Test
+    void pacesAndLimitAloneAreThoseOfTheWholeTurn() {
+        for (long seed = 0; seed < 200; seed++) {
+            Car car = RoadCars.any(seed).settled();
+            List<Double> paces = List.of(0.1, 2.0, 5.0, 12.0);
+            for (Direction direction : Direction.values()) {
+                TurnAnswer whole = SteadyTurn.answer(car, paces, 40, direction);
+                PacesAnswer alone = SteadyTurn.atPaces(car, paces, 40, direction);
+                if (whole instanceof TurnAnswer.Turns turns) {
+                    assertThat(alone)
+                            .as("seed %d", seed)
+                            .isEqualTo(new PacesAnswer.Paces(direction, turns.paces(), turns.limit()));
+                } else {
+                    assertThat(alone).as("seed %d", seed).isEqualTo(whole);
+                }
+            }
+        }
+    }
+
+    @Test
     void aGentleTurnOnALargeCircleTendsToTheHandSums() {
         for (long seed = 0; seed < 1_000; seed++) {
             Car car = RoadCars.plain(seed);

@@ -1,12 +1,12 @@
 package evenhand.terminal;
 
-import evenhand.choice.Circle;
+import evenhand.answers.Trial;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
 
 /** Options of the steady turn that set-ups are judged in. */
-final class CircleOptions {
+final class TrialOptions {
     @Option(
             names = "--pace",
             paramLabel = "PACE",
@@ -28,8 +28,8 @@ final class CircleOptions {
             description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
     private String turn = "left";
 
-    Circle circle() throws Mistake {
-        return new Circle(
+    Trial trial() throws Mistake {
+        return new Trial(
                 OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces),
                 OptionText.radius(radius),
                 OptionText.direction(turn));

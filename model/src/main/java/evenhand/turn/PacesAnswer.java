@@ -1,0 +1,19 @@
+package evenhand.turn;
+
+import java.util.List;
+
+/** What a car answers when it is asked for its paces and its limit alone. */
+public sealed interface PacesAnswer permits PacesAnswer.Paces, TurnAnswer.NoTurn {
+    /**
+     * The turn at some paces and at its limit.
+     *
+     * @param direction of the turn
+     * @param paces in the order that they were asked
+     * @param limit the fold
+     */
+    record Paces(Direction direction, List<PaceAnswer> paces, Limit limit) implements PacesAnswer {
+        public Paces {
+            paces = List.copyOf(paces);
+        }
+    }
+}
