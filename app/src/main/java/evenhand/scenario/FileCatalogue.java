@@ -12,6 +12,7 @@ import static evenhand.catalogue.Slot.version;
 import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.car.Car;
+import evenhand.car.LoadCase;
 import evenhand.catalogue.Amount;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Shape;
@@ -66,7 +67,7 @@ final class FileCatalogue {
             .usual(-1, 4)
             .within(-20, 20);
     static final Slot<Double> HEIGHT = length("height")
-            .means("height of its centre above the ground")
+            .means("height of its centre above the ground, in the car before any lowered and without the load")
             .measured("tape", Amount.of(0.05))
             .usual(0.1, 2)
             .within(0, 10);
@@ -89,7 +90,7 @@ final class FileCatalogue {
             .means("ways in which the car is set up; none is one named \"" + Setup.AS_GIVEN + "\"")
             .defaultsTo(List.of());
     static final Slot<List<LoadCase>> LOAD_CASES = groups("loadCases", LOAD_CASE)
-            .means("people and luggage, each case chosen by its name")
+            .means("people and luggage on top of the car as weighed, each case chosen by its name")
             .defaultsTo(List.of());
 
     /** The whole file, its set-ups not yet worked out. */

@@ -1,5 +1,6 @@
 package evenhand.scenario;
 
+import evenhand.car.LoadCase;
 import evenhand.catalogue.Entries;
 import java.util.List;
 import java.util.Optional;

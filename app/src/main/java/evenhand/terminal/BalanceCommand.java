@@ -30,6 +30,7 @@ import picocli.CommandLine.Parameters;
             "  evenhand balance coupe.json",
             "  evenhand balance coupe.json --setup \"As bought\" --setup \"Pivot 20 mm up\"",
             "  evenhand balance coupe.json --pace \"0.7 g\" --radius \"60 m\" --turn right",
+            "  evenhand balance estate.json --load \"Four up\"",
             "  evenhand balance coupe.json --json > answer.json",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
@@ -49,6 +50,9 @@ final class BalanceCommand implements Asked {
     @Mixin
     private final TrialOptions turn = new TrialOptions();
 
+    @Mixin
+    private final LoadOption load = new LoadOption();
+
     @Option(names = "--json", description = "Answers in JSON, for programs: SI and degrees, unrounded.")
     private boolean json;
 
@@ -63,22 +67,23 @@ final class BalanceCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        Trial trial = turn.trial();
+        Trial asWeighed = turn.trial();
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
+        Trial trial = asWeighed.with(load.of(scenario));
         List<SetupAnswer> answers = new ArrayList<>();
         boolean all = true;
         for (Setup setup : SoundScenario.choose(scenario, setups)) {
-            SetupAnswer answer = SetupAnswer.of(setup, trial.paces(), trial.radius(), trial.direction());
+            SetupAnswer answer = SetupAnswer.of(setup, trial);
             all &= answer instanceof SetupAnswer.Turned;
             answers.add(answer);
         }
         if (json) {
-            console.answer(BalanceJson.write(scenario, trial.radius(), trial.direction(), answers));
+            console.answer(BalanceJson.write(scenario, trial, answers));
         } else if (csv) {
             for (SetupAnswer answer : answers) {
                 if (answer instanceof SetupAnswer.Unanswered none) {
@@ -88,8 +93,7 @@ final class BalanceCommand implements Asked {
             }
             console.answer(BalanceCsv.write(answers, shown));
         } else {
-            console.answer(
-                    new BalanceTables(console, shown).write(scenario, trial.radius(), trial.direction(), answers));
+            console.answer(new BalanceTables(console, shown).write(scenario, trial, answers));
         }
         return all ? Status.DONE : Status.NO_ANSWER;
     }

@@ -2,7 +2,9 @@ package evenhand.terminal;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import evenhand.answers.HandSumFigures;
+import evenhand.answers.Trial;
 import evenhand.answers.TurnFigures;
+import evenhand.car.LoadCase;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
@@ -15,9 +17,11 @@ import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.words.BalanceWords;
 import evenhand.words.EventWords;
+import evenhand.words.LoadWords;
 import evenhand.words.Units;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The answers of {@code balance} in JSON. */
@@ -27,17 +31,17 @@ final class BalanceJson {
 
     private BalanceJson() {}
 
-    static byte[] write(Scenario scenario, double radius, Direction direction, List<SetupAnswer> answers) {
+    static byte[] write(Scenario scenario, Trial trial, List<SetupAnswer> answers) {
         return JsonText.of("balance", json -> {
-            json.writeStringField("scenario", scenario.title());
-            json.writeNumberField("radius_m", radius);
-            json.writeStringField("turn", direction == Direction.LEFT ? "left" : "right");
+            SetupJson.scenario(json, scenario, trial.load());
+            json.writeNumberField("radius_m", trial.radius());
+            json.writeStringField("turn", trial.direction() == Direction.LEFT ? "left" : "right");
             json.writeArrayFieldStart("setups");
             for (SetupAnswer answer : answers) {
                 json.writeStartObject();
                 json.writeStringField("name", answer.setup().name());
                 if (answer instanceof SetupAnswer.Turned turned) {
-                    turned(json, turned);
+                    turned(json, turned, trial.load());
                 } else if (answer instanceof SetupAnswer.Unanswered none) {
                     SetupJson.noAnswer(json, none.reason(), none.text());
                 }
@@ -48,10 +52,12 @@ final class BalanceJson {
         });
     }
 
-    private static void turned(JsonGenerator json, SetupAnswer.Turned answer) throws IOException {
+    private static void turned(JsonGenerator json, SetupAnswer.Turned answer, Optional<LoadCase> load)
+            throws IOException {
         TurnAnswer.Turns turn = answer.turn();
-        json.writeStringField(
-                "words", String.join(" ", BalanceWords.of(answer.sums(), turn, answer.other(), Units.METRIC)));
+        List<String> sentences = BalanceWords.of(answer.sums(), turn, answer.other(), Units.METRIC);
+        load.ifPresent(aboard -> sentences.add(0, LoadWords.sits(aboard, answer.rest(), Units.METRIC)));
+        json.writeStringField("words", String.join(" ", sentences));
         handSums(json, answer.sums());
         json.writeArrayFieldStart("paces");
         for (PaceAnswer pace : turn.paces()) {

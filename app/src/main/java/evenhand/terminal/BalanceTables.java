@@ -2,7 +2,9 @@ package evenhand.terminal;
 
 import evenhand.answers.Figure;
 import evenhand.answers.HandSumFigures;
+import evenhand.answers.Trial;
 import evenhand.answers.TurnFigures;
+import evenhand.car.LoadCase;
 import evenhand.catalogue.Adjustable;
 import evenhand.handsums.HandSums;
 import evenhand.handsums.UndersteerBudget;
@@ -23,12 +25,14 @@ import evenhand.turn.Wheel;
 import evenhand.turn.WheelState;
 import evenhand.words.BalanceWords;
 import evenhand.words.EventWords;
+import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
@@ -73,11 +77,13 @@ final class BalanceTables {
         this.units = units;
     }
 
-    String write(Scenario scenario, double radius, Direction direction, List<SetupAnswer> answers) {
+    String write(Scenario scenario, Trial trial, List<SetupAnswer> answers) {
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
         scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
+        Direction direction = trial.direction();
         text.append("\nA steady ").append(direction == Direction.LEFT ? "left" : "right");
-        text.append(" turn on a circle of ").append(radius(radius)).append(" radius.\n");
+        text.append(" turn on a circle of ").append(radius(trial.radius())).append(" radius.\n");
+        trial.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
         List<SetupAnswer.Turned> turned = new ArrayList<>();
         for (SetupAnswer answer : answers) {
             if (answer instanceof SetupAnswer.Turned one) {
@@ -87,7 +93,7 @@ final class BalanceTables {
         if (!turned.isEmpty()) {
             text.append('\n').append(table(turned, direction).text(console));
         }
-        words(answers);
+        words(answers, trial.load());
         events(turned);
         estimated(answers);
         warnings(answers);
@@ -235,11 +241,13 @@ final class BalanceTables {
         return figure.symbol(units.of(figure.dimension()));
     }
 
-    private void words(List<SetupAnswer> answers) {
+    private void words(List<SetupAnswer> answers, Optional<LoadCase> load) {
         for (SetupAnswer answer : answers) {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
             answer.setup().note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
             if (answer instanceof SetupAnswer.Turned turned) {
+                load.ifPresent(aboard ->
+                        Paragraph.append(text, "  ", LoadWords.sits(aboard, turned.rest(), units), console.columns()));
                 for (String sentence : BalanceWords.ofTurn(turned.sums(), turned.turn(), turned.other(), units)) {
                     Paragraph.append(text, "  ", sentence, console.columns());
                 }

@@ -54,6 +54,9 @@ final class CompareCommand implements Asked {
     @Mixin
     private final TrialOptions turn = new TrialOptions();
 
+    @Mixin
+    private final LoadOption load = new LoadOption();
+
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
     private boolean json;
 
@@ -68,13 +71,14 @@ final class CompareCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        Trial trial = turn.trial();
+        Trial asWeighed = turn.trial();
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
+        Trial trial = asWeighed.with(load.of(scenario));
         Setup first = base.isPresent()
                 ? SoundScenario.choose(scenario, List.of(base.get())).get(0)
                 : scenario.setups().get(0);

@@ -19,7 +19,7 @@ final class CompareJson {
 
     static byte[] write(Compared compared) {
         return JsonText.of("compare", json -> {
-            json.writeStringField("scenario", compared.scenario().title());
+            SetupJson.scenario(json, compared.scenario(), compared.trial().load());
             json.writeStringField("base", compared.base().name());
             json.writeArrayFieldStart("setups");
             for (Compared.Against against : compared.setups()) {

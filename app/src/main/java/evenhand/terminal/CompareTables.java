@@ -8,6 +8,7 @@ import evenhand.quantity.Unit;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
 import evenhand.words.JudgedWords;
+import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -27,6 +28,9 @@ final class CompareTables {
     String write(Compared compared) {
         text.append(Paint.bold(Console.oneLine(compared.scenario().title()), console))
                 .append('\n');
+        compared.trial()
+                .load()
+                .ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
         for (Compared.Against against : compared.setups()) {
             String head = against.setup().name() + ", compared with "
                     + compared.base().name();

@@ -55,6 +55,9 @@ final class EffectsCommand implements Asked {
     @Mixin
     private final TrialOptions turn = new TrialOptions();
 
+    @Mixin
+    private final LoadOption load = new LoadOption();
+
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
     private boolean json;
 
@@ -83,13 +86,14 @@ final class EffectsCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        Trial trial = turn.trial();
+        Trial asWeighed = turn.trial();
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
+        Trial trial = asWeighed.with(load.of(scenario));
         List<Setup> chosen =
                 setups.isEmpty() ? List.of(scenario.setups().get(0)) : SoundScenario.choose(scenario, setups);
         List<Answer> answers = new ArrayList<>();
@@ -100,7 +104,7 @@ final class EffectsCommand implements Asked {
             answers.add(answer);
         }
         if (json) {
-            console.answer(EffectsJson.write(scenario, answers));
+            console.answer(EffectsJson.write(scenario, trial, answers));
         } else if (csv) {
             for (Answer answer : answers) {
                 if (answer instanceof Unanswered none) {

@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import evenhand.answers.Criterion;
+import evenhand.answers.Trial;
 import evenhand.choice.Effect;
 import evenhand.scenario.Scenario;
 import evenhand.words.EffectWords;
@@ -14,9 +15,9 @@ import java.util.OptionalDouble;
 final class EffectsJson {
     private EffectsJson() {}
 
-    static byte[] write(Scenario scenario, List<EffectsCommand.Answer> answers) {
+    static byte[] write(Scenario scenario, Trial trial, List<EffectsCommand.Answer> answers) {
         return JsonText.of("effects", json -> {
-            json.writeStringField("scenario", scenario.title());
+            SetupJson.scenario(json, scenario, trial.load());
             json.writeArrayFieldStart("setups");
             for (EffectsCommand.Answer answer : answers) {
                 json.writeStartObject();

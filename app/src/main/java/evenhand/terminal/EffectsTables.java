@@ -9,6 +9,7 @@ import evenhand.scenario.Scenario;
 import evenhand.words.Complaint;
 import evenhand.words.EffectWords;
 import evenhand.words.JudgedWords;
+import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -32,6 +33,7 @@ final class EffectsTables {
 
     String write(Scenario scenario, Trial trial, List<EffectsCommand.Answer> answers) {
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
+        trial.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
         for (EffectsCommand.Answer answer : answers) {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
             if (answer instanceof EffectsCommand.Found found) {

@@ -1,16 +1,27 @@
 package evenhand.terminal;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import evenhand.car.LoadCase;
 import evenhand.catalogue.Adjustable;
+import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
 import evenhand.turn.TurnAnswer;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** What every command says about a set-up in JSON besides its answer. */
 final class SetupJson {
     private SetupJson() {}
+
+    /** What an answer opens with. */
+    static void scenario(JsonGenerator json, Scenario scenario, Optional<LoadCase> load) throws IOException {
+        json.writeStringField("scenario", scenario.title());
+        if (load.isPresent()) {
+            json.writeStringField("load", load.get().name());
+        }
+    }
 
     static void noAnswer(JsonGenerator json, TurnAnswer.Reason reason, String text) throws IOException {
         json.writeObjectFieldStart("noAnswer");

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A scenario file as a computing command needs it: sound, or its problems told on standard error. */
 final class SoundScenario {
@@ -40,20 +41,15 @@ final class SoundScenario {
     }
 
     private static Setup find(Scenario scenario, String name) throws Mistake {
-        StringBuilder known = new StringBuilder();
-        List<String> names = new ArrayList<>();
-        for (Setup setup : scenario.setups()) {
-            if (setup.name().equals(name)) {
-                return setup;
-            }
-            names.add(setup.name());
-            known.append(known.isEmpty() ? "" : ", ")
-                    .append('"')
-                    .append(setup.name())
-                    .append('"');
-        }
-        String nearest = Nearest.to(name, names);
-        throw new Mistake("there is no set-up \"" + name + "\" in the file, only " + known
+        List<String> known = scenario.setups().stream().map(Setup::name).toList();
+        return scenario.setup(name).orElseThrow(() -> unknown("set-up", name, known));
+    }
+
+    /** That a file has none of this name. */
+    static Mistake unknown(String kind, String name, List<String> known) {
+        String nearest = Nearest.to(name, known);
+        return new Mistake("there is no " + kind + " \"" + name + "\" in the file, only "
+                + known.stream().map(one -> '"' + one + '"').collect(Collectors.joining(", "))
                 + (Nearest.isSlip(name, nearest) ? "; did you mean \"" + nearest + "\"?" : ""));
     }
 }

@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.answers.Trial;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** Options of the steady turn that set-ups are judged in. */
@@ -32,6 +33,7 @@ final class TrialOptions {
         return new Trial(
                 OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces),
                 OptionText.radius(radius),
-                OptionText.direction(turn));
+                OptionText.direction(turn),
+                Optional.empty());
     }
 }

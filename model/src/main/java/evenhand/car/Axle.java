@@ -43,6 +43,14 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
      */
     Axle settled();
 
+    /**
+     * This axle after the body sank on its springs and stops and its tyres gave, by the same slopes; what is carried by
+     * the wheels comes down with them, and the springs are shorter.
+     *
+     * @throws evenhand.quantity.InvalidValue if no axle can be so
+     */
+    Axle sunk(Sinking sinking);
+
     /** Roll stiffness of the bar, N·m/rad; zero without one. */
     default double barRollStiffness() {
         return bar().map(b -> b.rollStiffness(track())).orElse(0.0);
@@ -86,26 +94,32 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
         @Override
         public Axle settled() {
-            if (lowered == 0) {
-                return this;
-            }
+            return lowered == 0 ? this : at(lowered, 0, spring);
+        }
+
+        @Override
+        public Axle sunk(Sinking sinking) {
+            return at(sinking.travel(), sinking.squash(), spring.pressed(sinking.travel(), sinking.squash()));
+        }
+
+        private Axle at(double travel, double squash, Spring shortened) {
             return new Independent(
                     track,
-                    unsprung,
-                    new RollCentre(rollCentre.height() + rollCentre.perBump() * lowered, rollCentre.perBump()),
-                    spring,
+                    unsprung.lower(squash),
+                    new RollCentre(rollCentre.height() + rollCentre.perBump() * travel - squash, rollCentre.perBump()),
+                    (Spring.AtWheel) shortened,
                     bar,
-                    Lowering.stops(stops, lowered),
+                    stops.inBump(travel),
                     damper,
                     0,
                     rollCamber,
                     new Alignment(
-                            alignment.camber() - camberPerBump() * lowered,
+                            alignment.camber() - camberPerBump() * travel,
                             alignment.toe(),
                             alignment.rollSteer(),
                             alignment.lateralForceSteer(),
                             alignment.aligningTorqueSteer()),
-                    tyre,
+                    tyre.squashed(squash),
                     rollInertia);
         }
     }
@@ -150,20 +164,26 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
         @Override
         public Axle settled() {
-            if (lowered == 0) {
-                return this;
-            }
+            return lowered == 0 ? this : at(lowered, 0, spring);
+        }
+
+        @Override
+        public Axle sunk(Sinking sinking) {
+            return at(sinking.travel(), sinking.squash(), spring.pressed(sinking.travel(), sinking.squash()));
+        }
+
+        private Axle at(double travel, double squash, Spring shortened) {
             return new Live(
                     track,
-                    unsprung,
-                    lateralLocator.lowered(lowered),
-                    spring,
+                    unsprung.lower(squash),
+                    lateralLocator.at(lateralLocator.height() + lateralLocator.perBump() * travel - squash),
+                    shortened,
                     bar,
-                    Lowering.stops(stops, lowered),
+                    stops.inBump(travel),
                     damper,
                     0,
                     alignment,
-                    tyre,
+                    tyre.squashed(squash),
                     rollInertia);
         }
     }

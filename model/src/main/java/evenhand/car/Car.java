@@ -2,6 +2,8 @@ package evenhand.car;
 
 import static evenhand.quantity.InvalidValue.require;
 
+import evenhand.quantity.InvalidValue;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -48,10 +50,9 @@ public record Car(
                     key + ".unsprungMass",
                     "is more than stands on the wheels of this axle");
         }
-        double sprungMoment = weights.mass() * cgHeight
-                - front.unsprung().mass() * front.unsprung().height()
-                - rear.unsprung().mass() * rear.unsprung().height();
-        require(sprungMoment > 0, "cgHeight", "is so low that the sprung mass would lie below the ground");
+        Sprung sprung = Sprung.of(weights, wheelbase, cgHeight, front, rear);
+        require(sprung.height() > 0, "cgHeight", "is so low that the sprung mass would lie below the ground");
+        Lowering.require(sprung, air, front, rear);
     }
 
     public Axle axle(End end) {
@@ -72,15 +73,7 @@ public record Car(
 
     /** The part that the springs carry. */
     public Sprung sprung() {
-        double muf = front.unsprung().mass();
-        double mur = rear.unsprung().mass();
-        double mass = weights.mass() - muf - mur;
-        double behindFront = (weights.mass() * cgBehindFront() - mur * wheelbase) / mass;
-        double height = (weights.mass() * cgHeight
-                        - muf * front.unsprung().height()
-                        - mur * rear.unsprung().height())
-                / mass;
-        return new Sprung(mass, behindFront, height, 1 - behindFront / wheelbase, behindFront / wheelbase);
+        return Sprung.of(weights, wheelbase, cgHeight, front, rear);
     }
 
     /**
@@ -93,6 +86,19 @@ public record Car(
      * @param rearShare part of it over the rear axle
      */
     public record Sprung(double mass, double behindFront, double height, double frontShare, double rearShare) {
+        private static Sprung of(Weights weights, double wheelbase, double cgHeight, Axle front, Axle rear) {
+            double muf = front.unsprung().mass();
+            double mur = rear.unsprung().mass();
+            double mass = weights.mass() - muf - mur;
+            double cgBehindFront = wheelbase * (1 - weights.frontFraction());
+            double behindFront = (weights.mass() * cgBehindFront - mur * wheelbase) / mass;
+            double height = (weights.mass() * cgHeight
+                            - muf * front.unsprung().height()
+                            - mur * rear.unsprung().height())
+                    / mass;
+            return new Sprung(mass, behindFront, height, 1 - behindFront / wheelbase, behindFront / wheelbase);
+        }
+
         public double share(End end) {
             return end == End.FRONT ? frontShare : rearShare;
         }
@@ -101,6 +107,19 @@ public record Car(
     /** This car at the height that its axles' {@code lowered} leave; they are zero afterwards. */
     public Car settled() {
         return Lowering.settle(this);
+    }
+
+    /**
+     * This car as read, its {@code lowered} carried out, with a load aboard under which its axles have sunk.
+     *
+     * @return none where no car can be so: where something would come below the ground, or coils be bound
+     */
+    public Optional<Car> laden(LoadCase load, Sinking front, Sinking rear) {
+        try {
+            return Optional.of(Loading.settle(this, load, front, rear));
+        } catch (InvalidValue e) {
+            return Optional.empty();
+        }
     }
 
     /** This car seen in a mirror: its right turn is the mirror image of this one's left turn. */

@@ -11,8 +11,8 @@ public sealed interface LateralLocator
     /** Rise of the roll centre over the ground per bump travel of the axle, with the axle held: −1 where the body carries it. */
     double perBump();
 
-    /** The same locator after the body went down by {@code d} m over the axle. */
-    LateralLocator lowered(double d);
+    /** The same locator with its roll centre at another height, m. */
+    LateralLocator at(double height);
 
     /** The part of the car that carries the bell-crank. */
     enum CarriedBy {
@@ -32,8 +32,8 @@ public sealed interface LateralLocator
         }
 
         @Override
-        public LateralLocator lowered(double d) {
-            return new WattsLinkage(height + perBump() * d, carriedBy);
+        public LateralLocator at(double height) {
+            return new WattsLinkage(height, carriedBy);
         }
     }
 
@@ -45,8 +45,8 @@ public sealed interface LateralLocator
         }
 
         @Override
-        public LateralLocator lowered(double d) {
-            return new PanhardRod(height + perBump * d, perBump);
+        public LateralLocator at(double height) {
+            return new PanhardRod(height, perBump);
         }
     }
 
@@ -58,8 +58,8 @@ public sealed interface LateralLocator
         }
 
         @Override
-        public LateralLocator lowered(double d) {
-            return new LeafSprings(height + perBump * d, perBump);
+        public LateralLocator at(double height) {
+            return new LeafSprings(height, perBump);
         }
     }
 }

@@ -12,6 +12,16 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
     /** Lengths of one spring, for ride height and coil bind. */
     Lengths lengths();
 
+    /** Change of a spring's length per travel of its axle or wheel, positive: shorter in bump. */
+    double shortening();
+
+    /**
+     * These springs after the body sank on them by {@code travel} m, and the axle that they stand on by {@code squash} m.
+     *
+     * @throws evenhand.quantity.InvalidValue if nothing of their length is left, or the coils are bound
+     */
+    Spring pressed(double travel, double squash);
+
     /** Lengths along the spring's line, m, each where known. */
     record Lengths(OptionalDouble installed, OptionalDouble free, OptionalDouble solid) {
         public static final Lengths UNKNOWN =
@@ -26,6 +36,12 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
                     "solidLength",
                     "must be less than installedLength: the coils would be bound at rest");
         }
+
+        Lengths shorter(double by) {
+            return installed.isEmpty()
+                    ? this
+                    : new Lengths(OptionalDouble.of(installed.getAsDouble() - by), free, solid);
+        }
     }
 
     /** Spring of an independent wheel; motion ratio = spring travel over wheel travel. */
@@ -33,6 +49,16 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
         public AtWheel {
             require(rate > 0, "rate", "must be above zero");
             require(motionRatio > 0, "motionRatio", "must be above zero");
+        }
+
+        @Override
+        public double shortening() {
+            return motionRatio;
+        }
+
+        @Override
+        public Spring pressed(double travel, double squash) {
+            return new AtWheel(rate, motionRatio, lengths.shorter(shortening() * travel));
         }
     }
 
@@ -43,6 +69,16 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
             require(base > 0, "base", "must be above zero");
             require(motionRatio > 0, "motionRatio", "must be above zero");
         }
+
+        @Override
+        public double shortening() {
+            return motionRatio;
+        }
+
+        @Override
+        public Spring pressed(double travel, double squash) {
+            return new Upright(rate, base, motionRatio, lengths.shorter(shortening() * travel));
+        }
     }
 
     /** Springs of a live axle that lean inwards going up by {@code lean}, rad; lower mounts {@code base} apart. */
@@ -52,6 +88,16 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
             require(base > 0, "base", "must be above zero");
             require(Math.abs(lean) < Math.toRadians(80), "lean", "must be less than 80 deg");
             require(lowerMountHeight > 0, "lowerMountHeight", "must be above the ground");
+        }
+
+        @Override
+        public double shortening() {
+            return Math.cos(lean);
+        }
+
+        @Override
+        public Spring pressed(double travel, double squash) {
+            return new Leaning(rate, base, lean, lowerMountHeight - squash, lengths.shorter(shortening() * travel));
         }
     }
 }

@@ -20,10 +20,10 @@ public record Stops(Optional<Bump> bump, Optional<Droop> droop, Optional<Metal> 
         }
     }
 
-    /** The end of droop: {@code travel} m from rest, then {@code rate} N/m. */
+    /** The end of droop: {@code travel} m from rest, below zero where the axle hangs on it at rest; then {@code rate} N/m. */
     public record Droop(double travel, double rate, OptionalDouble base) {
         public Droop {
-            require(travel > 0, "travel", "must be above zero");
+            require(Double.isFinite(travel), "travel", "must be a finite length");
             require(rate > 0, "rate", "must be above zero");
             require(base.orElse(1) > 0, "base", "must be above zero");
         }
@@ -35,5 +35,13 @@ public record Stops(Optional<Bump> bump, Optional<Droop> droop, Optional<Metal> 
             require(Double.isFinite(gap), "gap", "must be a finite length");
             require(base.orElse(1) > 0, "base", "must be above zero");
         }
+    }
+
+    /** These stops with the wheels {@code travel} m further in bump: less gap in bump, more travel in droop. */
+    Stops inBump(double travel) {
+        return new Stops(
+                bump.map(stop -> new Bump(stop.gap() - travel, stop.curve(), stop.base())),
+                droop.map(stop -> new Droop(stop.travel() + travel, stop.rate(), stop.base())),
+                metal.map(stop -> new Metal(stop.gap() - travel, stop.base())));
     }
 }

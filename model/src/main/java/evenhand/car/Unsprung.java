@@ -8,4 +8,8 @@ public record Unsprung(double mass, double height) {
         require(mass > 0, "unsprungMass", "must be above zero");
         require(height > 0, "unsprungHeight", "must be above the ground");
     }
+
+    Unsprung lower(double by) {
+        return new Unsprung(mass, height - by);
+    }
 }

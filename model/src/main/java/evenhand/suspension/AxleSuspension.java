@@ -79,8 +79,10 @@ public final class AxleSuspension {
         stopForce = 0;
         bump(-bumpGap);
         double standsOnStop = stopForce;
-        leftRest = left - standsOnStop;
-        rightRest = right - standsOnStop;
+        droop(0);
+        double hangsOnStop = stopForce; // below zero: it holds the body down, and the springs carry more
+        leftRest = left - standsOnStop - hangsOnStop;
+        rightRest = right - standsOnStop - hangsOnStop;
 
         Spring spring = axle.spring();
         if (spring instanceof Spring.AtWheel wheel) {

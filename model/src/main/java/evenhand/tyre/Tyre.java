@@ -26,4 +26,9 @@ public record Tyre(
         require(longitudinalFrictionRatio > 0, "longitudinalFrictionRatio", "must be above zero");
         require(longitudinalStiffness.orElse(1) > 0, "longitudinalStiffness", "must be above zero");
     }
+
+    /** This tyre with its wheel's centre {@code by} m lower, under a greater load. */
+    public Tyre squashed(double by) {
+        return new Tyre(loadedRadius - by, verticalRate, lateral, longitudinalFrictionRatio, longitudinalStiffness);
+    }
 }

@@ -28,6 +28,7 @@ class ArchitectureTest {
         "evenhand.car..",
         "evenhand.catalogue..",
         "evenhand.suspension..",
+        "evenhand.load..",
         "evenhand.handsums..",
         "evenhand.turn..",
         "evenhand.answers.."
@@ -49,6 +50,9 @@ class ArchitectureTest {
     static final ArchRule suspensionIsTheCarAsTheWheelFeelsIt = usesOnly("suspension", "car", "tyre");
 
     @ArchTest
+    static final ArchRule aLoadSettlesOnTheSuspension = usesOnly("load", "suspension", "car", "tyre");
+
+    @ArchTest
     static final ArchRule handSumsUseCarAndSuspension = usesOnly("handsums", "suspension", "car", "tyre");
 
     @ArchTest
@@ -56,7 +60,7 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule answersAskTheCarEveryQuestion =
-            usesOnly("answers", "turn", "handsums", "suspension", "car", "tyre", "quantity");
+            usesOnly("answers", "turn", "load", "handsums", "suspension", "car", "tyre", "quantity");
 
     @ArchTest
     static final ArchRule choosingAsksForAnswersAndNamesChanges =
@@ -65,7 +69,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule physicsDoesNotKnowItsDescription = noClasses()
             .that()
-            .resideInAnyPackage("evenhand.suspension..", "evenhand.handsums..", "evenhand.turn..")
+            .resideInAnyPackage("evenhand.suspension..", "evenhand.load..", "evenhand.handsums..", "evenhand.turn..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("evenhand.catalogue..", "evenhand.quantity..");
