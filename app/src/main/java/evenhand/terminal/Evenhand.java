@@ -102,6 +102,7 @@ public final class Evenhand {
                 .addSubcommand(new BalanceCommand())
                 .addSubcommand(new CompareCommand())
                 .addSubcommand(new EffectsCommand())
+                .addSubcommand(new FindCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @

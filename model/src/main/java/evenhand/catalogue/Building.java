@@ -19,10 +19,14 @@ final class Building {
     private final List<Built.Fault> faults = new ArrayList<>();
     private final List<Adjustable> numbers = new ArrayList<>();
 
-    private Building() {}
+    private final Deviation deviation;
 
-    static <T> Built<T> build(Shape<T> shape, Entries entries) {
-        Building building = new Building();
+    private Building(Deviation deviation) {
+        this.deviation = deviation;
+    }
+
+    static <T> Built<T> build(Shape<T> shape, Entries entries, Deviation deviation) {
+        Building building = new Building(deviation);
         Optional<T> value = building.object(shape, entries, "");
         return new Built<>(building.faults.isEmpty() ? value : Optional.empty(), building.faults, building.numbers);
     }
@@ -103,6 +107,7 @@ final class Building {
         return meaning.startsWith("what ") || meaning.startsWith("each ");
     }
 
+    @SuppressWarnings("unchecked") // a V that is a Double stays one
     private <V> Optional<V> standIn(
             Slot<V> slot, Slot.StandIn<V> standIn, String here, Values values, Entries entries) {
         List<Slot<?>> wanting =
@@ -127,7 +132,7 @@ final class Building {
         }
         if (value instanceof Double number && Double.isFinite(number)) {
             boolean estimate = standIn.rule().isPresent();
-            note(
+            return (Optional<V>) note(
                     here,
                     slot,
                     number,
@@ -178,7 +183,7 @@ final class Building {
                             + (slot.why().isEmpty() ? "" : ": " + slot.why()));
             return Optional.empty();
         }
-        note(
+        return note(
                 here,
                 slot,
                 quantity.si(),
@@ -186,11 +191,11 @@ final class Building {
                 Adjustable.Origin.GIVEN,
                 "",
                 Optional.of(quantity.unit()));
-        return Optional.of(quantity.si());
     }
 
+    /** Writes a number down, and gives what it deviates to. */
     @SuppressWarnings("unchecked") // only slots of measures hold doubles
-    private void note(
+    private Optional<Double> note(
             String path,
             Slot<?> slot,
             double si,
@@ -198,16 +203,19 @@ final class Building {
             Adjustable.Origin origin,
             String rule,
             Optional<Unit> unit) {
-        if (slot.content() instanceof Content.Measure measure) {
-            numbers.add(new Adjustable(
-                    path,
-                    (Slot<Double>) slot,
-                    si,
-                    tolerance,
-                    origin,
-                    rule,
-                    unit.orElseGet(() -> measure.dimension().metric())));
+        if (!(slot.content() instanceof Content.Measure measure)) {
+            return Optional.of(si);
         }
+        Adjustable number = new Adjustable(
+                path,
+                (Slot<Double>) slot,
+                si,
+                tolerance,
+                origin,
+                rule,
+                unit.orElseGet(() -> measure.dimension().metric()));
+        numbers.add(number);
+        return Optional.of(deviation.of(number));
     }
 
     private Optional<Curve> curve(Dimension at, Entry.Drawn drawn, String here) {

@@ -37,12 +37,21 @@ public final class Catalogue {
     }
 
     public static Built<Car> build(Entries car) {
-        return Building.build(CAR, car);
+        return build(CAR, car);
+    }
+
+    /**
+     * Builds a car whose numbers are off by what measuring and guessing leave.
+     *
+     * @return its values as they were before they were off
+     */
+    public static Built<Car> build(Entries car, Deviation deviation) {
+        return Building.build(CAR, car, deviation);
     }
 
     /** Builds any shape; for the parts of a file that are no car. */
     public static <T> Built<T> build(Shape<T> shape, Entries entries) {
-        return Building.build(shape, entries);
+        return Building.build(shape, entries, Adjustable::si);
     }
 
     /** Every number that this car has, with value, step, usual range and words; given, default or estimated. */

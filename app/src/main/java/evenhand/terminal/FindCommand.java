@@ -1,0 +1,351 @@
+package evenhand.terminal;
+
+import evenhand.answers.Aim;
+import evenhand.answers.Answers;
+import evenhand.answers.Trial;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Content;
+import evenhand.choice.Finding;
+import evenhand.choice.OneChange;
+import evenhand.choice.SeveralChanges;
+import evenhand.choice.Span;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.InvalidValue;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.ScenarioFile;
+import evenhand.scenario.ScenarioWriter;
+import evenhand.scenario.Setup;
+import evenhand.words.AimText;
+import evenhand.words.Units;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand find}. */
+@Command(
+        name = "find",
+        sortOptions = false,
+        description = {
+            "The range that a change can reach, and the value that meets an aim.",
+            "",
+            "With several changes: the smallest that meet the aim and keep what is to be kept, each measured by its"
+                    + " range. An aim is a figure, a bound or none, a value, and the pace where it has one: understeer,"
+                    + " roll gradient, sideslip, grip balance, front share, inside rear load or inside front load at a"
+                    + " pace; limit or limit balance without.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand find coupe.json --setup Lowered --change rear.lateralLocator.height \\",
+            "      --from \"200 mm\" --to \"340 mm\" --aim \"understeer 0.8 deg/g at 0.5 g\" --grid \"5 mm\"",
+            "  evenhand find coupe.json --change front.bar.rollStiffness --from \"100 N*m/deg\" \\",
+            "      --to \"400 N*m/deg\" --change rear.spring.rate --from \"20 N/mm\" --to \"40 N/mm\" \\",
+            "      --aim \"limit balance 5 %%\" --keep \"roll gradient at most 5.5 deg/g at 0.5 g\"",
+            "",
+            "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the nearest is",
+            "told) or the set-up has no answer, and with 2 when the command line or the file is wrong."
+        })
+final class FindCommand implements Asked {
+    /** A found value is saved with so many digits: more than can be built, so that the figure stays the same. */
+    private static final MathContext SAVED = new MathContext(7);
+
+    @Parameters(paramLabel = "FILE", description = "The scenario file.")
+    @SuppressWarnings("NullAway.Init")
+    private String file;
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "The set-up to start from. Otherwise the first of the file.")
+    private Optional<String> setupName = Optional.empty();
+
+    @Option(
+            names = "--change",
+            paramLabel = "PATH",
+            required = true,
+            description = "What may change, for example rear.lateralLocator.height; each has its --from and --to.")
+    private List<String> paths = new ArrayList<>();
+
+    @Option(names = "--from", paramLabel = "Q", required = true, description = "Where its range begins.")
+    private List<String> froms = new ArrayList<>();
+
+    @Option(names = "--to", paramLabel = "Q", required = true, description = "Where its range ends.")
+    private List<String> tos = new ArrayList<>();
+
+    @Option(
+            names = "--aim",
+            paramLabel = "AIM",
+            required = true,
+            description = "What is to be achieved, for example \"understeer 0.8 deg/g at 0.5 g\".")
+    @SuppressWarnings("NullAway.Init")
+    private String aimText;
+
+    @Option(
+            names = "--keep",
+            paramLabel = "AIM",
+            description = "What is to be kept meanwhile, for example \"roll gradient at most 5.5 deg/g at 0.5 g\";"
+                    + " may be given more than once.")
+    private List<String> keepTexts = new ArrayList<>();
+
+    @Option(
+            names = "--grid",
+            paramLabel = "Q",
+            description = "Only whole multiples of this step can be built, for example \"5 mm\"; it holds for the"
+                    + " changes of its dimension. May be given more than once.")
+    private List<String> grids = new ArrayList<>();
+
+    @Option(names = "--save-as", paramLabel = "NAME", description = "Adds what was found to the file as a set-up.")
+    private Optional<String> saveAs = Optional.empty();
+
+    @Option(
+            names = "--radius",
+            paramLabel = "LENGTH",
+            defaultValue = "40 m",
+            description = "Radius of the circle. Otherwise ${DEFAULT-VALUE}.")
+    private String radius = "40 m";
+
+    @Option(
+            names = "--turn",
+            paramLabel = "left|right",
+            defaultValue = "left",
+            description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
+    private String turn = "left";
+
+    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Answers in CSV: a row per change.")
+    private boolean csv;
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        if (json && csv) {
+            throw new Mistake("--json and --csv: write one of them");
+        }
+        Units shown = usual.units();
+        Aim aim = aim("--aim", aimText);
+        List<Aim> keeps = new ArrayList<>();
+        for (String text : keepTexts) {
+            keeps.add(aim("--keep", text));
+        }
+        contradictions(aim, keeps);
+        Trial trial = trial(aim, keeps);
+        if (froms.size() != paths.size() || tos.size() != paths.size()) {
+            throw new Mistake("each --change needs its --from and its --to: there are " + paths.size() + " changes, "
+                    + froms.size() + " --from and " + tos.size() + " --to");
+        }
+        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        if (read.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        Setup setup = setupName.isPresent()
+                ? SoundScenario.choose(scenario, List.of(setupName.get())).get(0)
+                : scenario.setups().get(0);
+        if (saveAs.isPresent() && scenario.setup(saveAs.get()).isPresent()) {
+            throw new Mistake(
+                    "--save-as \"" + saveAs.get() + "\": there is a set-up of this name already; take another");
+        }
+        List<Span> spans = spans(setup);
+        List<OptionalDouble> steps = steps(spans);
+        Finding finding = spans.size() == 1
+                ? OneChange.find(setup.entries(), spans.get(0), aim, keeps, steps.get(0), trial)
+                : SeveralChanges.find(setup.entries(), spans, aim, keeps, steps, trial);
+        if (finding instanceof Finding.NoValue) {
+            finding = new Finding.NoValue(aim, why(setup, aim, trial));
+        }
+        if (saveAs.isPresent()) {
+            save(scenario, setup, finding, saveAs.get(), console);
+        }
+        if (json) {
+            console.answer(FindJson.write(scenario, setup, finding));
+        } else if (csv) {
+            if (finding instanceof Finding.NoValue none) {
+                console.complain("evenhand find: no answer for \"" + setup.name() + "\": " + none.text());
+            }
+            console.answer(FindCsv.write(setup, finding, shown));
+        } else {
+            console.answer(new FindTables(console, shown).write(scenario, setup, finding));
+        }
+        return met(finding) ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    private static boolean met(Finding finding) {
+        return (finding instanceof Finding.One one && one.met())
+                || (finding instanceof Finding.Several several && several.met());
+    }
+
+    private static Aim aim(String option, String text) throws Mistake {
+        try {
+            return AimText.read(text);
+        } catch (InvalidValue e) {
+            throw new Mistake(option + " \"" + text + "\": " + e.getMessage());
+        }
+    }
+
+    private void contradictions(Aim aim, List<Aim> keeps) throws Mistake {
+        for (int i = 0; i < keeps.size(); i++) {
+            if (keeps.get(i).contradicts(aim)) {
+                throw new Mistake("--keep \"" + keepTexts.get(i) + "\": contradicts the aim \"" + aimText
+                        + "\"; no car can meet both");
+            }
+            for (int k = 0; k < i; k++) {
+                if (keeps.get(i).contradicts(keeps.get(k))) {
+                    throw new Mistake("--keep \"" + keepTexts.get(i) + "\": contradicts --keep \"" + keepTexts.get(k)
+                            + "\"; no car can keep both");
+                }
+            }
+        }
+    }
+
+    private Trial trial(Aim aim, List<Aim> keeps) throws Mistake {
+        List<Double> paces = Stream.concat(Stream.of(aim), keeps.stream())
+                .flatMap(one -> one.judged().pace().stream().boxed())
+                .distinct()
+                .toList();
+        return new Trial(paces, OptionText.radius(radius), OptionText.direction(turn));
+    }
+
+    private List<Span> spans(Setup setup) throws Mistake {
+        List<Span> spans = new ArrayList<>();
+        for (int i = 0; i < paths.size(); i++) {
+            String path = paths.get(i).strip().replaceFirst("^car\\.", "");
+            try {
+                Dimension dimension = Catalogue.slot(setup.entries(), path).content() instanceof Content.Measure m
+                        ? m.dimension()
+                        : Dimension.RATIO;
+                double from = quantity("--from", froms.get(i), dimension);
+                double to = quantity("--to", tos.get(i), dimension);
+                if (from >= to) {
+                    throw new Mistake("--from \"" + froms.get(i) + "\" --to \"" + tos.get(i) + "\": the range of "
+                            + path + " ends before it begins; put the lower value first");
+                }
+                spans.add(Span.of(setup.entries(), path, from, to));
+            } catch (InvalidValue e) {
+                throw new Mistake("--change " + paths.get(i) + ": " + e.component() + " " + e.getMessage());
+            }
+            for (int k = 0; k < i; k++) {
+                if (spans.get(k).path().equals(path)) {
+                    throw new Mistake("--change " + paths.get(i) + ": is named twice; leave out one");
+                }
+            }
+        }
+        return spans;
+    }
+
+    private List<OptionalDouble> steps(List<Span> spans) throws Mistake {
+        OptionalDouble[] steps = new OptionalDouble[spans.size()];
+        Arrays.fill(steps, OptionalDouble.empty());
+        for (String grid : grids) {
+            boolean used = false;
+            for (int i = 0; i < steps.length; i++) {
+                Span span = spans.get(i);
+                try {
+                    double step =
+                            Quantity.parse(grid, span.adjustable().dimension()).si();
+                    if (step <= 0) {
+                        throw new Mistake("--grid \"" + grid + "\": must be above zero, for example \"5 mm\"");
+                    }
+                    if (Math.floor(span.to() / step) < Math.ceil(span.from() / step)) {
+                        throw new Mistake("--grid \"" + grid + "\": has no whole multiple in the range of "
+                                + span.path() + "; widen the range or take a smaller step");
+                    }
+                    steps[i] = OptionalDouble.of(step);
+                    used = true;
+                } catch (QuantityException e) {
+                    // Of another dimension: it is meant for another change.
+                }
+            }
+            if (!used) {
+                throw new Mistake("--grid \"" + grid + "\": is no step of "
+                        + spans.get(0).adjustable().dimension().words() + ", as "
+                        + spans.get(0).path() + " is; write for example "
+                        + spans.get(0).adjustable().dimension().example());
+            }
+        }
+        return List.of(steps);
+    }
+
+    private static double quantity(String option, String text, Dimension dimension) throws Mistake {
+        try {
+            return Quantity.parse(text, dimension).si();
+        } catch (QuantityException e) {
+            throw new Mistake(option + " \"" + text + "\": " + e.getMessage());
+        }
+    }
+
+    /** Why a figure has no value: what the car as it stands says. */
+    private static String why(Setup setup, Aim aim, Trial trial) {
+        Answers answers = trial.ask(setup.car());
+        if (answers.noTurn().isPresent()) {
+            return answers.noTurn().get().text();
+        }
+        return aim.judged().pace().isPresent()
+                ? Units.pace(aim.judged().pace().getAsDouble())
+                        + " is beyond the limit of this car, wherever in the range"
+                : "the car has no such figure anywhere in the range";
+    }
+
+    private static void save(Scenario scenario, Setup setup, Finding finding, String name, Console console)
+            throws Mistake {
+        if (!met(finding)) {
+            console.complain("evenhand find: nothing was saved as \"" + name + "\": the aim is not met");
+            return;
+        }
+        Map<String, String> changes = new LinkedHashMap<>();
+        if (finding instanceof Finding.One one) {
+            changes.put(one.change().path(), text(setup, one.change(), one.value()));
+        } else if (finding instanceof Finding.Several several) {
+            for (int i = 0; i < several.changes().size(); i++) {
+                Span span = several.changes().get(i);
+                changes.put(span.path(), text(setup, span, several.values().get(i)));
+            }
+        }
+        try {
+            String text = ScenarioWriter.addSetup(
+                    scenario.text(), name, Optional.of(setup.name()), Optional.empty(), changes);
+            ScenarioFile.save(Path.of(scenario.file()), text);
+        } catch (IllegalArgumentException e) {
+            throw new Mistake("--save-as \"" + name + "\": " + e.getMessage());
+        } catch (IOException e) {
+            throw new Mistake("--save-as \"" + name + "\": cannot write " + scenario.file() + ": " + e.getMessage());
+        }
+    }
+
+    /** The value in the person's unit, with the tolerance that the old one had. */
+    private static String text(Setup setup, Span span, double si) {
+        Optional<Quantity> before = Catalogue.get(setup.entries(), span.path());
+        Unit unit = span.adjustable().unit();
+        double number = new BigDecimal(unit.fromSi(si)).round(SAVED).doubleValue();
+        String tolerance = before.filter(Quantity::hasTolerance)
+                .map(quantity -> " ± "
+                        + Quantity.of(
+                                        unit.toSi(new BigDecimal(unit.fromSi(quantity.tolerance()))
+                                                .round(SAVED)
+                                                .doubleValue()),
+                                        unit)
+                                .text())
+                .orElse("");
+        return Quantity.of(unit.toSi(number), unit).text() + tolerance;
+    }
+}

@@ -1,0 +1,82 @@
+package evenhand.terminal;
+
+import evenhand.answers.Criterion;
+import evenhand.catalogue.Adjustable;
+import evenhand.choice.Finding;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.words.ChangeWords;
+import evenhand.words.FindWords;
+import evenhand.words.JudgedWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.List;
+
+/** The answer of {@code find} for people: the words, then the curve or the changes. */
+final class FindTables {
+    /** Of the curve about so many places are shown. */
+    private static final int PLACES = 12;
+
+    private final Console console;
+    private final Units units;
+    private final StringBuilder text = new StringBuilder();
+
+    FindTables(Console console, Units units) {
+        this.console = console;
+        this.units = units;
+    }
+
+    String write(Scenario scenario, Setup setup, Finding finding) {
+        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append("\n\n");
+        text.append(Paint.bold(Console.oneLine(setup.name()), console)).append('\n');
+        for (String sentence : FindWords.of(finding, units)) {
+            Paragraph.append(text, "  ", sentence, console.columns());
+        }
+        if (finding instanceof Finding.One one) {
+            text.append('\n').append(curve(one).text(console));
+        } else if (finding instanceof Finding.Several several) {
+            text.append('\n').append(changes(several).text(console));
+        }
+        return text.toString();
+    }
+
+    private Table curve(Finding.One one) {
+        Criterion criterion = one.aim().judged().criterion();
+        Unit unit = units.of(criterion.dimension());
+        String pace =
+                criterion.atLimit() ? "" : " " + JudgedWords.pace(one.aim().judged());
+        Table table = new Table(List.of(criterion.name() + pace));
+        List<Finding.Point> points = one.curve();
+        double next = one.change().from();
+        for (Finding.Point point : points) {
+            boolean found = point.at() == one.value();
+            boolean last = point.at() == one.change().to();
+            if (found || last || point.at() >= next) {
+                table.row(
+                        FindWords.value(one.change().adjustable(), point.at(), units) + (found ? "  found" : ""),
+                        unit.symbol(),
+                        List.of(Numbers.fixed(unit.fromSi(point.figure()), criterion.digits())));
+                next = point.at() < next ? next : point.at() + one.change().width() / PLACES * 0.999;
+            }
+        }
+        return table;
+    }
+
+    private Table changes(Finding.Several several) {
+        Table table = new Table(List.of("now", "found", "of its range"));
+        for (int i = 0; i < several.changes().size(); i++) {
+            Adjustable now = several.changes().get(i).adjustable();
+            double value = several.values().get(i);
+            double part = (value - now.si()) / several.changes().get(i).width();
+            table.row(
+                    ChangeWords.name(now.path()),
+                    "",
+                    List.of(
+                            FindWords.value(now, now.si(), units),
+                            FindWords.value(now, value, units),
+                            Numbers.signed(100 * part, 0) + " %"));
+        }
+        return table;
+    }
+}

@@ -1,0 +1,125 @@
+package evenhand.words;
+
+import static java.util.stream.Collectors.joining;
+
+import evenhand.answers.Aim;
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
+import evenhand.catalogue.Nearest;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.InvalidValue;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Aims as they are written: "understeer 0.8 deg/g at 0.5 g", "roll gradient at most 5.5 deg/g at 0.5 g". */
+public final class AimText {
+    private static final Pattern SENSE = Pattern.compile("^at\\s+(most|least)\\s+");
+    private static final Pattern PACE = Pattern.compile("^(.*\\S)\\s+at\\s+(\\S.*)$");
+
+    private AimText() {}
+
+    /**
+     * Reads an aim.
+     *
+     * @throws InvalidValue if it is none, with what is wrong and how to mend it
+     */
+    public static Aim read(String text) {
+        String said = text.strip().replaceAll("\\s+", " ");
+        String lower = said.toLowerCase(Locale.ROOT);
+        Criterion criterion = Criterion.ALL.stream()
+                .filter(one -> lower.equals(one.name()) || lower.startsWith(one.name() + " "))
+                .max(Comparator.comparingInt(one -> one.name().length()))
+                .orElseThrow(() -> unknown(lower));
+        String rest = said.substring(criterion.name().length()).strip();
+        Matcher side = SENSE.matcher(rest.toLowerCase(Locale.ROOT));
+        Aim.Sense sense = Aim.Sense.EXACTLY;
+        if (side.find()) {
+            sense = side.group(1).equals("most") ? Aim.Sense.AT_MOST : Aim.Sense.AT_LEAST;
+            rest = rest.substring(side.end());
+        }
+        Matcher paced = PACE.matcher(rest);
+        Optional<String> pace = paced.matches() ? Optional.of(paced.group(2)) : Optional.empty();
+        String value = pace.isPresent() ? paced.group(1) : rest;
+        if (criterion.atLimit() && pace.isPresent()) {
+            throw invalid("is of the limit and takes no pace; leave out \"at " + pace.get() + "\"");
+        }
+        if (!criterion.atLimit() && pace.isEmpty()) {
+            throw invalid("needs its pace, for example \"" + example(criterion) + "\"");
+        }
+        double number = number(value, criterion.dimension(), example(criterion));
+        OptionalDouble at = OptionalDouble.empty();
+        if (pace.isPresent()) {
+            double acceleration = number(pace.get(), Dimension.ACCELERATION, example(criterion));
+            if (acceleration <= 0) {
+                throw invalid("has a pace that is not above zero; write for example \"" + example(criterion) + "\"");
+            }
+            at = OptionalDouble.of(acceleration);
+        }
+        return new Aim(new Judged(criterion, at), sense, number);
+    }
+
+    private static double number(String text, Dimension dimension, String example) {
+        try {
+            Quantity quantity = Quantity.parse(text, dimension);
+            if (quantity.hasTolerance()) {
+                throw invalid("takes no tolerance; write \"at most\" or \"at least\" for a bound");
+            }
+            return quantity.si();
+        } catch (QuantityException e) {
+            throw invalid(String.valueOf(e.getMessage()).replace(dimension.example(), "\"" + example + "\""));
+        }
+    }
+
+    private static InvalidValue unknown(String said) {
+        List<String> names = Criterion.ALL.stream().map(Criterion::name).toList();
+        String begin = said.split(" (at|[-−+]?[0-9.])", 2)[0];
+        String nearest = Nearest.to(begin, names);
+        return invalid("begins with no known figure"
+                + (Nearest.isSlip(begin, nearest) ? "; did you mean \"" + nearest + "\"?" : "")
+                + "; known are "
+                + names.stream().map(name -> "\"" + name + "\"").collect(joining(", ")));
+    }
+
+    private static InvalidValue invalid(String remedy) {
+        return new InvalidValue("aim", remedy);
+    }
+
+    /** An aim at this figure, for a message. */
+    private static String example(Criterion criterion) {
+        String value = switch (criterion.dimension()) {
+            case UNDERSTEER_GRADIENT -> criterion.equals(Criterion.UNDERSTEER) ? "0.8 deg/g" : "at most 5.5 deg/g";
+            case ANGLE -> "-1.5 deg";
+            case FORCE -> "at least 800 N";
+            case ACCELERATION -> "at least 0.85 g";
+            default -> criterion.equals(Criterion.FRONT_SHARE) ? "58 %" : "5 %";
+        };
+        return criterion.name() + " " + value + (criterion.atLimit() ? "" : " at 0.5 g");
+    }
+
+    /** An aim as it is written: "understeer at most 0.8 deg/g at 0.5 g". */
+    public static String write(Aim aim, Units units) {
+        return aim.judged().criterion().name() + " " + demand(aim, units)
+                + aim.judged().pace().stream()
+                        .mapToObj(pace -> " at " + Units.pace(pace))
+                        .collect(joining());
+    }
+
+    /** What the figure is to be: "at most 0.8 deg/g". */
+    public static String demand(Aim aim, Units units) {
+        String side = switch (aim.sense()) {
+            case EXACTLY -> "";
+            case AT_MOST -> "at most ";
+            case AT_LEAST -> "at least ";
+        };
+        Unit unit = units.of(aim.judged().criterion().dimension());
+        return side + Numbers.significant(unit.fromSi(aim.value()), 5) + " " + unit.symbol();
+    }
+}

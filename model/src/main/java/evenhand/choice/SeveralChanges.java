@@ -1,0 +1,234 @@
+package evenhand.choice;
+
+import evenhand.answers.Aim;
+import evenhand.answers.Trial;
+import evenhand.catalogue.Entries;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.math3.random.SobolSequenceGenerator;
+
+/**
+ * The search for the smallest changes that meet an aim and keep what is to be kept.
+ *
+ * <p>Each change is measured by its range: a move is the way from the present value over the width of the range, and the sum of
+ * the moves' squares is to be least. There may be several least places, where what meets the aim is curved or kinked. So the
+ * search starts from the present car and from the best of evenly scattered ones, each start walks to its {@link LeastMoves}, and
+ * the least of all is taken. Where none of them does what it should, the place that misses least is looked for without slopes.
+ */
+public final class SeveralChanges {
+    private static final int SCATTERED = 64;
+    private static final int STARTS = 5;
+    /** Corners of the ranges are all asked up to so many changes. */
+    private static final int MOST_FOR_CORNERS = 6;
+
+    /** A move that is at its end to this part of the range is at it. */
+    private static final double AT_END = 1e-3;
+    /** Moves of no size are not told from each other. */
+    private static final double SAME = 1e-9;
+
+    private final Variation variation;
+    private final List<Span> spans;
+    private final Aim aim;
+    private final List<Aim> keeps;
+    private final Moves moves;
+
+    private SeveralChanges(Variation variation, Aim aim, List<Aim> keeps) {
+        this.variation = variation;
+        this.spans = variation.spans();
+        this.aim = aim;
+        this.keeps = keeps;
+        this.moves = new Moves(
+                variation, Stream.concat(Stream.of(aim), keeps.stream()).toList());
+    }
+
+    /**
+     * Searches.
+     *
+     * @param steps that can be built, SI, in the order of the spans: only whole multiples are found; none for any value
+     */
+    public static Finding find(
+            Entries car, List<Span> spans, Aim aim, List<Aim> keeps, List<OptionalDouble> steps, Trial trial) {
+        return new SeveralChanges(new Variation(car, spans, trial), aim, keeps).find(steps);
+    }
+
+    private Finding find(List<OptionalDouble> steps) {
+        List<double[]> scattered = scattered();
+        List<double[]> answered = scattered.parallelStream()
+                .filter(move -> moves.figure(move).isPresent())
+                .toList();
+        if (answered.isEmpty()) {
+            return new Finding.NoValue(
+                    aim, "the car has no such figure anywhere in the ranges; is its pace beyond the limit?");
+        }
+        Finding.Reach reach = reach(answered);
+        double[] exact = smallest(answered);
+        double[] found = exact;
+        boolean stepped = steps.stream().anyMatch(OptionalDouble::isPresent);
+        if (stepped) {
+            found = rounded(exact, steps);
+        }
+        double[] values = moves.values(found);
+        boolean met = moves.does(exact) && (!stepped || (keepsAt(found) && (isExact() || moves.does(found))));
+        return new Finding.Several(
+                spans,
+                aim,
+                met,
+                Arrays.stream(values).boxed().toList(),
+                moves.figure(found).orElseThrow(),
+                stepped && !Arrays.equals(found, exact)
+                        ? Optional.of(Arrays.stream(moves.values(exact)).boxed().toList())
+                        : Optional.empty(),
+                reach,
+                variation.kept(keeps, values),
+                notes(found, reach));
+    }
+
+    private boolean isExact() {
+        return aim.sense() == Aim.Sense.EXACTLY;
+    }
+
+    private boolean keepsAt(double[] move) {
+        return variation.kept(keeps, moves.values(move)).stream().allMatch(Finding.Kept::ok);
+    }
+
+    /** The present car, evenly scattered ones, and those at the corners of the ranges. */
+    private List<double[]> scattered() {
+        List<double[]> all = new ArrayList<>();
+        all.add(new double[spans.size()]);
+        moves.cut(all.get(0));
+        SobolSequenceGenerator sobol = new SobolSequenceGenerator(spans.size());
+        for (int i = 0; i < SCATTERED; i++) {
+            double[] part = sobol.nextVector();
+            all.add(at(k -> part[k]));
+        }
+        if (spans.size() <= MOST_FOR_CORNERS) {
+            for (int corner = 0; corner < 1 << spans.size(); corner++) {
+                int here = corner;
+                all.add(at(k -> (here >> k & 1)));
+            }
+        }
+        return all;
+    }
+
+    private interface Part {
+        double of(int span);
+    }
+
+    private double[] at(Part part) {
+        double[] move = IntStream.range(0, spans.size())
+                .mapToDouble(k -> moves.lowest(k) + part.of(k) * (moves.highest(k) - moves.lowest(k)))
+                .toArray();
+        moves.cut(move);
+        return move;
+    }
+
+    private Finding.Reach reach(List<double[]> answered) {
+        ToDoubleFunction<double[]> figure = move -> moves.figure(move).orElseThrow();
+        double[] low = answered.stream().min(Comparator.comparingDouble(figure)).orElseThrow();
+        double[] high =
+                answered.stream().max(Comparator.comparingDouble(figure)).orElseThrow();
+        double noticeable = aim.judged().criterion().noticeable();
+        double[] lower = least(low, move -> moves.figure(move).orElse(Double.MAX_VALUE) / noticeable);
+        double[] higher = least(high, move -> -moves.figure(move).orElse(-Double.MAX_VALUE) / noticeable);
+        return new Finding.Reach(
+                Math.min(figure.applyAsDouble(low), figure.applyAsDouble(lower)),
+                Math.max(figure.applyAsDouble(high), figure.applyAsDouble(higher)));
+    }
+
+    private double[] least(double[] start, ToDoubleFunction<double[]> function) {
+        int all = spans.size();
+        double[] lowest = IntStream.range(0, all).mapToDouble(moves::lowest).toArray();
+        double[] highest = IntStream.range(0, all).mapToDouble(moves::highest).toArray();
+        return Valley.lowest(start, lowest, highest, function);
+    }
+
+    /** The smallest moves that do; where there are none, those that miss least. */
+    private double[] smallest(List<double[]> answered) {
+        double[] present = answered.get(0);
+        if (moves.does(present)) {
+            return present;
+        }
+        List<double[]> starts = new ArrayList<>(List.of(present));
+        answered.stream()
+                .sorted(Comparator.comparingDouble(move -> moves.missing(move) + moves.size(move)))
+                .filter(move -> !Arrays.equals(move, present))
+                .limit(STARTS - 1)
+                .forEach(starts::add);
+        List<double[]> ends = new ArrayList<>(starts.parallelStream()
+                .map(start -> new LeastMoves(moves).from(start))
+                .toList());
+        if (ends.stream().noneMatch(moves::does)) {
+            double[] best = Stream.concat(ends.stream(), answered.stream())
+                    .min(Comparator.comparingDouble(moves::missingAimMost))
+                    .orElseThrow();
+            double[] nearest = least(best, moves::missingAimMost);
+            ends.add(nearest);
+            ends.add(new LeastMoves(moves).from(nearest));
+        }
+        ends.addAll(answered);
+        Comparator<double[]> doing = Comparator.comparing(move -> !moves.does(move));
+        return ends.stream()
+                .filter(move -> moves.figure(move).isPresent())
+                .min(doing.thenComparingDouble(
+                        move -> moves.does(move) ? moves.size(move) : moves.missingAimMost(move)))
+                .orElseThrow();
+    }
+
+    /** The buildable steps about a place that do best; what is free of steps is solved again for each. */
+    private double[] rounded(double[] exact, List<OptionalDouble> steps) {
+        List<double[]> candidates = new ArrayList<>(List.of(exact.clone()));
+        for (int k = 0; k < spans.size(); k++) {
+            int span = k;
+            if (steps.get(k).isPresent()) {
+                double step = steps.get(k).getAsDouble();
+                candidates = candidates.stream()
+                        .flatMap(move -> stepsAbout(move, span, step).stream())
+                        .toList();
+            }
+        }
+        boolean[] fixed = new boolean[spans.size()];
+        for (int k = 0; k < fixed.length; k++) {
+            fixed[k] = steps.get(k).isPresent();
+        }
+        Comparator<double[]> keeping = Comparator.comparing(move -> !keepsAt(move));
+        return candidates.parallelStream()
+                .map(move -> new LeastMoves(moves, fixed).from(move))
+                .filter(move -> moves.figure(move).isPresent())
+                .min(keeping.thenComparingDouble(moves::missing).thenComparingDouble(moves::size))
+                .orElse(exact);
+    }
+
+    private List<double[]> stepsAbout(double[] move, int span, double step) {
+        double value = moves.values(move)[span];
+        return IntStream.rangeClosed(-1, 2)
+                .mapToObj(i -> {
+                    double[] stepped = move.clone();
+                    stepped[span] = moves.move(span, (Math.floor(value / step) + i) * step);
+                    return stepped;
+                })
+                .filter(stepped ->
+                        stepped[span] >= moves.lowest(span) - SAME && stepped[span] <= moves.highest(span) + SAME)
+                .toList();
+    }
+
+    private List<Finding.Note> notes(double[] move, Finding.Reach reach) {
+        List<Finding.Note> notes = new ArrayList<>();
+        for (int k = 0; k < spans.size() && notes.isEmpty(); k++) {
+            if (Math.min(move[k] - moves.lowest(k), moves.highest(k) - move[k]) < AT_END
+                    && Math.abs(move[k]) > AT_END) {
+                notes.add(Finding.Note.END_OF_RANGE);
+            }
+        }
+        if (reach.highest() - reach.lowest() < aim.judged().criterion().noticeable()) {
+            notes.add(Finding.Note.FLAT);
+        }
+        return notes;
+    }
+}

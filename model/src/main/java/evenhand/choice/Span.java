@@ -1,0 +1,57 @@
+package evenhand.choice;
+
+import static evenhand.quantity.InvalidValue.require;
+
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Entries;
+import evenhand.catalogue.Range;
+import evenhand.quantity.InvalidValue;
+import evenhand.quantity.Quantity;
+
+/**
+ * An adjustment, and the range that a search may set it in, SI.
+ *
+ * @param adjustable as the car has it now
+ */
+public record Span(Adjustable adjustable, double from, double to) {
+    /**
+     * @throws InvalidValue if the car has no such number, or the range is empty or leaves what a car can have
+     */
+    public static Span of(Entries car, String path, double from, double to) {
+        Catalogue.slot(car, path);
+        Adjustable now = Catalogue.adjustments(car).stream()
+                .filter(value -> value.path().equals(path))
+                .findFirst()
+                .orElseThrow(() -> new InvalidValue(path, "has no value on this car; give it in the file first"));
+        require(from < to, path, "has a range that ends before it begins; --from must be below --to");
+        Range bounds = now.slot().bounds();
+        for (double end : new double[] {from, to}) {
+            require(
+                    bounds.holds(end),
+                    path,
+                    "cannot be " + Quantity.of(end, now.unit()).text() + " on any car: it must be at "
+                            + (end < bounds.low() ? "least " : "most ")
+                            + Quantity.of(end < bounds.low() ? bounds.low() : bounds.high(), now.unit())
+                                    .text());
+        }
+        return new Span(now, from, to);
+    }
+
+    public String path() {
+        return adjustable.path();
+    }
+
+    public double width() {
+        return to - from;
+    }
+
+    /** The value that the car has, or the end of the range that is nearer to it. */
+    double start() {
+        return cut(adjustable.si());
+    }
+
+    double cut(double value) {
+        return Math.max(from, Math.min(to, value));
+    }
+}

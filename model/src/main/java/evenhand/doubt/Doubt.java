@@ -1,0 +1,316 @@
+package evenhand.doubt;
+
+import evenhand.answers.Aim;
+import evenhand.answers.Answers;
+import evenhand.answers.Judged;
+import evenhand.answers.Trial;
+import evenhand.car.Car;
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Deviation;
+import evenhand.catalogue.Entries;
+import evenhand.catalogue.Range;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+
+/**
+ * What measuring errors and guesses leave of the answers.
+ *
+ * <p>Every number of the car that may be off is drawn from a normal law, its half-width two standard deviations, cut at what is
+ * physically possible; all of them at once, thousands of times, evenly spread ({@link NormalPoints}). An estimate is made from the
+ * drawn values and is off by its own spread besides. All set-ups are asked with the same errors of the same numbers: it is one
+ * car, measured once. So the differences between set-ups come out narrower than the answers themselves.
+ *
+ * <p>The same seed gives the same numbers on any machine with any number of threads.
+ */
+public final class Doubt {
+    /** Samples that one thread takes at once. */
+    private static final int CHUNK = 64;
+
+    private static final double LOW = 0.025;
+    private static final double HIGH = 0.975;
+    /** Smaller shares are not told. */
+    private static final double LEAST_SHARE = 0.005;
+    /** A share of less than so many of its standard errors is chance. */
+    private static final double ERRORS = 2;
+    /** So many measurements are proposed. */
+    private static final int MEASUREMENTS = 3;
+    /** A better measurement is at least this much better. */
+    private static final double BETTER = 0.5;
+
+    /** How a doubt is taken. */
+    public record Question(
+            Trial trial, int samples, long seed, Tolerance.Unsaid unsaid, Optional<Aim> aim, Progress progress) {}
+
+    /**
+     * What is left of one car's figures, or of their differences from the first car's.
+     *
+     * @param spreads in the order of what is judged; the figure of an aim first
+     * @param noAnswerShare part of the samples that do not turn at all
+     * @param chance that the aim is met; samples without an answer do not meet it
+     */
+    public record Left(List<Spread> spreads, double noAnswerShare, OptionalDouble chance) {
+        public Left {
+            spreads = List.copyOf(spreads);
+        }
+    }
+
+    /**
+     * The answer.
+     *
+     * @param cars in their order
+     * @param differences of the cars after the first, from the first
+     * @param measureNext what narrows the first figure of the first car most
+     */
+    public record Answer(List<Left> cars, List<Left> differences, List<Measurement> measureNext) {
+        public Answer {
+            cars = List.copyOf(cars);
+            differences = List.copyOf(differences);
+            measureNext = List.copyOf(measureNext);
+        }
+    }
+
+    private final List<Entries> cars;
+    private final Question question;
+    private final List<Judged> judged;
+    private final List<Tolerance> tolerances;
+    private final Map<String, Integer> places = new HashMap<>();
+    private final List<FirstOrder> inputs;
+    private final double[][] deviates; // by tolerance, then sample
+    private final double[][] chances; // the same as chances
+    private final OptionalDouble[][][] figures; // by car, figure, sample
+    private final boolean[][] turns; // by car, sample
+
+    private Doubt(List<Entries> cars, Question question) {
+        this.cars = cars;
+        this.question = question;
+        judged = inOrder(question);
+        tolerances = Tolerance.all(cars, question.unsaid());
+        for (int k = 0; k < tolerances.size(); k++) {
+            places.put(tolerances.get(k).path(), k);
+        }
+        int n = question.samples();
+        chances = new double[tolerances.size()][n];
+        deviates = new double[tolerances.size()][n];
+        figures = new OptionalDouble[cars.size()][judged.size()][n];
+        turns = new boolean[cars.size()][n];
+        sample();
+        inputs = IntStream.range(0, tolerances.size())
+                .parallel()
+                .mapToObj(k -> new FirstOrder(deviates[k]))
+                .toList();
+    }
+
+    /** What is judged, the figure of the aim first. */
+    private static List<Judged> inOrder(Question question) {
+        List<Judged> all = new ArrayList<>(question.trial().judged());
+        question.aim().ifPresent(aim -> {
+            all.remove(aim.judged());
+            all.add(0, aim.judged());
+        });
+        return List.copyOf(all);
+    }
+
+    /**
+     * Takes the doubt of some set-ups of one car.
+     *
+     * @throws CancellationException if the progress was told to stop
+     */
+    public static Answer of(List<Entries> cars, Question question) {
+        return new Doubt(List.copyOf(cars), question).answer();
+    }
+
+    private void sample() {
+        int n = question.samples();
+        int chunks = (n + CHUNK - 1) / CHUNK;
+        NormalPoints points = new NormalPoints(tolerances.size(), question.seed());
+        AtomicInteger done = new AtomicInteger();
+        AtomicBoolean stopped = new AtomicBoolean();
+        IntStream.range(0, chunks).parallel().forEach(chunk -> {
+            if (stopped.get()) {
+                return;
+            }
+            int first = chunk * CHUNK;
+            int count = Math.min(CHUNK, n - first);
+            double[][] drawn = points.chances(first, count);
+            for (int i = 0; i < count; i++) {
+                take(first + i, drawn[i]);
+            }
+            if (!question.progress().at(done.addAndGet(count), n)) {
+                stopped.set(true);
+            }
+        });
+        if (stopped.get()) {
+            throw new CancellationException("stopped");
+        }
+    }
+
+    private void take(int sample, double[] drawn) {
+        for (int k = 0; k < drawn.length; k++) {
+            chances[k][sample] = drawn[k];
+            deviates[k][sample] = NormalPoints.deviate(drawn[k]);
+        }
+        Deviation deviation = number -> deviated(number, sample);
+        for (int car = 0; car < cars.size(); car++) {
+            Optional<Car> built = Catalogue.build(cars.get(car), deviation).value();
+            Optional<Answers> answers = built.map(question.trial()::ask);
+            turns[car][sample] = answers.isPresent() && answers.get().noTurn().isEmpty();
+            for (int figure = 0; figure < judged.size(); figure++) {
+                Judged one = judged.get(figure);
+                figures[car][figure][sample] = answers.map(one::si).orElseGet(OptionalDouble::empty);
+            }
+        }
+    }
+
+    /** A number as it is in this sample: normal about what was given, within its bounds. */
+    private double deviated(Adjustable number, int sample) {
+        Integer k = places.get(number.path());
+        double halfWidth = k == null ? 0 : Tolerance.of(number, question.unsaid());
+        if (k == null || halfWidth == 0) {
+            return number.si();
+        }
+        double sigma = halfWidth / 2;
+        double value = number.si() + sigma * deviates[k][sample];
+        Range bounds = number.slot().bounds();
+        if (bounds.holds(number.si()) && !far(bounds, number.si(), sigma)) {
+            double below = NormalPoints.chance((bounds.low() - number.si()) / sigma);
+            double above = NormalPoints.chance((bounds.high() - number.si()) / sigma);
+            double chance = below + chances[k][sample] * (above - below);
+            value = number.si()
+                    + sigma * NormalPoints.deviate(Math.max(Double.MIN_NORMAL, Math.min(1 - 0x1p-53, chance)));
+        }
+        return bounds.cut(value);
+    }
+
+    /** Whether the bounds are so far off that cutting there changes nothing. */
+    private static boolean far(Range bounds, double si, double sigma) {
+        double nearest = Math.min(si - bounds.low(), bounds.high() - si);
+        return nearest > 9 * sigma;
+    }
+
+    private Answer answer() {
+        List<List<Samples>> samples = new ArrayList<>();
+        for (OptionalDouble[][] car : figures) {
+            List<Samples> ofCar = new ArrayList<>();
+            for (OptionalDouble[] figure : car) {
+                ofCar.add(Samples.of(figure));
+            }
+            samples.add(ofCar);
+        }
+        List<Optional<Answers>> nominal = cars.stream()
+                .map(car -> Catalogue.build(car).value().map(question.trial()::ask))
+                .toList();
+        List<Left> left = new ArrayList<>();
+        List<Left> differences = new ArrayList<>();
+        for (int car = 0; car < cars.size(); car++) {
+            List<OptionalDouble> own = values(nominal.get(car));
+            left.add(new Left(spreads(samples.get(car), own), silent(car, car), chance(samples.get(car))));
+            if (car > 0) {
+                List<OptionalDouble> base = values(nominal.get(0));
+                List<Samples> apart = new ArrayList<>();
+                List<OptionalDouble> nominalApart = new ArrayList<>();
+                for (int k = 0; k < judged.size(); k++) {
+                    apart.add(samples.get(car).get(k).less(samples.get(0).get(k)));
+                    nominalApart.add(
+                            own.get(k).isPresent() && base.get(k).isPresent()
+                                    ? OptionalDouble.of(own.get(k).getAsDouble()
+                                            - base.get(k).getAsDouble())
+                                    : OptionalDouble.empty());
+                }
+                differences.add(new Left(spreads(apart, nominalApart), silent(0, car), OptionalDouble.empty()));
+            }
+        }
+        return new Answer(left, differences, measureNext(samples.get(0)));
+    }
+
+    private List<OptionalDouble> values(Optional<Answers> answers) {
+        return judged.stream()
+                .map(one -> answers.map(one::si).orElseGet(OptionalDouble::empty))
+                .toList();
+    }
+
+    /** Part of the samples in which one of two cars does not turn. */
+    private double silent(int one, int other) {
+        long silent = IntStream.range(0, question.samples())
+                .filter(i -> !(turns[one][i] && turns[other][i]))
+                .count();
+        return (double) silent / question.samples();
+    }
+
+    private OptionalDouble chance(List<Samples> figures) {
+        if (question.aim().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Aim aim = question.aim().get();
+        Samples figure = figures.get(0);
+        long met = IntStream.range(0, figure.size())
+                .filter(i -> figure.has(i) && aim.nearlyMet(figure.value(i)))
+                .count();
+        return OptionalDouble.of((double) met / figure.size());
+    }
+
+    private List<Spread> spreads(List<Samples> figures, List<OptionalDouble> nominal) {
+        return IntStream.range(0, judged.size())
+                .parallel()
+                .filter(k -> figures.get(k).count() > 1)
+                .mapToObj(k -> spread(judged.get(k), nominal.get(k), figures.get(k)))
+                .toList();
+    }
+
+    private Spread spread(Judged one, OptionalDouble nominal, Samples figure) {
+        double[] parts = figure.quantiles(LOW, 0.5, HIGH);
+        List<Spread.Cause> causes = new ArrayList<>();
+        for (int k = 0; k < inputs.size(); k++) {
+            FirstOrder.Share share = inputs.get(k).share(figure);
+            if (share.share() >= LEAST_SHARE && share.share() >= ERRORS * share.standardError()) {
+                causes.add(new Spread.Cause(tolerances.get(k), share.share(), share.standardError()));
+            }
+        }
+        causes.sort(Comparator.comparingDouble(cause -> -cause.share()));
+        double none = 1 - (double) figure.count() / figure.size();
+        return new Spread(one, nominal, parts[0], parts[2], parts[1], figure.standardDeviation(), none, causes);
+    }
+
+    /** What a better measurement of one input leaves of the first figure: its own line through the samples drawn in. */
+    private List<Measurement> measureNext(List<Samples> figures) {
+        if (figures.isEmpty() || figures.get(0).count() < 2) {
+            return List.of();
+        }
+        Samples first = figures.get(0);
+        double now = width(first.quantiles(LOW, HIGH));
+        List<Measurement> all = new ArrayList<>();
+        for (int k = 0; k < inputs.size(); k++) {
+            Tolerance tolerance = tolerances.get(k);
+            FirstOrder.Share share = inputs.get(k).share(first);
+            if (!tolerance.number().slot().how().isEmpty() && share.share() > ERRORS * share.standardError()) {
+                double better = Math.min(tolerance.number().usualTolerance(), BETTER * tolerance.halfWidth());
+                double less = better / tolerance.halfWidth() - 1;
+                double[] line = inputs.get(k).line(first);
+                for (int i = 0; i < line.length; i++) {
+                    line[i] *= less;
+                }
+                double[] after = first.plus(line).quantiles(LOW, HIGH);
+                if (width(after) < now) {
+                    all.add(new Measurement(tolerance, better, after[0], after[1]));
+                }
+            }
+        }
+        return all.stream()
+                .sorted(Comparator.comparingDouble(one -> one.high() - one.low()))
+                .limit(MEASUREMENTS)
+                .toList();
+    }
+
+    private static double width(double[] ends) {
+        return ends[1] - ends[0];
+    }
+}

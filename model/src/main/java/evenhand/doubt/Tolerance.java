@@ -1,0 +1,55 @@
+package evenhand.doubt;
+
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Entries;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How far one number of a car may be off: the half-width that holds twenty to one, two standard deviations of a normal law.
+ *
+ * @param number as it is in the first car that has it
+ * @param halfWidth there, SI
+ */
+public record Tolerance(Adjustable number, double halfWidth) {
+    /** Where no tolerance is given. */
+    public enum Unsaid {
+        /** What a workshop's usual measurement leaves. */
+        AS_A_WORKSHOP_MEASURES,
+        EXACT
+    }
+
+    public String path() {
+        return number.path();
+    }
+
+    /**
+     * The half-width of a number, SI: what the person gave; else of an estimate its own, and of a measured value that of a
+     * workshop's usual measurement, unless such values are to be taken as exact. Defaults are exact: nobody measured them.
+     */
+    public static double of(Adjustable number, Unsaid unsaid) {
+        if (number.origin() == Adjustable.Origin.DEFAULT) {
+            return 0;
+        }
+        if (number.tolerance() > 0 || number.origin() == Adjustable.Origin.ESTIMATED) {
+            return number.tolerance();
+        }
+        return unsaid == Unsaid.EXACT ? 0 : number.usualTolerance();
+    }
+
+    /** Every number of some cars that may be off, once each. */
+    static List<Tolerance> all(List<Entries> cars, Unsaid unsaid) {
+        Map<String, Tolerance> all = new LinkedHashMap<>();
+        for (Entries car : cars) {
+            for (Adjustable number : Catalogue.adjustments(car)) {
+                double halfWidth = of(number, unsaid);
+                if (halfWidth > 0) {
+                    all.putIfAbsent(number.path(), new Tolerance(number, halfWidth));
+                }
+            }
+        }
+        return List.copyOf(all.values());
+    }
+}
