@@ -14,8 +14,9 @@ import java.util.Map;
  * @param err standard error: problems, one line each
  * @param colour whether standard output is a terminal that may have colours
  * @param columns width of the terminal
+ * @param watched whether standard error is a terminal, where progress may be shown
  */
-record Console(OutputStream out, OutputStream err, boolean colour, int columns) {
+record Console(OutputStream out, OutputStream err, boolean colour, int columns, boolean watched) {
     private static final int USUAL_COLUMNS = 100;
     private static final int FEWEST_COLUMNS = 60;
     private static final int MOST_COLUMNS = 160;
@@ -31,10 +32,16 @@ record Console(OutputStream out, OutputStream err, boolean colour, int columns) 
 
     /** The console of the process; {@code environment} may say NO_COLOR, TERM and COLUMNS. */
     static Console of(OutputStream out, OutputStream err, boolean terminal, Map<String, String> environment) {
+        return of(out, err, terminal, false, environment);
+    }
+
+    /** The same, with somebody watching standard error or not. */
+    static Console of(
+            OutputStream out, OutputStream err, boolean terminal, boolean watched, Map<String, String> environment) {
         boolean colour = terminal
                 && environment.getOrDefault("NO_COLOR", "").isEmpty()
                 && !environment.getOrDefault("TERM", "").equals("dumb");
-        return new Console(out, err, colour, columns(environment.getOrDefault("COLUMNS", "")));
+        return new Console(out, err, colour, columns(environment.getOrDefault("COLUMNS", "")), watched);
     }
 
     private static int columns(String text) {
@@ -69,6 +76,16 @@ record Console(OutputStream out, OutputStream err, boolean colour, int columns) 
             err.flush();
         } catch (IOException e) {
             // There is no place left to say so; the exit status still does.
+        }
+    }
+
+    /** Shows a text in place of the one before, on the terminal that standard error is. */
+    void progress(String text) {
+        try {
+            err.write(("\r\u001b[K" + text).getBytes(StandardCharsets.UTF_8));
+            err.flush();
+        } catch (IOException e) {
+            // Nobody watches any more.
         }
     }
 

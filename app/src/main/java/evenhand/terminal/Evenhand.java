@@ -2,7 +2,10 @@ package evenhand.terminal;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -60,6 +63,7 @@ public final class Evenhand {
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
                 onTerminal(),
+                isWatched(),
                 System.getenv());
         System.exit(run(console, args).code());
     }
@@ -75,6 +79,16 @@ public final class Evenhand {
             return Boolean.TRUE.equals(
                     java.io.Console.class.getMethod("isTerminal").invoke(console));
         } catch (ReflectiveOperationException e) {
+            return false;
+        }
+    }
+
+    /** Whether standard error is a terminal: Java does not tell, the system does where it has such a folder. */
+    private static boolean isWatched() {
+        try {
+            String target = Files.readSymbolicLink(Path.of("/proc/self/fd/2")).toString();
+            return target.startsWith("/dev/pts/") || target.startsWith("/dev/tty");
+        } catch (IOException | UnsupportedOperationException e) {
             return false;
         }
     }
@@ -103,6 +117,7 @@ public final class Evenhand {
                 .addSubcommand(new CompareCommand())
                 .addSubcommand(new EffectsCommand())
                 .addSubcommand(new FindCommand())
+                .addSubcommand(new DoubtCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @

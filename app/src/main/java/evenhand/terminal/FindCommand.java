@@ -128,6 +128,9 @@ final class FindCommand implements Asked {
             description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
     private String turn = "left";
 
+    @Mixin
+    private final LoadOption load = new LoadOption();
+
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
     private boolean json;
 
@@ -149,7 +152,7 @@ final class FindCommand implements Asked {
             keeps.add(aim("--keep", text));
         }
         contradictions(aim, keeps);
-        Trial trial = trial(aim, keeps);
+        Trial asWeighed = trial(aim, keeps);
         if (froms.size() != paths.size() || tos.size() != paths.size()) {
             throw new Mistake("each --change needs its --from and its --to: there are " + paths.size() + " changes, "
                     + froms.size() + " --from and " + tos.size() + " --to");
@@ -159,6 +162,7 @@ final class FindCommand implements Asked {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
+        Trial trial = asWeighed.with(load.of(scenario));
         Setup setup = setupName.isPresent()
                 ? SoundScenario.choose(scenario, List.of(setupName.get())).get(0)
                 : scenario.setups().get(0);
@@ -178,14 +182,14 @@ final class FindCommand implements Asked {
             save(scenario, setup, finding, saveAs.get(), console);
         }
         if (json) {
-            console.answer(FindJson.write(scenario, setup, finding));
+            console.answer(FindJson.write(scenario, trial, setup, finding));
         } else if (csv) {
             if (finding instanceof Finding.NoValue none) {
                 console.complain("evenhand find: no answer for \"" + setup.name() + "\": " + none.text());
             }
             console.answer(FindCsv.write(setup, finding, shown));
         } else {
-            console.answer(new FindTables(console, shown).write(scenario, setup, finding));
+            console.answer(new FindTables(console, shown).write(scenario, trial, setup, finding));
         }
         return met(finding) ? Status.DONE : Status.NO_ANSWER;
     }
@@ -223,7 +227,7 @@ final class FindCommand implements Asked {
                 .flatMap(one -> one.judged().pace().stream().boxed())
                 .distinct()
                 .toList();
-        return new Trial(paces, OptionText.radius(radius), OptionText.direction(turn));
+        return new Trial(paces, OptionText.radius(radius), OptionText.direction(turn), Optional.empty());
     }
 
     private List<Span> spans(Setup setup) throws Mistake {

@@ -3,6 +3,7 @@ package evenhand.terminal;
 import com.fasterxml.jackson.core.JsonGenerator;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
+import evenhand.answers.Trial;
 import evenhand.choice.Finding;
 import evenhand.choice.Span;
 import evenhand.scenario.Scenario;
@@ -19,9 +20,9 @@ import java.util.OptionalDouble;
 final class FindJson {
     private FindJson() {}
 
-    static byte[] write(Scenario scenario, Setup setup, Finding finding) {
+    static byte[] write(Scenario scenario, Trial trial, Setup setup, Finding finding) {
         return JsonText.of("find", json -> {
-            json.writeStringField("scenario", scenario.title());
+            SetupJson.scenario(json, scenario, trial.load());
             json.writeStringField("setup", setup.name());
             if (finding instanceof Finding.One one) {
                 json.writeStringField("change", one.change().path());

@@ -1,6 +1,7 @@
 package evenhand.terminal;
 
 import evenhand.answers.Criterion;
+import evenhand.answers.Trial;
 import evenhand.catalogue.Adjustable;
 import evenhand.choice.Finding;
 import evenhand.quantity.Unit;
@@ -9,6 +10,7 @@ import evenhand.scenario.Setup;
 import evenhand.words.ChangeWords;
 import evenhand.words.FindWords;
 import evenhand.words.JudgedWords;
+import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.List;
@@ -27,8 +29,10 @@ final class FindTables {
         this.units = units;
     }
 
-    String write(Scenario scenario, Setup setup, Finding finding) {
-        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append("\n\n");
+    String write(Scenario scenario, Trial trial, Setup setup, Finding finding) {
+        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
+        trial.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
+        text.append('\n');
         text.append(Paint.bold(Console.oneLine(setup.name()), console)).append('\n');
         for (String sentence : FindWords.of(finding, units)) {
             Paragraph.append(text, "  ", sentence, console.columns());

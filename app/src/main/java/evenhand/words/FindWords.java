@@ -40,7 +40,7 @@ public final class FindWords {
         return Numbers.significant(unit.fromSi(si), VALUE_DIGITS) + (symbol.isEmpty() ? "" : " " + symbol);
     }
 
-    private static Unit unit(Adjustable adjustable, Units units) {
+    static Unit unit(Adjustable adjustable, Units units) {
         return adjustable.dimension() == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(adjustable.dimension());
     }
 

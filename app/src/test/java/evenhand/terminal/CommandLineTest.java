@@ -154,7 +154,7 @@ class CommandLineTest {
 
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Evenhand.run(
-                new Console(out, OutputStream.nullOutputStream(), true, 100),
+                new Console(out, OutputStream.nullOutputStream(), true, 100, false),
                 "balance",
                 Run.car(folder).toString());
         String coloured = out.toString(StandardCharsets.UTF_8);

@@ -11,6 +11,7 @@ import evenhand.catalogue.Deviation;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Range;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -94,13 +95,16 @@ public final class Doubt {
         this.cars = cars;
         this.question = question;
         judged = inOrder(question);
-        tolerances = Tolerance.all(cars, question.unsaid());
+        tolerances = byInfluence();
         for (int k = 0; k < tolerances.size(); k++) {
             places.put(tolerances.get(k).path(), k);
         }
         int n = question.samples();
-        chances = new double[tolerances.size()][n];
-        deviates = new double[tolerances.size()][n];
+        chances = NormalPoints.chances(tolerances.size(), n, question.seed());
+        deviates = Arrays.stream(chances)
+                .parallel()
+                .map(row -> Arrays.stream(row).map(NormalPoints::deviate).toArray())
+                .toArray(double[][]::new);
         figures = new OptionalDouble[cars.size()][judged.size()][n];
         turns = new boolean[cars.size()][n];
         sample();
@@ -129,10 +133,45 @@ public final class Doubt {
         return new Doubt(List.copyOf(cars), question).answer();
     }
 
+    /** Every number that may be off, those first whose standard deviation moves the first car's figures most. */
+    private List<Tolerance> byInfluence() {
+        List<Tolerance> all = Tolerance.all(cars, question.unsaid());
+        Entries car = cars.get(0);
+        Optional<Answers> nominal = Catalogue.build(car).value().map(question.trial()::ask);
+        Map<Tolerance, Double> influence = new HashMap<>();
+        List<Double> sizes = all.parallelStream()
+                .map(one -> nominal.map(answers -> influence(car, one, answers)).orElse(0.0))
+                .toList();
+        for (int k = 0; k < sizes.size(); k++) {
+            influence.put(all.get(k), sizes.get(k));
+        }
+        return all.stream()
+                .sorted(Comparator.comparingDouble(one -> -influence.getOrDefault(one, 0.0)))
+                .toList();
+    }
+
+    /** What one standard deviation of a number moves, in what is noticeable. */
+    private double influence(Entries car, Tolerance one, Answers nominal) {
+        Deviation deviation = number -> number.path().equals(one.path())
+                ? number.slot().bounds().cut(number.si() + one.halfWidth() / 2)
+                : number.si();
+        Optional<Answers> off = Catalogue.build(car, deviation).value().map(question.trial()::ask);
+        double largest = 0;
+        for (Judged figure : judged) {
+            OptionalDouble now = figure.si(nominal);
+            OptionalDouble then = off.map(figure::si).orElseGet(OptionalDouble::empty);
+            if (now.isPresent() && then.isPresent()) {
+                double move = Math.abs(then.getAsDouble() - now.getAsDouble())
+                        / figure.criterion().noticeable();
+                largest = Math.max(largest, move);
+            }
+        }
+        return largest;
+    }
+
     private void sample() {
         int n = question.samples();
         int chunks = (n + CHUNK - 1) / CHUNK;
-        NormalPoints points = new NormalPoints(tolerances.size(), question.seed());
         AtomicInteger done = new AtomicInteger();
         AtomicBoolean stopped = new AtomicBoolean();
         IntStream.range(0, chunks).parallel().forEach(chunk -> {
@@ -141,9 +180,8 @@ public final class Doubt {
             }
             int first = chunk * CHUNK;
             int count = Math.min(CHUNK, n - first);
-            double[][] drawn = points.chances(first, count);
             for (int i = 0; i < count; i++) {
-                take(first + i, drawn[i]);
+                take(first + i);
             }
             if (!question.progress().at(done.addAndGet(count), n)) {
                 stopped.set(true);
@@ -154,11 +192,7 @@ public final class Doubt {
         }
     }
 
-    private void take(int sample, double[] drawn) {
-        for (int k = 0; k < drawn.length; k++) {
-            chances[k][sample] = drawn[k];
-            deviates[k][sample] = NormalPoints.deviate(drawn[k]);
-        }
+    private void take(int sample) {
         Deviation deviation = number -> deviated(number, sample);
         for (int car = 0; car < cars.size(); car++) {
             Optional<Car> built = Catalogue.build(cars.get(car), deviation).value();
@@ -185,8 +219,7 @@ public final class Doubt {
             double below = NormalPoints.chance((bounds.low() - number.si()) / sigma);
             double above = NormalPoints.chance((bounds.high() - number.si()) / sigma);
             double chance = below + chances[k][sample] * (above - below);
-            value = number.si()
-                    + sigma * NormalPoints.deviate(Math.max(Double.MIN_NORMAL, Math.min(1 - 0x1p-53, chance)));
+            value = number.si() + sigma * NormalPoints.deviate(NormalPoints.inside(chance));
         }
         return bounds.cut(value);
     }

@@ -1,48 +1,60 @@
 package evenhand.doubt;
 
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 
 /**
- * Points that fill a cube of chances evenly: the Sobol' sequence, shifted by a seed and wrapped round. Any point can be had by its
- * number, so the same seed gives the same points in whatever order and on however many threads.
+ * Points that fill a cube of chances evenly. The first dimensions, which should be those that matter, have the Sobol' sequence,
+ * shifted by the seed and wrapped round: it is even in all of them together. In many dimensions and with few points it is not, and
+ * makes inputs look alike that are none; so each further dimension is cut in as many slices as there are points, and the slices
+ * are dealt out at random: even in each alone, and by chance in all together.
  *
- * <p>Sources: Joe &amp; Kuo 2008 (direction numbers, as Apache Commons Math has them); Cranley &amp; Patterson 1976 (shift).
+ * <p>Sources: Sobol' 1967 with direction numbers of Joe &amp; Kuo 2008, as Apache Commons Math has them; Cranley &amp; Patterson
+ * 1976 (shift); McKay, Beckman &amp; Conover 1979 (slices: Latin hypercube).
  */
 final class NormalPoints {
+    /** In more dimensions a few hundred points of the sequence are no longer even two by two. */
+    static final int TOGETHER = 12;
+
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
-    /** The sequence is known up to so many dimensions; further ones are plain random. */
-    private static final int MOST_DIMENSIONS = 1000;
 
-    private final int dimensions;
-    private final long seed;
-    private final double[] shift;
+    private NormalPoints() {}
 
-    NormalPoints(int dimensions, long seed) {
-        this.dimensions = dimensions;
-        this.seed = seed;
+    /** Chances in (0, 1), a row for each dimension and a column for each point; the same for the same seed. */
+    static double[][] chances(int dimensions, int points, long seed) {
+        double[][] chances = new double[dimensions][points];
         SplittableRandom random = new SplittableRandom(seed);
-        shift = random.doubles(dimensions).toArray();
-    }
-
-    /** Chances in (0, 1) of some points in a row, a row each. */
-    double[][] chances(int first, int count) {
-        int even = Math.min(dimensions, MOST_DIMENSIONS);
-        double[][] points = new double[count][dimensions];
-        SobolSequenceGenerator sobol = new SobolSequenceGenerator(Math.max(1, even));
-        for (int i = 0; i < count; i++) {
-            double[] even1 = i == 0 ? sobol.skipTo(first) : sobol.nextVector();
-            SplittableRandom random = new SplittableRandom(seed * 31 + first + i);
-            for (int k = 0; k < dimensions; k++) {
-                double chance = k < even ? (even1[k] + shift[k]) % 1 : random.nextDouble();
-                points[i][k] = Math.max(Double.MIN_NORMAL, Math.min(1 - 0x1p-53, chance));
+        int together = Math.min(dimensions, TOGETHER);
+        if (together > 0) {
+            double[] shift = random.doubles(together).toArray();
+            SobolSequenceGenerator sobol = new SobolSequenceGenerator(together);
+            for (int i = 0; i < points; i++) {
+                double[] point = sobol.nextVector();
+                for (int k = 0; k < together; k++) {
+                    chances[k][i] = inside((point[k] + shift[k]) % 1);
+                }
             }
         }
-        return points;
+        for (int k = together; k < dimensions; k++) {
+            int[] slices = IntStream.range(0, points).toArray();
+            for (int i = points - 1; i >= 0; i--) {
+                int other = random.nextInt(i + 1);
+                int slice = slices[other];
+                slices[other] = slices[i];
+                chances[k][i] = inside((slice + random.nextDouble()) / points);
+            }
+        }
+        return chances;
     }
 
-    /** The standard normal deviate that is exceeded with one less this chance. */
+    /** No chance is 0 or 1, whose deviates are infinite. */
+    static double inside(double chance) {
+        return Math.max(Double.MIN_NORMAL, Math.min(1 - 0x1p-53, chance));
+    }
+
+    /** The standard normal deviate below which another stays with this chance. */
     static double deviate(double chance) {
         return NORMAL.inverseCumulativeProbability(chance);
     }

@@ -1,0 +1,105 @@
+package evenhand.terminal;
+
+import evenhand.answers.Criterion;
+import evenhand.doubt.Doubt;
+import evenhand.doubt.Spread;
+import evenhand.quantity.Unit;
+import evenhand.words.AimText;
+import evenhand.words.ChangeWords;
+import evenhand.words.DoubtWords;
+import evenhand.words.JudgedWords;
+import evenhand.words.LoadWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.List;
+import java.util.Optional;
+
+/** The answers of {@code doubt} for people: first what is sure of the differences, then every interval and its cause. */
+final class DoubtTables {
+    private final Console console;
+    private final Units units;
+    private final StringBuilder text = new StringBuilder();
+
+    DoubtTables(Console console, Units units) {
+        this.console = console;
+        this.units = units;
+    }
+
+    String write(Doubted doubted) {
+        text.append(Paint.bold(Console.oneLine(doubted.scenario().title()), console))
+                .append('\n');
+        doubted.trial()
+                .load()
+                .ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
+        if (doubted.answer().isEmpty()) {
+            return text.toString();
+        }
+        Doubt.Answer answer = doubted.answer().get();
+        Optional<String> aim = doubted.aim().map(one -> "\"" + AimText.write(one, units) + "\"");
+        for (int i = 0; i < answer.cars().size(); i++) {
+            heading(doubted.answered().get(i).name());
+            Doubt.Left left = answer.cars().get(i);
+            sentences(DoubtWords.alone(left, aim, units));
+            text.append('\n').append(table(left, false).text(console));
+        }
+        String base = doubted.answered().get(0).name();
+        for (int i = 0; i < answer.differences().size(); i++) {
+            String name = doubted.answered().get(i + 1).name();
+            heading(name + ", compared with " + base);
+            Doubt.Left left = answer.differences().get(i);
+            sentences(DoubtWords.apart(name, base, left, answer.cars().get(i + 1), units));
+            text.append('\n').append(table(left, true).text(console));
+        }
+        if (!answer.cars().get(0).spreads().isEmpty()) {
+            heading("Measure next");
+            sentences(DoubtWords.measureNext(
+                    answer.measureNext(), answer.cars().get(0).spreads().get(0), units));
+        }
+        return text.toString();
+    }
+
+    private void heading(String words) {
+        text.append('\n').append(Paint.bold(Console.oneLine(words), console)).append('\n');
+    }
+
+    private void sentences(List<String> sentences) {
+        for (String sentence : sentences) {
+            Paragraph.append(text, "  ", sentence, console.columns());
+        }
+    }
+
+    private Table table(Doubt.Left left, boolean difference) {
+        Table table = new Table(List.of(difference ? "difference" : "answer", "from", "to", "most from"));
+        String before = "";
+        for (Spread spread : left.spreads()) {
+            String pace = JudgedWords.pace(spread.judged());
+            if (!pace.equals(before)) {
+                table.heading("A" + pace.substring(1));
+                before = pace;
+            }
+            Criterion criterion = spread.judged().criterion();
+            Unit unit = units.of(criterion.dimension());
+            table.row(
+                    criterion.name(),
+                    unit.symbol(),
+                    List.of(
+                            spread.nominal().isPresent()
+                                    ? number(unit.fromSi(spread.nominal().getAsDouble()), criterion, difference)
+                                    : "–",
+                            number(unit.fromSi(spread.low()), criterion, difference),
+                            number(unit.fromSi(spread.high()), criterion, difference),
+                            spread.causes().isEmpty()
+                                    ? "–"
+                                    : cause(spread.causes().get(0))));
+        }
+        return table;
+    }
+
+    private static String cause(Spread.Cause cause) {
+        return ChangeWords.name(cause.path()) + " " + Numbers.fixed(100 * cause.share(), 0) + " %";
+    }
+
+    private static String number(double value, Criterion criterion, boolean signed) {
+        return signed ? Numbers.signed(value, criterion.digits()) : Numbers.fixed(value, criterion.digits());
+    }
+}

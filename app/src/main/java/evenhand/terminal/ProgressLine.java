@@ -1,0 +1,33 @@
+package evenhand.terminal;
+
+import evenhand.doubt.Progress;
+
+/** How far long work has come, on one line of the terminal that is wiped at the end; nothing where nobody watches. */
+final class ProgressLine implements Progress, AutoCloseable {
+    private final Console console;
+    private final String work;
+    private int shown = -1;
+
+    /** @param work what is done, such as "asking cars" */
+    ProgressLine(Console console, String work) {
+        this.console = console;
+        this.work = work;
+    }
+
+    @Override
+    public synchronized boolean at(int done, int of) {
+        int part = (int) (100L * done / of);
+        if (console.watched() && part > shown) {
+            shown = part;
+            console.progress(work + ": " + part + " %");
+        }
+        return true;
+    }
+
+    @Override
+    public synchronized void close() {
+        if (shown >= 0) {
+            console.progress("");
+        }
+    }
+}
