@@ -44,6 +44,7 @@ public final class AxleSuspension {
     private final double armByHeight; // its change per height, −tan(lean)
     private final double leftRest; // load of the left spring at rest, N
     private final double rightRest;
+    private final double standsOnStop; // load of one bump stop at rest, N
     private final double bar; // N·m/rad
     private final double bumpArm; // half the base of the bump stops, m
     private final double bumpGap;
@@ -78,7 +79,7 @@ public final class AxleSuspension {
 
         stopForce = 0;
         bump(-bumpGap);
-        double standsOnStop = stopForce;
+        standsOnStop = stopForce;
         droop(0);
         double hangsOnStop = stopForce; // below zero: it holds the body down, and the springs carry more
         leftRest = left - standsOnStop - hangsOnStop;
@@ -148,6 +149,11 @@ public final class AxleSuspension {
     /** Load on the springs of one side at rest, N; below zero where a stop would carry more than there is. */
     public double springLoadAtRest(boolean left) {
         return left ? leftRest : rightRest;
+    }
+
+    /** Load on the bump stop of one side at rest, N: zero while there is a gap. */
+    public double stopLoadAtRest() {
+        return standsOnStop;
     }
 
     /**

@@ -25,6 +25,91 @@ public final class RoadCars {
         return new RoadCars(seed).car(false);
     }
 
+    /** The car of {@link #any} with dampers at both ends, and at times metal stops; its other numbers are the same. */
+    public static Car damped(long seed) {
+        Car car = any(seed);
+        RoadCars more = new RoadCars(seed ^ 0x5DEECE66DL);
+        return new Car(
+                car.weights(),
+                car.wheelbase(),
+                car.cgHeight(),
+                car.chassisTorsionalStiffness(),
+                car.steering(),
+                car.air(),
+                car.rollingResistance(),
+                more.damped(car, End.FRONT),
+                more.damped(car, End.REAR),
+                car.drive(),
+                more.chance(0.3)
+                        ? OptionalDouble.of(car.weights().mass() * more.between(1.0, 1.9))
+                        : OptionalDouble.empty());
+    }
+
+    private Axle damped(Car car, End end) {
+        Axle axle = car.axle(end);
+        double mass = (car.staticLoad(end, true) + car.staticLoad(end, false)) / 2 / Weights.GRAVITY
+                - axle.unsprung().mass() / 2;
+        boolean leans = axle instanceof Axle.Live && chance(0.6);
+        double ratio = between(0.55, 0.98);
+        double lean = Math.toRadians(between(0, 30));
+        double square = leans ? Math.cos(lean) * Math.cos(lean) : ratio * ratio;
+        double slow = 2 * mass * 2 * Math.PI * 1.4 * between(0.15, 0.6) / square;
+        double stiffer = between(1, 3); // rebound over bump
+        Damper damper = new Damper(
+                leans ? OptionalDouble.empty() : OptionalDouble.of(ratio),
+                leans ? OptionalDouble.of(lean) : OptionalDouble.empty(),
+                axle instanceof Axle.Live ? OptionalDouble.of(between(0.8, 1.05)) : OptionalDouble.empty(),
+                Optional.of(new Damper.Forces(
+                        digressive(2 * slow / (1 + stiffer)), digressive(2 * slow * stiffer / (1 + stiffer)))),
+                List.of(),
+                Optional.empty());
+        Stops stops = chance(0.5)
+                ? new Stops(
+                        axle.stops().bump(),
+                        axle.stops().droop(),
+                        Optional.of(new Stops.Metal(between(0.07, 0.11), OptionalDouble.empty())))
+                : axle.stops();
+        OptionalDouble inertia =
+                chance(0.3) ? OptionalDouble.of(axle.unsprung().mass() * between(0.2, 0.4)) : OptionalDouble.empty();
+        if (axle instanceof Axle.Independent wheels) {
+            return new Axle.Independent(
+                    wheels.track(),
+                    wheels.unsprung(),
+                    wheels.rollCentre(),
+                    wheels.spring(),
+                    wheels.bar(),
+                    stops,
+                    Optional.of(damper),
+                    wheels.lowered(),
+                    wheels.rollCamber(),
+                    wheels.alignment(),
+                    wheels.tyre(),
+                    inertia);
+        }
+        Axle.Live live = (Axle.Live) axle;
+        return new Axle.Live(
+                live.track(),
+                live.unsprung(),
+                live.lateralLocator(),
+                live.spring(),
+                live.bar(),
+                stops,
+                Optional.of(damper),
+                live.lowered(),
+                live.alignment(),
+                live.tyre(),
+                inertia);
+    }
+
+    /** Full slope up to 0.1 m/s, then less. */
+    private Curve digressive(double slope) {
+        double fast = between(0.3, 0.8) * slope;
+        return new Curve(List.of(
+                new Curve.Point(0, 0),
+                new Curve.Point(0.1, 0.1 * slope),
+                new Curve.Point(0.6, 0.1 * slope + 0.5 * fast)));
+    }
+
     private double between(double low, double high) {
         return low + (high - low) * random.nextDouble();
     }
