@@ -46,4 +46,10 @@ public record Setup(
                         Catalogue.workedOut(car).stream())
                 .toList();
     }
+
+    /** The same with what only the ride needs and estimates. */
+    public List<Adjustable> estimatedForRide() {
+        return Stream.concat(estimated().stream(), Catalogue.estimatedForRide(car).stream())
+                .toList();
+    }
 }

@@ -5,16 +5,12 @@ import evenhand.answers.HandSumFigures;
 import evenhand.answers.Trial;
 import evenhand.answers.TurnFigures;
 import evenhand.car.LoadCase;
-import evenhand.catalogue.Adjustable;
 import evenhand.handsums.HandSums;
 import evenhand.handsums.UndersteerBudget;
 import evenhand.quantity.Dimension;
-import evenhand.quantity.Quantity;
-import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.scenario.Warning;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
@@ -29,9 +25,7 @@ import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -39,9 +33,6 @@ import java.util.function.Function;
 /** The answers of {@code balance} for people: set-ups side by side, then in words. */
 final class BalanceTables {
     private static final String NOTHING = "–";
-
-    /** Two values closer than this are one. */
-    private static final double SAME = 1e-9;
 
     private static final List<Figure<TurnRow>> AT_A_PACE = List.of(
             TurnFigures.UNDERSTEER_GRADIENT,
@@ -95,8 +86,10 @@ final class BalanceTables {
         }
         words(answers, trial.load());
         events(turned);
-        estimated(answers);
-        warnings(answers);
+        SetupNotes notes = new SetupNotes(text, console, units);
+        List<Setup> setups = answers.stream().map(SetupAnswer::setup).toList();
+        notes.estimated(setups, Setup::estimated);
+        notes.warnings(setups);
         return text.toString();
     }
 
@@ -273,64 +266,5 @@ final class BalanceTables {
                 Paragraph.append(text, "    " + at + " g  ", EventWords.happening(event), console.columns());
             }
         }
-    }
-
-    private void estimated(List<SetupAnswer> answers) {
-        Map<String, List<String>> lines = new LinkedHashMap<>();
-        for (SetupAnswer answer : answers) {
-            Setup setup = answer.setup();
-            for (Adjustable value : setup.estimated()) {
-                String line = value.path() + ": " + shown(value) + ", " + ruleAlone(value);
-                lines.computeIfAbsent(line, key -> new ArrayList<>()).add(setup.name());
-            }
-        }
-        list("Estimated, not measured", lines, answers.size(), false);
-    }
-
-    /** The rule without the value, where it opens with it. */
-    private static String ruleAlone(Adjustable value) {
-        String rule = value.rule();
-        int comma = rule.indexOf(", ");
-        if (comma < 0) {
-            return rule;
-        }
-        try {
-            double opens =
-                    Quantity.parse(rule.substring(0, comma), value.dimension()).si();
-            return Math.abs(opens - value.si()) < SAME * Math.abs(opens) ? rule.substring(comma + 2) : rule;
-        } catch (QuantityException e) {
-            return rule; // it opens with words
-        }
-    }
-
-    private String shown(Adjustable value) {
-        Unit unit = value.dimension() == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(value.dimension());
-        String symbol = unit.symbol();
-        return Numbers.significant(unit.fromSi(value.si()), 4) + (symbol.isEmpty() ? "" : " " + symbol);
-    }
-
-    private void warnings(List<SetupAnswer> answers) {
-        Map<String, List<String>> lines = new LinkedHashMap<>();
-        for (SetupAnswer answer : answers) {
-            Setup setup = answer.setup();
-            for (Warning warning : setup.warnings()) {
-                lines.computeIfAbsent(warning.where() + ": " + warning.what(), key -> new ArrayList<>())
-                        .add(setup.name());
-            }
-        }
-        list("Warnings", lines, answers.size(), true);
-    }
-
-    /** Lines, each with the set-ups that it holds for where it does not hold for all. */
-    private void list(String heading, Map<String, List<String>> lines, int setups, boolean warning) {
-        if (lines.isEmpty()) {
-            return;
-        }
-        String painted = warning ? Paint.warning(heading, console) : Paint.bold(heading, console);
-        text.append('\n').append(painted).append('\n');
-        lines.forEach((line, names) -> {
-            String whose = names.size() < setups ? " (" + String.join(", ", names) + ")" : "";
-            Paragraph.append(text, "  ", line + whose, console.columns());
-        });
     }
 }

@@ -118,6 +118,7 @@ public final class Evenhand {
                 .addSubcommand(new EffectsCommand())
                 .addSubcommand(new FindCommand())
                 .addSubcommand(new DoubtCommand())
+                .addSubcommand(new RideCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @

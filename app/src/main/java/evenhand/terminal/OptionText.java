@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import evenhand.words.Units;
 import java.nio.file.InvalidPathException;
@@ -17,6 +18,11 @@ final class OptionText {
     private static final double LEAST_RADIUS = 4;
     /** On wider circles the road is straight. m */
     private static final double GREATEST_RADIUS = 1e6;
+
+    /** Slower, a road is no road. m/s */
+    private static final double LEAST_SPEED = Unit.of("km/h").toSi(1);
+
+    private static final double GREATEST_SPEED = Unit.of("km/h").toSi(400);
 
     private OptionText() {}
 
@@ -53,6 +59,15 @@ final class OptionText {
                     + (inFeet(text) ? "\"13.2 ft\" and \"3280000 ft\"" : "\"4 m\" and \"1000000 m\""));
         }
         return radius;
+    }
+
+    /** A speed of travel, m/s. */
+    static double speed(String text) throws Mistake {
+        double speed = quantity("--speed", text, Dimension.SPEED, 1e6, "\"80 km/h\" or \"50 mph\"");
+        if (speed < LEAST_SPEED || speed > GREATEST_SPEED) {
+            throw new Mistake("--speed \"" + text + "\": must lie between \"1 km/h\" and \"400 km/h\"");
+        }
+        return speed;
     }
 
     private static boolean inFeet(String text) {

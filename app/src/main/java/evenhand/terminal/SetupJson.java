@@ -24,14 +24,23 @@ final class SetupJson {
     }
 
     static void noAnswer(JsonGenerator json, TurnAnswer.Reason reason, String text) throws IOException {
+        noAnswer(json, reason.key(), text);
+    }
+
+    static void noAnswer(JsonGenerator json, String reason, String text) throws IOException {
         json.writeObjectFieldStart("noAnswer");
-        json.writeStringField("reason", reason.key());
+        json.writeStringField("reason", reason);
         json.writeStringField("text", text);
         json.writeEndObject();
     }
 
     static void estimatedAndWarnings(JsonGenerator json, Setup setup) throws IOException {
-        List<Adjustable> estimated = setup.estimated();
+        estimatedAndWarnings(json, setup, setup.estimated(), List.of());
+    }
+
+    /** The same where more was estimated, or where the answer itself warns. */
+    static void estimatedAndWarnings(
+            JsonGenerator json, Setup setup, List<Adjustable> estimated, List<String> ownWarnings) throws IOException {
         if (!estimated.isEmpty()) {
             json.writeArrayFieldStart("estimated");
             for (Adjustable value : estimated) {
@@ -43,8 +52,11 @@ final class SetupJson {
             }
             json.writeEndArray();
         }
-        if (!setup.warnings().isEmpty()) {
+        if (!setup.warnings().isEmpty() || !ownWarnings.isEmpty()) {
             json.writeArrayFieldStart("warnings");
+            for (String warning : ownWarnings) {
+                json.writeString(warning);
+            }
             for (Warning warning : setup.warnings()) {
                 json.writeString(warning.where() + ": " + warning.what());
             }

@@ -18,6 +18,12 @@ public final class InertiaEstimate {
     public static final String ROLL_RULE =
             "from the unsprung mass: 60 % of it at the wheels, the rest spread evenly between them";
 
+    /** Half-width of the pitch estimate, two standard deviations, over its value. */
+    public static final double PITCH_TOLERANCE = 0.2;
+
+    /** The same of a live axle's roll inertia. */
+    public static final double ROLL_TOLERANCE = 0.3;
+
     private InertiaEstimate() {}
 
     /** Pitch inertia of the sprung mass about its own centre, kg·m²: that of the car, or 0.9·ms·as·bs. */

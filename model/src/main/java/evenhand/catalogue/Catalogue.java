@@ -4,6 +4,7 @@ import evenhand.car.Axle;
 import evenhand.car.Bar;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.InertiaEstimate;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
@@ -76,6 +77,35 @@ public final class Catalogue {
             }
         }
         return List.copyOf(worked);
+    }
+
+    /** What the ride estimates where it is not given: pitch inertia, and the roll inertia of live axles. */
+    public static List<Adjustable> estimatedForRide(Car car) {
+        List<Adjustable> estimated = new ArrayList<>();
+        if (car.pitchInertia().isEmpty()) {
+            estimated.add(inertia(
+                    "pitchInertia",
+                    CarCatalogue.PITCH_INERTIA,
+                    InertiaEstimate.pitch(car),
+                    InertiaEstimate.PITCH_TOLERANCE,
+                    InertiaEstimate.PITCH_RULE));
+        }
+        for (End end : End.values()) {
+            if (car.axle(end) instanceof Axle.Live live && live.rollInertia().isEmpty()) {
+                estimated.add(inertia(
+                        (end == End.FRONT ? "front" : "rear") + ".rollInertia",
+                        AxleCatalogue.ROLL_INERTIA,
+                        InertiaEstimate.roll(live),
+                        InertiaEstimate.ROLL_TOLERANCE,
+                        InertiaEstimate.ROLL_RULE));
+            }
+        }
+        return List.copyOf(estimated);
+    }
+
+    private static Adjustable inertia(String path, Slot<Double> slot, double si, double tolerance, String rule) {
+        return new Adjustable(
+                path, slot, si, tolerance * si, Adjustable.Origin.ESTIMATED, rule, Dimension.INERTIA.metric());
     }
 
     /**

@@ -44,10 +44,18 @@ public final class BodyOverHump {
      * @param speed m/s
      * @param peakAcceleration greatest size of the acceleration of the sprung centre of gravity, m/s²
      * @param pitchOver greatest pitch while it passes, nose up or down, rad
-     * @param pitchAfter pitch that is left when the rear wheels are over, greatest difference between nose up and nose
-     *     down, rad
+     * @param pitchAfter pitch that is left when the rear wheels are over, from nose up to nose down, rad
+     * @param bounceAfter up and down of the sprung centre of gravity that is left then, from top to bottom, m
+     * @param pitchOverBounce how much the body goes against itself at the axles for each part that it goes together:
+     *     pitch that is left times half the wheelbase, over bounce that is left
      */
-    public record Passage(double speed, double peakAcceleration, double pitchOver, double pitchAfter) {}
+    public record Passage(
+            double speed,
+            double peakAcceleration,
+            double pitchOver,
+            double pitchAfter,
+            double bounceAfter,
+            double pitchOverBounce) {}
 
     private BodyOverHump(Car car, Ride ride) {
         Car.Sprung sprung = car.sprung();
@@ -94,8 +102,10 @@ public final class BodyOverHump {
         java.util.Arrays.fill(state, 0);
         double peak = 0;
         double pitchOver = 0;
-        double up = Double.NEGATIVE_INFINITY;
-        double down = Double.POSITIVE_INFINITY;
+        double noseUp = Double.NEGATIVE_INFINITY;
+        double noseDown = Double.POSITIVE_INFINITY;
+        double top = Double.NEGATIVE_INFINITY;
+        double bottom = Double.POSITIVE_INFINITY;
         int passing = (int) Math.round(over / step);
         int steps = passing + (int) Math.ceil(AFTER / step);
         for (int i = 0; i < steps; i++) {
@@ -115,11 +125,15 @@ public final class BodyOverHump {
             if (i < passing) {
                 pitchOver = Math.max(pitchOver, Math.abs(state[2]));
             } else {
-                up = Math.max(up, state[2]);
-                down = Math.min(down, state[2]);
+                noseUp = Math.max(noseUp, state[2]);
+                noseDown = Math.min(noseDown, state[2]);
+                top = Math.max(top, state[0]);
+                bottom = Math.min(bottom, state[0]);
             }
         }
-        return new Passage(speed, peak, pitchOver, up - down);
+        double pitchAfter = noseUp - noseDown;
+        double bounceAfter = top - bottom;
+        return new Passage(speed, peak, pitchOver, pitchAfter, bounceAfter, pitchAfter * wheelbase / 2 / bounceAfter);
     }
 
     private void add(double weight, double part, double step, boolean first) {

@@ -31,6 +31,7 @@ class ArchitectureTest {
         "evenhand.load..",
         "evenhand.handsums..",
         "evenhand.turn..",
+        "evenhand.ride..",
         "evenhand.answers.."
     };
 
@@ -59,8 +60,11 @@ class ArchitectureTest {
     static final ArchRule theTurnUsesHandSumsAndSuspension = usesOnly("turn", "handsums", "suspension", "car", "tyre");
 
     @ArchTest
+    static final ArchRule theRideUsesTheSuspension = usesOnly("ride", "suspension", "car", "tyre");
+
+    @ArchTest
     static final ArchRule answersAskTheCarEveryQuestion =
-            usesOnly("answers", "turn", "load", "handsums", "suspension", "car", "tyre", "quantity");
+            usesOnly("answers", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
 
     @ArchTest
     static final ArchRule choosingAsksForAnswersAndNamesChanges =
@@ -69,7 +73,12 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule physicsDoesNotKnowItsDescription = noClasses()
             .that()
-            .resideInAnyPackage("evenhand.suspension..", "evenhand.load..", "evenhand.handsums..", "evenhand.turn..")
+            .resideInAnyPackage(
+                    "evenhand.suspension..",
+                    "evenhand.load..",
+                    "evenhand.handsums..",
+                    "evenhand.turn..",
+                    "evenhand.ride..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("evenhand.catalogue..", "evenhand.quantity..");

@@ -48,7 +48,23 @@ final class Evaluators {
             entry("friction ellipse", TurnEvaluators::frictionEllipse),
             entry("axle slips and limits", TurnEvaluators::axleSlipsAndLimits),
             entry("static stability factor", TurnEvaluators::staticStability),
-            entry("load transfer in the turn", TurnEvaluators::loadTransferInTheTurn));
+            entry("load transfer in the turn", TurnEvaluators::loadTransferInTheTurn),
+            entry("two masses", RideEvaluators::modes),
+            entry("eigenvalues", RideEvaluators::eigenvalues),
+            entry("wheel hop", RideEvaluators::wheelHop),
+            entry("invariant points", RideEvaluators::invariantPoints),
+            entry("white noise", RideEvaluators::whiteNoise),
+            entry("best dampers", RideEvaluators::bestDampers),
+            entry("road classes", RideEvaluators::roadClasses),
+            entry("comfort weighting", RideEvaluators::weighting),
+            entry("comfort bands", RideEvaluators::comfort),
+            entry("static deflection", RideEvaluators::staticDeflection),
+            entry("body on a spring", RideEvaluators::bodyOnSpring),
+            entry("body damping ratio", RideEvaluators::bodyDampingRatio),
+            entry("damper at the wheel", RideEvaluators::damperByMotionRatio),
+            entry("pitch and bounce", RideEvaluators::pitchBounce),
+            entry("in step", RideEvaluators::inStep),
+            entry("wheelbase filter", RideEvaluators::wheelbaseFilter));
 
     private Evaluators() {}
 }

@@ -1,0 +1,113 @@
+package evenhand.terminal;
+
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand ride}. */
+@Command(
+        name = "ride",
+        sortOptions = false,
+        description = {
+            "How each set-up rides: frequencies, damping, travel, comfort and grip on a road.",
+            "",
+            "Each axle as a quarter car, linear about its rest: rates at the wheel, frequencies of the body and"
+                    + " of the wheel's hop, damping, and what a road does at a speed. Pitch and bounce of the body,"
+                    + " what the springs carry, how much travel there is and where in a turn a stop is touched.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand ride coupe.json",
+            "  evenhand ride coupe.json --road C --speed \"60 km/h\"",
+            "  evenhand ride coupe.json --setup \"Lowered\" --curves",
+            "",
+            "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
+            "command line or the file is wrong."
+        })
+final class RideCommand implements Asked {
+    @Parameters(paramLabel = "FILE", description = "The scenario file.")
+    @SuppressWarnings("NullAway.Init")
+    private String file;
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "Only this set-up; may be given more than once. Otherwise all of the file.")
+    private List<String> setups = new ArrayList<>();
+
+    @Option(
+            names = "--road",
+            paramLabel = "A..H",
+            defaultValue = "B",
+            description = "Class of the road by ISO 8608, by its geometric mean. Otherwise ${DEFAULT-VALUE}.")
+    private String road = "B";
+
+    @Option(
+            names = "--speed",
+            paramLabel = "SPEED",
+            defaultValue = "80 km/h",
+            description = "How fast on it. Otherwise ${DEFAULT-VALUE}.")
+    private String speed = "80 km/h";
+
+    @Option(
+            names = "--curves",
+            description = "Also the response over frequency, and comfort against grip over damping.")
+    private boolean curves;
+
+    @Option(names = "--json", description = "Answers in JSON, for programs: SI, unrounded.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Answers in CSV: a row per set-up.")
+    private boolean csv;
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        if (json && csv) {
+            throw new Mistake("--json and --csv: write one of them");
+        }
+        if (csv && curves) {
+            throw new Mistake("--curves and --csv: a row per set-up has no room for curves; take --json");
+        }
+        AskedRoad asked = AskedRoad.of(road);
+        double metresPerSecond = OptionText.speed(speed);
+        Units shown = usual.units();
+        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        if (read.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        List<SetupRide> answers = new ArrayList<>();
+        boolean all = true;
+        for (Setup setup : SoundScenario.choose(scenario, setups)) {
+            SetupRide answer = SetupRide.of(setup, asked.road(), metresPerSecond);
+            all &= answer instanceof SetupRide.Rides;
+            answers.add(answer);
+        }
+        if (json) {
+            console.answer(RideJson.write(scenario, asked, metresPerSecond, answers, curves));
+        } else if (csv) {
+            for (SetupRide answer : answers) {
+                if (answer instanceof SetupRide.Unanswered none) {
+                    console.complain(
+                            "evenhand ride: no answer for \"" + none.setup().name() + "\": " + none.text());
+                }
+            }
+            console.answer(RideCsv.write(answers, shown));
+        } else {
+            console.answer(new RideTables(console, shown, asked, metresPerSecond).write(scenario, answers, curves));
+        }
+        return all ? Status.DONE : Status.NO_ANSWER;
+    }
+}

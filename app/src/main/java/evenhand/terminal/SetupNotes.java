@@ -1,0 +1,89 @@
+package evenhand.terminal;
+
+import evenhand.catalogue.Adjustable;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Setup;
+import evenhand.scenario.Warning;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** What stands below the answers for people: what was estimated, and what is unlikely, each line once. */
+final class SetupNotes {
+    /** Two values closer than this are one. */
+    private static final double SAME = 1e-9;
+
+    private final StringBuilder text;
+    private final Console console;
+    private final Units units;
+
+    SetupNotes(StringBuilder text, Console console, Units units) {
+        this.text = text;
+        this.console = console;
+        this.units = units;
+    }
+
+    void estimated(List<Setup> setups, Function<Setup, List<Adjustable>> values) {
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        for (Setup setup : setups) {
+            for (Adjustable value : values.apply(setup)) {
+                String line = value.path() + ": " + shown(value) + ", " + ruleAlone(value);
+                lines.computeIfAbsent(line, key -> new ArrayList<>()).add(setup.name());
+            }
+        }
+        list("Estimated, not measured", lines, setups.size(), false);
+    }
+
+    /** The rule without the value, where it opens with it. */
+    private static String ruleAlone(Adjustable value) {
+        String rule = value.rule();
+        int comma = rule.indexOf(", ");
+        if (comma < 0) {
+            return rule;
+        }
+        try {
+            double opens =
+                    Quantity.parse(rule.substring(0, comma), value.dimension()).si();
+            return Math.abs(opens - value.si()) < SAME * Math.abs(opens) ? rule.substring(comma + 2) : rule;
+        } catch (QuantityException e) {
+            return rule; // it opens with words
+        }
+    }
+
+    private String shown(Adjustable value) {
+        Unit unit = value.dimension() == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(value.dimension());
+        String symbol = unit.symbol();
+        return Numbers.significant(unit.fromSi(value.si()), 4) + (symbol.isEmpty() ? "" : " " + symbol);
+    }
+
+    void warnings(List<Setup> setups) {
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        for (Setup setup : setups) {
+            for (Warning warning : setup.warnings()) {
+                lines.computeIfAbsent(warning.where() + ": " + warning.what(), key -> new ArrayList<>())
+                        .add(setup.name());
+            }
+        }
+        list("Warnings", lines, setups.size(), true);
+    }
+
+    /** Lines, each with the set-ups that it holds for where it does not hold for all. */
+    private void list(String heading, Map<String, List<String>> lines, int setups, boolean warning) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        String painted = warning ? Paint.warning(heading, console) : Paint.bold(heading, console);
+        text.append('\n').append(painted).append('\n');
+        lines.forEach((line, names) -> {
+            String whose = names.size() < setups ? " (" + String.join(", ", names) + ")" : "";
+            Paragraph.append(text, "  ", line + whose, console.columns());
+        });
+    }
+}

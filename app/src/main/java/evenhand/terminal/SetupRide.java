@@ -1,0 +1,64 @@
+package evenhand.terminal;
+
+import evenhand.answers.FirstStops;
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.quantity.Unit;
+import evenhand.ride.BodyOverHump;
+import evenhand.ride.Ride;
+import evenhand.ride.RideAnswer;
+import evenhand.ride.Road;
+import evenhand.scenario.Setup;
+import evenhand.words.RideWords;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A set-up and what it answers to the questions of {@code ride}. */
+sealed interface SetupRide permits SetupRide.Rides, SetupRide.Unanswered {
+    /** The hump that flat ride is judged by: short, so that it only sets the body going. m */
+    double HUMP_HEIGHT = 0.02;
+
+    double HUMP_LENGTH = 1.0;
+
+    Unit KMH = Unit.of("km/h");
+
+    Setup setup();
+
+    /**
+     * It rides.
+     *
+     * @param car settled at its ride height
+     * @param stops where the turn first touches a stop
+     * @param passages over a hump, from slow to fast
+     */
+    record Rides(Setup setup, Car car, Ride ride, FirstStops stops, List<BodyOverHump.Passage> passages)
+            implements SetupRide {
+        /** What the answer itself warns of. */
+        List<String> warnings() {
+            List<String> warnings = new ArrayList<>();
+            for (End end : End.values()) {
+                RideWords.warnings(ride.axle(end)).forEach(warnings::add);
+            }
+            return warnings;
+        }
+    }
+
+    /** It has no answer. */
+    record Unanswered(Setup setup, String text) implements SetupRide {}
+
+    /** Asks a set-up. */
+    static SetupRide of(Setup setup, Road road, double speed) {
+        Car car = setup.car().settled();
+        RideAnswer answer = Ride.of(car, road, speed);
+        if (answer instanceof RideAnswer.NoRide none) {
+            return new Unanswered(setup, none.text());
+        }
+        Ride ride = (Ride) answer;
+        List<Double> speeds = new ArrayList<>();
+        for (int kmh = 30; kmh <= 130; kmh += 10) {
+            speeds.add(KMH.toSi(kmh));
+        }
+        return new Rides(
+                setup, car, ride, FirstStops.of(car), BodyOverHump.over(car, ride, HUMP_HEIGHT, HUMP_LENGTH, speeds));
+    }
+}

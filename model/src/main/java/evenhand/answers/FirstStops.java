@@ -1,0 +1,43 @@
+package evenhand.answers;
+
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.turn.Direction;
+import evenhand.turn.SteadyTurn;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Lateral accelerations at which each axle first touches a bump stop, m/s², in a steady left turn on the usual circle of
+ * 40 m; none where it touches none up to the limit, or stands on it already.
+ *
+ * @param noTurn why there is no such turn, where there is none
+ */
+public record FirstStops(OptionalDouble front, OptionalDouble rear, Optional<String> noTurn) {
+    private static final double USUAL_RADIUS = 40;
+
+    /** Of a car settled at its ride height. */
+    public static FirstStops of(Car car) {
+        TurnAnswer answer = SteadyTurn.answer(car, List.of(), USUAL_RADIUS, Direction.LEFT);
+        if (answer instanceof TurnAnswer.NoTurn none) {
+            return new FirstStops(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(none.text()));
+        }
+        List<TurnEvent> events = ((TurnAnswer.Turns) answer).events();
+        return new FirstStops(first(events, End.FRONT), first(events, End.REAR), Optional.empty());
+    }
+
+    private static OptionalDouble first(List<TurnEvent> events, End end) {
+        return events.stream()
+                .filter(event -> event.kind() == TurnEvent.Kind.STOP_TOUCHED
+                        && event.axle().equals(Optional.of(end)))
+                .mapToDouble(TurnEvent::lateralAcceleration)
+                .min();
+    }
+
+    public OptionalDouble of(End end) {
+        return end == End.FRONT ? front : rear;
+    }
+}
