@@ -47,9 +47,9 @@ public record Setup(
                 .toList();
     }
 
-    /** The same with what only the ride needs and estimates. */
-    public List<Adjustable> estimatedForRide() {
-        return Stream.concat(estimated().stream(), Catalogue.estimatedForRide(car).stream())
+    /** The same with what only the ride estimates, of the car as it has settled. */
+    public List<Adjustable> estimatedForRide(Car settled) {
+        return Stream.concat(estimated().stream(), Catalogue.estimatedForRide(settled).stream())
                 .toList();
     }
 }

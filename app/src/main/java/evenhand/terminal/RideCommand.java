@@ -1,5 +1,6 @@
 package evenhand.terminal;
 
+import evenhand.car.LoadCase;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.words.Units;
@@ -43,6 +44,9 @@ final class RideCommand implements Asked {
             paramLabel = "NAME",
             description = "Only this set-up; may be given more than once. Otherwise all of the file.")
     private List<String> setups = new ArrayList<>();
+
+    @Mixin
+    private final LoadOption load = new LoadOption();
 
     @Option(
             names = "--road",
@@ -88,15 +92,16 @@ final class RideCommand implements Asked {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
+        Optional<LoadCase> aboard = load.of(scenario);
         List<SetupRide> answers = new ArrayList<>();
         boolean all = true;
         for (Setup setup : SoundScenario.choose(scenario, setups)) {
-            SetupRide answer = SetupRide.of(setup, asked.road(), metresPerSecond);
+            SetupRide answer = SetupRide.of(setup, aboard, asked.road(), metresPerSecond);
             all &= answer instanceof SetupRide.Rides;
             answers.add(answer);
         }
         if (json) {
-            console.answer(RideJson.write(scenario, asked, metresPerSecond, answers, curves));
+            console.answer(RideJson.write(scenario, aboard, asked, metresPerSecond, answers, curves));
         } else if (csv) {
             for (SetupRide answer : answers) {
                 if (answer instanceof SetupRide.Unanswered none) {
@@ -106,7 +111,8 @@ final class RideCommand implements Asked {
             }
             console.answer(RideCsv.write(answers, shown));
         } else {
-            console.answer(new RideTables(console, shown, asked, metresPerSecond).write(scenario, answers, curves));
+            console.answer(
+                    new RideTables(console, shown, asked, metresPerSecond).write(scenario, aboard, answers, curves));
         }
         return all ? Status.DONE : Status.NO_ANSWER;
     }

@@ -3,6 +3,7 @@ package evenhand.terminal;
 import com.fasterxml.jackson.core.JsonGenerator;
 import evenhand.answers.RideFigures;
 import evenhand.car.End;
+import evenhand.car.LoadCase;
 import evenhand.ride.AxleRide;
 import evenhand.ride.BodyOverHump;
 import evenhand.ride.DampingAtSpeed;
@@ -12,10 +13,12 @@ import evenhand.ride.Standing;
 import evenhand.ride.Transfer;
 import evenhand.scenario.Scenario;
 import evenhand.words.EventWords;
+import evenhand.words.LoadWords;
 import evenhand.words.RideWords;
 import evenhand.words.Units;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The answers of {@code ride} in JSON. */
@@ -28,17 +31,23 @@ final class RideJson {
 
     private RideJson() {}
 
-    static byte[] write(Scenario scenario, AskedRoad road, double speed, List<SetupRide> answers, boolean curves) {
+    static byte[] write(
+            Scenario scenario,
+            Optional<LoadCase> load,
+            AskedRoad road,
+            double speed,
+            List<SetupRide> answers,
+            boolean curves) {
         return JsonText.of("ride", json -> {
-            json.writeStringField("scenario", scenario.title());
+            SetupJson.scenario(json, scenario, load);
             json.writeArrayFieldStart("setups");
             for (SetupRide answer : answers) {
                 json.writeStartObject();
                 json.writeStringField("name", answer.setup().name());
                 if (answer instanceof SetupRide.Rides rides) {
-                    rides(json, rides, road, speed, curves);
+                    rides(json, rides, load, road, speed, curves);
                     SetupJson.estimatedAndWarnings(
-                            json, answer.setup(), answer.setup().estimatedForRide(), rides.warnings());
+                            json, answer.setup(), answer.setup().estimatedForRide(rides.car()), rides.warnings());
                 } else if (answer instanceof SetupRide.Unanswered none) {
                     SetupJson.noAnswer(json, "noEquilibrium", none.text());
                     SetupJson.estimatedAndWarnings(json, answer.setup());
@@ -49,14 +58,19 @@ final class RideJson {
         });
     }
 
-    private static void rides(JsonGenerator json, SetupRide.Rides rides, AskedRoad road, double speed, boolean curves)
+    private static void rides(
+            JsonGenerator json,
+            SetupRide.Rides rides,
+            Optional<LoadCase> load,
+            AskedRoad road,
+            double speed,
+            boolean curves)
             throws IOException {
         Ride ride = rides.ride();
-        json.writeStringField(
-                "words",
-                String.join(
-                        " ",
-                        RideWords.of(rides.car(), ride, rides.stops(), rides.passages(), road.words(), Units.METRIC)));
+        List<String> sentences =
+                RideWords.of(rides.car(), ride, rides.stops(), rides.passages(), road.words(), Units.METRIC);
+        load.ifPresent(aboard -> sentences.add(0, LoadWords.sits(aboard, rides.rest(), Units.METRIC)));
+        json.writeStringField("words", String.join(" ", sentences));
         for (End end : End.values()) {
             json.writeObjectFieldStart(EventWords.end(end));
             axle(json, rides, ride.axle(end));

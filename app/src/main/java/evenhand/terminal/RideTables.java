@@ -3,6 +3,8 @@ package evenhand.terminal;
 import evenhand.answers.Figure;
 import evenhand.answers.RideFigures;
 import evenhand.car.End;
+import evenhand.car.LoadCase;
+import evenhand.catalogue.Adjustable;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
@@ -14,11 +16,13 @@ import evenhand.ride.Transfer;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.words.EventWords;
+import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.RideWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
@@ -44,11 +48,12 @@ final class RideTables {
         this.speed = speed;
     }
 
-    String write(Scenario scenario, List<SetupRide> answers, boolean curves) {
+    String write(Scenario scenario, Optional<LoadCase> load, List<SetupRide> answers, boolean curves) {
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
         scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
         text.append("\nOn ").append(road.words()).append(" at ");
         text.append(units.show(speed, Dimension.SPEED, 0)).append(". Rates and loads are those of one wheel.\n");
+        load.ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
         List<SetupRide.Rides> riding = new ArrayList<>();
         for (SetupRide answer : answers) {
             if (answer instanceof SetupRide.Rides one) {
@@ -58,15 +63,25 @@ final class RideTables {
         if (!riding.isEmpty()) {
             text.append('\n').append(table(riding).text(console));
         }
-        words(answers);
+        words(answers, load);
         if (curves) {
             riding.forEach(this::curves);
         }
         SetupNotes notes = new SetupNotes(text, console, units);
         List<Setup> setups = answers.stream().map(SetupRide::setup).toList();
-        notes.estimated(setups, Setup::estimatedForRide);
+        notes.estimated(setups, setup -> estimated(answers, setup));
         notes.warnings(setups);
         return text.toString();
+    }
+
+    private static List<Adjustable> estimated(List<SetupRide> answers, Setup setup) {
+        return answers.stream()
+                .filter(answer -> answer.setup().equals(setup))
+                .findFirst()
+                .map(answer -> answer instanceof SetupRide.Rides rides
+                        ? setup.estimatedForRide(rides.car())
+                        : setup.estimated())
+                .orElse(List.of());
     }
 
     private Table table(List<SetupRide.Rides> answers) {
@@ -198,11 +213,13 @@ final class RideTables {
         return value.isPresent() ? Numbers.fixed(value.getAsDouble(), digits(figure)) : NOTHING;
     }
 
-    private void words(List<SetupRide> answers) {
+    private void words(List<SetupRide> answers, Optional<LoadCase> load) {
         for (SetupRide answer : answers) {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
             answer.setup().note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
             if (answer instanceof SetupRide.Rides rides) {
+                load.ifPresent(aboard ->
+                        Paragraph.append(text, "  ", LoadWords.sits(aboard, rides.rest(), units), console.columns()));
                 for (String sentence :
                         RideWords.of(rides.car(), rides.ride(), rides.stops(), rides.passages(), road.words(), units)) {
                     Paragraph.append(text, "  ", sentence, console.columns());

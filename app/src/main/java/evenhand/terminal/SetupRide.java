@@ -3,6 +3,8 @@ package evenhand.terminal;
 import evenhand.answers.FirstStops;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.LoadCase;
+import evenhand.load.Laden;
 import evenhand.quantity.Unit;
 import evenhand.ride.BodyOverHump;
 import evenhand.ride.Ride;
@@ -12,6 +14,7 @@ import evenhand.scenario.Setup;
 import evenhand.words.RideWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A set-up and what it answers to the questions of {@code ride}. */
 sealed interface SetupRide permits SetupRide.Rides, SetupRide.Unanswered {
@@ -27,12 +30,17 @@ sealed interface SetupRide permits SetupRide.Rides, SetupRide.Unanswered {
     /**
      * It rides.
      *
-     * @param car settled at its ride height
+     * @param rest how it stands, with the load that was asked for
      * @param stops where the turn first touches a stop
      * @param passages over a hump, from slow to fast
      */
-    record Rides(Setup setup, Car car, Ride ride, FirstStops stops, List<BodyOverHump.Passage> passages)
+    record Rides(Setup setup, Laden.AtRest rest, Ride ride, FirstStops stops, List<BodyOverHump.Passage> passages)
             implements SetupRide {
+        /** The car as it stands. */
+        Car car() {
+            return rest.car();
+        }
+
         /** What the answer itself warns of. */
         List<String> warnings() {
             List<String> warnings = new ArrayList<>();
@@ -47,8 +55,12 @@ sealed interface SetupRide permits SetupRide.Rides, SetupRide.Unanswered {
     record Unanswered(Setup setup, String text) implements SetupRide {}
 
     /** Asks a set-up. */
-    static SetupRide of(Setup setup, Road road, double speed) {
-        Car car = setup.car().settled();
+    static SetupRide of(Setup setup, Optional<LoadCase> load, Road road, double speed) {
+        Laden laden = Laden.of(setup.car(), load);
+        if (!(laden instanceof Laden.AtRest rest)) {
+            return new Unanswered(setup, ((Laden.NoRest) laden).text());
+        }
+        Car car = rest.car();
         RideAnswer answer = Ride.of(car, road, speed);
         if (answer instanceof RideAnswer.NoRide none) {
             return new Unanswered(setup, none.text());
@@ -59,6 +71,6 @@ sealed interface SetupRide permits SetupRide.Rides, SetupRide.Unanswered {
             speeds.add(KMH.toSi(kmh));
         }
         return new Rides(
-                setup, car, ride, FirstStops.of(car), BodyOverHump.over(car, ride, HUMP_HEIGHT, HUMP_LENGTH, speeds));
+                setup, rest, ride, FirstStops.of(car), BodyOverHump.over(car, ride, HUMP_HEIGHT, HUMP_LENGTH, speeds));
     }
 }

@@ -222,6 +222,33 @@ class RideCommandTest {
         assertThat(slow.at("/setups/0/road/speed_m_per_s").asDouble()).isCloseTo(40 * 0.44704, within(1e-12));
     }
 
+    @Test
+    void aLoadAboardIsRiddenWith() {
+        String laden = Run.file(folder, "laden.json", read(car).replace("\"setups\"", """
+                                "loadCases": [{"name": "Boot full", "added": [{"what": "flour", "mass": "80 kg",
+                                  "behindFrontAxle": "2900 mm", "height": "600 mm"}]}], "setups\""""))
+                .toString();
+        JsonNode empty = json("ride", laden, "--json", "--setup", "Damped").at("/setups/0");
+        JsonNode full = json("ride", laden, "--json", "--setup", "Damped", "--load", "Boot full")
+                .at("/setups/0");
+        assertThat(full.at("/rear/bodyFrequency_Hz").asDouble())
+                .isLessThan(empty.at("/rear/bodyFrequency_Hz").asDouble());
+        double sinks = 80 * 9.80665 * 2.9 / 2.66 / 2 / 28e3;
+        assertThat(empty.at("/rear/bumpTravelToStop_m").asDouble()
+                        - full.at("/rear/bumpTravelToStop_m").asDouble())
+                .isCloseTo(sinks, within(1e-9));
+        assertThat(full.get("words").asText()).startsWith("With \"Boot full\" aboard it sits");
+        assertThat(Run.of("ride", laden, "--load", "Boot full").out()).contains("flour 80 kg");
+    }
+
+    private static String read(String file) {
+        try {
+            return java.nio.file.Files.readString(Path.of(file));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
