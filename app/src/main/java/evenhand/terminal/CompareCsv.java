@@ -57,9 +57,7 @@ final class CompareCsv {
     }
 
     static Unit unit(Judged judged, Units units) {
-        return units == Units.METRIC
-                ? judged.criterion().unit()
-                : units.of(judged.criterion().dimension());
+        return units == Units.METRIC ? judged.criterion().unit() : units.of(judged.criterion());
     }
 
     static String number(Unit unit, double si) {

@@ -70,11 +70,11 @@ final class CompareTables {
             Judged judged = difference.judged();
             String pace = JudgedWords.pace(judged);
             if (!pace.equals(before)) {
-                table.heading("A" + pace.substring(1));
+                table.heading(JudgedWords.heading(judged));
                 before = pace;
             }
             Criterion criterion = judged.criterion();
-            Unit unit = units.of(criterion.dimension());
+            Unit unit = units.of(criterion);
             List<String> cells = new ArrayList<>();
             cells.add(Numbers.fixed(unit.fromSi(difference.base()), criterion.digits()));
             cells.add(Numbers.fixed(unit.fromSi(difference.value()), criterion.digits()));

@@ -102,7 +102,10 @@ final class DoubtCommand implements Asked {
         long count = whole("--samples", samples, FEWEST, MOST);
         long seeded = whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
         Optional<Aim> aim = aim();
-        Trial asWeighed = withPaceOf(aim, turn.trial());
+        Trial asked = turn.trial();
+        Trial asWeighed = aim.isPresent() && aim.get().judged().pace().isPresent()
+                ? asked.at(aim.get().judged().pace().getAsDouble())
+                : asked;
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
@@ -190,17 +193,6 @@ final class DoubtCommand implements Asked {
         } catch (InvalidValue e) {
             throw new Mistake("--aim \"" + aimText.get() + "\": " + e.getMessage());
         }
-    }
-
-    /** The trial with the pace of the aim among its paces. */
-    private static Trial withPaceOf(Optional<Aim> aim, Trial trial) {
-        List<Double> paces = new ArrayList<>(trial.paces());
-        aim.ifPresent(one -> one.judged().pace().ifPresent(pace -> {
-            if (!paces.contains(pace)) {
-                paces.add(pace);
-            }
-        }));
-        return new Trial(paces, trial.radius(), trial.direction(), trial.load());
     }
 
     private static long whole(String option, String text, long least, long most) throws Mistake {

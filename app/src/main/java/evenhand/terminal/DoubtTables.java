@@ -74,11 +74,11 @@ final class DoubtTables {
         for (Spread spread : left.spreads()) {
             String pace = JudgedWords.pace(spread.judged());
             if (!pace.equals(before)) {
-                table.heading("A" + pace.substring(1));
+                table.heading(JudgedWords.heading(spread.judged()));
                 before = pace;
             }
             Criterion criterion = spread.judged().criterion();
-            Unit unit = units.of(criterion.dimension());
+            Unit unit = units.of(criterion);
             table.row(
                     criterion.name(),
                     unit.symbol(),

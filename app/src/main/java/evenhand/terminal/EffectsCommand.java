@@ -120,18 +120,22 @@ final class EffectsCommand implements Asked {
     }
 
     private Answer answer(Setup setup, Trial trial) throws Mistake {
+        Answers before = trial.ask(setup.car());
         Optional<Complaint> wish = Optional.empty();
         if (complaint.isPresent()) {
-            wish = Optional.of(wish(complaint.get(), setup, trial));
+            wish = Optional.of(wish(complaint.get(), setup, before, trial));
         }
-        Answers before = trial.ask(setup.car());
         if (before.noTurn().isPresent()) {
             return new Unanswered(
                     setup, before.noTurn().get().reason(), before.noTurn().get().text());
         }
         if (wish.isPresent() && wish.get().judged().si(before).isEmpty()) {
             return new Unanswered(
-                    setup, TurnAnswer.Reason.NO_EQUILIBRIUM, "the pace of the complaint is beyond its limit");
+                    setup,
+                    TurnAnswer.Reason.NO_EQUILIBRIUM,
+                    wish.get().judged().criterion().ofRide()
+                            ? "the file has no damper curves to judge its ride by"
+                            : "the pace of the complaint is beyond its limit");
         }
         List<Effect> effects = wish.isPresent()
                 ? Effect.helping(
@@ -144,17 +148,12 @@ final class EffectsCommand implements Asked {
         return new Found(setup, wish, effects);
     }
 
-    private static Complaint wish(String words, Setup setup, Trial trial) throws Mistake {
+    private static Complaint wish(String words, Setup setup, Answers before, Trial trial) throws Mistake {
         double gentle =
                 trial.paces().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
         double brisk =
                 trial.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-        String said = words.strip();
-        if (said.equalsIgnoreCase("rides hard") || said.equalsIgnoreCase("wallows")) {
-            throw new Mistake("--complaint \"" + words
-                    + "\": is about the ride, which is not worked out yet; known are " + Complaint.KNOWN);
-        }
-        return Complaint.of(words, setup.car(), gentle, brisk)
+        return Complaint.of(words, setup.car(), before, gentle, brisk)
                 .orElseThrow(() -> new Mistake("--complaint \"" + words + "\": write " + Complaint.KNOWN));
     }
 }

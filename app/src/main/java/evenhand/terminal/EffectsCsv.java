@@ -23,7 +23,7 @@ final class EffectsCsv {
     }
 
     private static void rows(StringBuilder csv, String setup, Effect effect, Units units) {
-        String start = BalanceCsv.quoted(setup) + "," + effect.adjustable().path() + "," + step(effect, units);
+        String start = BalanceCsv.quoted(setup) + "," + effect.step().path() + "," + step(effect, units);
         for (Effect.Move move : effect.moves()) {
             Unit unit = CompareCsv.unit(move.judged(), units);
             csv.append(start).append(',').append(CompareCsv.judged(move.judged(), units));
@@ -32,12 +32,15 @@ final class EffectsCsv {
         }
     }
 
-    /** Metric as in JSON, in SI. */
+    /** Metric as in JSON, in SI; a setting by its name. */
     private static String step(Effect effect, Units units) {
-        if (units == Units.METRIC) {
-            return (effect.step() + 0.0) + "," + effect.adjustable().dimension().jsonUnit();
+        if (!(effect.step() instanceof Effect.ByNumber number)) {
+            return BalanceCsv.quoted(((Effect.ToSetting) effect.step()).to()) + ",setting";
         }
-        Unit unit = effect.adjustable().dimension().imperial();
-        return CompareCsv.number(unit, effect.step()) + "," + unit.symbol();
+        if (units == Units.METRIC) {
+            return (number.size() + 0.0) + "," + number.adjustable().dimension().jsonUnit();
+        }
+        Unit unit = number.adjustable().dimension().imperial();
+        return CompareCsv.number(unit, number.size()) + "," + unit.symbol();
     }
 }

@@ -38,9 +38,17 @@ final class EffectsJson {
         json.writeArrayFieldStart("effects");
         for (Effect effect : found.effects()) {
             json.writeStartObject();
-            json.writeStringField("change", effect.adjustable().path());
-            JsonText.number(json, "step", OptionalDouble.of(effect.step()));
-            json.writeStringField("stepUnit", effect.adjustable().dimension().jsonUnit());
+            json.writeStringField("change", effect.step().path());
+            if (effect.step() instanceof Effect.ByNumber number) {
+                JsonText.number(json, "step", OptionalDouble.of(number.size()));
+                json.writeStringField(
+                        "stepUnit", number.adjustable().dimension().jsonUnit());
+            } else if (effect.step() instanceof Effect.ToSetting setting) {
+                json.writeNumberField("step", 1);
+                json.writeStringField("stepUnit", "setting");
+                json.writeStringField("from", setting.from());
+                json.writeStringField("to", setting.to());
+            }
             json.writeArrayFieldStart("differences");
             for (Effect.Move move : effect.moves()) {
                 Criterion criterion = move.judged().criterion();

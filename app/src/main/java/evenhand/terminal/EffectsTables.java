@@ -20,7 +20,12 @@ final class EffectsTables {
     private static final int MOST_HELPING = 15;
 
     private static final List<Criterion> BESIDE = List.of(
-            Criterion.ROLL_GRADIENT, Criterion.FRONT_SHARE, Criterion.INSIDE_REAR_LOAD, Criterion.INSIDE_FRONT_LOAD);
+            Criterion.ROLL_GRADIENT,
+            Criterion.FRONT_SHARE,
+            Criterion.INSIDE_REAR_LOAD,
+            Criterion.INSIDE_FRONT_LOAD,
+            Criterion.FRONT_COMFORT,
+            Criterion.REAR_COMFORT);
 
     private final Console console;
     private final Units units;
@@ -51,10 +56,10 @@ final class EffectsTables {
             return;
         }
         text.append("One usual step of each adjustment, all else as it is; the largest effect first.\n\n");
-        table(found.effects(), shown(trial));
+        table(found.effects(), shown(trial, found.effects()));
         List<String> idle = found.effects().stream()
                 .filter(this::idle)
-                .map(effect -> effect.adjustable().path())
+                .map(effect -> effect.step().path())
                 .toList();
         if (!idle.isEmpty()) {
             text.append('\n');
@@ -63,13 +68,15 @@ final class EffectsTables {
     }
 
     /** Understeer at each pace, the rest at the briskest; programs get all. */
-    private static List<Judged> shown(Trial trial) {
+    private static List<Judged> shown(Trial trial, List<Effect> effects) {
         double brisk =
                 trial.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
         return trial.judged().stream()
                 .filter(one -> one.criterion().atLimit()
                         || one.criterion().equals(Criterion.UNDERSTEER)
-                        || (BESIDE.contains(one.criterion()) && one.pace().orElseThrow() == brisk))
+                        || (BESIDE.contains(one.criterion()) && one.pace().orElse(brisk) == brisk))
+                .filter(one ->
+                        effects.stream().anyMatch(effect -> effect.move(one).isPresent()))
                 .toList();
     }
 
@@ -86,7 +93,7 @@ final class EffectsTables {
             String move = effect.move(complaint.judged())
                     .map(one -> EffectWords.difference(one, units))
                     .orElseThrow();
-            String line = effect.adjustable().path() + " " + EffectWords.step(effect, units) + ": " + move
+            String line = effect.step().path() + " " + EffectWords.step(effect, units) + ": " + move
                     + (others.isEmpty() ? "" : "; also " + String.join(", ", others));
             Paragraph.append(text, "    ", line, console.columns());
         }
@@ -103,7 +110,7 @@ final class EffectsTables {
         for (Judged one : judged) {
             String name = one.criterion().name();
             String pace = one.pace().isPresent() ? " " + JudgedWords.pace(one) : "";
-            heads.add(name + pace + " " + units.of(one.criterion().dimension()).symbol());
+            heads.add(name + pace + " " + units.of(one.criterion()).symbol());
         }
         Table table = new Table(heads);
         for (Effect effect : effects) {
@@ -112,14 +119,14 @@ final class EffectsTables {
                 for (Judged one : judged) {
                     cells.add(effect.move(one).map(this::cell).orElse("–"));
                 }
-                table.row(effect.adjustable().path(), EffectWords.step(effect, units), cells);
+                table.row(effect.step().path(), EffectWords.step(effect, units), cells);
             }
         }
         text.append(table.text(console));
     }
 
     private String cell(Effect.Move move) {
-        Unit unit = units.of(move.judged().criterion().dimension());
+        Unit unit = units.of(move.judged().criterion());
         return Numbers.signed(
                 unit.fromSi(move.difference()), move.judged().criterion().digits());
     }

@@ -128,6 +128,20 @@ final class FindCommand implements Asked {
             description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
     private String turn = "left";
 
+    @Option(
+            names = "--road",
+            paramLabel = "A..H",
+            defaultValue = "B",
+            description = "Class of the road that the ride is judged on. Otherwise ${DEFAULT-VALUE}.")
+    private String road = "B";
+
+    @Option(
+            names = "--speed",
+            paramLabel = "SPEED",
+            defaultValue = "80 km/h",
+            description = "How fast on it. Otherwise ${DEFAULT-VALUE}.")
+    private String speed = "80 km/h";
+
     @Mixin
     private final LoadOption load = new LoadOption();
 
@@ -227,7 +241,8 @@ final class FindCommand implements Asked {
                 .flatMap(one -> one.judged().pace().stream().boxed())
                 .distinct()
                 .toList();
-        return new Trial(paces, OptionText.radius(radius), OptionText.direction(turn), Optional.empty());
+        return new Trial(paces, OptionText.radius(radius), OptionText.direction(turn))
+                .on(AskedRoad.of(road).road(), OptionText.speed(speed));
     }
 
     private List<Span> spans(Setup setup) throws Mistake {

@@ -47,9 +47,8 @@ final class FindTables {
 
     private Table curve(Finding.One one) {
         Criterion criterion = one.aim().judged().criterion();
-        Unit unit = units.of(criterion.dimension());
-        String pace =
-                criterion.atLimit() ? "" : " " + JudgedWords.pace(one.aim().judged());
+        Unit unit = units.of(criterion);
+        String pace = criterion.hasPace() ? " " + JudgedWords.pace(one.aim().judged()) : "";
         Table table = new Table(List.of(criterion.name() + pace));
         List<Finding.Point> points = one.curve();
         double next = one.change().from();

@@ -3,7 +3,6 @@ package evenhand.terminal;
 import evenhand.answers.Trial;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** Options of the steady turn that set-ups are judged in. */
@@ -29,11 +28,26 @@ final class TrialOptions {
             description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
     private String turn = "left";
 
+    @Option(
+            names = "--road",
+            paramLabel = "A..H",
+            defaultValue = "B",
+            description = "Class of the road that the ride is judged on, where there are dampers. Otherwise"
+                    + " ${DEFAULT-VALUE}.")
+    private String road = "B";
+
+    @Option(
+            names = "--speed",
+            paramLabel = "SPEED",
+            defaultValue = "80 km/h",
+            description = "How fast on it. Otherwise ${DEFAULT-VALUE}.")
+    private String speed = "80 km/h";
+
     Trial trial() throws Mistake {
         return new Trial(
-                OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces),
-                OptionText.radius(radius),
-                OptionText.direction(turn),
-                Optional.empty());
+                        OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces),
+                        OptionText.radius(radius),
+                        OptionText.direction(turn))
+                .on(AskedRoad.of(road).road(), OptionText.speed(speed));
     }
 }

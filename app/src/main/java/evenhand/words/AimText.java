@@ -48,10 +48,10 @@ public final class AimText {
         Matcher paced = PACE.matcher(rest);
         Optional<String> pace = paced.matches() ? Optional.of(paced.group(2)) : Optional.empty();
         String value = pace.isPresent() ? paced.group(1) : rest;
-        if (criterion.atLimit() && pace.isPresent()) {
-            throw invalid("is of the limit and takes no pace; leave out \"at " + pace.get() + "\"");
+        if (!criterion.hasPace() && pace.isPresent()) {
+            throw invalid("is judged at no pace; leave out \"at " + pace.get() + "\"");
         }
-        if (!criterion.atLimit() && pace.isEmpty()) {
+        if (criterion.hasPace() && pace.isEmpty()) {
             throw invalid("needs its pace, for example \"" + example(criterion) + "\"");
         }
         double number = number(value, criterion.dimension(), example(criterion));
@@ -98,10 +98,12 @@ public final class AimText {
             case UNDERSTEER_GRADIENT -> criterion.equals(Criterion.UNDERSTEER) ? "0.8 deg/g" : "at most 5.5 deg/g";
             case ANGLE -> "-1.5 deg";
             case FORCE -> "at least 800 N";
-            case ACCELERATION -> "at least 0.85 g";
-            default -> criterion.equals(Criterion.FRONT_SHARE) ? "58 %" : "5 %";
+            case ACCELERATION -> criterion.ofRide() ? "at most 0.4 m/s^2" : "at least 0.85 g";
+            case FREQUENCY -> "1.5 Hz";
+            default ->
+                criterion.unit().symbol().isEmpty() ? "0.35" : criterion.equals(Criterion.FRONT_SHARE) ? "58 %" : "5 %";
         };
-        return criterion.name() + " " + value + (criterion.atLimit() ? "" : " at 0.5 g");
+        return criterion.name() + " " + value + (criterion.hasPace() ? " at 0.5 g" : "");
     }
 
     /** An aim as it is written: "understeer at most 0.8 deg/g at 0.5 g". */
@@ -119,7 +121,8 @@ public final class AimText {
             case AT_MOST -> "at most ";
             case AT_LEAST -> "at least ";
         };
-        Unit unit = units.of(aim.judged().criterion().dimension());
-        return side + Numbers.significant(unit.fromSi(aim.value()), 5) + " " + unit.symbol();
+        Unit unit = units.of(aim.judged().criterion());
+        String number = Numbers.significant(unit.fromSi(aim.value()), 5);
+        return side + number + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
     }
 }

@@ -36,6 +36,10 @@ public final class ComparisonWords {
     private static final List<Criterion> SPOKEN_ONCE =
             List.of(Criterion.ROLL_GRADIENT, Criterion.FRONT_SHARE, Criterion.INSIDE_REAR_LOAD);
 
+    /** Spoken of where they change noticeably. */
+    private static final List<Criterion> RIDE =
+            List.of(Criterion.FRONT_COMFORT, Criterion.REAR_COMFORT, Criterion.FRONT_DAMPING, Criterion.REAR_DAMPING);
+
     private final Comparison comparison;
     private final Units units;
 
@@ -57,7 +61,11 @@ public final class ComparisonWords {
         }
         for (Difference difference : comparison.differences()) {
             Judged judged = difference.judged();
-            if (judged.criterion().equals(Criterion.UNDERSTEER)
+            if (RIDE.contains(judged.criterion())) {
+                if (Math.abs(difference.difference()) >= judged.criterion().noticeable()) {
+                    sentences.add(sentence(difference) + causes(difference) + ".");
+                }
+            } else if (judged.criterion().equals(Criterion.UNDERSTEER)
                     || judged.criterion().atLimit()
                     || (SPOKEN_ONCE.contains(judged.criterion())
                             && judged.pace().equals(lastPace()))) {
@@ -67,7 +75,10 @@ public final class ComparisonWords {
         Set<String> beyond = new LinkedHashSet<>();
         for (Judged judged : comparison.missing()) {
             beyond.add(
-                    "There is nothing to compare " + JudgedWords.pace(judged) + ": one of the two does not get there.");
+                    judged.criterion().ofRide()
+                            ? "The ride cannot be compared throughout: dampers are given for one end or one set-up only."
+                            : "There is nothing to compare " + JudgedWords.pace(judged)
+                                    + ": one of the two does not get there.");
         }
         sentences.addAll(beyond);
         List<Change> idle = comparison.withoutEffect();
@@ -150,7 +161,17 @@ public final class ComparisonWords {
         if (criterion.equals(Criterion.LIMIT)) {
             return "it corners " + (up ? "faster" : "slower");
         }
+        if (criterion.equals(Criterion.FRONT_COMFORT) || criterion.equals(Criterion.REAR_COMFORT)) {
+            return end(criterion) + " rides " + (up ? "harder" : "softer");
+        }
+        if (criterion.ofRide()) {
+            return end(criterion) + " is damped " + (up ? "more" : "less");
+        }
         return "the balance moves towards " + (up ? "pushing" : "sliding");
+    }
+
+    private static String end(Criterion criterion) {
+        return criterion.name().startsWith("front") ? "the front" : "the rear";
     }
 
     private static String name(Criterion criterion) {
@@ -256,15 +277,15 @@ public final class ComparisonWords {
     }
 
     private double shown(Judged judged, double si) {
-        return units.of(judged.criterion().dimension()).fromSi(si);
+        return units.of(judged.criterion()).fromSi(si);
     }
 
     private String symbol(Judged judged) {
-        return units.of(judged.criterion().dimension()).symbol();
+        return units.of(judged.criterion()).symbol();
     }
 
     private String number(Judged judged, double shown) {
-        return digits(judged, shown) + " " + symbol(judged);
+        return digits(judged, shown) + (symbol(judged).isEmpty() ? "" : " " + symbol(judged));
     }
 
     private static String digits(Judged judged, double shown) {

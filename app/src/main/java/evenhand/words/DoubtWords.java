@@ -64,11 +64,11 @@ public final class DoubtWords {
 
     private static String interval(Spread spread, Units units) {
         Criterion criterion = spread.judged().criterion();
-        Unit unit = units.of(criterion.dimension());
+        Unit unit = units.of(criterion);
         String answer = spread.nominal().isPresent()
                 ? " comes out at " + show(spread.judged(), spread.nominal().getAsDouble(), units) + " and lies"
                 : " lies";
-        return "The " + figure(spread.judged()) + answer + " between "
+        return "The " + JudgedWords.figure(spread.judged()) + answer + " between "
                 + Numbers.fixed(unit.fromSi(spread.low()), criterion.digits()) + " and "
                 + show(spread.judged(), spread.high(), units) + ", twenty to one";
     }
@@ -102,20 +102,22 @@ public final class DoubtWords {
         boolean sure = spread.low() > 0 || spread.high() < 0;
         boolean none = spread.low() == 0 && spread.high() == 0;
         if (none) {
-            return "The " + figure(judged) + " is the same in \"" + name + "\" as in \"" + base + "\", whatever was"
-                    + " guessed.";
+            return "The " + JudgedWords.figure(judged) + " is the same in \"" + name + "\" as in \"" + base
+                    + "\", whatever was" + " guessed.";
         }
         String size = show(judged, Math.abs(middle), units);
         String direction = middle > 0 ? "more" : "less";
         double low = middle > 0 ? spread.low() : -spread.high();
         double high = middle > 0 ? spread.high() : -spread.low();
         Criterion criterion = judged.criterion();
-        Unit unit = units.of(criterion.dimension());
+        Unit unit = units.of(criterion);
         String between = Numbers.fixed(unit.fromSi(low), criterion.digits()) + " and " + show(judged, high, units);
         String said = sure
-                ? "The " + figure(judged) + " of \"" + name + "\" is " + size + " " + direction + " than that of \""
-                        + base + "\", and between " + between + " " + direction + " for sure, twenty to one"
-                : "Whether the " + figure(judged) + " of \"" + name + "\" is more or less than that of \"" + base
+                ? "The " + JudgedWords.figure(judged) + " of \"" + name + "\" is " + size + " " + direction
+                        + " than that of \"" + base + "\", and between " + between + " " + direction
+                        + " for sure, twenty to one"
+                : "Whether the " + JudgedWords.figure(judged) + " of \"" + name + "\" is more or less than that of \""
+                        + base
                         + "\" is not sure: it comes out " + size + " " + direction + ", between " + between + " "
                         + direction;
         return said + narrower(spread, own, units) + ".";
@@ -137,13 +139,13 @@ public final class DoubtWords {
     public static List<String> measureNext(List<Measurement> measurements, Spread first, Units units) {
         List<String> sentences = new ArrayList<>();
         if (measurements.isEmpty()) {
-            sentences.add("No better measurement of a single value would narrow the " + figure(first.judged())
-                    + " noticeably.");
+            sentences.add("No better measurement of a single value would narrow the "
+                    + JudgedWords.figure(first.judged()) + " noticeably.");
             return sentences;
         }
         Criterion criterion = first.judged().criterion();
-        Unit unit = units.of(criterion.dimension());
-        sentences.add("To know the " + figure(first.judged()) + " better, measure:");
+        Unit unit = units.of(criterion);
+        sentences.add("To know the " + JudgedWords.figure(first.judged()) + " better, measure:");
         for (Measurement one : measurements) {
             Adjustable number = one.tolerance().number();
             sentences.add(ChangeWords.name(one.tolerance().path()) + ", now " + tolerance(one.tolerance(), units)
@@ -173,11 +175,7 @@ public final class DoubtWords {
         return Numbers.fixed(100 * part, part < 0.1 ? 1 : 0) + " %";
     }
 
-    private static String figure(Judged judged) {
-        return judged.criterion().name() + (judged.criterion().atLimit() ? "" : " " + JudgedWords.pace(judged));
-    }
-
     private static String show(Judged judged, double si, Units units) {
-        return units.show(si, judged.criterion().dimension(), judged.criterion().digits());
+        return units.show(si, judged.criterion());
     }
 }

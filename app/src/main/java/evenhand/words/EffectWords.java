@@ -1,9 +1,7 @@
 package evenhand.words;
 
 import evenhand.answers.Judged;
-import evenhand.catalogue.Adjustable;
 import evenhand.choice.Effect;
-import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,21 +16,22 @@ public final class EffectWords {
 
     private EffectWords() {}
 
-    /** The step as a shop says it: "+10 mm". */
+    /** The step as a shop says it: "+10 mm", or to another setting. */
     public static String step(Effect effect, Units units) {
-        Adjustable adjustable = effect.adjustable();
-        Unit unit =
-                adjustable.dimension() == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(adjustable.dimension());
-        String number = Numbers.significant(unit.fromSi(effect.step()), STEP_DIGITS);
-        return (effect.step() > 0 ? "+" : "") + number + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
+        if (!(effect.step() instanceof Effect.ByNumber number)) {
+            return "to \"" + ((Effect.ToSetting) effect.step()).to() + "\"";
+        }
+        Unit unit = FindWords.unit(number.adjustable(), units);
+        String size = Numbers.significant(unit.fromSi(number.size()), STEP_DIGITS);
+        return (number.size() > 0 ? "+" : "") + size + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
     }
 
     /** A change of a figure with its sign and unit: "−0.12 deg/g". */
     public static String difference(Effect.Move move, Units units) {
-        Unit unit = units.of(move.judged().criterion().dimension());
-        return Numbers.signed(
-                        unit.fromSi(move.difference()),
-                        move.judged().criterion().digits()) + " " + unit.symbol();
+        Unit unit = units.of(move.judged().criterion());
+        String number = Numbers.signed(
+                unit.fromSi(move.difference()), move.judged().criterion().digits());
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
     /** What helps most against a complaint, and what comes with it. */
@@ -43,12 +42,13 @@ public final class EffectWords {
         Effect best = helping.get(0);
         Effect.Move move = best.move(complaint.judged()).orElseThrow();
         List<String> sentences = new ArrayList<>();
-        Unit unit = units.of(move.judged().criterion().dimension());
+        Unit unit = units.of(move.judged().criterion());
         int digits = move.judged().criterion().digits();
-        sentences.add("Change first: " + ChangeWords.name(best.adjustable().path()) + " by " + step(best, units)
+        sentences.add("Change first: " + ChangeWords.name(best.step().path())
+                + (best.step() instanceof Effect.ByNumber ? " by " : " ") + step(best, units)
                 + ". It moves " + figure(complaint.judged()) + " by " + difference(move, units) + ", from "
                 + Numbers.fixed(unit.fromSi(move.base()), digits) + " to "
-                + Numbers.fixed(unit.fromSi(move.base() + move.difference()), digits) + " " + unit.symbol() + ".");
+                + units.show(move.base() + move.difference(), move.judged().criterion()) + ".");
         List<String> others = sideEffects(best, complaint.judged(), units);
         sentences.add(
                 others.isEmpty()
@@ -68,7 +68,6 @@ public final class EffectWords {
     }
 
     private static String figure(Judged judged) {
-        String name = judged.criterion().name();
-        return (name.startsWith("limit") ? "the " + name : "the " + name + " " + JudgedWords.pace(judged));
+        return "the " + JudgedWords.figure(judged);
     }
 }

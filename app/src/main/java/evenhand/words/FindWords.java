@@ -50,7 +50,7 @@ public final class FindWords {
         String name = ChangeWords.name(span.path());
         Judged judged = one.aim().judged();
         sentences.add("With the " + name + " between " + value(now, span.from(), units) + " and "
-                + value(now, span.to(), units) + ", the " + figure(judged) + " can be had from "
+                + value(now, span.to(), units) + ", the " + JudgedWords.figure(judged) + " can be had from "
                 + figures(judged, one.reach(), units) + "; the car has " + value(now, now.si(), units) + " now.");
         String found = value(now, one.value(), units);
         if (one.unrounded().isPresent()) {
@@ -78,7 +78,8 @@ public final class FindWords {
         if (!one.jumps().isEmpty()) {
             sentences.add("At "
                     + one.jumps().stream().map(jump -> value(now, jump, units)).collect(joining(" and "))
-                    + " the " + figure(judged) + " jumps past the aim: something touches or lifts there at once.");
+                    + " the " + JudgedWords.figure(judged)
+                    + " jumps past the aim: something touches or lifts there at once.");
         }
         sentences.add(sharpness(one, units));
         kept(one.kept(), units, sentences);
@@ -92,7 +93,7 @@ public final class FindWords {
         double little = length ? fine : Math.abs(one.value()) / 100;
         String by = length ? (units == Units.METRIC ? "1 mm" : "1/16 in") : "1 %";
         Criterion criterion = one.aim().judged().criterion();
-        Unit unit = units.of(criterion.dimension());
+        Unit unit = units.of(criterion);
         return "There, " + by + " more moves it by " + signed(unit.fromSi(one.slope() * little), criterion.digits())
                 + " " + unit.symbol() + ".";
     }
@@ -105,8 +106,8 @@ public final class FindWords {
 
     private static void several(Finding.Several several, Units units, List<String> sentences) {
         Judged judged = several.aim().judged();
-        sentences.add("With these " + several.changes().size() + " changes the " + figure(judged) + " can be had from "
-                + figures(judged, several.reach(), units) + ".");
+        sentences.add("With these " + several.changes().size() + " changes the " + JudgedWords.figure(judged)
+                + " can be had from " + figures(judged, several.reach(), units) + ".");
         List<String> moves = new ArrayList<>();
         for (int i = 0; i < several.changes().size(); i++) {
             Adjustable now = several.changes().get(i).adjustable();
@@ -157,22 +158,16 @@ public final class FindWords {
 
     private static String demand(Aim aim, Units units) {
         return AimText.demand(aim, units)
-                + (aim.judged().criterion().atLimit() ? "" : " " + JudgedWords.pace(aim.judged()));
-    }
-
-    /** "understeer at 0.5 g", "limit balance". */
-    private static String figure(Judged judged) {
-        return judged.criterion().name() + (judged.criterion().atLimit() ? "" : " " + JudgedWords.pace(judged));
+                + (aim.judged().criterion().hasPace() ? " " + JudgedWords.pace(aim.judged()) : "");
     }
 
     private static String figure(Judged judged, double si, Units units) {
-        Criterion criterion = judged.criterion();
-        return units.show(si, criterion.dimension(), criterion.digits());
+        return units.show(si, judged.criterion());
     }
 
     private static String figures(Judged judged, Finding.Reach reach, Units units) {
         Criterion criterion = judged.criterion();
-        Unit unit = units.of(criterion.dimension());
+        Unit unit = units.of(criterion);
         return Numbers.fixed(unit.fromSi(reach.lowest()), criterion.digits()) + " to "
                 + figure(judged, reach.highest(), units);
     }

@@ -6,8 +6,22 @@ import evenhand.answers.Judged;
 public final class JudgedWords {
     private JudgedWords() {}
 
-    /** Where it is judged: "at 0.5 g", "at the limit". */
+    /** Where it is judged: "at 0.5 g", "at the limit", "on the road". */
     public static String pace(Judged judged) {
-        return judged.pace().isPresent() ? "at " + Units.pace(judged.pace().getAsDouble()) : "at the limit";
+        if (judged.pace().isPresent()) {
+            return "at " + Units.pace(judged.pace().getAsDouble());
+        }
+        return judged.criterion().atLimit() ? "at the limit" : "on the road";
+    }
+
+    /** The head of a table's part: "At 0.5 g", "At the limit", "On the road". */
+    public static String heading(Judged judged) {
+        String pace = pace(judged);
+        return Character.toUpperCase(pace.charAt(0)) + pace.substring(1);
+    }
+
+    /** What is judged: "understeer at 0.5 g", "limit balance", "front comfort". */
+    public static String figure(Judged judged) {
+        return judged.criterion().name() + (judged.criterion().hasPace() ? " " + pace(judged) : "");
     }
 }

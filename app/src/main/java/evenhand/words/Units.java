@@ -1,5 +1,6 @@
 package evenhand.words;
 
+import evenhand.answers.Criterion;
 import evenhand.answers.Figure;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
@@ -20,6 +21,21 @@ public enum Units {
             return PER_CENT;
         }
         return this == METRIC ? dimension.metric() : dimension.imperial();
+    }
+
+    /** The unit that a criterion is shown in: its own, or the inch-pound one where the trade has one. */
+    public Unit of(Criterion criterion) {
+        Dimension dimension = criterion.dimension();
+        return this == METRIC || dimension.imperial().equals(dimension.metric())
+                ? criterion.unit()
+                : dimension.imperial();
+    }
+
+    /** A criterion's value with its unit: "4.38 deg/g". */
+    public String show(double si, Criterion criterion) {
+        Unit unit = of(criterion);
+        String number = Numbers.fixed(unit.fromSi(si), criterion.digits());
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
     /** The unit of a figure's column in CSV: that of the JSON key, or the inch-pound one where the trade has one. */

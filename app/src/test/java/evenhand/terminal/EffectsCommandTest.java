@@ -156,8 +156,41 @@ class EffectsCommandTest {
         Run unknown = Run.of("effects", car, "--complaint", "squeaks");
         assertThat(unknown.status()).isEqualTo(Status.WRONG);
         assertThat(unknown.err()).startsWith("evenhand effects: --complaint \"squeaks\": write \"pushes\"");
-        assertThat(Run.of("effects", car, "--complaint", "wallows").err()).contains("about the ride");
+        Run undamped = Run.of("effects", car, "--complaint", "wallows");
+        assertThat(undamped.status()).isEqualTo(Status.NO_ANSWER);
+        assertThat(undamped.out()).contains("the file has no damper curves to judge its ride by");
         assertThat(Run.of("effects", car, "--json", "--csv").status()).isEqualTo(Status.WRONG);
+    }
+
+    @Test
+    void aCarThatWallowsIsHelpedByTheNextSettingOfItsDampers() {
+        String damper = """
+                "damper": {"settings": [
+                  {"name": "soft", "bump": [["0 m/s", "0 N"], ["0.1 m/s", "40 N"]],
+                   "rebound": [["0 m/s", "0 N"], ["0.1 m/s", "80 N"]]},
+                  {"name": "firm", "bump": [["0 m/s", "0 N"], ["0.1 m/s", "80 N"]],
+                   "rebound": [["0 m/s", "0 N"], ["0.1 m/s", "160 N"]]}], "setting": "soft"},
+                "bumpStop\"""";
+        String damped = Run.file(folder, "damped.json", Run.CAR.replace("\"bumpStop\"", damper.strip()))
+                .toString();
+        JsonNode setup = json("effects", damped, "--complaint", "wallows", "--json")
+                .get("setups")
+                .get(0);
+        JsonNode best = setup.get("effects").get(0);
+        assertThat(best.get("change").asText()).isEqualTo("rear.damper.setting");
+        assertThat(best.get("from").asText()).isEqualTo("soft");
+        assertThat(best.get("to").asText()).isEqualTo("firm");
+        assertThat(setup.get("words").asText()).contains("rear damper setting to \"firm\"");
+        // Twice the forces of a weak damper are twice its damping, nearly.
+        for (JsonNode difference : best.get("differences")) {
+            if (difference.get("figure").asText().equals("rear damping")) {
+                assertThat(difference.get("difference").asDouble()
+                                / difference.get("base").asDouble())
+                        .isBetween(0.95, 1.1);
+            }
+        }
+        JsonNode hard = json("effects", damped, "--complaint", "rides hard", "--json");
+        assertThat(hard.get("setups").get(0).get("words").asText()).contains("rear comfort");
     }
 
     private static JsonNode effect(JsonNode setup, String change) {

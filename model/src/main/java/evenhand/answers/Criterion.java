@@ -3,86 +3,122 @@ package evenhand.answers;
 import evenhand.car.End;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
+import evenhand.ride.Ride;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 
 /**
- * A figure that the balance of a car is judged by, at a pace or at its limit; declared once for comparing, aiming and
- * doubting.
+ * A figure that a car is judged by: at a pace, at its limit, or in its ride; declared once for comparing, aiming and doubting.
  *
  * @param name as it is written in an aim and in answers
  * @param unit that its numbers are answered in
  * @param digits behind the point in a table
- * @param atLimit whether it is of the limit; else it needs a pace
- * @param noticeable the least difference that is worth a word, SI: about what a driver feels or a scale shows
- * @param reading the value in SI
+ * @param noticeable the least difference that is worth a word, SI: about what a driver feels or a scale shows (common
+ *     practice, no source)
+ * @param reading where it is read, and how
  */
-public record Criterion(
-        String name,
-        Unit unit,
-        int digits,
-        boolean atLimit,
-        double noticeable,
-        BiFunction<TurnRow, Direction, OptionalDouble> reading) {
+public record Criterion(String name, Unit unit, int digits, double noticeable, Reading reading) {
+    /** Where a figure stands in the answers. */
+    sealed interface Reading {
+        /** At a pace. */
+        record AtPace(BiFunction<TurnRow, Direction, OptionalDouble> si) implements Reading {}
+
+        /** At the limit. */
+        record AtLimit(Function<TurnRow, OptionalDouble> si) implements Reading {}
+
+        /** In the ride. */
+        record OfRide(Function<Ride, OptionalDouble> si) implements Reading {}
+    }
+
     public static final Criterion UNDERSTEER = new Criterion(
             "understeer",
             Unit.of("deg/g"),
             2,
-            false,
             Unit.of("deg/g").toSi(0.05),
-            (row, direction) -> TurnFigures.UNDERSTEER_GRADIENT.si(row));
+            new Reading.AtPace((row, direction) -> TurnFigures.UNDERSTEER_GRADIENT.si(row)));
     public static final Criterion ROLL_GRADIENT = new Criterion(
             "roll gradient",
             Unit.of("deg/g"),
             2,
-            false,
             Unit.of("deg/g").toSi(0.1),
-            (row, direction) -> TurnFigures.ROLL_GRADIENT.si(row));
+            new Reading.AtPace((row, direction) -> TurnFigures.ROLL_GRADIENT.si(row)));
     public static final Criterion SIDESLIP = new Criterion(
             "sideslip",
             Unit.of("deg"),
             2,
-            false,
             Unit.of("deg").toSi(0.1),
-            (row, direction) -> TurnFigures.SIDESLIP.si(row));
+            new Reading.AtPace((row, direction) -> TurnFigures.SIDESLIP.si(row)));
     public static final Criterion GRIP_BALANCE = new Criterion(
-            "grip balance", Unit.of("%"), 1, false, 0.01, (row, direction) -> TurnFigures.GRIP_BALANCE.si(row));
+            "grip balance",
+            Unit.of("%"),
+            1,
+            0.01,
+            new Reading.AtPace((row, direction) -> TurnFigures.GRIP_BALANCE.si(row)));
     public static final Criterion FRONT_SHARE = new Criterion(
             "front share",
             Unit.of("%"),
             1,
-            false,
             0.01,
-            (row, direction) -> TurnFigures.FRONT_LOAD_TRANSFER_SHARE.si(row));
+            new Reading.AtPace((row, direction) -> TurnFigures.FRONT_LOAD_TRANSFER_SHARE.si(row)));
     public static final Criterion INSIDE_REAR_LOAD = new Criterion(
             "inside rear load",
             Unit.of("N"),
             0,
-            false,
             50,
-            (row, direction) -> TurnFigures.LOAD.si(row.wheel(inside(End.REAR, direction))));
+            new Reading.AtPace((row, direction) -> TurnFigures.LOAD.si(row.wheel(inside(End.REAR, direction)))));
     public static final Criterion INSIDE_FRONT_LOAD = new Criterion(
             "inside front load",
             Unit.of("N"),
             0,
-            false,
             50,
-            (row, direction) -> TurnFigures.LOAD.si(row.wheel(inside(End.FRONT, direction))));
+            new Reading.AtPace((row, direction) -> TurnFigures.LOAD.si(row.wheel(inside(End.FRONT, direction)))));
     public static final Criterion LIMIT = new Criterion(
             "limit",
             Unit.of("g"),
             3,
-            true,
             Unit.of("g").toSi(0.01),
-            (row, direction) -> TurnFigures.LATERAL_ACCELERATION.si(row));
+            new Reading.AtLimit(row -> TurnFigures.LATERAL_ACCELERATION.si(row)));
     public static final Criterion LIMIT_BALANCE = new Criterion(
-            "limit balance", Unit.of("%"), 1, true, 0.01, (row, direction) -> TurnFigures.GRIP_BALANCE.si(row));
+            "limit balance", Unit.of("%"), 1, 0.01, new Reading.AtLimit(row -> TurnFigures.GRIP_BALANCE.si(row)));
+    public static final Criterion FRONT_DAMPING =
+            new Criterion("front damping", Unit.of(""), 2, 0.03, new Reading.OfRide(ride -> ride.damping(End.FRONT)));
+    public static final Criterion REAR_DAMPING =
+            new Criterion("rear damping", Unit.of(""), 2, 0.03, new Reading.OfRide(ride -> ride.damping(End.REAR)));
+    public static final Criterion FRONT_FREQUENCY = new Criterion(
+            "front frequency",
+            Unit.of("Hz"),
+            2,
+            0.05,
+            new Reading.OfRide(ride -> OptionalDouble.of(ride.frequency(End.FRONT))));
+    public static final Criterion REAR_FREQUENCY = new Criterion(
+            "rear frequency",
+            Unit.of("Hz"),
+            2,
+            0.05,
+            new Reading.OfRide(ride -> OptionalDouble.of(ride.frequency(End.REAR))));
+    public static final Criterion FRONT_COMFORT = new Criterion(
+            "front comfort", Unit.of("m/s^2"), 3, 0.03, new Reading.OfRide(ride -> ride.comfort(End.FRONT)));
+    public static final Criterion REAR_COMFORT = new Criterion(
+            "rear comfort", Unit.of("m/s^2"), 3, 0.03, new Reading.OfRide(ride -> ride.comfort(End.REAR)));
+    public static final Criterion FRONT_TYRE_LOAD_VARIATION = new Criterion(
+            "front tyre load variation",
+            Unit.of("%"),
+            1,
+            0.005,
+            new Reading.OfRide(ride -> ride.tyreLoadVariation(End.FRONT)));
+    public static final Criterion REAR_TYRE_LOAD_VARIATION = new Criterion(
+            "rear tyre load variation",
+            Unit.of("%"),
+            1,
+            0.005,
+            new Reading.OfRide(ride -> ride.tyreLoadVariation(End.REAR)));
 
-    /** All, those at a pace first. */
+    /** All: those at a pace, those of the limit, those of the ride. */
     public static final List<Criterion> ALL = List.of(
             UNDERSTEER,
             ROLL_GRADIENT,
@@ -92,15 +128,33 @@ public record Criterion(
             INSIDE_REAR_LOAD,
             INSIDE_FRONT_LOAD,
             LIMIT,
-            LIMIT_BALANCE);
+            LIMIT_BALANCE,
+            FRONT_DAMPING,
+            REAR_DAMPING,
+            FRONT_FREQUENCY,
+            REAR_FREQUENCY,
+            FRONT_COMFORT,
+            REAR_COMFORT,
+            FRONT_TYRE_LOAD_VARIATION,
+            REAR_TYRE_LOAD_VARIATION);
 
     public Dimension dimension() {
         return unit.dimension();
     }
 
-    /** The value at a point of a turn, SI. */
-    public OptionalDouble si(TurnRow row, Direction direction) {
-        return reading.apply(row, direction);
+    /** Whether it is judged at a pace. */
+    public boolean hasPace() {
+        return reading instanceof Reading.AtPace;
+    }
+
+    /** Whether it is of the limit. */
+    public boolean atLimit() {
+        return reading instanceof Reading.AtLimit;
+    }
+
+    /** Whether it is of the ride. */
+    public boolean ofRide() {
+        return reading instanceof Reading.OfRide;
     }
 
     private static Wheel inside(End end, Direction direction) {

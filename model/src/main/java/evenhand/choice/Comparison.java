@@ -55,7 +55,7 @@ public record Comparison(
                 .toList();
         List<Difference> differences = new ArrayList<>();
         List<Judged> missing = new ArrayList<>();
-        for (Judged judged : trial.judged()) {
+        for (Judged judged : judged(trial, answers)) {
             List<OptionalDouble> values = answers.stream()
                     .map(answer -> answer.map(judged::si).orElseGet(OptionalDouble::empty))
                     .toList();
@@ -72,6 +72,14 @@ public record Comparison(
                 .filter(answer -> answer.isEmpty() || answer.get().noTurn().isPresent())
                 .count();
         return new Comparison(changes, differences, missing, answers.size(), silent);
+    }
+
+    /** What is judged; the ride where the first or the last car has dampers. */
+    private static List<Judged> judged(Trial trial, List<Optional<Answers>> answers) {
+        Optional<Answers> last = answers.get(answers.size() - 1);
+        return last.isPresent() && last.get().isDamped()
+                ? trial.judged(last.get())
+                : answers.get(0).map(trial::judged).orElseGet(trial::judged);
     }
 
     private static Entries with(Entries base, List<Change> changes, int set) {

@@ -3,9 +3,13 @@ package evenhand.choice;
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
 import evenhand.answers.Trial;
+import evenhand.car.Car;
+import evenhand.car.Damper;
+import evenhand.car.End;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
+import evenhand.catalogue.Entry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,15 +19,35 @@ import java.util.regex.Pattern;
 /**
  * What one step of one adjustment does to a car in one trial, all else left as it is.
  *
- * @param adjustable what is adjusted, and where it stands
- * @param step up or down, SI
+ * @param step what is done
  * @param moves of every figure that both cars have
  */
-public record Effect(Adjustable adjustable, double step, List<Move> moves) {
+public record Effect(Step step, List<Move> moves) {
     /** What moves a figure by less than this part of what is noticeable is no help. */
     private static final double SMALLEST = 0.02;
 
     private static final Pattern WORKSHOPS = Pattern.compile("(front|rear|drive|steering)\\.");
+
+    /** What is done to the car. */
+    public sealed interface Step {
+        /** Of what is changed, relative to the car. */
+        String path();
+    }
+
+    /**
+     * A number goes up or down.
+     *
+     * @param size SI
+     */
+    public record ByNumber(Adjustable adjustable, double size) implements Step {
+        @Override
+        public String path() {
+            return adjustable.path();
+        }
+    }
+
+    /** A damper is set to the next of its settings, or to the one before. */
+    public record ToSetting(String path, String from, String to) implements Step {}
 
     /** What a figure was, and by how much it moves, SI. */
     public record Move(Judged judged, double base, double difference) {
@@ -44,10 +68,10 @@ public record Effect(Adjustable adjustable, double step, List<Move> moves) {
      * @param before what the car answers as it stands
      */
     public static List<Effect> each(Entries car, Trial trial, Answers before) {
-        return largestFirst(usual(car).parallelStream()
-                .flatMap(value -> of(car, value, value.step(), trial, before)
-                        .or(() -> of(car, value, -value.step(), trial, before))
-                        .stream())
+        return largestFirst(ways(car).parallelStream()
+                .flatMap(ways -> ways.stream()
+                        .flatMap(step -> of(car, step, trial, before).stream())
+                        .limit(1))
                 .toList());
     }
 
@@ -62,9 +86,12 @@ public record Effect(Adjustable adjustable, double step, List<Move> moves) {
      */
     public static List<Effect> helping(Entries car, Trial trial, Answers before, Judged wish, boolean up) {
         Comparator<Effect> best = Comparator.comparingDouble(effect -> -effect.gain(wish, up));
-        return usual(car).stream().filter(value -> isWorkshops(value.path())).toList().parallelStream()
-                .flatMap(value -> List.of(value.step(), -value.step()).stream()
-                        .flatMap(step -> of(car, value, step, trial, before).stream())
+        return ways(car).stream()
+                .filter(ways -> ways.stream().allMatch(step -> isWorkshops(step.path())))
+                .toList()
+                .parallelStream()
+                .flatMap(ways -> ways.stream()
+                        .flatMap(step -> of(car, step, trial, before).stream())
                         .filter(effect -> effect.helps(wish, up))
                         .sorted(best)
                         .limit(1))
@@ -77,10 +104,42 @@ public record Effect(Adjustable adjustable, double step, List<Move> moves) {
         return WORKSHOPS.matcher(path).lookingAt() && !path.contains(".unsprung") && !tyre;
     }
 
-    private static List<Adjustable> usual(Entries car) {
-        return Catalogue.adjustments(car).stream()
-                .filter(value -> value.slot().step().isPresent() && value.step() > 0)
-                .toList();
+    /** For each adjustment the two ways it can go. */
+    private static List<List<Step>> ways(Entries car) {
+        List<List<Step>> all = new ArrayList<>();
+        for (Adjustable value : Catalogue.adjustments(car)) {
+            if (value.slot().step().isPresent() && value.step() > 0) {
+                all.add(List.of(new ByNumber(value, value.step()), new ByNumber(value, -value.step())));
+            }
+        }
+        Catalogue.build(car).value().ifPresent(built -> {
+            for (End end : End.values()) {
+                List<Step> settings = settings(built, end);
+                if (!settings.isEmpty()) {
+                    all.add(settings);
+                }
+            }
+        });
+        return all;
+    }
+
+    private static List<Step> settings(Car car, End end) {
+        Optional<Damper> damper = car.axle(end).damper();
+        if (damper.isEmpty() || damper.get().setting().isEmpty()) {
+            return List.of();
+        }
+        List<String> names =
+                damper.get().settings().stream().map(Damper.Setting::name).toList();
+        String set = damper.get().setting().get();
+        int now = names.indexOf(set);
+        String path = (end == End.FRONT ? "front" : "rear") + ".damper.setting";
+        List<Step> steps = new ArrayList<>();
+        for (int next : new int[] {now + 1, now - 1}) {
+            if (next >= 0 && next < names.size()) {
+                steps.add(new ToSetting(path, set, names.get(next)));
+            }
+        }
+        return steps;
     }
 
     private static List<Effect> largestFirst(List<Effect> effects) {
@@ -89,23 +148,34 @@ public record Effect(Adjustable adjustable, double step, List<Move> moves) {
                 .toList();
     }
 
-    private static Optional<Effect> of(Entries car, Adjustable value, double step, Trial trial, Answers before) {
-        if (!value.slot().bounds().holds(value.si() + step)) {
-            return Optional.empty();
+    /** The car after a step; nothing where no car can have that. */
+    private static Optional<Entries> after(Entries car, Step step) {
+        if (step instanceof ByNumber number) {
+            double value = number.adjustable().si() + number.size();
+            return number.adjustable().slot().bounds().holds(value)
+                    ? Optional.of(Catalogue.with(car, step.path(), value))
+                    : Optional.empty();
         }
-        Optional<Answers> after = Catalogue.build(Catalogue.with(car, value.path(), value.si() + step))
-                .value()
+        ToSetting setting = (ToSetting) step;
+        return Optional.of(Catalogue.with(
+                car,
+                new Catalogue.Difference(step.path(), Optional.empty(), Optional.of(new Entry.Word(setting.to())))));
+    }
+
+    private static Optional<Effect> of(Entries car, Step step, Trial trial, Answers before) {
+        Optional<Answers> after = after(car, step)
+                .flatMap(changed -> Catalogue.build(changed).value())
                 .map(trial::ask);
         if (after.isEmpty() || after.get().noTurn().isPresent()) {
             return Optional.empty();
         }
         List<Move> moves = new ArrayList<>();
-        for (Judged judged : trial.judged()) {
+        for (Judged judged : trial.judged(before)) {
             judged.si(before)
                     .ifPresent(base ->
                             judged.si(after.get()).ifPresent(now -> moves.add(new Move(judged, base, now - base))));
         }
-        return Optional.of(new Effect(value, step, moves));
+        return Optional.of(new Effect(step, moves));
     }
 
     /** The largest move, in what is noticeable. */

@@ -82,6 +82,7 @@ public final class Doubt {
 
     private final List<Entries> cars;
     private final Question question;
+    private final List<Optional<Answers>> nominal;
     private final List<Judged> judged;
     private final List<Tolerance> tolerances;
     private final Map<String, Integer> places = new HashMap<>();
@@ -94,7 +95,10 @@ public final class Doubt {
     private Doubt(List<Entries> cars, Question question) {
         this.cars = cars;
         this.question = question;
-        judged = inOrder(question);
+        nominal = cars.stream()
+                .map(car -> Catalogue.build(car).value().map(question.trial()::ask))
+                .toList();
+        judged = inOrder(question, nominal);
         tolerances = byInfluence();
         for (int k = 0; k < tolerances.size(); k++) {
             places.put(tolerances.get(k).path(), k);
@@ -115,8 +119,11 @@ public final class Doubt {
     }
 
     /** What is judged, the figure of the aim first. */
-    private static List<Judged> inOrder(Question question) {
+    private static List<Judged> inOrder(Question question, List<Optional<Answers>> nominal) {
+        boolean damped =
+                nominal.stream().anyMatch(car -> car.isPresent() && car.get().isDamped());
         List<Judged> all = new ArrayList<>(question.trial().judged());
+        all.removeIf(one -> one.criterion().ofRide() && !damped);
         question.aim().ifPresent(aim -> {
             all.remove(aim.judged());
             all.add(0, aim.judged());
@@ -137,10 +144,11 @@ public final class Doubt {
     private List<Tolerance> byInfluence() {
         List<Tolerance> all = Tolerance.all(cars, question.unsaid());
         Entries car = cars.get(0);
-        Optional<Answers> nominal = Catalogue.build(car).value().map(question.trial()::ask);
         Map<Tolerance, Double> influence = new HashMap<>();
         List<Double> sizes = all.parallelStream()
-                .map(one -> nominal.map(answers -> influence(car, one, answers)).orElse(0.0))
+                .map(one -> nominal.get(0)
+                        .map(answers -> influence(car, one, answers))
+                        .orElse(0.0))
                 .toList();
         for (int k = 0; k < sizes.size(); k++) {
             influence.put(all.get(k), sizes.get(k));
@@ -239,9 +247,6 @@ public final class Doubt {
             }
             samples.add(ofCar);
         }
-        List<Optional<Answers>> nominal = cars.stream()
-                .map(car -> Catalogue.build(car).value().map(question.trial()::ask))
-                .toList();
         List<Left> left = new ArrayList<>();
         List<Left> differences = new ArrayList<>();
         for (int car = 0; car < cars.size(); car++) {
