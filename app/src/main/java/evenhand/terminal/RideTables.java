@@ -53,6 +53,7 @@ final class RideTables {
         scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
         text.append("\nOn ").append(road.words()).append(" at ");
         text.append(units.show(speed, Dimension.SPEED, 0)).append(". Rates and loads are those of one wheel.\n");
+        Paragraph.append(text, "", RideWords.PRACTICE, console.columns());
         load.ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
         List<SetupRide.Rides> riding = new ArrayList<>();
         for (SetupRide answer : answers) {

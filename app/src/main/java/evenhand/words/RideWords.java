@@ -24,6 +24,10 @@ import java.util.stream.Collectors;
  * for comfort, which has ISO 2631-1.
  */
 public final class RideWords {
+    /** What the verdicts rest on. */
+    public static final String PRACTICE = "Verdicts on frequency, damping and travel are common practice of the trade;"
+            + " those on comfort are of ISO 2631-1, for the floor, without what a seat takes up.";
+
     /** Rear over front frequency that makes for a flat ride. Common practice. */
     private static final double FLAT_FROM = 1.1;
 
@@ -177,7 +181,8 @@ public final class RideWords {
                         ? "less than the 1.1 to 1.2 that lets the rear catch up after a bump"
                         : ratio <= FLAT_TO
                                 ? "within the 1.1 to 1.2 that makes for a flat ride"
-                                : "more than the 1.1 to 1.2 that makes for a flat ride";
+                                : "more than the 1.1 to 1.2 that makes for a flat ride: the tail is livelier than it"
+                                        + " need be";
         sentences.add("Rear over front frequency is " + Numbers.fixed(ratio, 2) + ": " + verdict + ".");
         if (!passages.isEmpty()) {
             BodyOverHump.Passage slow = passages.get(0);
@@ -312,22 +317,31 @@ public final class RideWords {
                     + stops.noTurn().get() + ".");
             return;
         }
+        List<String> free = new ArrayList<>();
         for (End end : End.values()) {
             AxleRide axle = ride.axle(end);
             if (axle.standing().bumpTravelToStop().isEmpty() || axle.standing().onStop()) {
                 continue;
             }
             OptionalDouble touched = stops.of(end);
-            sentences.add(
-                    touched.isEmpty()
-                            ? "In a left turn the " + EventWords.end(end)
-                                    + " bump stops are not reached up to the limit."
-                            : "In a left turn a " + EventWords.end(end) + " bump stop is reached at "
-                                    + Units.exactPace(touched.getAsDouble())
-                                    + (touched.getAsDouble() < TOUCHED_EARLY
-                                            ? ", in any brisk bend: it takes part in springs and balance."
-                                            : touched.getAsDouble() < TOUCHED_LATE ? ", in a fast bend." : "."));
+            if (touched.isEmpty()) {
+                free.add(EventWords.end(end));
+            } else {
+                sentences.add("In a left turn a " + EventWords.end(end) + " bump stop is reached at "
+                        + Units.exactPace(touched.getAsDouble()) + pace(touched.getAsDouble()));
+            }
         }
+        if (!free.isEmpty()) {
+            sentences.add("In a left turn the " + String.join(" and ", free)
+                    + " bump stops are not reached up to the limit.");
+        }
+    }
+
+    private static String pace(double touched) {
+        if (touched < TOUCHED_EARLY) {
+            return ", in any brisk bend: it takes part in springs and balance.";
+        }
+        return touched < TOUCHED_LATE ? ", in a fast bend." : ".";
     }
 
     private void springs() {

@@ -3,6 +3,7 @@ package evenhand.ride;
 import evenhand.car.Car;
 import evenhand.car.InertiaEstimate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -97,19 +98,21 @@ public final class BodyOverHump {
 
     private Passage pass(double height, double length, double speed) {
         double over = (wheelbase + length) / speed;
-        double step = Math.min(1 / (STEPS_PER_CYCLE * quickest), length / speed / LEAST_STEPS_OVER_HUMP);
-        step = over / Math.ceil(over / step);
-        java.util.Arrays.fill(state, 0);
+        double coarse = 1 / (STEPS_PER_CYCLE * quickest);
+        double fine = Math.min(coarse, length / speed / LEAST_STEPS_OVER_HUMP);
+        int passing = (int) Math.ceil(over / fine);
+        fine = over / passing;
+        Arrays.fill(state, 0);
         double peak = 0;
         double pitchOver = 0;
         double noseUp = Double.NEGATIVE_INFINITY;
         double noseDown = Double.POSITIVE_INFINITY;
         double top = Double.NEGATIVE_INFINITY;
         double bottom = Double.POSITIVE_INFINITY;
-        int passing = (int) Math.round(over / step);
-        int steps = passing + (int) Math.ceil(AFTER / step);
+        int steps = passing + (int) Math.ceil(AFTER / coarse);
         for (int i = 0; i < steps; i++) {
-            double time = i * step;
+            double step = i < passing ? fine : coarse;
+            double time = i < passing ? i * fine : over + (i - passing) * coarse;
             slopeAt(state, time, height, length, speed);
             peak = Math.max(peak, Math.abs(slope[1]));
             add(1.0 / 6, 0.5, step, true);
