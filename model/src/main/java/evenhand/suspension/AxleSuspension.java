@@ -21,6 +21,9 @@ import java.util.OptionalDouble;
  * solid axle by its spring base).
  */
 public final class AxleSuspension {
+    /** Rate of metal on metal, N/m: not hard, but as bodies and brackets give. Common practice, no source. */
+    public static final double METAL_RATE = 5e6;
+
     /** Sum of both sides, N, upwards on the body, and its slopes. */
     public double force;
 
@@ -54,6 +57,9 @@ public final class AxleSuspension {
     private final double droopTravel;
     private final double droopRate;
 
+    private final double metalArm;
+    private final double metalGap;
+
     private double springForce;
     private double springRate;
     private double stopForce;
@@ -76,6 +82,8 @@ public final class AxleSuspension {
         droopArm = arm(axle, stops.droop().map(Stops.Droop::base).orElse(OptionalDouble.empty()));
         droopTravel = stops.droop().map(Stops.Droop::travel).orElse(Double.POSITIVE_INFINITY);
         droopRate = stops.droop().map(Stops.Droop::rate).orElse(0.0);
+        metalArm = arm(axle, stops.metal().map(Stops.Metal::base).orElse(OptionalDouble.empty()));
+        metalGap = stops.metal().map(Stops.Metal::gap).orElse(Double.POSITIVE_INFINITY);
 
         stopForce = 0;
         bump(-bumpGap);
@@ -238,6 +246,49 @@ public final class AxleSuspension {
         pieces = 2 * pieces + (reached ? 1 : 0);
         stopRate = reached ? droopRate : 0;
         stopForce = reached ? droopRate * (travel + droopTravel) : 0;
+    }
+
+    /**
+     * Force of the spring and stops of one side, upwards on the body, over mean travel, the roll held. Here metal counts
+     * too, where the file says how far away it is: in a bump it is met for a moment, in a steady turn never.
+     *
+     * @param roll suspension roll, rad
+     * @param rollCentreHeight above the ground, m
+     */
+    public ForceLines side(boolean left, double roll, double rollCentreHeight) {
+        double sign = left ? -1 : 1;
+        double rest = (left ? leftRest : rightRest) + sign * rollRate * springArm(rollCentreHeight) * roll;
+        return lines(rest, sign * bumpArm * roll, sign * droopArm * roll, sign * metalArm * roll);
+    }
+
+    /** The same of half the axle in heave, at the mean load of both sides. */
+    public ForceLines half() {
+        return lines((leftRest + rightRest) / 2, 0, 0, 0);
+    }
+
+    /** Arguments: load of the spring at no travel, and how much more than the mean the stops of this side travel. */
+    private ForceLines lines(double rest, double bumpMore, double droopMore, double metalMore) {
+        double[] corners = new double[bumpDeflections.length + 3];
+        for (int i = 0; i < bumpDeflections.length; i++) {
+            corners[i] = bumpGap + bumpDeflections[i] - bumpMore;
+        }
+        corners[bumpDeflections.length] = -rest / heaveRate;
+        corners[bumpDeflections.length + 1] = -droopTravel - droopMore;
+        corners[bumpDeflections.length + 2] = metalGap - metalMore;
+        return ForceLines.of(
+                travel -> {
+                    spring(rest + heaveRate * travel);
+                    bump(travel + bumpMore - bumpGap);
+                    double force = springForce + stopForce;
+                    droop(travel + droopMore);
+                    return force + stopForce + METAL_RATE * Math.max(0, travel + metalMore - metalGap);
+                },
+                corners);
+    }
+
+    /** How far metal of one side is beyond its gap, m; below zero before, −∞ where the file does not say. */
+    public double metalDeflection(double travel, double roll, boolean left) {
+        return travel + (left ? -1 : 1) * metalArm * roll - metalGap;
     }
 
     /** Deflection of the bump stop of one side, m; below zero while there is a gap, −∞ without one. */

@@ -103,6 +103,22 @@ public final class WheelDamper {
         piece = inBump ? i : -i;
     }
 
+    /** Force over the wheel's speed, as straight lines. */
+    public ForceLines lines() {
+        double[] corners = new double[bumpSpeeds.length + reboundSpeeds.length];
+        for (int i = 0; i < corners.length; i++) {
+            boolean inBump = i < bumpSpeeds.length;
+            corners[i] = (inBump ? bumpSpeeds[i] : -reboundSpeeds[i - bumpSpeeds.length]) / motionRatio;
+        }
+        // The last point of a curve is no corner: its slope goes on. It does no harm as one.
+        return ForceLines.of(
+                speed -> {
+                    at(speed);
+                    return force;
+                },
+                corners);
+    }
+
     private static int piece(double[] speeds, double speed) {
         int i = 1;
         while (i < speeds.length - 1 && speed > speeds[i]) {

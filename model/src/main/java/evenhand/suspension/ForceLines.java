@@ -1,0 +1,122 @@
+package evenhand.suspension;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * A force over travel (m) or speed (m/s) as straight lines between corners, the outermost going on: a spring with its
+ * stops, or a damper, for whoever follows it in time and has to know where it bends.
+ *
+ * <p>On piece p, between {@link #low} and {@link #high}, the force is {@code intercept(p) + slope(p)·v}.
+ */
+public final class ForceLines {
+    /** Corners closer than this are one. */
+    private static final double SAME = 1e-9;
+
+    private final double[] corners;
+    private final double[] slopes;
+    private final double[] intercepts;
+
+    private ForceLines(double[] corners, DoubleUnaryOperator law) {
+        this.corners = corners;
+        int pieces = corners.length + 1;
+        slopes = new double[pieces];
+        intercepts = new double[pieces];
+        for (int p = 0; p < pieces; p++) {
+            double from = p == 0 ? corners[0] - 1 : corners[p - 1];
+            double to = p == corners.length ? corners[corners.length - 1] + 1 : corners[p];
+            slopes[p] = (law.applyAsDouble(to) - law.applyAsDouble(from)) / (to - from);
+            double corner = p == 0 ? to : from;
+            intercepts[p] = law.applyAsDouble(corner) - slopes[p] * corner;
+        }
+    }
+
+    /**
+     * The lines of a law that bends at these places and nowhere else.
+     *
+     * @param corners in any order; infinite ones stand for none
+     */
+    static ForceLines of(DoubleUnaryOperator law, double... corners) {
+        double[] sorted =
+                Arrays.stream(corners).filter(Double::isFinite).sorted().toArray();
+        double[] apart = new double[Math.max(1, sorted.length)];
+        int count = 0;
+        for (double corner : sorted) {
+            if (count == 0 || corner - apart[count - 1] > SAME) {
+                apart[count++] = corner;
+            }
+        }
+        return new ForceLines(Arrays.copyOf(apart, Math.max(1, count)), law);
+    }
+
+    /** No force anywhere. */
+    public static ForceLines none() {
+        return of(v -> 0);
+    }
+
+    public int pieces() {
+        return slopes.length;
+    }
+
+    /** The piece that holds at a place. */
+    public int pieceAt(double v) {
+        int p = 0;
+        while (p < corners.length && v > corners[p]) {
+            p++;
+        }
+        return p;
+    }
+
+    /** Lower end of a piece, −∞ of the first. */
+    public double low(int piece) {
+        return piece == 0 ? Double.NEGATIVE_INFINITY : corners[piece - 1];
+    }
+
+    /** Upper end of a piece, ∞ of the last. */
+    public double high(int piece) {
+        return piece == corners.length ? Double.POSITIVE_INFINITY : corners[piece];
+    }
+
+    public double slope(int piece) {
+        return slopes[piece];
+    }
+
+    /** Force that the line of a piece has at zero. */
+    public double intercept(int piece) {
+        return intercepts[piece];
+    }
+
+    public double force(double v) {
+        int p = pieceAt(v);
+        return intercepts[p] + slopes[p] * v;
+    }
+
+    /** Integral of the force from one place to another, N·m over travel. */
+    public double work(double from, double to) {
+        if (to < from) {
+            return -work(to, from);
+        }
+        double work = 0;
+        double at = from;
+        for (int p = pieceAt(from); at < to; p++) {
+            double end = Math.min(to, high(p));
+            work += (intercepts[p] + slopes[p] * (at + end) / 2) * (end - at);
+            at = end;
+        }
+        return work;
+    }
+
+    /** The place where the force comes to a value, the one nearest to zero where there are several. */
+    public OptionalDouble placeOf(double force) {
+        OptionalDouble nearest = OptionalDouble.empty();
+        for (int p = 0; p < slopes.length; p++) {
+            double place = (force - intercepts[p]) / slopes[p];
+            boolean holds = place >= low(p) - SAME && place <= high(p) + SAME; // false without a slope
+            if (holds && (nearest.isEmpty() || Math.abs(place) < Math.abs(nearest.getAsDouble()))) {
+                nearest = OptionalDouble.of(place);
+            }
+        }
+        return nearest;
+    }
+}
