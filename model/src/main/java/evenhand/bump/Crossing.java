@@ -1,0 +1,239 @@
+package evenhand.bump;
+
+import evenhand.bump.StepMotion.Watched;
+import evenhand.road.Piece;
+import evenhand.road.Profile;
+import evenhand.suspension.ForceLines;
+
+/**
+ * A {@link WheelStation} driven over a road, in time, until it has come to rest behind it.
+ *
+ * <p>Between corners the equations are smooth, and {@link QuarterCarStep} steps along them with an error estimate. A
+ * corner is where the spring goes loose, a stop is touched or bends, metal meets, the damper's curve bends, or the tyre
+ * leaves the ground or lands. A step stays on the pieces on which it begins; if at its end, or at a turning point within
+ * it, one of the three quantities that choose a piece (travel, its rate, deflection of the tyre) has left its piece, the
+ * place where it did so is found on the motion's polynomial of order 5, the step is taken again up to there, and the
+ * next one begins on the other piece. Forces are continuous over corners, so that a corner found a little late costs
+ * nothing. The ends of the road's smooth stretches are ends of steps too. So no step sees a bend, and the method keeps
+ * its order.
+ *
+ * <p>Nothing is allocated on the way. A crossing is good for one drive; one per thread.
+ */
+final class Crossing {
+    /** At rest when the motion has this part of the energy that it had as the event ended: 1 % of its size. */
+    private static final double RESTING = 1e-4;
+
+    /** Energy that nobody feels, J. */
+    private static final double NO_ENERGY = 1e-9;
+
+    /** An undamped car never comes to rest; so long is waited, s. */
+    static final double LONGEST_REST = 10;
+
+    /** Grip is counted until so long after the event, s: the landing belongs to it. */
+    static final double GRIP_AFTER = 0.5;
+
+    /** Rest is looked for so often, s. */
+    private static final double LOOK = 0.02;
+
+    private static final double FIRST_STEP = 1e-4;
+    private static final double SAFETY = 0.9;
+    private static final double MOST_GROWTH = 5;
+    private static final double LEAST_GROWTH = 0.2;
+    private static final double ONE_OVER_ORDER = 0.2;
+
+    /** Beyond, something is too stiff or the road too long to be followed. */
+    private static final int MOST_STEPS = 5_000_000;
+
+    /** A piece is left when its end is passed by so much, m or m/s: what is less is rounding. */
+    private static final double PASSED = 1e-12;
+
+    final QuarterCarStep step;
+    final Witness witness;
+    private final StepMotion motion;
+    private final ForceLines spring;
+    private final ForceLines damper;
+    private double proposed = FIRST_STEP;
+    private int steps;
+    private boolean settled;
+
+    private boolean cornerFound;
+    private Watched corner = Watched.TRAVEL;
+    private double cornerAt; // part of the step
+    private int cornerWay; // up +1, down −1
+
+    /**
+     * @param tolerance error of a step, m
+     * @param finestRow step of the record, s
+     */
+    Crossing(WheelStation station, double tolerance, double finestRow) {
+        step = new QuarterCarStep(station, tolerance);
+        motion = new StepMotion(step);
+        witness = new Witness(step, motion, finestRow);
+        spring = station.suspension();
+        damper = station.damper();
+    }
+
+    /**
+     * Drives over a road and on until the car is at rest.
+     *
+     * @return whether it could be followed to the end
+     */
+    boolean drive(Profile road, double speed) {
+        if (!overEvent(road, speed)) {
+            return false;
+        }
+        double over = step.time + GRIP_AFTER;
+        step.enter(new Piece.Line(road.length(), Double.MAX_VALUE, road.after(), 0), speed, road.length());
+        double energy = step.energyAboveRest();
+        boolean followed = until(over);
+        witness.countsGrip = false;
+        settled = resting(energy);
+        for (int look = 1; followed && !settled && step.time < over + LONGEST_REST; look++) {
+            followed = until(over + look * LOOK);
+            settled = resting(energy);
+        }
+        return followed;
+    }
+
+    /** Drives over a road to its end and no farther. */
+    boolean overEvent(Profile road, double speed) {
+        for (int i = 0; i < road.pieces().size(); i++) {
+            Piece piece = road.pieces().get(i);
+            step.enter(piece, speed, piece.from());
+            if (!until(piece.to() / speed)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean resting(double energy) {
+        return step.energyAboveRest() <= Math.max(NO_ENERGY, RESTING * energy);
+    }
+
+    /** Whether it came to rest behind the event. */
+    boolean settled() {
+        return settled;
+    }
+
+    int steps() {
+        return steps;
+    }
+
+    private boolean until(double end) {
+        witness.start();
+        while (step.time < end) {
+            if (++steps > MOST_STEPS) {
+                return false;
+            }
+            double left = end - step.time;
+            boolean last = proposed >= left * (1 - 1e-9);
+            double length = last ? left : proposed;
+            double error = step.attempt(length);
+            double wished = length * SAFETY * Math.pow(error, -ONE_OVER_ORDER);
+            if (!(error <= 1)) {
+                proposed = Math.max(LEAST_GROWTH * length, wished);
+                continue;
+            }
+            motion.set(length);
+            findCorner();
+            if (cornerFound) {
+                upToCorner(cornerAt * length);
+                continue;
+            }
+            witness.see();
+            step.keep(last ? end : step.time + length);
+            if (!last || wished > proposed) {
+                proposed = Math.min(wished, MOST_GROWTH * length);
+            }
+        }
+        return true;
+    }
+
+    private void upToCorner(double length) {
+        if (length > 0) {
+            step.attempt(length);
+            motion.set(length);
+            witness.see();
+            step.keep(step.time + length);
+        }
+        switch (corner) {
+            case TRAVEL -> step.springPiece += cornerWay;
+            case TRAVEL_RATE -> step.damperPiece += cornerWay;
+            default -> step.onGround = cornerWay > 0;
+        }
+        step.bend();
+    }
+
+    /** The first corner within the step, if there is one. */
+    private void findCorner() {
+        cornerFound = false;
+        watch(
+                Watched.TRAVEL,
+                Watched.TRAVEL_RATE,
+                step.travel(),
+                step.nextTravel(),
+                step.travelRate(),
+                step.nextTravelRate(),
+                spring.low(step.springPiece),
+                spring.high(step.springPiece));
+        watch(
+                Watched.TRAVEL_RATE,
+                Watched.TRAVEL_PULL,
+                step.travelRate(),
+                step.nextTravelRate(),
+                step.wheelPull - step.bodyPull,
+                step.nextWheelPull - step.nextBodyPull,
+                damper.low(step.damperPiece),
+                damper.high(step.damperPiece));
+        watch(
+                Watched.DEFLECTION,
+                Watched.DEFLECTION_RATE,
+                step.deflection(),
+                step.nextDeflection(),
+                step.deflectionRate(),
+                step.nextDeflectionRate(),
+                step.onGround ? 0 : Double.NEGATIVE_INFINITY,
+                step.onGround ? Double.POSITIVE_INFINITY : 0);
+    }
+
+    private void watch(
+            Watched what,
+            Watched rate,
+            double start,
+            double end,
+            double startRate,
+            double endRate,
+            double low,
+            double high) {
+        double reach = motion.length * Math.max(Math.abs(startRate), Math.abs(endRate));
+        if (Math.max(start, end) + reach < high && Math.min(start, end) - reach > low) {
+            return;
+        }
+        double until = 1;
+        double there = end;
+        if (startRate * endRate < 0) {
+            double turn = motion.turningPoint(rate);
+            double turned = motion.at(what, turn);
+            if (turned > high + PASSED || turned < low - PASSED) {
+                until = turn;
+                there = turned;
+            }
+        }
+        if (there > high + PASSED) {
+            corner(what, high + PASSED, 1, start, until);
+        } else if (there < low - PASSED) {
+            corner(what, low - PASSED, -1, start, until);
+        }
+    }
+
+    private void corner(Watched what, double bound, int way, double start, double until) {
+        double part = way * (start - bound) < 0 ? motion.root(what, bound, until) : 0;
+        if (!cornerFound || part < cornerAt) {
+            cornerFound = true;
+            cornerAt = part;
+            corner = what;
+            cornerWay = way;
+        }
+    }
+}
