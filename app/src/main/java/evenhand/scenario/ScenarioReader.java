@@ -30,7 +30,8 @@ public final class ScenarioReader {
 
     public static Reading read(Path file) {
         ScenarioReader reader = new ScenarioReader(file.toString());
-        Optional<Scenario> scenario = Source.read(file, reader.problems).flatMap(reader::scenario);
+        Optional<Scenario> scenario =
+                Source.read(file, "scenario", reader.problems).flatMap(reader::scenario);
         return reader.reading(scenario);
     }
 

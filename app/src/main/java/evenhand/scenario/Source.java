@@ -51,20 +51,25 @@ final class Source {
         return new Place(where, line + 1, Math.max(start - first, 0) + 1, start, end);
     }
 
-    /** Reads a file; what is wrong with it goes to the problems. */
-    static Optional<Source> read(Path file, Problems problems) {
+    /**
+     * Reads a file; what is wrong with it goes to the problems.
+     *
+     * @param kind what it should be, as in "scenario"
+     */
+    static Optional<Source> read(Path file, String kind, Problems problems) {
         Place whole = new Place("", 0, 0, 0, 0);
         byte[] bytes;
         try {
             if (Files.isDirectory(file)) {
-                problems.at(whole, "is a folder; name a scenario file in it");
+                problems.at(whole, "is a folder; name a " + kind + " file in it");
                 return Optional.empty();
             }
             try (InputStream in = Files.newInputStream(file)) {
                 bytes = in.readNBytes((int) LARGEST + 1); // not by its size: a device has none, and no end
             }
             if (bytes.length > LARGEST) {
-                problems.at(whole, "is larger than " + (LARGEST >> 20) + " MB, which no scenario is; look at the name");
+                problems.at(
+                        whole, "is larger than " + (LARGEST >> 20) + " MB, which no " + kind + " is; look at the name");
                 return Optional.empty();
             }
         } catch (NoSuchFileException missing) {
