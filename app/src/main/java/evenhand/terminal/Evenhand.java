@@ -119,6 +119,8 @@ public final class Evenhand {
                 .addSubcommand(new FindCommand())
                 .addSubcommand(new DoubtCommand())
                 .addSubcommand(new RideCommand())
+                .addSubcommand(new BumpCommand())
+                .addSubcommand(new RoughnessCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @

@@ -1,5 +1,7 @@
 package evenhand.road;
 
+import org.hipparchus.linear.MatrixUtils;
+
 /**
  * The quarter car by which roads are judged, at 80 km/h: two masses, the road's slope in, the difference of the slopes
  * of body and wheel out.
@@ -53,7 +55,8 @@ public final class ReferenceCar {
             }
         }
         augmented[STATES - 1][STATES] = TYRE / WHEEL_MASS * time;
-        return MatrixExponential.of(augmented);
+        return MatrixUtils.matrixExponential(MatrixUtils.createRealMatrix(augmented))
+                .getData();
     }
 
     /** Size of the slope difference of body and wheel per slope of a sine-wave road of this wavelength in m. */

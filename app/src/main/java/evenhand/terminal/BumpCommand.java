@@ -1,0 +1,186 @@
+package evenhand.terminal;
+
+import evenhand.bump.BumpAnswer;
+import evenhand.bump.DriveOver;
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.quantity.InvalidValue;
+import evenhand.road.RoadEvent;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand bump}. */
+@Command(
+        name = "bump",
+        sortOptions = false,
+        description = {
+            "How each set-up takes one event of the road, in time.",
+            "",
+            "How hard the body is jolted, how much of the travel is used, whether a stop is touched,"
+                    + " how long a tyre is off the ground, and how much grip the changes of its load take:"
+                    + " straight ahead for each axle, or with --pace in mid-corner for each wheel.",
+            "",
+            "Events: step H, ramp H over L, kerb H, hump H by L, pothole D by L, ripples A by L"
+                    + " times N, road A to H (200 m of made-up road of that class, always the same),"
+                    + " or the name of a measured profile: a CSV file with the header"
+                    + " distance_m,height_m and even steps. The wheel meets the event at time 0."
+                    + " A kerb and a pothole have square edges, over which the wheel rolls.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand bump coupe.json --over \"hump 80 mm by 3.7 m\" --speed \"30 km/h\"",
+            "  evenhand bump coupe.json --over \"ripples 10 mm by 1.2 m times 8\" --pace \"0.5 g\"",
+            "  evenhand bump coupe.json --over lane.csv --json > answer.json",
+            "",
+            "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
+            "command line or a file is wrong."
+        })
+final class BumpCommand implements Asked {
+    /** On smaller circles no car turns. m */
+    private static final double LEAST_RADIUS = 4;
+
+    @Parameters(paramLabel = "FILE", description = "The scenario file.")
+    @SuppressWarnings("NullAway.Init")
+    private String file;
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "Only this set-up; may be given more than once. Otherwise all of the file.")
+    private List<String> setups = new ArrayList<>();
+
+    @Option(
+            names = "--over",
+            paramLabel = "PROFILE",
+            required = true,
+            description = "The event, for example \"kerb 60 mm\".")
+    @SuppressWarnings("NullAway.Init")
+    private String over;
+
+    @Option(
+            names = "--speed",
+            paramLabel = "SPEED",
+            defaultValue = "50 km/h",
+            description = "How fast it is driven over. Otherwise ${DEFAULT-VALUE}.")
+    private String speed = "50 km/h";
+
+    @Option(
+            names = "--pace",
+            paramLabel = "PACE",
+            description = "In mid-corner at this lateral acceleration, for example \"0.5 g\", on the circle that it"
+                    + " makes with the speed. Otherwise straight ahead.")
+    private Optional<String> pace = Optional.empty();
+
+    @Option(
+            names = "--turn",
+            paramLabel = "left|right",
+            defaultValue = "left",
+            description = "Which way it turns, with a pace. Otherwise ${DEFAULT-VALUE}.")
+    private String turn = "left";
+
+    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded, with everything in time.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Answers in CSV: a row per set-up and axle, or wheel.")
+    private boolean csv;
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    /**
+     * What was asked.
+     *
+     * @param over as written
+     * @param speed m/s
+     * @param pace m/s², where one was given
+     */
+    record Question(String over, RoadEvent event, double speed, OptionalDouble pace, Direction direction) {
+        BumpAnswer ask(Car car) {
+            return pace.isPresent()
+                    ? DriveOver.inCorner(car, event, speed, pace.getAsDouble(), direction)
+                    : DriveOver.straight(car, event, speed);
+        }
+    }
+
+    /** A set-up and what it answers. */
+    record Answer(Setup setup, Car car, BumpAnswer bump) {}
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        if (json && csv) {
+            throw new Mistake("--json and --csv: write one of them");
+        }
+        Units shown = usual.units();
+        double drivenAt = OptionText.speed(speed);
+        Direction direction = OptionText.direction(turn);
+        OptionalDouble lateral = pace.isPresent()
+                ? OptionalDouble.of(OptionText.paces(List.of(pace.get())).get(0))
+                : OptionalDouble.empty();
+        if (lateral.isPresent() && drivenAt * drivenAt / lateral.getAsDouble() < LEAST_RADIUS) {
+            throw new Mistake("--pace \"" + pace.get() + "\" at \"" + speed
+                    + "\" is a circle of less than 4 m, which no car drives; ask for a higher speed or a gentler pace");
+        }
+        Optional<RoadEvent> event = EventText.event(over, console);
+        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        if (read.isEmpty() || event.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        Question question = new Question(over.strip(), event.get(), drivenAt, lateral, direction);
+        List<Setup> chosen = SoundScenario.choose(scenario, setups);
+        for (Setup setup : chosen) {
+            passable(setup, event.get());
+        }
+        List<Answer> answers = new ArrayList<>();
+        boolean all = true;
+        for (Setup setup : chosen) {
+            Car car = setup.car().settled();
+            Answer answer = new Answer(setup, car, question.ask(car));
+            all &= !(answer.bump() instanceof BumpAnswer.None);
+            answers.add(answer);
+        }
+        if (json) {
+            console.answer(BumpJson.write(scenario, question, answers));
+        } else if (csv) {
+            for (Answer answer : answers) {
+                complain(answer, console);
+            }
+            console.answer(BumpCsv.write(answers, shown));
+        } else {
+            console.answer(new BumpTables(console, shown).write(scenario, question, answers));
+        }
+        return all ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    /** A wheel of each axle must be able to get over it. */
+    private void passable(Setup setup, RoadEvent event) throws Mistake {
+        for (End end : End.values()) {
+            try {
+                event.under(setup.car().axle(end).tyre().loadedRadius());
+            } catch (InvalidValue e) {
+                throw new Mistake("--over \"" + over + "\": " + e.component() + " " + e.getMessage());
+            }
+        }
+    }
+
+    private static void complain(Answer answer, Console console) {
+        String name = "\"" + answer.setup().name() + "\"";
+        if (answer.bump() instanceof BumpAnswer.None none) {
+            console.complain("evenhand bump: no answer for " + name + ": " + none.text());
+        } else if (answer.bump() instanceof BumpAnswer.BeyondLimit) {
+            console.complain("evenhand bump: " + name + " does not hold this pace: it is beyond its limit");
+        }
+    }
+}
