@@ -112,7 +112,7 @@ public final class ForceLines {
         OptionalDouble nearest = OptionalDouble.empty();
         for (int p = 0; p < slopes.length; p++) {
             double place = (force - intercepts[p]) / slopes[p];
-            boolean holds = place >= low(p) - SAME && place <= high(p) + SAME; // false without a slope
+            boolean holds = Double.isFinite(place) && place >= low(p) - SAME && place <= high(p) + SAME;
             if (holds && (nearest.isEmpty() || Math.abs(place) < Math.abs(nearest.getAsDouble()))) {
                 nearest = OptionalDouble.of(place);
             }
