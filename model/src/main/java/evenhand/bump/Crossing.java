@@ -17,7 +17,7 @@ import evenhand.suspension.ForceLines;
  * nothing. The ends of the road's smooth stretches are ends of steps too. So no step sees a bend, and the method keeps
  * its order.
  *
- * <p>Nothing is allocated on the way. A crossing is good for one drive; one per thread.
+ * <p>Nothing is allocated on the way but room for the rows that are recorded. A crossing is good for one drive; one per thread.
  */
 final class Crossing {
     /** At rest when the motion has this part of the energy that it had as the event ended: 1 % of its size. */

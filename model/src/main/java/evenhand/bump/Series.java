@@ -30,11 +30,12 @@ public record Series(
         tyreLoad = List.copyOf(tyreLoad);
     }
 
-    /** Collects the rows; allocates only once. */
+    /** Collects the rows; allocates when they have doubled, and nothing otherwise. */
     static final class Recorder {
         private static final int COLUMNS = 4;
+        private static final int FEW = 1_000;
 
-        private final double[] rows = new double[COLUMNS * MOST];
+        private double[] rows = new double[COLUMNS * FEW];
         private final double finest;
         private int count;
         private int every = 1; // finest steps from row to row
@@ -56,6 +57,8 @@ public record Series(
             rows[at + 3] = tyreLoad;
             if (count == MOST) {
                 thin();
+            } else if (COLUMNS * count == rows.length) {
+                rows = Arrays.copyOf(rows, Math.min(2 * rows.length, COLUMNS * MOST));
             }
         }
 

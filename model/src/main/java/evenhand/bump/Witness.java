@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 
 /**
  * Sees every step of a {@link Crossing}: peaks, turning points within the step included, time off the ground, mean load
- * and grip, and the rows that are due. Allocates nothing but its rows, once.
+ * and grip, and the rows that are due. Allocates nothing but its rows.
  */
 final class Witness {
     /** Gauss points of a step, in parts of it. */

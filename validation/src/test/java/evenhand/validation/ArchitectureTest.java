@@ -35,6 +35,9 @@ class ArchitectureTest {
         "evenhand.answers.."
     };
 
+    /** What is stepped along, in time or along a road, stands on the library for that. */
+    private static final String[] STEPPED = {"evenhand.road..", "evenhand.bump.."};
+
     @ArchTest
     static final ArchRule quantityStandsOnNothing = usesOnly("quantity");
 
@@ -63,8 +66,15 @@ class ArchitectureTest {
     static final ArchRule theRideUsesTheSuspension = usesOnly("ride", "suspension", "car", "tyre");
 
     @ArchTest
+    static final ArchRule aRoadKnowsNoCar = usesOnly("road", "quantity");
+
+    @ArchTest
+    static final ArchRule aBumpUsesRoadTurnAndSuspension =
+            usesOnly("bump", "road", "turn", "suspension", "car", "tyre");
+
+    @ArchTest
     static final ArchRule answersAskTheCarEveryQuestion =
-            usesOnly("answers", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
+            usesOnly("answers", "bump", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
 
     @ArchTest
     static final ArchRule choosingAsksForAnswersAndNamesChanges =
@@ -78,7 +88,8 @@ class ArchitectureTest {
                     "evenhand.load..",
                     "evenhand.handsums..",
                     "evenhand.turn..",
-                    "evenhand.ride..")
+                    "evenhand.ride..",
+                    "evenhand.bump..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("evenhand.catalogue..", "evenhand.quantity..");
@@ -112,6 +123,15 @@ class ArchitectureTest {
             .resideInAnyPackage("java.io..", "java.nio.file..", "java.awt..", "javax.swing..", "com.fasterxml..");
 
     @ArchTest
+    static final ArchRule whatIsSteppedKnowsNoFilesEither = classes()
+            .that()
+            .resideInAnyPackage(STEPPED)
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "evenhand..", "java.lang..", "java.util..", "org.hipparchus..", "org.jspecify.annotations..");
+
+    @ArchTest
     static final ArchRule theModelStandsOnTheJavaLibraryAlone = classes()
             .that()
             .resideInAnyPackage(MODEL)
@@ -127,13 +147,14 @@ class ArchitectureTest {
     static final ArchRule noPackageIsALumberRoom = noClasses().should().resideInAnyPackage("..util..", "..utils..");
 
     private static ArchRule usesOnly(String name, String... above) {
-        String[] allowed = new String[above.length + 3];
+        String[] allowed = new String[above.length + 4];
         for (int i = 0; i < above.length; i++) {
             allowed[i] = "evenhand." + above[i] + "..";
         }
         allowed[above.length] = "evenhand." + name + "..";
         allowed[above.length + 1] = "java..";
         allowed[above.length + 2] = "org.jspecify..";
+        allowed[above.length + 3] = "org.hipparchus.."; // who may, is said above
         return classes()
                 .that()
                 .resideInAPackage("evenhand." + name + "..")

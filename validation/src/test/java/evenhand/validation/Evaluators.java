@@ -64,7 +64,19 @@ final class Evaluators {
             entry("damper at the wheel", RideEvaluators::damperByMotionRatio),
             entry("pitch and bounce", RideEvaluators::pitchBounce),
             entry("in step", RideEvaluators::inStep),
-            entry("wheelbase filter", RideEvaluators::wheelbaseFilter));
+            entry("wheelbase filter", RideEvaluators::wheelbaseFilter),
+            entry("roughness step", RoadEvaluators::step),
+            entry("roughness of points", RoadEvaluators::ofPoints),
+            entry("roughness gain", RoadEvaluators::gain),
+            entry("roughness gain peaks", RoadEvaluators::gainPeaks),
+            entry("roughness of a class", RoadEvaluators::ofClass),
+            entry("roughness of a file", RoadEvaluators::ofFile),
+            entry("made-up road", RoadEvaluators::madeUp),
+            entry("wheel over an edge", RoadEvaluators::kerb),
+            entry("body over a hump", BumpEvaluators::bodyOverHump),
+            entry("body over a ramp", BumpEvaluators::bodyOverRamp),
+            entry("drop on the tyre", BumpEvaluators::drop),
+            entry("free on a stop", BumpEvaluators::freeOnStop));
 
     private Evaluators() {}
 }

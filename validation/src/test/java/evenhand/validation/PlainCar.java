@@ -56,6 +56,7 @@ final class PlainCar {
         double frictionRatio = 1;
         Alignment alignment = new Alignment(0, 0, 0, 0, 0);
         Spring spring;
+        Stops stops = Stops.NONE;
         Bar bar;
         LateralLaw tyre;
         boolean live;
@@ -70,7 +71,7 @@ final class PlainCar {
                         new evenhand.car.LateralLocator.PanhardRod(Math.max(rollCentre, NOTHING), perBump),
                         spring == null ? new Spring.Upright(2 * rollStiffness, 1, 1, Spring.Lengths.UNKNOWN) : spring,
                         Optional.ofNullable(bar),
-                        Stops.NONE,
+                        stops,
                         Optional.empty(),
                         lowered,
                         alignment,
@@ -85,7 +86,7 @@ final class PlainCar {
                             ? new Spring.AtWheel(2 * rollStiffness / (track * track), 1, Spring.Lengths.UNKNOWN)
                             : (Spring.AtWheel) spring,
                     Optional.ofNullable(bar),
-                    Stops.NONE,
+                    stops,
                     Optional.empty(),
                     lowered,
                     rollCamber,
