@@ -4,11 +4,14 @@ import evenhand.bump.BumpAnswer;
 import evenhand.bump.DriveOver;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.LoadCase;
+import evenhand.load.Laden;
 import evenhand.quantity.InvalidValue;
 import evenhand.road.RoadEvent;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
+import evenhand.turn.TurnAnswer;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,6 +93,9 @@ final class BumpCommand implements Asked {
             description = "Which way it turns, with a pace. Otherwise ${DEFAULT-VALUE}.")
     private String turn = "left";
 
+    @Mixin
+    private final LoadOption load = new LoadOption();
+
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded, with everything in time.")
     private boolean json;
 
@@ -114,7 +120,7 @@ final class BumpCommand implements Asked {
         }
     }
 
-    /** A set-up and what it answers. */
+    /** A set-up, its car as it stands, and what it answers. */
     record Answer(Setup setup, Car car, BumpAnswer bump) {}
 
     @Override
@@ -139,38 +145,44 @@ final class BumpCommand implements Asked {
         }
         Scenario scenario = read.get();
         Question question = new Question(over.strip(), event.get(), drivenAt, lateral, direction);
-        List<Setup> chosen = SoundScenario.choose(scenario, setups);
-        for (Setup setup : chosen) {
-            passable(setup, event.get());
-        }
+        Optional<LoadCase> aboard = load.of(scenario);
         List<Answer> answers = new ArrayList<>();
         boolean all = true;
-        for (Setup setup : chosen) {
-            Car car = setup.car().settled();
-            Answer answer = new Answer(setup, car, question.ask(car));
+        for (Setup setup : SoundScenario.choose(scenario, setups)) {
+            Answer answer = answer(setup, aboard, question);
             all &= !(answer.bump() instanceof BumpAnswer.None);
             answers.add(answer);
         }
         if (json) {
-            console.answer(BumpJson.write(scenario, question, answers));
+            console.answer(BumpJson.write(scenario, aboard, question, answers));
         } else if (csv) {
             for (Answer answer : answers) {
                 complain(answer, console);
             }
             console.answer(BumpCsv.write(answers, shown));
         } else {
-            console.answer(new BumpTables(console, shown).write(scenario, question, answers));
+            console.answer(new BumpTables(console, shown).write(scenario, aboard, question, answers));
         }
         return all ? Status.DONE : Status.NO_ANSWER;
     }
 
+    private static Answer answer(Setup setup, Optional<LoadCase> aboard, Question question) throws Mistake {
+        Laden laden = Laden.of(setup.car(), aboard);
+        if (!(laden instanceof Laden.AtRest rest)) {
+            String why = ((Laden.NoRest) laden).text();
+            return new Answer(setup, setup.car(), new BumpAnswer.None(TurnAnswer.Reason.NO_EQUILIBRIUM, why));
+        }
+        passable(rest.car(), question);
+        return new Answer(setup, rest.car(), question.ask(rest.car()));
+    }
+
     /** A wheel of each axle must be able to get over it. */
-    private void passable(Setup setup, RoadEvent event) throws Mistake {
+    private static void passable(Car car, Question question) throws Mistake {
         for (End end : End.values()) {
             try {
-                event.under(setup.car().axle(end).tyre().loadedRadius());
+                question.event().under(car.axle(end).tyre().loadedRadius());
             } catch (InvalidValue e) {
-                throw new Mistake("--over \"" + over + "\": " + e.component() + " " + e.getMessage());
+                throw new Mistake("--over \"" + question.over() + "\": " + e.component() + " " + e.getMessage());
             }
         }
     }

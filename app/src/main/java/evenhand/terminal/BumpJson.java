@@ -7,6 +7,7 @@ import evenhand.answers.TurnFigures;
 import evenhand.bump.Bump;
 import evenhand.bump.BumpAnswer;
 import evenhand.bump.Series;
+import evenhand.car.LoadCase;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
 import evenhand.turn.Direction;
@@ -15,17 +16,23 @@ import evenhand.words.BumpWords;
 import evenhand.words.EventWords;
 import evenhand.words.Units;
 import java.io.IOException;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The answers of {@code bump} in JSON. */
 final class BumpJson {
     private BumpJson() {}
 
-    static byte[] write(Scenario scenario, BumpCommand.Question question, List<BumpCommand.Answer> answers) {
+    static byte[] write(
+            Scenario scenario,
+            Optional<LoadCase> load,
+            BumpCommand.Question question,
+            List<BumpCommand.Answer> answers) {
         return JsonText.of("bump", json -> {
-            json.writeStringField("scenario", scenario.title());
+            SetupJson.scenario(json, scenario, load);
             json.writeStringField("over", question.over());
             JsonText.number(json, TurnFigures.SPEED.key(), OptionalDouble.of(question.speed()));
             if (question.pace().isPresent()) {
@@ -74,7 +81,7 @@ final class BumpJson {
 
     /** The wheels of an answer by their keys: axles straight ahead, wheels in mid-corner. */
     static Map<String, Bump> byKey(BumpAnswer answer) {
-        Map<String, Bump> wheels = new java.util.LinkedHashMap<>();
+        Map<String, Bump> wheels = new LinkedHashMap<>();
         if (answer instanceof BumpAnswer.Straight straight) {
             straight.axles().entrySet().stream()
                     .sorted(Map.Entry.comparingByKey())

@@ -5,12 +5,14 @@ import evenhand.answers.Figure;
 import evenhand.bump.Bump;
 import evenhand.bump.BumpAnswer;
 import evenhand.car.End;
+import evenhand.car.LoadCase;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
 import evenhand.turn.Direction;
 import evenhand.turn.Wheel;
 import evenhand.words.BumpWords;
 import evenhand.words.EventWords;
+import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.RoughnessWords;
 import evenhand.words.Units;
@@ -34,7 +36,11 @@ final class BumpTables {
         this.units = units;
     }
 
-    String write(Scenario scenario, BumpCommand.Question question, List<BumpCommand.Answer> answers) {
+    String write(
+            Scenario scenario,
+            Optional<LoadCase> load,
+            BumpCommand.Question question,
+            List<BumpCommand.Answer> answers) {
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
         String way = question.direction() == Direction.LEFT ? "left" : "right";
         String where = question.pace().isPresent()
@@ -50,6 +56,7 @@ final class BumpTables {
                 "",
                 "Over " + question.over() + " at " + units.show(question.speed(), Dimension.SPEED, 0) + where + ".",
                 console.columns());
+        load.ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
         List<BumpCommand.Answer> answered = answers.stream()
                 .filter(answer -> !BumpJson.byKey(answer.bump()).isEmpty())
                 .toList();

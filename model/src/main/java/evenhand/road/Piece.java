@@ -1,6 +1,7 @@
 package evenhand.road;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A stretch of road on which the height is smooth. Position along the road and height, m; the formula holds at both
@@ -176,9 +177,7 @@ public sealed interface Piece {
             return new Sum(
                     from + along,
                     to + along,
-                    java.util.stream.Stream.concat(
-                                    java.util.stream.Stream.of(first),
-                                    parts.stream().skip(1).map(part -> part.moved(along, 0)))
+                    Stream.concat(Stream.of(first), parts.stream().skip(1).map(part -> part.moved(along, 0)))
                             .toList());
         }
     }
