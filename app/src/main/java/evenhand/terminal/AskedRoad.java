@@ -1,9 +1,19 @@
 package evenhand.terminal;
 
+import evenhand.quantity.Unit;
+import evenhand.ride.MeasuredRoad;
 import evenhand.ride.Road;
 import evenhand.ride.RoadClass;
+import evenhand.road.MeasuredProfile;
+import evenhand.scenario.Problem;
+import evenhand.scenario.RoadFile;
+import evenhand.scenario.RoadReading;
+import evenhand.words.Numbers;
 import evenhand.words.RideWords;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A road as it was asked for on the command line.
@@ -14,21 +24,60 @@ import java.util.Locale;
  * @param name "B", or the file
  */
 record AskedRoad(Road road, String words, String key, String name) {
-    static AskedRoad of(String text) throws Mistake {
+    /** A measured road that has nothing slower than this leaves out the body's own movement, Hz. */
+    private static final double SLOWEST_NEEDED = 0.7;
+
+    /** A class by its letter, or a profile by its file; nothing after the file's problems were told. */
+    static Optional<AskedRoad> of(String text, Console console) throws Mistake {
         String name = text.strip();
         if (name.length() == 1) {
             try {
                 RoadClass road = RoadClass.valueOf(name.toUpperCase(Locale.ROOT));
-                return new AskedRoad(
-                        road, "a class " + road.name() + " road (" + RideWords.like(road) + ")", "class", road.name());
+                return Optional.of(new AskedRoad(
+                        road, "a class " + road.name() + " road (" + RideWords.like(road) + ")", "class", road.name()));
             } catch (IllegalArgumentException e) {
-                throw unknown(text);
+                throw unknown(text, "write");
             }
         }
-        throw unknown(text);
+        Path file = OptionText.file(name);
+        if (!Files.exists(file)) {
+            throw unknown(text, "there is no such file; write");
+        }
+        RoadReading reading = RoadFile.read(file);
+        for (Problem problem : reading.problems()) {
+            console.complain(problem.toString());
+        }
+        return reading.profile().isPresent()
+                ? Optional.of(measured(name, reading.profile().get()))
+                : Optional.empty();
     }
 
-    private static Mistake unknown(String text) {
-        return new Mistake("--road \"" + text + "\": write a class from A (smooth) to H (no road at all)");
+    private static AskedRoad measured(String name, MeasuredProfile profile) throws Mistake {
+        int points = profile.heights().size();
+        if (points < MeasuredRoad.LEAST_POINTS) {
+            throw new Mistake("--road \"" + name + "\": has " + points + " points, and a spectrum needs at least "
+                    + MeasuredRoad.LEAST_POINTS + "; take a longer profile");
+        }
+        MeasuredRoad road = MeasuredRoad.of(profile.spacing(), profile.heights());
+        String words = "the measured road " + name + " (" + Numbers.fixed(profile.length(), 0) + " m of it, waves from "
+                + Numbers.significant(1 / road.highest(), 2) + " to " + Numbers.significant(1 / road.lowest(), 2)
+                + " m, most like class " + road.nearestClass().name() + ")";
+        return new AskedRoad(road, words, "file", name);
+    }
+
+    /** What is missing at this speed, m/s, in a road that was measured over too short a way. */
+    Optional<String> warning(double speed) {
+        double slowest = road.lowest() * speed;
+        return slowest > SLOWEST_NEEDED
+                ? Optional.of("At this speed the profile has nothing slower than " + Numbers.fixed(slowest, 1)
+                        + " Hz, as it is short: the body's own swinging is left out, and comfort and travel look better than"
+                        + " they are. Measure a longer one, or go slower than "
+                        + Numbers.fixed(Unit.of("km/h").fromSi(SLOWEST_NEEDED / road.lowest()), 0) + " km/h.")
+                : Optional.empty();
+    }
+
+    private static Mistake unknown(String text, String remedy) {
+        return new Mistake("--road \"" + text + "\": " + remedy
+                + " a class from A (smooth) to H (no road at all), or the file of a measured profile");
     }
 }

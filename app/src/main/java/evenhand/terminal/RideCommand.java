@@ -29,6 +29,7 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  evenhand ride coupe.json",
             "  evenhand ride coupe.json --road C --speed \"60 km/h\"",
+            "  evenhand ride coupe.json --road lane.csv --speed \"50 km/h\"",
             "  evenhand ride coupe.json --setup \"Lowered\" --curves",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
@@ -50,9 +51,10 @@ final class RideCommand implements Asked {
 
     @Option(
             names = "--road",
-            paramLabel = "A..H",
+            paramLabel = "A..H|FILE.csv",
             defaultValue = "B",
-            description = "Class of the road by ISO 8608, by its geometric mean. Otherwise ${DEFAULT-VALUE}.")
+            description = "Class of the road by ISO 8608, by its geometric mean, or a measured profile: a file with the"
+                    + " header distance_m,height_m. Otherwise ${DEFAULT-VALUE}.")
     private String road = "B";
 
     @Option(
@@ -84,7 +86,11 @@ final class RideCommand implements Asked {
         if (csv && curves) {
             throw new Mistake("--curves and --csv: a row per set-up has no room for curves; take --json");
         }
-        AskedRoad asked = AskedRoad.of(road);
+        Optional<AskedRoad> askedFor = AskedRoad.of(road, console);
+        if (askedFor.isEmpty()) {
+            return Status.WRONG;
+        }
+        AskedRoad asked = askedFor.get();
         double metresPerSecond = OptionText.speed(speed);
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);

@@ -46,8 +46,10 @@ final class RideJson {
                 json.writeStringField("name", answer.setup().name());
                 if (answer instanceof SetupRide.Rides rides) {
                     rides(json, rides, load, road, speed, curves);
+                    List<String> warnings = rides.warnings();
+                    road.warning(speed).ifPresent(warnings::add);
                     SetupJson.estimatedAndWarnings(
-                            json, answer.setup(), answer.setup().estimatedForRide(rides.car()), rides.warnings());
+                            json, answer.setup(), answer.setup().estimatedForRide(rides.car()), warnings);
                 } else if (answer instanceof SetupRide.Unanswered none) {
                     SetupJson.noAnswer(json, "noEquilibrium", none.text());
                     SetupJson.estimatedAndWarnings(json, answer.setup());

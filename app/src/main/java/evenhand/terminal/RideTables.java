@@ -51,8 +51,11 @@ final class RideTables {
     String write(Scenario scenario, Optional<LoadCase> load, List<SetupRide> answers, boolean curves) {
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
         scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
-        text.append("\nOn ").append(road.words()).append(" at ");
-        text.append(units.show(speed, Dimension.SPEED, 0)).append(". Rates and loads are those of one wheel.\n");
+        text.append('\n');
+        String where = "On " + road.words() + " at " + units.show(speed, Dimension.SPEED, 0)
+                + ". Rates and loads are those of one wheel.";
+        Paragraph.append(text, "", where, console.columns());
+        road.warning(speed).ifPresent(warning -> Paragraph.append(text, "", warning, console.columns()));
         Paragraph.append(text, "", RideWords.PRACTICE, console.columns());
         load.ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
         List<SetupRide.Rides> riding = new ArrayList<>();

@@ -170,6 +170,7 @@ class RideCommandTest {
     @Test
     void aWrongRoadOrSpeedIsOneClearLine() {
         wrong("--road \"J\": write a class from A (smooth) to H", "--road", "J");
+        wrong("there is no such file; write a class from A", "--road", "lane.csv");
         wrong("must lie between \"1 km/h\" and \"400 km/h\"", "--speed", "0 km/h");
         wrong("must lie between", "--speed", "-20 km/h");
         wrong("needs a unit", "--speed", "80");
@@ -213,6 +214,53 @@ class RideCommandTest {
         }
         assertThat(Run.of("ride", car, "--csv", "--units", "imperial").lines().get(0))
                 .contains("front.wheelRate_lbf_per_in", "rear.damperRate_lbf_s_per_in");
+    }
+
+    @Test
+    void aMeasuredRoadIsReadFromItsFile() {
+        String lane = profile(2000, 0.25);
+        JsonNode setup =
+                json("ride", car, "--json", "--setup", "Damped", "--road", lane).at("/setups/0");
+        assertThat(setup.at("/road/file").asText()).isEqualTo(lane);
+        // One wave of 8 m and 10 mm at 80 km/h, 2.8 Hz: the answer is its transfer over the root of two.
+        JsonNode curves = json("ride", car, "--json", "--setup", "Damped", "--road", lane, "--curves")
+                .at("/setups/0/curves/front");
+        double at = 80 / 3.6 / 8;
+        int i = 0;
+        while (curves.at("/frequency_Hz/" + i).asDouble() < at) {
+            i++;
+        }
+        double tyre = curves.at("/tyreDeflection/" + i).asDouble() * 0.01 / Math.sqrt(2);
+        assertThat(setup.at("/road/front/tyreDeflection_rms_m").asDouble()).isCloseTo(tyre, within(0.05 * tyre));
+        assertThat(setup.has("warnings")).isFalse();
+        assertThat(Run.of("ride", car, "--road", lane).out()).contains("500 m of it");
+    }
+
+    @Test
+    void aMeasuredRoadThatIsTooShortSaysSo() {
+        wrong("has 100 points, and a spectrum needs at least 129", "--road", profile(100, 0.25));
+        String brief = profile(200, 0.25);
+        assertThat(json("ride", car, "--json", "--setup", "Damped", "--road", brief)
+                        .at("/setups/0/warnings/0")
+                        .asText())
+                .contains("the body's own swinging is left out");
+        assertThat(Run.of("ride", car, "--road", brief).out()).contains("Measure a longer one");
+        wrong(
+                "has no points",
+                "--road",
+                Run.file(folder, "empty.csv", "distance_m,height_m\n").toString());
+    }
+
+    private String profile(int points, double spacing) {
+        StringBuilder text = new StringBuilder("# invented\ndistance_m,height_m\n");
+        for (int i = 0; i < points; i++) {
+            double x = i * spacing;
+            text.append(x)
+                    .append(',')
+                    .append(0.01 * Math.sin(2 * Math.PI * x / 8))
+                    .append('\n');
+        }
+        return Run.file(folder, "road" + points + ".csv", text.toString()).toString();
     }
 
     @Test
