@@ -12,8 +12,11 @@ import evenhand.words.Numbers;
 import evenhand.words.RideWords;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * A road as it was asked for on the command line.
@@ -28,7 +31,7 @@ record AskedRoad(Road road, String words, String key, String name) {
     private static final double SLOWEST_NEEDED = 0.7;
 
     /** A class by its letter, or a profile by its file; nothing after the file's problems were told. */
-    static Optional<AskedRoad> of(String text, Console console) throws Mistake {
+    static Optional<AskedRoad> of(String text, Consumer<String> problems) throws Mistake {
         String name = text.strip();
         if (name.length() == 1) {
             try {
@@ -45,11 +48,21 @@ record AskedRoad(Road road, String words, String key, String name) {
         }
         RoadReading reading = RoadFile.read(file);
         for (Problem problem : reading.problems()) {
-            console.complain(problem.toString());
+            problems.accept(problem.toString());
         }
         return reading.profile().isPresent()
                 ? Optional.of(measured(name, reading.profile().get()))
                 : Optional.empty();
+    }
+
+    /** A road beside a car's file, whose first problem is a mistake of the command line. */
+    static AskedRoad sound(String text) throws Mistake {
+        List<String> problems = new ArrayList<>();
+        Optional<AskedRoad> road = of(text, problems::add);
+        if (road.isEmpty()) {
+            throw new Mistake("--road \"" + text + "\": " + problems.get(0));
+        }
+        return road.get();
     }
 
     private static AskedRoad measured(String name, MeasuredProfile profile) throws Mistake {

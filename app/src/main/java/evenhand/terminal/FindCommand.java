@@ -130,9 +130,10 @@ final class FindCommand implements Asked {
 
     @Option(
             names = "--road",
-            paramLabel = "A..H",
+            paramLabel = "A..H|FILE.csv",
             defaultValue = "B",
-            description = "Class of the road that the ride is judged on. Otherwise ${DEFAULT-VALUE}.")
+            description =
+                    "Class of the road that the ride is judged on, or a measured profile. Otherwise ${DEFAULT-VALUE}.")
     private String road = "B";
 
     @Option(
@@ -242,7 +243,7 @@ final class FindCommand implements Asked {
                 .distinct()
                 .toList();
         return new Trial(paces, OptionText.radius(radius), OptionText.direction(turn))
-                .on(AskedRoad.of(road).road(), OptionText.speed(speed));
+                .on(AskedRoad.sound(road).road(), OptionText.speed(speed));
     }
 
     private List<Span> spans(Setup setup) throws Mistake {

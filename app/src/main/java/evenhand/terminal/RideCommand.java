@@ -86,7 +86,7 @@ final class RideCommand implements Asked {
         if (csv && curves) {
             throw new Mistake("--curves and --csv: a row per set-up has no room for curves; take --json");
         }
-        Optional<AskedRoad> askedFor = AskedRoad.of(road, console);
+        Optional<AskedRoad> askedFor = AskedRoad.of(road, console::complain);
         if (askedFor.isEmpty()) {
             return Status.WRONG;
         }

@@ -30,10 +30,11 @@ final class TrialOptions {
 
     @Option(
             names = "--road",
-            paramLabel = "A..H",
+            paramLabel = "A..H|FILE.csv",
             defaultValue = "B",
-            description = "Class of the road that the ride is judged on, where there are dampers. Otherwise"
-                    + " ${DEFAULT-VALUE}.")
+            description =
+                    "Class of the road that the ride is judged on, or a measured profile, where there are dampers. Otherwise"
+                            + " ${DEFAULT-VALUE}.")
     private String road = "B";
 
     @Option(
@@ -48,6 +49,6 @@ final class TrialOptions {
                         OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces),
                         OptionText.radius(radius),
                         OptionText.direction(turn))
-                .on(AskedRoad.of(road).road(), OptionText.speed(speed));
+                .on(AskedRoad.sound(road).road(), OptionText.speed(speed));
     }
 }
