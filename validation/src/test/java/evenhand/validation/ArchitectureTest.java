@@ -35,8 +35,10 @@ class ArchitectureTest {
         "evenhand.answers.."
     };
 
-    /** What is stepped along, in time or along a road, stands on the library for that. */
-    private static final String[] STEPPED = {"evenhand.road..", "evenhand.bump.."};
+    /** What steps, in time or along a road, searches or samples stands on a library of mathematics for that. */
+    private static final String[] WITH_MATHEMATICS = {
+        "evenhand.road..", "evenhand.bump..", "evenhand.choice..", "evenhand.doubt.."
+    };
 
     @ArchTest
     static final ArchRule quantityStandsOnNothing = usesOnly("quantity");
@@ -123,13 +125,18 @@ class ArchitectureTest {
             .resideInAnyPackage("java.io..", "java.nio.file..", "java.awt..", "javax.swing..", "com.fasterxml..");
 
     @ArchTest
-    static final ArchRule whatIsSteppedKnowsNoFilesEither = classes()
+    static final ArchRule mathematicsIsAllThatTheRestOfTheModelTakesFromOutside = classes()
             .that()
-            .resideInAnyPackage(STEPPED)
+            .resideInAnyPackage(WITH_MATHEMATICS)
             .should()
             .onlyDependOnClassesThat()
             .resideInAnyPackage(
-                    "evenhand..", "java.lang..", "java.util..", "org.hipparchus..", "org.jspecify.annotations..");
+                    "evenhand..",
+                    "java.lang..",
+                    "java.util..",
+                    "org.hipparchus..",
+                    "org.apache.commons.math3..",
+                    "org.jspecify.annotations..");
 
     @ArchTest
     static final ArchRule theModelStandsOnTheJavaLibraryAlone = classes()
@@ -147,14 +154,15 @@ class ArchitectureTest {
     static final ArchRule noPackageIsALumberRoom = noClasses().should().resideInAnyPackage("..util..", "..utils..");
 
     private static ArchRule usesOnly(String name, String... above) {
-        String[] allowed = new String[above.length + 4];
+        String[] allowed = new String[above.length + 5];
         for (int i = 0; i < above.length; i++) {
             allowed[i] = "evenhand." + above[i] + "..";
         }
         allowed[above.length] = "evenhand." + name + "..";
         allowed[above.length + 1] = "java..";
         allowed[above.length + 2] = "org.jspecify..";
-        allowed[above.length + 3] = "org.hipparchus.."; // who may, is said above
+        allowed[above.length + 3] = "org.hipparchus.."; // mathematics: who may, is said above
+        allowed[above.length + 4] = "org.apache.commons.math3..";
         return classes()
                 .that()
                 .resideInAPackage("evenhand." + name + "..")
