@@ -51,6 +51,12 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
      */
     Axle sunk(Sinking sinking);
 
+    /** This axle with the body to be let down by so much more, m. */
+    Axle letDown(double by);
+
+    /** This axle on springs of another rate, N/m along their line, that carry the same. */
+    Axle onSpringsOf(double rate);
+
     /** Roll stiffness of the bar, N·m/rad; zero without one. */
     default double barRollStiffness() {
         return bar().map(b -> b.rollStiffness(track())).orElse(0.0);
@@ -100,6 +106,40 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
         @Override
         public Axle sunk(Sinking sinking) {
             return at(sinking.travel(), sinking.squash(), spring.pressed(sinking.travel(), sinking.squash()));
+        }
+
+        @Override
+        public Axle letDown(double by) {
+            return new Independent(
+                    track,
+                    unsprung,
+                    rollCentre,
+                    spring,
+                    bar,
+                    stops,
+                    damper,
+                    lowered + by,
+                    rollCamber,
+                    alignment,
+                    tyre,
+                    rollInertia);
+        }
+
+        @Override
+        public Axle onSpringsOf(double rate) {
+            return new Independent(
+                    track,
+                    unsprung,
+                    rollCentre,
+                    spring.ofRate(rate),
+                    bar,
+                    stops,
+                    damper,
+                    lowered,
+                    rollCamber,
+                    alignment,
+                    tyre,
+                    rollInertia);
         }
 
         private Axle at(double travel, double squash, Spring shortened) {
@@ -170,6 +210,38 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
         @Override
         public Axle sunk(Sinking sinking) {
             return at(sinking.travel(), sinking.squash(), spring.pressed(sinking.travel(), sinking.squash()));
+        }
+
+        @Override
+        public Axle letDown(double by) {
+            return new Live(
+                    track,
+                    unsprung,
+                    lateralLocator,
+                    spring,
+                    bar,
+                    stops,
+                    damper,
+                    lowered + by,
+                    alignment,
+                    tyre,
+                    rollInertia);
+        }
+
+        @Override
+        public Axle onSpringsOf(double rate) {
+            return new Live(
+                    track,
+                    unsprung,
+                    lateralLocator,
+                    spring.ofRate(rate),
+                    bar,
+                    stops,
+                    damper,
+                    lowered,
+                    alignment,
+                    tyre,
+                    rollInertia);
         }
 
         private Axle at(double travel, double squash, Spring shortened) {

@@ -104,6 +104,35 @@ public record Car(
         }
     }
 
+    /**
+     * This car with its body to be let down by so much more, both ends alike: added to what its axles are {@code lowered}.
+     *
+     * @throws InvalidValue if that is further than a body can go; its text says what is in the way
+     */
+    public Car letDown(double by) {
+        return by == 0 ? this : with(front.letDown(by), rear.letDown(by));
+    }
+
+    /** This car on springs of other rates, N/m along their line, that carry the same. */
+    public Car onSpringsOf(double frontRate, double rearRate) {
+        return with(front.onSpringsOf(frontRate), rear.onSpringsOf(rearRate));
+    }
+
+    private Car with(Axle newFront, Axle newRear) {
+        return new Car(
+                weights,
+                wheelbase,
+                cgHeight,
+                chassisTorsionalStiffness,
+                steering,
+                air,
+                rollingResistance,
+                newFront,
+                newRear,
+                drive,
+                pitchInertia);
+    }
+
     /** This car at the height that its axles' {@code lowered} leave; they are zero afterwards. */
     public Car settled() {
         return Lowering.settle(this);

@@ -15,6 +15,9 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
     /** Change of a spring's length per travel of its axle or wheel, positive: shorter in bump. */
     double shortening();
 
+    /** These springs with another rate, of the same length at rest. */
+    Spring ofRate(double rate);
+
     /**
      * These springs after the body sank on them by {@code travel} m, and the axle that they stand on by {@code squash} m.
      *
@@ -57,6 +60,11 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
         }
 
         @Override
+        public AtWheel ofRate(double other) {
+            return new AtWheel(other, motionRatio, lengths);
+        }
+
+        @Override
         public Spring pressed(double travel, double squash) {
             return new AtWheel(rate, motionRatio, lengths.shorter(shortening() * travel));
         }
@@ -73,6 +81,11 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
         @Override
         public double shortening() {
             return motionRatio;
+        }
+
+        @Override
+        public Spring ofRate(double other) {
+            return new Upright(other, base, motionRatio, lengths);
         }
 
         @Override
@@ -93,6 +106,11 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
         @Override
         public double shortening() {
             return Math.cos(lean);
+        }
+
+        @Override
+        public Spring ofRate(double other) {
+            return new Leaning(other, base, lean, lowerMountHeight, lengths);
         }
 
         @Override

@@ -1,0 +1,204 @@
+package evenhand.lowering;
+
+import evenhand.answers.Trial;
+import evenhand.car.Car;
+import evenhand.quantity.InvalidValue;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleConsumer;
+
+/**
+ * A car let down step by step on its own links and springs, and the lowest height at which it meets every {@link Need}.
+ *
+ * <p>Where a need ends is looked for downwards from the first height in steps of its own, whatever steps are to be shown, and
+ * halved to a micrometre; so it does not depend on them. A need that fails and comes back within such a step is not seen.
+ *
+ * @param rows the heights to be shown, from high to low
+ * @param ends for each need, in their order, where it ends
+ * @param works the car at the lowest height that meets every need, or where not even the first does, at the least one above
+ *     it that does; none where none was found
+ */
+public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stance> works) {
+    /** Steps of the search, m. */
+    private static final double SEARCH_STEP = 0.002;
+
+    /** A height is told to this, m. */
+    private static final double NEAR_ENOUGH = 1e-6;
+
+    /** Nobody raises a car further than this to make it work, m. */
+    private static final double HIGHEST = 0.1;
+
+    /** Within this part of a step, a height is the last one. */
+    private static final double ROUNDING = 1e-6;
+
+    public LoweringStudy {
+        rows = List.copyOf(rows);
+        ends = List.copyOf(ends);
+    }
+
+    /**
+     * How far a need is met.
+     *
+     * @param need what must be
+     * @param lowered how far it can be let down with it, m; none where it is met all the way
+     * @param atOnce whether it is not even met at the first height
+     */
+    public record Ending(Need need, OptionalDouble lowered, boolean atOnce) {
+        static Ending never(Need need) {
+            return new Ending(need, OptionalDouble.empty(), false);
+        }
+    }
+
+    /**
+     * Lets a car down.
+     *
+     * @param car as read from a file
+     * @param from first height, m of lowering; below zero raised
+     * @param to last height
+     * @param step between rows, above zero; the last height is always a row
+     * @param reserve that springs are to keep, g
+     * @param progress is told the part of the work that is done
+     * @throws InvalidValue if the first or the last height is further than a body can go
+     */
+    public static LoweringStudy of(
+            Car car,
+            double from,
+            double to,
+            double step,
+            OptionalDouble reserve,
+            Trial trial,
+            DoubleConsumer progress) {
+        Search search = new Search(car, reserve, trial);
+        List<Stance> rows = new ArrayList<>();
+        int steps = steps(from, to, step);
+        int searched = steps(from, to, SEARCH_STEP);
+        double work = steps + searched + 2;
+        for (int i = 0; i <= steps; i++) {
+            rows.add(search.at(i == steps ? to : from + i * step));
+            progress.accept(rows.size() / work);
+        }
+        List<Need> met = new ArrayList<>(Need.ALL);
+        Ending[] ends = new Ending[Need.ALL.size()];
+        double above = from;
+        for (int i = 0; i <= searched && !met.isEmpty(); i++) {
+            double here = i == searched ? to : from + i * SEARCH_STEP;
+            Stance stance = search.at(here);
+            for (Need need : List.copyOf(met)) {
+                if (!need.metBy(stance)) {
+                    met.remove(need);
+                    OptionalDouble lowered =
+                            i == 0 ? OptionalDouble.empty() : OptionalDouble.of(search.end(need, above, here));
+                    ends[Need.ALL.indexOf(need)] = new Ending(need, lowered, i == 0);
+                }
+            }
+            above = here;
+            progress.accept((rows.size() + i + 1) / work);
+        }
+        for (Need need : met) {
+            ends[Need.ALL.indexOf(need)] = Ending.never(need);
+        }
+        List<Ending> all = List.of(ends);
+        Optional<Ending> stop = stop(all);
+        if (stop.isPresent() && stop.get().atOnce()) {
+            return new LoweringStudy(rows, all, search.higher(from));
+        }
+        double lowest = stop.map(Ending::lowered).orElse(OptionalDouble.of(to)).orElse(to);
+        return new LoweringStudy(rows, all, Optional.of(search.at(lowest)));
+    }
+
+    /** Steps between two heights, the last one shorter where they do not divide. */
+    private static int steps(double from, double to, double step) {
+        return (int) Math.ceil((to - from) / step - ROUNDING);
+    }
+
+    /** What stops it first; none where every need is met all the way down. */
+    public Optional<Ending> stop() {
+        return stop(ends);
+    }
+
+    /** The lowest that works of the heights that were asked for, m; none where not even the first does. */
+    public OptionalDouble lowest() {
+        return works.isPresent() && works.get().lowered() >= first().lowered()
+                ? OptionalDouble.of(works.get().lowered())
+                : OptionalDouble.empty();
+    }
+
+    /** How much higher than the first height it has to stand where that does not do, m. */
+    public OptionalDouble higher() {
+        return works.isPresent() && works.get().lowered() < first().lowered()
+                ? OptionalDouble.of(first().lowered() - works.get().lowered())
+                : OptionalDouble.empty();
+    }
+
+    private static Optional<Ending> stop(List<Ending> ends) {
+        Optional<Ending> atOnce = ends.stream().filter(Ending::atOnce).findFirst();
+        return atOnce.isPresent()
+                ? atOnce
+                : ends.stream()
+                        .filter(end -> end.lowered().isPresent())
+                        .min(Comparator.comparingDouble(end -> end.lowered().getAsDouble()));
+    }
+
+    public Stance first() {
+        return rows.get(0);
+    }
+
+    public Stance last() {
+        return rows.get(rows.size() - 1);
+    }
+
+    /** Asks one car at height after height. */
+    private record Search(Car car, OptionalDouble reserve, Trial trial) {
+        Stance at(double lowered) {
+            return Stance.of(car, lowered, reserve, trial);
+        }
+
+        /** The lowest height that still meets a need which is met above and not below, m. */
+        double end(Need need, double above, double below) {
+            double met = above;
+            double missed = below;
+            while (missed - met > NEAR_ENOUGH) {
+                double middle = (met + missed) / 2;
+                if (need.metBy(at(middle))) {
+                    met = middle;
+                } else {
+                    missed = middle;
+                }
+            }
+            return met;
+        }
+
+        /** The least height above one that meets every need. */
+        Optional<Stance> higher(double from) {
+            double below = 0;
+            for (double up = SEARCH_STEP; up <= HIGHEST; up += SEARCH_STEP) {
+                try {
+                    if (meetsAll(from - up)) {
+                        double met = up;
+                        while (met - below > NEAR_ENOUGH) {
+                            double middle = (met + below) / 2;
+                            if (meetsAll(from - middle)) {
+                                met = middle;
+                            } else {
+                                below = middle;
+                            }
+                        }
+                        return Optional.of(at(from - met));
+                    }
+                } catch (InvalidValue e) {
+                    return Optional.empty(); // the axle would hang
+                }
+                below = up;
+            }
+            return Optional.empty();
+        }
+
+        private boolean meetsAll(double lowered) {
+            Stance stance = at(lowered);
+            return Need.ALL.stream().allMatch(need -> need.metBy(stance));
+        }
+    }
+}

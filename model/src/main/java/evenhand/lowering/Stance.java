@@ -1,0 +1,221 @@
+package evenhand.lowering;
+
+import evenhand.answers.Trial;
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.car.Weights;
+import evenhand.handsums.HandSums;
+import evenhand.load.Laden;
+import evenhand.quantity.Unit;
+import evenhand.ride.Ride;
+import evenhand.ride.RideAnswer;
+import evenhand.ride.RoadClass;
+import evenhand.ride.Standing;
+import evenhand.suspension.AxleSuspension;
+import evenhand.turn.SteadyTurn;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnEvent;
+import evenhand.turn.TurnRow;
+import evenhand.turn.Wheel;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A car at one height, asked what a height decides. */
+public sealed interface Stance permits Stance.Stands, Stance.NoStance {
+    /** The road that comfort is judged on. */
+    RoadClass ROAD = RoadClass.C;
+
+    /** Nearer to its stop than this, a car touches it, m. */
+    double TOUCHING = 1e-6;
+
+    /** How fast, m/s. */
+    double SPEED = Unit.of("km/h").toSi(80);
+
+    /** How far its body was let down, beyond what it was lowered already, m. */
+    double lowered();
+
+    /**
+     * It stands.
+     *
+     * @param car at this height, its load settled
+     * @param springs that were fitted to keep a reserve, where one was asked for
+     * @param front travel there
+     * @param rear travel there
+     * @param sums hand sums per g
+     * @param turn from straight ahead to the limit
+     * @param ride on {@link #ROAD} at {@link #SPEED}
+     */
+    record Stands(
+            double lowered,
+            Car car,
+            Optional<ReserveSprings> springs,
+            Standing front,
+            Standing rear,
+            HandSums.Outcome sums,
+            TurnAnswer turn,
+            RideAnswer ride)
+            implements Stance {
+        public Standing standing(End end) {
+            return end == End.FRONT ? front : rear;
+        }
+
+        /** The hand sums, where it does not fall over. */
+        public Optional<HandSums> handSums() {
+            return sums instanceof HandSums.Found found ? Optional.of(found.sums()) : Optional.empty();
+        }
+
+        /** The turn, where it turns. */
+        public Optional<TurnAnswer.Turns> turns() {
+            return turn instanceof TurnAnswer.Turns turns ? Optional.of(turns) : Optional.empty();
+        }
+
+        /** The ride, where it has one. */
+        public Optional<Ride> rides() {
+            return ride instanceof Ride one ? Optional.of(one) : Optional.empty();
+        }
+
+        /**
+         * Undamped frequency of the sprung mass on the wheel rate alone, √(g/static deflection)/2π, Hz: how springs are
+         * spoken of. The tyre in series lowers it by some per cent.
+         */
+        public OptionalDouble frequencyOnSprings(End end) {
+            return rides().map(one -> OptionalDouble.of(
+                            ReserveSprings.frequency(1, one.axle(end).staticDeflection())))
+                    .orElseGet(OptionalDouble::empty);
+        }
+
+        /** Whether it stands on a bump stop at rest, or just touches it. */
+        public boolean onStop() {
+            return onStop(End.FRONT) || onStop(End.REAR);
+        }
+
+        public boolean onStop(End end) {
+            return standing(end).bumpTravelToStop().orElse(1) < TOUCHING;
+        }
+
+        /** The first bump stop that the turn touches; none where it stands on one already, or touches none. */
+        public Optional<TurnEvent> firstTouch() {
+            return onStop() ? Optional.empty() : first(TurnEvent.Kind.STOP_TOUCHED);
+        }
+
+        /** Lateral acceleration at which a bump stop first carries something, m/s²: zero where it stands on one. */
+        public OptionalDouble firstStop() {
+            if (onStop()) {
+                return OptionalDouble.of(0);
+            }
+            OptionalDouble atOnce = touchedAtOnce();
+            return atOnce.isPresent() ? atOnce : at(firstTouch());
+        }
+
+        /** A stop so near that it is touched before the first row of the turn: by proportion, since all is linear there. */
+        private OptionalDouble touchedAtOnce() {
+            OptionalDouble first = OptionalDouble.empty();
+            if (turns().isPresent()) {
+                TurnRow row = turns().get().rows().get(0);
+                for (End end : End.values()) {
+                    OptionalDouble gap = standing(end).bumpTravelToStop();
+                    double left = row.wheel(end == End.FRONT ? Wheel.FRONT_LEFT : Wheel.REAR_LEFT)
+                            .travel();
+                    double right = row.wheel(end == End.FRONT ? Wheel.FRONT_RIGHT : Wheel.REAR_RIGHT)
+                            .travel();
+                    double roll = (right - left) / car.axle(end).track();
+                    AxleSuspension suspension = AxleSuspension.of(car, end);
+                    double deflection = Math.max(
+                            suspension.bumpDeflection((left + right) / 2, roll, true),
+                            suspension.bumpDeflection((left + right) / 2, roll, false));
+                    if (gap.isPresent() && deflection > 0) {
+                        double at = row.lateralAcceleration() * gap.getAsDouble() / (gap.getAsDouble() + deflection);
+                        first = OptionalDouble.of(Math.min(at, first.orElse(at)));
+                    }
+                }
+            }
+            return first;
+        }
+
+        /** Lateral acceleration from which the steering is to be let back, m/s². */
+        public OptionalDouble steerReversal() {
+            return at(first(TurnEvent.Kind.STEER_REVERSAL));
+        }
+
+        private static OptionalDouble at(Optional<TurnEvent> event) {
+            return event.map(one -> OptionalDouble.of(one.lateralAcceleration()))
+                    .orElseGet(OptionalDouble::empty);
+        }
+
+        private Optional<TurnEvent> first(TurnEvent.Kind kind) {
+            return turns().flatMap(turns -> turns.events().stream()
+                    .filter(event -> event.kind() == kind)
+                    .findFirst());
+        }
+    }
+
+    /** It does not come to rest at this height; why, as a clause. */
+    record NoStance(double lowered, String text) implements Stance {}
+
+    /** Why there is no answer to one question or to any, as a clause. */
+    default Optional<String> noAnswer() {
+        if (this instanceof NoStance none) {
+            return Optional.of(none.text());
+        }
+        Stands stands = (Stands) this;
+        if (stands.turn() instanceof TurnAnswer.NoTurn none) {
+            return Optional.of(none.text());
+        }
+        if (stands.sums() instanceof HandSums.FallsOver falls) {
+            return Optional.of(falls.text());
+        }
+        return stands.ride() instanceof RideAnswer.NoRide none ? Optional.of(none.text()) : Optional.empty();
+    }
+
+    /**
+     * Lets a car down and asks it.
+     *
+     * @param car as read from a file; what it is {@code lowered} there stays
+     * @param lowered further, m; below zero raised
+     * @param reserve that its springs are to keep, in g of their load at rest; they stay as they are where none is asked for
+     * @param trial paces, circle and load
+     * @throws evenhand.quantity.InvalidValue if that is further than a body can go
+     */
+    static Stance of(Car car, double lowered, OptionalDouble reserve, Trial trial) {
+        Car down = car.letDown(lowered);
+        Laden laden = Laden.of(down, trial.load());
+        Optional<ReserveSprings> springs = Optional.empty();
+        if (reserve.isPresent()) {
+            ReserveSprings kept = ReserveSprings.of(down, trial.load(), reserve.getAsDouble());
+            Optional<String> none = kept.tooMuch();
+            if (none.isPresent()) {
+                return laden instanceof Laden.AtRest rest
+                        ? noSprings(lowered, rest.car(), none.get())
+                        : new NoStance(lowered, none.get());
+            }
+            laden = Laden.of(kept.fitted(down), trial.load());
+            springs = Optional.of(kept);
+        }
+        if (!(laden instanceof Laden.AtRest rest)) {
+            return new NoStance(lowered, ((Laden.NoRest) laden).text());
+        }
+        Car settled = rest.car();
+        return new Stands(
+                lowered,
+                settled,
+                springs,
+                Standing.of(settled, End.FRONT),
+                Standing.of(settled, End.REAR),
+                HandSums.of(settled, Weights.GRAVITY),
+                SteadyTurn.answer(settled, trial.paces(), trial.radius(), trial.direction()),
+                Ride.of(settled, ROAD, SPEED));
+    }
+
+    /** A height that no spring suits: there is only its travel to be told. */
+    private static Stance noSprings(double lowered, Car car, String why) {
+        return new Stands(
+                lowered,
+                car,
+                Optional.empty(),
+                Standing.of(car, End.FRONT),
+                Standing.of(car, End.REAR),
+                new HandSums.FallsOver(why),
+                new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why),
+                new RideAnswer.NoRide(why));
+    }
+}
