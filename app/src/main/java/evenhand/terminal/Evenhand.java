@@ -121,6 +121,7 @@ public final class Evenhand {
                 .addSubcommand(new RideCommand())
                 .addSubcommand(new BumpCommand())
                 .addSubcommand(new RoughnessCommand())
+                .addSubcommand(new LowerCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @

@@ -24,6 +24,9 @@ final class OptionText {
 
     private static final double GREATEST_SPEED = Unit.of("km/h").toSi(400);
 
+    /** No road asks for more, g. */
+    private static final double MOST_RESERVE = 5;
+
     private OptionText() {}
 
     /** A file by its name. */
@@ -68,6 +71,23 @@ final class OptionText {
             throw new Mistake("--speed \"" + text + "\": must lie between \"1 km/h\" and \"400 km/h\"");
         }
         return speed;
+    }
+
+    /** A height to let a body down by, m; below zero it is raised. */
+    static double lowering(String option, String text) throws Mistake {
+        return quantity(option, text, Dimension.LENGTH, 1e3, "\"40 mm\" or \"1.5 in\"");
+    }
+
+    /** A reserve of travel, in g of the load at rest. */
+    static double reserve(String text) throws Mistake {
+        double reserve = Dimension.ACCELERATION
+                .metric()
+                .fromSi(quantity("--keep-reserve", text, Dimension.ACCELERATION, 1e4, "\"1.0 g\""));
+        if (reserve <= 0 || reserve > MOST_RESERVE) {
+            throw new Mistake("--keep-reserve \"" + text + "\": must lie above zero and not above 5 g, for example"
+                    + " \"1.0 g\"");
+        }
+        return reserve;
     }
 
     private static boolean inFeet(String text) {

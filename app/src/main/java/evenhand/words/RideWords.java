@@ -4,6 +4,7 @@ import evenhand.answers.FirstStops;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Weights;
+import evenhand.lowering.Need;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
@@ -40,9 +41,9 @@ public final class RideWords {
     private static final double WORKS_INBOARD = 0.75;
 
     /** Travel before the rubber and before metal that a road car should have, m. Common practice. */
-    private static final double LEAST_TO_STOP = 0.025;
+    private static final double LEAST_TO_STOP = Need.TO_STOP;
 
-    private static final double LEAST_TO_METAL = 0.060;
+    private static final double LEAST_TO_METAL = Need.TO_METAL;
     private static final double LEAST_DROOP = 0.060;
 
     /** Room between the coils when metal meets, m. Common practice. */

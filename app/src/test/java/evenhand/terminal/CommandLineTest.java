@@ -22,12 +22,21 @@ class CommandLineTest {
         Run run = Run.of();
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(run.out())
-                .contains("Usage: evenhand", "balance", "compare", "effects", "ride", "check", "schema", "Examples:");
+                .contains(
+                        "Usage: evenhand",
+                        "balance",
+                        "compare",
+                        "effects",
+                        "ride",
+                        "lower",
+                        "check",
+                        "schema",
+                        "Examples:");
         assertThat(run.err()).isEmpty();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"balance", "compare", "effects", "ride", "check", "schema"})
+    @ValueSource(strings = {"balance", "compare", "effects", "ride", "lower", "check", "schema"})
     void everyCommandHasHelpWithAnExampleThatFitsAnEightyColumnTerminal(String command) {
         Run run = Run.of(command, "--help");
         assertThat(run.status()).isEqualTo(Status.DONE);

@@ -32,7 +32,8 @@ class ArchitectureTest {
         "evenhand.handsums..",
         "evenhand.turn..",
         "evenhand.ride..",
-        "evenhand.answers.."
+        "evenhand.answers..",
+        "evenhand.lowering.."
     };
 
     /** What steps, in time or along a road, searches or samples stands on a library of mathematics for that. */
@@ -81,6 +82,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule choosingAsksForAnswersAndNamesChanges =
             usesOnly("choice", "answers", "catalogue", "turn", "car", "quantity");
+
+    @ArchTest
+    static final ArchRule loweringAsksTheCarAtEachHeight = usesOnly(
+            "lowering", "answers", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
 
     @ArchTest
     static final ArchRule physicsDoesNotKnowItsDescription = noClasses()

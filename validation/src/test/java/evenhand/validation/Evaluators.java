@@ -59,6 +59,7 @@ final class Evaluators {
             entry("comfort weighting", RideEvaluators::weighting),
             entry("comfort bands", RideEvaluators::comfort),
             entry("static deflection", RideEvaluators::staticDeflection),
+            entry("reserve of travel", RideEvaluators::reserveOfTravel),
             entry("body on a spring", RideEvaluators::bodyOnSpring),
             entry("body damping ratio", RideEvaluators::bodyDampingRatio),
             entry("damper at the wheel", RideEvaluators::damperByMotionRatio),

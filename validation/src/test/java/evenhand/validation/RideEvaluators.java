@@ -1,6 +1,7 @@
 package evenhand.validation;
 
 import evenhand.car.Weights;
+import evenhand.lowering.ReserveSprings;
 import evenhand.ride.ComfortBand;
 import evenhand.ride.Modes;
 import evenhand.ride.PitchBounce;
@@ -245,6 +246,17 @@ final class RideEvaluators {
                                         .body()
                                         .frequency())
                                 .toArray());
+    }
+
+    /** Frequency that lives with so many g of further load in so much travel. */
+    static Computed reserveOfTravel(Inputs in) {
+        double[] reserves = in.numbers("reserve_g");
+        double[] travels = in.numbers("travel_mm");
+        double[] frequencies = new double[reserves.length];
+        for (int i = 0; i < reserves.length; i++) {
+            frequencies[i] = ReserveSprings.frequency(reserves[i], travels[i] / 1000);
+        }
+        return new Computed().with("frequency_Hz", frequencies);
     }
 
     /** Body alone on spring and damper between road and body. */

@@ -1,0 +1,172 @@
+package evenhand.terminal;
+
+import evenhand.answers.Trial;
+import evenhand.lowering.LoweringStudy;
+import evenhand.lowering.Stance;
+import evenhand.quantity.InvalidValue;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.words.Units;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand lower}. */
+@Command(
+        name = "lower",
+        sortOptions = false,
+        description = {
+            "What lowering does to travel, stops, roll, balance and ride, and how low it can go.",
+            "",
+            "The body is let down on the same links and springs, both ends alike, on top of what the set-up"
+                    + " has lowered already. Each height answers as balance and ride would, the ride on a class C"
+                    + " road at 80 km/h. At the end stands the lowest that works, and the one number that stops it.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand lower coupe.json",
+            "  evenhand lower coupe.json --setup \"As bought\" --from \"-20 mm\" --to \"40 mm\" --step \"5 mm\"",
+            "  evenhand lower coupe.json --keep-reserve \"1.0 g\"",
+            "",
+            "Ends with 0 when done, with 1 when the set-up has no answer at any height, and with 2",
+            "when the command line or the file is wrong."
+        })
+final class LowerCommand implements Asked {
+    private static final int MOST_ROWS = 1000;
+
+    @Parameters(paramLabel = "FILE", description = "The scenario file.")
+    @SuppressWarnings("NullAway.Init")
+    private String file;
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "The set-up to be lowered. Otherwise the first of the file.")
+    private Optional<String> setup = Optional.empty();
+
+    @Option(
+            names = "--from",
+            paramLabel = "LENGTH",
+            defaultValue = "0 mm",
+            description = "The first height, let down by so much; below zero it is raised. Otherwise ${DEFAULT-VALUE}.")
+    private String from = "0 mm";
+
+    @Option(
+            names = "--to",
+            paramLabel = "LENGTH",
+            defaultValue = "80 mm",
+            description = "The last height. Otherwise ${DEFAULT-VALUE}.")
+    private String to = "80 mm";
+
+    @Option(
+            names = "--step",
+            paramLabel = "LENGTH",
+            defaultValue = "10 mm",
+            description = "Between the heights that are shown. Otherwise ${DEFAULT-VALUE}.")
+    private String step = "10 mm";
+
+    @Option(
+            names = "--keep-reserve",
+            paramLabel = "RESERVE",
+            description = "Stiffens the springs, where they are not stiff enough, so that this much more load, for"
+                    + " example \"1.0 g\", just reaches the bump stops in the travel that is left. Otherwise the"
+                    + " springs stay.")
+    private Optional<String> reserve = Optional.empty();
+
+    @Mixin
+    private final TrialOptions turn = new TrialOptions();
+
+    @Mixin
+    private final LoadOption load = new LoadOption();
+
+    @Option(names = "--json", description = "Answers in JSON, for programs: SI and degrees, unrounded.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Answers in CSV: a row per height.")
+    private boolean csv;
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    /**
+     * What was asked, and what came of it.
+     *
+     * @param reserve g
+     */
+    record Lowered(Scenario scenario, Setup setup, Trial trial, OptionalDouble reserve, LoweringStudy study) {}
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        if (json && csv) {
+            throw new Mistake("--json and --csv: write one of them");
+        }
+        Trial asWeighed = turn.trial();
+        Units shown = usual.units();
+        double first = OptionText.lowering("--from", from);
+        double last = OptionText.lowering("--to", to);
+        double between = steps(first, last);
+        OptionalDouble kept =
+                reserve.isPresent() ? OptionalDouble.of(OptionText.reserve(reserve.get())) : OptionalDouble.empty();
+        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        if (read.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        Trial trial = asWeighed.with(load.of(scenario));
+        Setup chosen = setup.isPresent()
+                ? SoundScenario.choose(scenario, List.of(setup.get())).get(0)
+                : scenario.setups().get(0);
+        canGo(chosen, "--from \"" + from + "\"", first);
+        canGo(chosen, "--to \"" + to + "\"", last);
+        LoweringStudy study;
+        try (ProgressLine progress = new ProgressLine(console, "letting it down")) {
+            study = LoweringStudy.of(
+                    chosen.car(), first, last, between, kept, trial, part -> progress.at((int) (1000 * part), 1000));
+        }
+        Lowered lowered = new Lowered(scenario, chosen, trial, kept, study);
+        if (json) {
+            console.answer(LowerJson.write(lowered));
+        } else if (csv) {
+            for (Stance stance : study.rows()) {
+                stance.noAnswer()
+                        .ifPresent(why -> console.complain("evenhand lower: no answer let down by "
+                                + LowerTables.height(stance.lowered(), shown) + ": " + why));
+            }
+            console.answer(LowerCsv.write(lowered, shown));
+        } else {
+            console.answer(new LowerTables(console, shown).write(lowered));
+        }
+        return study.rows().stream().anyMatch(stance -> stance.noAnswer().isEmpty()) ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    private double steps(double first, double last) throws Mistake {
+        double between = OptionText.lowering("--step", step);
+        if (between <= 0) {
+            throw new Mistake("--step \"" + step + "\": must be above zero, for example \"10 mm\"");
+        }
+        if (first > last) {
+            throw new Mistake("--from \"" + from + "\" --to \"" + to + "\": goes upwards; write the higher stance, the"
+                    + " smaller number, after --from");
+        }
+        if ((last - first) / between > MOST_ROWS) {
+            throw new Mistake("--step \"" + step + "\": makes more than " + MOST_ROWS + " steps from \"" + from
+                    + "\" to \"" + to + "\"; write a longer one");
+        }
+        return between;
+    }
+
+    private static void canGo(Setup setup, String option, double by) throws Mistake {
+        try {
+            setup.car().letDown(by);
+        } catch (InvalidValue e) {
+            throw new Mistake(option + ": the body of \"" + setup.name() + "\" cannot go there: " + e.component() + " "
+                    + e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,550 @@
+package evenhand.words;
+
+import evenhand.answers.Criterion;
+import evenhand.answers.HandSumFigures;
+import evenhand.answers.Trial;
+import evenhand.answers.TurnFigures;
+import evenhand.car.Axle;
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.car.Spring;
+import evenhand.handsums.HandSums;
+import evenhand.lowering.LoweringStudy;
+import evenhand.lowering.Need;
+import evenhand.lowering.Stance;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
+import evenhand.ride.ComfortBand;
+import evenhand.ride.Ride;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnEvent;
+import evenhand.turn.TurnRow;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/**
+ * What lowering does to a car, so that a customer follows: why it leans no less, what the stops do in a corner, what the
+ * ride pays, and how low it can go. The sentences follow the numbers.
+ */
+public final class LoweringWords {
+    /** Levers closer than this are called the same, m. */
+    private static final double SAME_LEVER = 0.001;
+
+    /** Roll gradients closer than this are called the same, rad per m/s². */
+    private static final double SAME_ROLL = Criterion.ROLL_GRADIENT.noticeable();
+
+    /** So far behind the first touch of a stop the balance is looked at again, m/s². */
+    private static final double BEHIND_THE_TOUCH = Unit.of("g").toSi(0.1);
+
+    /** Understeer gradients that differ by less feel the same, deg/g. */
+    private static final double SAME_UNDERSTEER = 0.15;
+
+    /** Camber that changes by less is not spoken of, deg. */
+    private static final double SAME_CAMBER = 0.2;
+
+    /** Beyond it a tyre wears on its inner edge, deg; common practice, no source. */
+    private static final double WEARS = -2;
+
+    /** Comfort that differs by less is felt as the same, m/s². */
+    private static final double SAME_COMFORT = 0.03;
+
+    private static final Unit DEG_PER_G = Dimension.UNDERSTEER_GRADIENT.metric();
+
+    private final LoweringStudy study;
+    private final Car car;
+    private final OptionalDouble reserve;
+    private final Units units;
+    private final List<String> sentences = new ArrayList<>();
+
+    private LoweringWords(LoweringStudy study, Car car, OptionalDouble reserve, Units units) {
+        this.study = study;
+        this.car = car;
+        this.reserve = reserve;
+        this.units = units;
+    }
+
+    /**
+     * The sentences of a study, the lowest that works last.
+     *
+     * @param car as it was read
+     * @param reserve that springs were to keep, g
+     */
+    public static List<String> of(LoweringStudy study, Car car, Trial trial, OptionalDouble reserve, Units units) {
+        LoweringWords words = new LoweringWords(study, car, reserve, units);
+        words.given();
+        words.lever();
+        words.camber();
+        words.stops();
+        words.springs();
+        words.comfort();
+        words.noAnswers();
+        words.works();
+        words.sentences.add(lowest(study, units));
+        return words.sentences;
+    }
+
+    /** The bound of a need: "at least 25 mm". */
+    public static String bound(Need need, Units units) {
+        return (need.atLeast() ? "at least " : "at most ") + value(need, need.bound(), units);
+    }
+
+    /** How low it can go and what stops it: the end of the story. */
+    public static String lowest(LoweringStudy study, Units units) {
+        Optional<LoweringStudy.Ending> stop = study.stop();
+        if (stop.isEmpty()) {
+            return "Nothing that a road car needs stops it down to "
+                    + down(study.last().lowered(), units) + ", the lowest that was asked for.";
+        }
+        Need need = stop.get().need();
+        if (stop.get().atOnce()) {
+            return notEvenFirst(study, units);
+        }
+        double lowered = stop.get().lowered().orElse(0);
+        if (need.equals(Need.ANSWER)) {
+            return "The lowest that works is " + down(lowered, units) + ": below it there is no answer ("
+                    + study.rows().stream()
+                            .flatMap(row -> row.noAnswer().stream())
+                            .findFirst()
+                            .orElse("within less than a step")
+                    + ").";
+        }
+        return "The lowest that works is " + down(lowered, units) + ": there the " + need.words() + " comes to "
+                + value(need, need.bound(), units) + ", the " + (need.atLeast() ? "least" : "most")
+                + " by common practice. Any lower, and " + need.why() + ".";
+    }
+
+    private static String notEvenFirst(LoweringStudy study, Units units) {
+        Stance first = study.first();
+        StringBuilder text = new StringBuilder("It does not even work ");
+        text.append(first.lowered() == 0 ? "as it stands" : down(first.lowered(), units))
+                .append(": ");
+        List<String> fails = new ArrayList<>();
+        for (LoweringStudy.Ending end : study.ends()) {
+            if (end.atOnce()) {
+                Need need = end.need();
+                fails.add(
+                        need.equals(Need.ANSWER)
+                                ? "there is no answer (" + first.noAnswer().orElse("") + ")"
+                                : "the " + need.words() + " is "
+                                        + value(need, need.value(first).orElse(0), units) + ", and "
+                                        + bound(need, units) + " is wanted by common practice"
+                                        + (fails.isEmpty() ? ", or " + need.why() : ""));
+            }
+        }
+        text.append(String.join("; ", fails)).append(". ");
+        text.append(
+                study.higher().isPresent()
+                        ? "It would have to stand " + length(study.higher().getAsDouble(), units)
+                                + " higher for all that a" + " road car needs."
+                        : "Raising it alone does not mend that.");
+        return text.toString();
+    }
+
+    private static String value(Need need, double si, Units units) {
+        if (need.dimension() == Dimension.LENGTH) {
+            return length(si, units);
+        }
+        return units.show(si, need.dimension(), need.digits());
+    }
+
+    private static String length(double metres, Units units) {
+        return units.show(metres, Dimension.LENGTH, units == Units.METRIC ? 0 : 2);
+    }
+
+    /** "28 mm down", "15 mm up", "as it stands". */
+    private static String down(double lowered, Units units) {
+        return length(Math.abs(lowered), units) + (lowered < 0 ? " up" : " down");
+    }
+
+    private String down(Stance stance) {
+        return down(stance.lowered(), units);
+    }
+
+    private String length(double metres) {
+        return length(metres, units);
+    }
+
+    private static String capital(String sentence) {
+        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+    }
+
+    private List<Stance.Stands> standing() {
+        List<Stance.Stands> standing = new ArrayList<>();
+        for (Stance stance : study.rows()) {
+            if (stance instanceof Stance.Stands stands) {
+                standing.add(stands);
+            }
+        }
+        return standing;
+    }
+
+    /** What the file does not say, so that nobody takes silence for room. */
+    private void given() {
+        List<String> missing = new ArrayList<>();
+        for (End end : End.values()) {
+            String its = EventWords.end(end);
+            if (car.axle(end).stops().bump().isEmpty()) {
+                missing.add("no " + its + " bump stop");
+            }
+            if (car.axle(end).stops().metal().isEmpty()) {
+                missing.add("no " + its + " metal stop");
+            }
+        }
+        if (!missing.isEmpty()) {
+            sentences.add("The file has " + String.join(", ", missing)
+                    + ": what is not given cannot stop it here, but it will on the road.");
+        }
+    }
+
+    /** Why it leans no less although it is lower, or why it does. */
+    private void lever() {
+        List<Stance.Stands> free = standing().stream()
+                .filter(stands -> !stands.onStop() && stands.handSums().isPresent())
+                .toList();
+        if (free.size() < 2) {
+            return;
+        }
+        Stance.Stands high = free.get(0);
+        Stance.Stands low = free.get(free.size() - 1);
+        HandSums before = high.handSums().orElseThrow();
+        HandSums after = low.handSums().orElseThrow();
+        double fall = before.sprung().height() - after.sprung().height();
+        double front = high.car().front().rollCentreHeight() - low.car().front().rollCentreHeight();
+        double rear = high.car().rear().rollCentreHeight() - low.car().rear().rollCentreHeight();
+        double longer = after.rollArm() - before.rollArm();
+        StringBuilder text = new StringBuilder("From ");
+        text.append(length(high.lowered())).append(" to ").append(down(low));
+        text.append(" its sprung weight comes down by ").append(length(fall));
+        text.append(", the front roll centre ").append(falls(front));
+        text.append(" and the rear one ").append(falls(rear));
+        text.append(": the lever between the weight and the axis that it rolls about ");
+        if (Math.abs(longer) < SAME_LEVER) {
+            text.append("stays ").append(length(after.rollArm()));
+        } else {
+            text.append(longer > 0 ? "grows" : "shrinks").append(" from ");
+            text.append(length(before.rollArm())).append(" to ").append(length(after.rollArm()));
+        }
+        sentences.add(text.append('.').toString());
+        sentences.add(lean(before, after, longer, low));
+    }
+
+    private String falls(double fall) {
+        return Math.abs(fall) < SAME_LEVER
+                ? "not at all"
+                : fall > 0 ? "by " + length(fall) : "rises by " + length(-fall);
+    }
+
+    private String lean(HandSums before, HandSums after, double longer, Stance.Stands low) {
+        double was = HandSumFigures.ROLL_GRADIENT.si(before).orElse(0);
+        double is = HandSumFigures.ROLL_GRADIENT.si(after).orElse(0);
+        boolean same = Math.abs(is - was) < SAME_ROLL;
+        String gradients = Numbers.fixed(DEG_PER_G.fromSi(was), 2) + " deg/g before, "
+                + Numbers.fixed(DEG_PER_G.fromSi(is), 2) + " deg/g there.";
+        if (stiffened(low)) {
+            return (same
+                            ? "On its stiffer springs it leans as before: "
+                            : "On its stiffer springs it leans " + (is < was ? "less: " : "more: "))
+                    + gradients;
+        }
+        if (longer >= SAME_LEVER) {
+            return (is < was && !same
+                            ? "It leans less all the same, " + whyLess(before, after) + ": "
+                            : "So it leans " + (same ? "no less" : "more") + ", although it is lower: ")
+                    + gradients;
+        }
+        if (longer > -SAME_LEVER) {
+            return (same
+                            ? "So it leans as before, although it is lower: "
+                            : "It leans " + (is < was ? "less, " + whyLess(before, after) : "more") + ": ")
+                    + gradients;
+        }
+        return (same ? "Yet it leans as before: " : is < was ? "So it leans less: " : "Yet it leans more: ")
+                + gradients;
+    }
+
+    /** What of the lean becomes less: that of the tyres, or that of the springs. */
+    private String whyLess(HandSums before, HandSums after) {
+        double tyres = before.front().tyreTilt()
+                + before.rear().tyreTilt()
+                - after.front().tyreTilt()
+                - after.rear().tyreTilt();
+        if (tyres > before.rollAngle() - after.rollAngle()) { // the mean of both axles against half of the roll
+            return "because its tyres give less under a lower weight";
+        }
+        boolean leaning =
+                car.rear().spring() instanceof Spring.Leaning || car.front().spring() instanceof Spring.Leaning;
+        return leaning
+                ? "because leaning springs gain leverage as the roll centre falls"
+                : "because less of its weight hangs on its springs in roll";
+    }
+
+    /** The wheels' lean, down to the lowest that works or else to the last height. */
+    private void camber() {
+        List<Stance.Stands> standing = standing();
+        if (standing.isEmpty()) {
+            return;
+        }
+        Stance.Stands low = study.works().isPresent()
+                        && study.lowest().isPresent()
+                        && study.works().get() instanceof Stance.Stands works
+                ? works
+                : standing.get(standing.size() - 1);
+        for (End end : End.values()) {
+            if (standing.get(0).car().axle(end) instanceof Axle.Independent before
+                    && low.car().axle(end) instanceof Axle.Independent after) {
+                Unit degree = Dimension.ANGLE.metric();
+                double was = degree.fromSi(before.alignment().camber());
+                double is = degree.fromSi(after.alignment().camber());
+                if (Math.abs(is - was) >= SAME_CAMBER) {
+                    sentences.add("The static camber of its " + EventWords.end(end) + " wheels goes from "
+                            + Numbers.fixed(was, 1) + " to " + Numbers.fixed(is, 1) + " deg at " + down(low)
+                            + ", unless it is set back"
+                            + (is < WEARS
+                                    ? "; beyond " + Numbers.fixed(WEARS, 0) + " deg tyres wear on their inner edge"
+                                    : "")
+                            + ".");
+                }
+            }
+        }
+    }
+
+    /** What happens when the stops carry it in a corner, at the first height at which they do so early. */
+    private void stops() {
+        List<Stance.Stands> touching = standing().stream()
+                .filter(stands -> stands.firstTouch().isPresent())
+                .toList();
+        Optional<Stance.Stands> early = touching.stream()
+                .filter(stands -> stands.firstStop().orElse(Double.MAX_VALUE) < Need.FIRST_STOP)
+                .findFirst();
+        Optional<Stance.Stands> told =
+                early.isPresent() || touching.isEmpty() ? early : Optional.of(touching.get(touching.size() - 1));
+        told.ifPresent(this::touch);
+        Optional<Stance.Stands> on =
+                standing().stream().filter(Stance.Stands::onStop).findFirst();
+        if (on.isPresent()) {
+            Stance.Stands stands = on.get();
+            boolean front = stands.onStop(End.FRONT);
+            String which = front && stands.onStop(End.REAR) ? "front and rear" : front ? "front" : "rear";
+            sentences.add(capital(standsThere(stands)) + " it stands on its " + which
+                    + " bump stops at rest: in every bend they are its springs.");
+        } else if (touching.isEmpty()
+                && standing().stream().anyMatch(stands -> stands.turns().isPresent())
+                && (car.front().stops().bump().isPresent()
+                        || car.rear().stops().bump().isPresent())) {
+            sentences.add("At none of these heights is a bump stop touched before the limit.");
+        }
+    }
+
+    private String standsThere(Stance stance) {
+        return stance.lowered() == 0 ? "as it stands" : "at " + down(stance);
+    }
+
+    private void touch(Stance.Stands stands) {
+        TurnEvent event = stands.firstTouch().orElseThrow();
+        TurnAnswer.Turns turn = stands.turns().orElseThrow();
+        double at = event.lateralAcceleration();
+        End end = event.axle().orElse(End.REAR);
+        TurnRow before = turn.rows().get(0);
+        TurnRow after = turn.rows().get(turn.rows().size() - 1);
+        for (TurnRow row : turn.rows()) {
+            if (row.lateralAcceleration() <= at) {
+                before = row;
+            }
+        }
+        for (TurnRow row : turn.rows()) {
+            if (row.lateralAcceleration() >= at + BEHIND_THE_TOUCH
+                    && row.understeerGradient().isPresent()) {
+                after = row;
+                break;
+            }
+        }
+        TurnRow limit = turn.limit().row();
+        StringBuilder text = new StringBuilder(capital(standsThere(stands)));
+        text.append(", at ").append(Units.exactPace(at)).append(", ").append(EventWords.happening(event));
+        text.append(". From there the stops carry it at the ").append(EventWords.end(end));
+        text.append(" as well: the front's share of the load transfer goes from ");
+        text.append(perCent(before.frontLoadTransferShare())).append(" to ");
+        text.append(perCent(limit.frontLoadTransferShare())).append(" at the limit");
+        OptionalDouble was = TurnFigures.UNDERSTEER_GRADIENT.si(before);
+        OptionalDouble is = TurnFigures.UNDERSTEER_GRADIENT.si(after);
+        if (was.isPresent() && is.isPresent()) {
+            double k = DEG_PER_G.fromSi(was.getAsDouble());
+            double next = DEG_PER_G.fromSi(is.getAsDouble());
+            text.append(", and the understeer from ")
+                    .append(Numbers.signed(k, 2))
+                    .append(" deg/g before it to ");
+            text.append(Numbers.signed(next, 2)).append(" deg/g at ");
+            text.append(Units.exactPace(after.lateralAcceleration()));
+            if (next < k - SAME_UNDERSTEER) {
+                text.append(": it feels as if the tail let go in mid-bend");
+            } else if (next > k + SAME_UNDERSTEER) {
+                text.append(": it feels as if the nose stopped answering");
+            }
+        }
+        sentences.add(text.append('.').toString());
+        OptionalDouble back = stands.steerReversal();
+        if (back.isPresent()) {
+            sentences.add("From " + Units.exactPace(back.getAsDouble())
+                    + " on the steering has to be let back while the speed still rises: it has come to oversteer.");
+        }
+        double balance = turn.limit().limitBalance();
+        sentences.add("At its limit there, " + Units.exactPace(limit.lateralAcceleration()) + ", "
+                + (Math.abs(balance) < BalanceWords.NEAR_NEUTRAL_AT_LIMIT
+                        ? "both ends give out together"
+                        : "the " + (balance > 0 ? "front" : "rear") + " has less in hand")
+                + " (limit balance " + Numbers.signed(Unit.of("%").fromSi(balance), 1) + " %)"
+                + firstBalance(stands) + ".");
+    }
+
+    /** The limit balance at the first height, where it is another verdict. */
+    private String firstBalance(Stance.Stands stands) {
+        if (!(study.first() instanceof Stance.Stands first) || first.equals(stands)) {
+            return "";
+        }
+        return first.turns()
+                .map(turn -> ", against "
+                        + Numbers.signed(Unit.of("%").fromSi(turn.limit().limitBalance()), 1) + " % at "
+                        + length(first.lowered()))
+                .orElse("");
+    }
+
+    private static boolean stiffened(Stance.Stands stands, Axle had, End end) {
+        return stands.springs().map(springs -> springs.stiffened(had, end)).orElse(false);
+    }
+
+    private boolean stiffened(Stance.Stands stands) {
+        return stiffened(stands, car.front(), End.FRONT) || stiffened(stands, car.rear(), End.REAR);
+    }
+
+    /** What springs the reserve asks for, at the lowest that works or else at the lowest that has springs. */
+    private void springs() {
+        if (reserve.isEmpty()) {
+            return;
+        }
+        List<Stance.Stands> sprung = standing().stream()
+                .filter(stands -> stands.springs().isPresent())
+                .toList();
+        if (sprung.isEmpty()) {
+            return;
+        }
+        Stance.Stands stands = study.works()
+                .filter(lowest ->
+                        lowest instanceof Stance.Stands one && one.springs().isPresent())
+                .map(lowest -> (Stance.Stands) lowest)
+                .orElse(sprung.get(sprung.size() - 1));
+        List<String> ends = new ArrayList<>();
+        for (End end : End.values()) {
+            String its = EventWords.end(end);
+            if (car.axle(end).stops().bump().isEmpty()) {
+                ends.add("the " + its + " ones, which have no bump stop to be kept off, stay");
+            } else if (stiffened(stands, car.axle(end), end)) {
+                double rate = stands.springs().orElseThrow().rate(end);
+                ends.add("the " + its + " ones " + units.show(rate, Dimension.STIFFNESS, 1) + " instead of "
+                        + units.show(car.axle(end).spring().rate(), Dimension.STIFFNESS, 1)
+                        + onSprings(stands, end));
+            } else {
+                ends.add("the " + its + " ones are stiff enough as they are");
+            }
+        }
+        sentences.add("To keep " + Numbers.plain(reserve.getAsDouble(), 2) + " g in reserve above the stops "
+                + standsThere(stands) + ", springs: " + String.join(", ", ends)
+                + ". The dampers are still those of the set-up; stiffer springs want more damping.");
+    }
+
+    private static String onSprings(Stance.Stands stands, End end) {
+        OptionalDouble frequency = stands.frequencyOnSprings(end);
+        return frequency.isPresent() ? " (" + Numbers.fixed(frequency.getAsDouble(), 2) + " Hz)" : "";
+    }
+
+    private void comfort() {
+        List<Stance.Stands> riding =
+                standing().stream().filter(stands -> stands.rides().isPresent()).toList();
+        if (riding.isEmpty()) {
+            return;
+        }
+        Ride first = riding.get(0).rides().orElseThrow();
+        if (first.comfort(End.FRONT).isEmpty() || first.comfort(End.REAR).isEmpty()) {
+            sentences.add("Without damper curves at both ends there is no answer on comfort.");
+            return;
+        }
+        List<Stance.Stands> free =
+                riding.stream().filter(stands -> !stands.onStop()).toList();
+        Stance.Stands low = riding.get(riding.size() - 1);
+        double was = worst(first);
+        double off =
+                free.isEmpty() ? was : worst(free.get(free.size() - 1).rides().orElseThrow());
+        double is = worst(low.rides().orElseThrow());
+        StringBuilder text = new StringBuilder("On a class ");
+        text.append(Stance.ROAD.name()).append(" road at ").append(units.show(Stance.SPEED, Dimension.SPEED, 0));
+        text.append(" the worse end, as a body feels it, ");
+        if (Math.abs(off - was) < SAME_COMFORT) {
+            text.append("stays at ").append(felt(was));
+            text.append(free.isEmpty() ? "" : " as long as the car is off its stops");
+        } else {
+            text.append("goes from ").append(felt(was)).append(" to ").append(felt(off));
+            text.append(" at ").append(down(free.get(free.size() - 1)));
+        }
+        if (low.onStop() && !free.isEmpty()) {
+            text.append("; standing on them it has ")
+                    .append(felt(is))
+                    .append(" at ")
+                    .append(down(low));
+        }
+        sentences.add(text.append('.').toString());
+    }
+
+    private static double worst(Ride ride) {
+        return Math.max(
+                ride.comfort(End.FRONT).orElse(0), ride.comfort(End.REAR).orElse(0));
+    }
+
+    private static String felt(double acceleration) {
+        return Numbers.fixed(acceleration, 2) + " m/s² ("
+                + ComfortBand.of(acceleration).stream().map(ComfortBand::words).collect(Collectors.joining(" to "))
+                + ")";
+    }
+
+    /** What it is like where it works. */
+    private void works() {
+        if (study.works().isEmpty() || !(study.works().get() instanceof Stance.Stands stands)) {
+            return;
+        }
+        Optional<TurnAnswer.Turns> turn = stands.turns();
+        Optional<HandSums> sums = stands.handSums();
+        if (turn.isEmpty() || sums.isEmpty()) {
+            return;
+        }
+        OptionalDouble touched = stands.firstStop();
+        sentences.add(capital(standsThere(stands)) + " it leans "
+                + Numbers.fixed(
+                        DEG_PER_G.fromSi(
+                                HandSumFigures.ROLL_GRADIENT.si(sums.get()).orElse(0)),
+                        2)
+                + " deg/g, "
+                + (touched.isPresent()
+                        ? "touches its first bump stop at " + Units.exactPace(touched.getAsDouble())
+                        : "touches no bump stop")
+                + " and comes to its limit at "
+                + Units.exactPace(turn.get().limit().lateralAcceleration())
+                + " (limit balance "
+                + Numbers.signed(Unit.of("%").fromSi(turn.get().limit().limitBalance()), 1) + " %).");
+    }
+
+    private void noAnswers() {
+        for (Stance stance : study.rows()) {
+            if (stance.noAnswer().isPresent()) {
+                sentences.add("There is no answer " + standsThere(stance)
+                        + (stance.equals(study.last()) ? "" : " and perhaps below") + ": "
+                        + stance.noAnswer().get() + ".");
+                return;
+            }
+        }
+    }
+
+    private static String perCent(double ratio) {
+        return Numbers.fixed(Unit.of("%").fromSi(ratio), 1) + " %";
+    }
+}
