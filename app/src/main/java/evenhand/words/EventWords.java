@@ -29,6 +29,21 @@ public final class EventWords {
         };
     }
 
+    /** What happens in two or three words, for a picture: "right rear on bump stop". */
+    public static String brief(TurnEvent event) {
+        String who = event.wheel()
+                .map(wheel -> wheel.words())
+                .orElseGet(() -> event.axle().map(EventWords::end).orElse("car"));
+        return switch (event.kind()) {
+            case STOP_TOUCHED -> who + " on bump stop";
+            case DROOP_REACHED -> who + " on droop stop";
+            case SPRING_LOOSE -> who + " spring loose";
+            case WHEEL_LIFTED -> who + " lifts";
+            case ROLL_CENTRE_THROUGH_GROUND -> who + " roll centre through the ground";
+            case STEER_REVERSAL -> "steering turned back from here";
+        };
+    }
+
     /** Name of an end in sentences. */
     public static String end(End end) {
         return end == End.FRONT ? "front" : "rear";

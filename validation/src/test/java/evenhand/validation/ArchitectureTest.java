@@ -118,6 +118,38 @@ class ArchitectureTest {
             .resideInAPackage("evenhand.terminal..");
 
     @ArchTest
+    static final ArchRule theLookOfPicturesDoesNotDependOnWhatTheyShow = noClasses()
+            .that()
+            .resideInAPackage("evenhand.look..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("evenhand.words..", "evenhand.chart..", "evenhand.drawing..", "evenhand.answers..");
+
+    @ArchTest
+    static final ArchRule chartsAndDrawingsKnowNoFilesAndNoFaces = noClasses()
+            .that()
+            .resideInAnyPackage("evenhand.chart..", "evenhand.drawing..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("evenhand.scenario..", "evenhand.terminal..", "evenhand.window..", "evenhand.report..");
+
+    @ArchTest
+    static final ArchRule chartsKnowNoDrawings = noClasses()
+            .that()
+            .resideInAPackage("evenhand.chart..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("evenhand.drawing..");
+
+    @ArchTest
+    static final ArchRule drawingsKnowNoCharts = noClasses()
+            .that()
+            .resideInAPackage("evenhand.drawing..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("evenhand.chart..");
+
+    @ArchTest
     static final ArchRule noPackageUsesOneThatUsesIt =
             slices().matching("evenhand.(*)..").should().beFreeOfCycles();
 

@@ -1,0 +1,81 @@
+package evenhand.chart;
+
+import evenhand.chart.Part.Line;
+import evenhand.chart.Part.Point;
+import evenhand.look.SetupStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The values of all lines at one place of a chart.
+ *
+ * @param place along the axis across, with its unit: "0.52 g"
+ * @param values of the lines that have one there, largest first
+ */
+public record CrossHair(double x, String place, List<Value> values) {
+    /**
+     * One line's value.
+     *
+     * @param words the line and its value with unit: "Low, front 63.1 %"
+     */
+    public record Value(String label, SetupStyle style, double y, String words) {}
+
+    public CrossHair {
+        values = List.copyOf(values);
+    }
+
+    /** At this place of a chart of curves; a chart of bars has no values there. */
+    public static CrossHair at(Chart chart, double x) {
+        List<Value> values = new ArrayList<>();
+        if (chart.up() instanceof Axis.Measure up) {
+            for (Line line : chart.lines()) {
+                OptionalDouble y = value(line.points(), x);
+                if (y.isPresent()) {
+                    values.add(new Value(
+                            line.label(),
+                            line.style(),
+                            y.getAsDouble(),
+                            line.label() + " " + up.show(y.getAsDouble())));
+                }
+            }
+        }
+        values.sort((one, other) -> Double.compare(other.y(), one.y()));
+        return new CrossHair(x, chart.across().show(x), values);
+    }
+
+    /** Between the points that lie on both sides, by a straight line; nothing beyond the first and the last. */
+    static OptionalDouble value(List<Point> points, double x) {
+        int low = 0;
+        int high = points.size() - 1;
+        if (points.isEmpty()
+                || !(x >= points.get(0).x())
+                || !(x <= points.get(high).x())) {
+            return OptionalDouble.empty();
+        }
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (points.get(middle).x() <= x) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        Point from = points.get(low);
+        Point to = points.get(high);
+        double width = to.x() - from.x();
+        double y = width > 0 ? from.y() + (x - from.x()) / width * (to.y() - from.y()) : from.y();
+        return OptionalDouble.of(y);
+    }
+
+    /** The bars of the row that a place along the axis of rows lies in, in words with units. */
+    public static List<String> row(Chart chart, double y) {
+        int row = (int) Math.floor(y + 0.5);
+        return chart.bars().stream()
+                .filter(bar -> bar.row() == row)
+                .map(bar -> (bar.part().isEmpty() ? bar.name() : bar.name() + ", " + bar.part())
+                        + " "
+                        + chart.across().showSigned(bar.to() - bar.from()))
+                .toList();
+    }
+}

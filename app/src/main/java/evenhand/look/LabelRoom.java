@@ -1,0 +1,128 @@
+package evenhand.look;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Room for words in a picture: remembers what is taken and finds a place beside a point that is free and inside. All in px, y
+ * downwards.
+ */
+public final class LabelRoom {
+    /** Sides of a point, best first: right, left, above, below, then the corners. */
+    private static final double[][] SIDES = {
+        {1, 0},
+        {-1, 0},
+        {0, -1},
+        {0, 1},
+        {1, -1},
+        {-1, -1},
+        {1, 1},
+        {-1, 1},
+        {1, -2},
+        {-1, -2},
+        {1, 2},
+        {-1, 2},
+        {0, -2.2},
+        {0, 2.2},
+        {1, -3.2},
+        {-1, -3.2},
+        {1, 3.2},
+        {-1, 3.2}
+    };
+
+    private final Rectangle2D inside;
+    private final List<Rectangle2D> taken = new ArrayList<>();
+    private final List<Line2D> lines = new ArrayList<>();
+
+    public LabelRoom(Rectangle2D inside) {
+        this.inside = inside;
+    }
+
+    /** Nothing else is to be put here. */
+    public void take(Rectangle2D place) {
+        taken.add(place);
+    }
+
+    /** Words are to stay off this line where they can. */
+    public void avoid(double fromX, double fromY, double toX, double toY) {
+        lines.add(new Line2D.Double(fromX, fromY, toX, toY));
+    }
+
+    public boolean isFree(Rectangle2D place) {
+        return inside.contains(place) && taken.stream().noneMatch(place::intersects);
+    }
+
+    /** What was taken, in order. */
+    public List<Rectangle2D> taken() {
+        return List.copyOf(taken);
+    }
+
+    /**
+     * Takes a place for words of a size beside a point, at a distance; none where all sides are taken. A place off all lines is
+     * preferred.
+     */
+    public Optional<Rectangle2D> beside(Point2D point, double width, double height, double distance) {
+        Optional<Rectangle2D> second = Optional.empty();
+        for (double[] side : SIDES) {
+            Rectangle2D place = new Rectangle2D.Double(
+                    point.getX() - width / 2 + side[0] * (width / 2 + distance),
+                    point.getY() - height / 2 + side[1] * (height / 2 + (side[0] == 0 ? distance : distance / 2)),
+                    width,
+                    height);
+            if (!isFree(place)) {
+                continue;
+            }
+            if (lines.stream().noneMatch(line -> line.intersects(place))) {
+                take(place);
+                return Optional.of(place);
+            }
+            second = second.isPresent() ? second : Optional.of(place);
+        }
+        second.ifPresent(this::take);
+        return second;
+    }
+
+    /** Size of a line of words. */
+    public static Rectangle2D size(String words, Font font, FontRenderContext context) {
+        Rectangle2D bounds = font.getStringBounds(words, context);
+        return new Rectangle2D.Double(0, 0, Math.ceil(bounds.getWidth()), Math.ceil(bounds.getHeight()));
+    }
+
+    /** Draws a line of words into the place that it was given. */
+    public static void draw(Graphics2D g, String words, Rectangle2D place) {
+        float baseline = (float) (place.getY()
+                + g.getFont().getLineMetrics(words, g.getFontRenderContext()).getAscent());
+        g.drawString(words, (float) place.getX(), baseline);
+    }
+
+    /** Draws a rim about words that are to stand over lines. */
+    public static void rim(Graphics2D g, String words, Font font, Color colour, double width, Rectangle2D place) {
+        FontRenderContext context = g.getFontRenderContext();
+        double baseline = place.getY() + font.getLineMetrics(words, context).getAscent();
+        g.setColor(colour);
+        g.setStroke(new BasicStroke((float) (2 * width), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(font.createGlyphVector(context, words).getOutline((float) place.getX(), (float) baseline));
+    }
+
+    /** Words cut to a width, an ellipsis in place of what is left out. */
+    public static String cut(String words, Font font, FontRenderContext context, double width) {
+        if (font.getStringBounds(words, context).getWidth() <= width) {
+            return words;
+        }
+        int end = words.length();
+        while (end > 1
+                && font.getStringBounds(words.substring(0, end) + "…", context).getWidth() > width) {
+            end = words.offsetByCodePoints(end, -1);
+        }
+        return words.substring(0, end).stripTrailing() + "…";
+    }
+}

@@ -1,0 +1,63 @@
+package evenhand.look;
+
+import java.awt.BasicStroke;
+import java.util.List;
+
+/**
+ * How a set-up looks wherever it is shown: a colour of the theme, a line style and a marker, all by its place in the list of
+ * set-ups. What belongs to no set-up is {@link #NONE}.
+ */
+public record SetupStyle(int index) {
+    /** A line of reference, of no set-up. */
+    public static final SetupStyle NONE = new SetupStyle(-1);
+
+    /** Number of colours, of line styles and of markers. */
+    public static final int DISTINCT = 6;
+
+    /** On and off, in widths of the line; empty = drawn through. */
+    private static final List<float[]> DASHES = List.of(
+            new float[] {},
+            new float[] {5, 2.5f},
+            new float[] {1.2f, 1.8f},
+            new float[] {6, 2, 1.2f, 2},
+            new float[] {2.5f, 1.5f},
+            new float[] {9, 2, 1.2f, 2, 1.2f, 2});
+
+    public SetupStyle {
+        if (index < -1) {
+            throw new IllegalArgumentException("no set-up has the place " + index);
+        }
+    }
+
+    public boolean ofSetup() {
+        return index >= 0;
+    }
+
+    /** Which of the theme's colours. */
+    int colour() {
+        return index % DISTINCT;
+    }
+
+    /** Line style; after all colours were used it moves on by one, so that no two of 36 set-ups look alike. */
+    int dash() {
+        return (index + index / DISTINCT) % DISTINCT;
+    }
+
+    public Marker marker() {
+        return Marker.values()[Math.max(0, index) % DISTINCT];
+    }
+
+    /** Its line of this width, px. */
+    public BasicStroke stroke(double width) {
+        float w = (float) width;
+        float[] dash = ofSetup() ? DASHES.get(dash()) : new float[] {3, 3};
+        if (dash.length == 0) {
+            return new BasicStroke(w, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+        }
+        float[] lengths = dash.clone();
+        for (int i = 0; i < lengths.length; i++) {
+            lengths[i] *= w;
+        }
+        return new BasicStroke(w, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, lengths, 0);
+    }
+}
