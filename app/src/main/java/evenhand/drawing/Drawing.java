@@ -1,0 +1,64 @@
+package evenhand.drawing;
+
+import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A view of the car as data.
+ *
+ * @param title what is seen
+ * @param items in the order that they are drawn
+ * @param world what is to be seen whole, m; z up. It depends on the car's size only, so that it stays while a value is pulled
+ * @param beside room for words left and right of it, in sizes of type
+ * @param scaleBar length of the scale bar, m
+ * @param scaleWords what stands beside it: "500 mm"
+ */
+public record Drawing(
+        String title,
+        List<Item> items,
+        List<Handle> handles,
+        Rectangle2D world,
+        double beside,
+        double scaleBar,
+        String scaleWords) {
+    public Drawing {
+        items = List.copyOf(items);
+        handles = List.copyOf(handles);
+    }
+
+    /** The same without anything to pull, for paper. */
+    public Drawing withoutHandles() {
+        return new Drawing(title, items, List.of(), world, beside, scaleBar, scaleWords);
+    }
+
+    /** The handle of a path, if it has one. */
+    public Optional<Handle> handle(String path) {
+        return handles.stream().filter(handle -> handle.path().equals(path)).findFirst();
+    }
+
+    /** The nearest handle no farther than this from a place, m. */
+    public Optional<Handle> handleAt(double x, double z, double reach) {
+        return handles.stream()
+                .filter(handle -> Math.hypot(handle.x() - x, handle.z() - z) <= reach)
+                .min(Comparator.comparingDouble(handle -> Math.hypot(handle.x() - x, handle.z() - z)));
+    }
+
+    /** All words in it. */
+    public List<String> words() {
+        return items.stream()
+                .flatMap(item -> item instanceof Item.Words words
+                        ? Stream.of(words.words())
+                        : item instanceof Item.Mark mark ? Stream.of(mark.words()) : Stream.empty())
+                .toList();
+    }
+
+    public List<Item.Mark> marks() {
+        return items.stream()
+                .filter(Item.Mark.class::isInstance)
+                .map(Item.Mark.class::cast)
+                .toList();
+    }
+}

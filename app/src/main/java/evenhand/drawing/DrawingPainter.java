@@ -1,0 +1,334 @@
+package evenhand.drawing;
+
+import evenhand.drawing.Item.Ink;
+import evenhand.drawing.Item.Mark;
+import evenhand.drawing.Item.Outline;
+import evenhand.drawing.Item.Sign;
+import evenhand.drawing.Item.Tone;
+import evenhand.drawing.Item.Words;
+import evenhand.look.LabelRoom;
+import evenhand.look.Picture;
+import evenhand.look.Theme;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.Arc2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Paints drawings: thin lines, the body quiet, wheels and links dark, words where nothing else stands. */
+public final class DrawingPainter {
+    private final Graphics2D g;
+    private final Theme theme;
+    private final Scaling scaling;
+    private final LabelRoom room;
+    private final List<Label> labels = new ArrayList<>();
+
+    private DrawingPainter(Graphics2D g, Theme theme, Scaling scaling, Rectangle2D area) {
+        this.g = g;
+        this.theme = theme;
+        this.scaling = scaling;
+        room = new LabelRoom(area);
+    }
+
+    /** Words in a painted drawing, and where, px. */
+    public record Label(String words, Rectangle2D place) {}
+
+    /** A drawing as it was painted. */
+    public record Painted(Scaling scaling, List<Label> labels) {
+        public Painted {
+            labels = List.copyOf(labels);
+        }
+    }
+
+    /** A drawing as a picture of a size, to be kept or pasted elsewhere. */
+    public static Picture picture(Drawing drawing, Theme theme, int width, int height) {
+        return new Picture(
+                width,
+                height,
+                g -> paint(drawing.withoutHandles(), theme, g, new Rectangle2D.Double(0, 0, width, height)));
+    }
+
+    /** Paints a drawing into an area. */
+    public static Painted paint(Drawing drawing, Theme theme, Graphics2D g, Rectangle2D area) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setColor(theme.background());
+        g.fill(area);
+        double em = theme.size();
+        double head = 0.7 * em + 1.5 * em;
+        double foot = 1.9 * em;
+        double beside = em * (1 + drawing.beside());
+        Rectangle2D inner = new Rectangle2D.Double(
+                area.getX() + beside,
+                area.getY() + head,
+                Math.max(1, area.getWidth() - 2 * beside),
+                Math.max(1, area.getHeight() - head - foot));
+        Scaling scaling = Scaling.fit(drawing.world(), inner);
+        DrawingPainter painter = new DrawingPainter(g, theme, scaling, area);
+        painter.title(drawing, area);
+        painter.scaleBar(drawing, area);
+        for (Item item : drawing.items()) {
+            if (item instanceof Outline outline) {
+                painter.outline(outline);
+            }
+        }
+        for (Handle handle : drawing.handles()) {
+            painter.handle(handle);
+        }
+        for (Mark mark : drawing.marks()) {
+            painter.sign(mark);
+        }
+        for (Item item : drawing.items()) {
+            if (item instanceof Words words) {
+                painter.words(words);
+            }
+        }
+        for (Mark mark : drawing.marks()) {
+            painter.markWords(mark);
+        }
+        return new Painted(scaling, painter.labels);
+    }
+
+    private void title(Drawing drawing, Rectangle2D area) {
+        double em = theme.size();
+        Font font = theme.head();
+        String words = LabelRoom.cut(drawing.title(), font, g.getFontRenderContext(), area.getWidth() - 1.4 * em);
+        Rectangle2D size = LabelRoom.size(words, font, g.getFontRenderContext());
+        write(
+                words,
+                font,
+                theme.ink(),
+                new Rectangle2D.Double(
+                        area.getX() + 0.7 * em, area.getY() + 0.7 * em, size.getWidth(), size.getHeight()));
+    }
+
+    private void scaleBar(Drawing drawing, Rectangle2D area) {
+        double em = theme.size();
+        double x = area.getX() + 0.7 * em;
+        double y = area.getMaxY() - em;
+        double length = scaling.scale() * drawing.scaleBar();
+        g.setColor(theme.quiet());
+        g.setStroke(new BasicStroke((float) width(1.2)));
+        g.draw(new Line2D.Double(x, y, x + length, y));
+        g.draw(new Line2D.Double(x, y - 0.3 * em, x, y + 0.3 * em));
+        g.draw(new Line2D.Double(x + length, y - 0.3 * em, x + length, y + 0.3 * em));
+        Rectangle2D size = LabelRoom.size(drawing.scaleWords(), theme.small(), g.getFontRenderContext());
+        write(
+                drawing.scaleWords(),
+                theme.small(),
+                theme.quiet(),
+                new Rectangle2D.Double(
+                        x + length + 0.5 * em, y - size.getHeight() / 2, size.getWidth(), size.getHeight()));
+    }
+
+    private double width(double width) {
+        return width * theme.size() / 12;
+    }
+
+    private void outline(Outline outline) {
+        Shape shape = outline.path().createTransformedShape(scaling.transform());
+        Ink ink = outline.ink();
+        Color own = outline.style().ofSetup() ? theme.colour(outline.style()) : theme.quiet();
+        switch (ink) {
+            case TYRE -> fill(shape, theme.mixed(theme.ink(), 0.7));
+            case RIM -> fill(shape, theme.mixed(theme.ink(), 0.25));
+            case FREE -> fill(shape, theme.mixed(theme.ink(), 0.35));
+            case SQUEEZED -> fill(shape, theme.warning());
+            case TRACK -> draw(shape, theme.quiet(), new BasicStroke((float) width(1)));
+            case GROUND -> draw(shape, theme.quiet(), new BasicStroke((float) width(1.2)));
+            case BODY ->
+                draw(
+                        shape,
+                        outline.style().ofSetup() ? own : theme.mixed(theme.quiet(), 0.6),
+                        outline.style().ofSetup()
+                                ? outline.style().stroke(width(1.6))
+                                : new BasicStroke((float) width(1.2)));
+            case LINK -> draw(shape, theme.ink(), new BasicStroke((float) width(2)));
+            case SPRING -> draw(shape, theme.ink(), new BasicStroke((float) width(1.2)));
+            case AXIS ->
+                draw(
+                        shape,
+                        own,
+                        new BasicStroke(
+                                (float) width(1.4),
+                                BasicStroke.CAP_BUTT,
+                                BasicStroke.JOIN_MITER,
+                                10,
+                                new float[] {(float) width(9), (float) width(3), (float) width(2), (float) width(3)},
+                                0));
+            case MEASURE -> draw(shape, theme.quiet(), new BasicStroke((float) width(0.8)));
+        }
+        if (ink != Ink.GROUND && ink != Ink.TRACK) {
+            avoid(shape);
+        }
+    }
+
+    private void fill(Shape shape, Color colour) {
+        g.setColor(colour);
+        g.fill(shape);
+    }
+
+    private void draw(Shape shape, Color colour, BasicStroke stroke) {
+        g.setColor(colour);
+        g.setStroke(stroke);
+        g.draw(shape);
+    }
+
+    /** Words are to stay off these lines. */
+    private void avoid(Shape shape) {
+        double[] at = new double[6];
+        double x = 0;
+        double y = 0;
+        double startX = 0;
+        double startY = 0;
+        for (PathIterator path = shape.getPathIterator(null, 2); !path.isDone(); path.next()) {
+            switch (path.currentSegment(at)) {
+                case PathIterator.SEG_MOVETO -> {
+                    startX = at[0];
+                    startY = at[1];
+                }
+                case PathIterator.SEG_LINETO -> room.avoid(x, y, at[0], at[1]);
+                default -> {
+                    room.avoid(x, y, startX, startY);
+                    at[0] = startX;
+                    at[1] = startY;
+                }
+            }
+            x = at[0];
+            y = at[1];
+        }
+    }
+
+    private void sign(Mark mark) {
+        double x = scaling.px(mark.x());
+        double y = scaling.py(mark.z());
+        double r = width(6);
+        Color colour = theme.colour(mark.style());
+        g.setStroke(new BasicStroke((float) width(1.8)));
+        if (mark.sign() == Sign.ROLL_CENTRE) {
+            fill(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r), theme.background());
+            g.setColor(colour);
+            g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+            g.draw(new Line2D.Double(x - 1.7 * r, y, x + 1.7 * r, y));
+        } else {
+            double d = 1.25 * r;
+            Path2D diamond = new Path2D.Double();
+            diamond.moveTo(x, y - d);
+            diamond.lineTo(x + d, y);
+            diamond.lineTo(x, y + d);
+            diamond.lineTo(x - d, y);
+            diamond.closePath();
+            fill(diamond, theme.background());
+            Path2D lower = new Path2D.Double();
+            lower.moveTo(x - d, y);
+            lower.lineTo(x + d, y);
+            lower.lineTo(x, y + d);
+            lower.closePath();
+            fill(lower, colour);
+            g.setColor(colour);
+            g.draw(diamond);
+        }
+        room.take(new Rectangle2D.Double(x - 1.3 * r, y - 1.3 * r, 2.6 * r, 2.6 * r));
+    }
+
+    private void markWords(Mark mark) {
+        Font font = theme.plain();
+        Rectangle2D size = LabelRoom.size(mark.words(), font, g.getFontRenderContext());
+        Point2D at = new Point2D.Double(scaling.px(mark.x()), scaling.py(mark.z()));
+        Optional<Rectangle2D> free = room.beside(at, size.getWidth(), size.getHeight(), width(12));
+        free.ifPresent(place -> over(mark.words(), font, theme.ink(), place));
+    }
+
+    private void words(Words words) {
+        Font font = words.tone() == Tone.STRONG ? evenhand.look.Typeface.strong(theme.size()) : theme.plain();
+        Color colour = switch (words.tone()) {
+            case PLAIN, STRONG -> theme.ink();
+            case QUIET -> theme.quiet();
+            case WARNING -> theme.warning();
+        };
+        Rectangle2D size = LabelRoom.size(words.words(), font, g.getFontRenderContext());
+        double gap = width(3);
+        double x = scaling.px(words.x()) + words.alignX() * gap + (words.alignX() - 1) * size.getWidth() / 2;
+        double y = scaling.py(words.z()) - words.alignZ() * gap - (words.alignZ() + 1) * size.getHeight() / 2;
+        Rectangle2D place = new Rectangle2D.Double(x, y, size.getWidth(), size.getHeight());
+        for (int i = 0; i < 6 && !room.isFree(place); i++) {
+            double move = (i / 2 + 1) * 0.6 * size.getHeight() * (i % 2 == 0 ? -1 : 1);
+            place = new Rectangle2D.Double(x, y + move, size.getWidth(), size.getHeight());
+        }
+        room.take(place);
+        over(words.words(), font, colour, place);
+    }
+
+    private void over(String words, Font font, Color colour, Rectangle2D place) {
+        LabelRoom.rim(g, words, font, theme.background(), width(3), place);
+        write(words, font, colour, place);
+    }
+
+    private void write(String words, Font font, Color colour, Rectangle2D place) {
+        g.setFont(font);
+        g.setColor(colour);
+        LabelRoom.draw(g, words, place);
+        room.take(place);
+        labels.add(new Label(words, place));
+    }
+
+    /** What can be pulled: a light ring, so that it is found without being loud. */
+    private void handle(Handle handle) {
+        double x = scaling.px(handle.x());
+        double y = scaling.py(handle.z());
+        double r = width(11);
+        g.setColor(theme.mixed(theme.quiet(), 0.7));
+        g.setStroke(new BasicStroke((float) width(1)));
+        g.draw(new Arc2D.Double(x - r, y - r, 2 * r, 2 * r, 50, 80, Arc2D.OPEN));
+        g.draw(new Arc2D.Double(x - r, y - r, 2 * r, 2 * r, 230, 80, Arc2D.OPEN));
+    }
+
+    /** A handle that is pointed at, focused or pulled: its usual range, its value in words. */
+    static void held(
+            Graphics2D g, Theme theme, Scaling scaling, Handle handle, double value, String words, Rectangle2D area) {
+        double x = scaling.px(handle.x());
+        double y = scaling.py(handle.heightAt(value));
+        double em = theme.size();
+        handle.usual().ifPresent(range -> {
+            double low = scaling.py(handle.heightAt(range.low()));
+            double high = scaling.py(handle.heightAt(range.high()));
+            g.setColor(theme.mixed(theme.quiet(), 0.5));
+            g.setStroke(new BasicStroke((float) (0.35 * em), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.draw(new Line2D.Double(x, low, x, high));
+        });
+        double r = 0.55 * em;
+        g.setColor(theme.background());
+        g.fill(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+        g.setColor(theme.ink());
+        g.setStroke(new BasicStroke((float) (0.18 * em)));
+        g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+        Rectangle2D size = LabelRoom.size(words, theme.plain(), g.getFontRenderContext());
+        double wide = size.getWidth() + em;
+        double left = x + 1.2 * em + wide <= area.getMaxX() ? x + 1.2 * em : x - 1.2 * em - wide;
+        left = Math.max(area.getX(), left);
+        double top = Math.max(area.getY(), Math.min(y - size.getHeight() - em, area.getMaxY() - size.getHeight() - em));
+        Rectangle2D box = new Rectangle2D.Double(left, top, wide, size.getHeight() + 0.5 * em);
+        g.setColor(theme.background());
+        g.fill(box);
+        g.setColor(theme.quiet());
+        g.setStroke(new BasicStroke(1));
+        g.draw(box);
+        g.setColor(theme.ink());
+        g.setFont(theme.plain());
+        LabelRoom.draw(
+                g, words, new Rectangle2D.Double(left + em / 2, top + 0.25 * em, size.getWidth(), size.getHeight()));
+    }
+}

@@ -1,0 +1,335 @@
+package evenhand.drawing;
+
+import evenhand.car.Axle;
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.car.LateralLocator;
+import evenhand.car.LateralLocator.CarriedBy;
+import evenhand.car.Spring;
+import evenhand.catalogue.Adjustable;
+import evenhand.drawing.Item.Ink;
+import evenhand.drawing.Item.Mark;
+import evenhand.drawing.Item.Outline;
+import evenhand.drawing.Item.Sign;
+import evenhand.drawing.Item.Tone;
+import evenhand.drawing.Item.Words;
+import evenhand.look.SetupStyle;
+import evenhand.suspension.AxleSuspension;
+import evenhand.turn.Wheel;
+import evenhand.words.EventWords;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * An axle seen from behind, x to the right: wheels, springs with their arm, what locates the axle, roll centre and centre of
+ * gravity, travel left at the stops, weight on each tyre. The body leans about the roll centre and heaves.
+ */
+public final class RearView {
+    /** Length of a spring that is not known, m. */
+    private static final double SPRING_LENGTH = 0.30;
+
+    private static final double SPRING_WIDTH = 0.09;
+
+    /** Room for "114 mm to droop stop", in sizes of type. */
+    private static final double BESIDE = 9.5;
+
+    /** A stop is touched where less is left, m: half a millimetre. */
+    private static final double TOUCHED = 0.0005;
+
+    private final Stance stance;
+    private final Axle axle;
+    private final End end;
+    private final Detail detail;
+    private final boolean alone;
+    private final List<Item> items = new ArrayList<>();
+    private final AffineTransform body;
+    private final AffineTransform unsprung;
+
+    private RearView(Stance stance, End end, Detail detail, boolean alone) {
+        this.stance = stance;
+        this.end = end;
+        this.detail = detail;
+        this.alone = alone;
+        axle = stance.car().axle(end);
+        double pivot = axle.rollCentreHeight();
+        body = AffineTransform.getTranslateInstance(0, stance.heave(end));
+        body.rotate(-stance.roll(end), 0, pivot);
+        Wheel left = left(end);
+        double tilt = (stance.rise(left) - stance.rise(left.mirrored())) / axle.track();
+        double mean = (stance.rise(left) + stance.rise(left.mirrored())) / 2;
+        unsprung = AffineTransform.getTranslateInstance(0, mean);
+        unsprung.rotate(-tilt, 0, axle.tyre().loadedRadius());
+    }
+
+    private static Wheel left(End end) {
+        return end == End.FRONT ? Wheel.FRONT_LEFT : Wheel.REAR_LEFT;
+    }
+
+    /**
+     * One axle of a set-up.
+     *
+     * @param values the set-up's numbers; those that can be pulled get a handle
+     */
+    public static Drawing of(Stance stance, End end, Detail detail, List<Adjustable> values) {
+        RearView view = new RearView(stance, end, detail, true);
+        view.draw();
+        return view.drawing("The " + EventWords.end(end) + " axle from behind" + pace(stance), view.handles(values));
+    }
+
+    /** Several set-ups over one another: how each stands. */
+    public static Drawing of(List<Stance> stances, End end, Detail detail) {
+        List<Item> all = new ArrayList<>();
+        Stance first = stances.get(0);
+        RearView view = new RearView(first, end, detail, false);
+        for (Wheel wheel : List.of(left(end), left(end).mirrored())) {
+            double width = first.tyreWidth(end);
+            double middle = -first.wheel(wheel).y();
+            view.items.add(Lines.upright(Ink.MEASURE, middle, width, 0, 2 * first.freeRadius(end)));
+        }
+        for (Stance stance : stances) {
+            RearView one = new RearView(stance, end, detail, false);
+            one.draw();
+            all.addAll(one.items);
+        }
+        view.items.addAll(all);
+        return view.drawing("The " + EventWords.end(end) + " axle from behind", List.of());
+    }
+
+    static String pace(Stance stance) {
+        return stance.row()
+                .map(row -> ", at " + evenhand.words.Units.exactPace(row.lateralAcceleration()))
+                .orElse(", at rest");
+    }
+
+    private Drawing drawing(String title, List<Handle> handles) {
+        Car car = stance.car();
+        double half = BodyShape.halfWidth(car) + 0.06 * car.wheelbase();
+        Rectangle2D world = new Rectangle2D.Double(-half, -0.09 * car.wheelbase(), 2 * half, 0.68 * car.wheelbase());
+        double bar = detail.scaleBar(car);
+        return new Drawing(title, items, handles, world, BESIDE, bar, detail.length(bar));
+    }
+
+    private void draw() {
+        Car car = stance.car();
+        double lowered = stance.lowered(end);
+        double wide = BodyShape.halfWidth(car) + 0.06 * car.wheelbase();
+        items.add(Lines.line(Ink.GROUND, -wide, 0, wide, 0));
+        Path2D outline = BodyShape.fromBehind(car);
+        outline.transform(AffineTransform.getTranslateInstance(0, -lowered));
+        outline.transform(body);
+        items.add(new Outline(outline, Ink.BODY, alone ? SetupStyle.NONE : stance.style()));
+        if (alone) {
+            for (Wheel wheel : List.of(left(end), left(end).mirrored())) {
+                tyre(wheel);
+                travel(wheel);
+                weight(wheel);
+            }
+            if (axle instanceof Axle.Live live) {
+                axleTube();
+                locator(live.lateralLocator());
+            }
+            springs();
+            dimensions();
+        }
+        marks();
+    }
+
+    private void tyre(Wheel wheel) {
+        Stance.Posture posture = stance.wheel(wheel);
+        double width = stance.tyreWidth(end);
+        double up = stance.freeRadius(end);
+        double down = axle.tyre().loadedRadius();
+        double x = -posture.y();
+        double squeezed = Math.max(0.8 * down, Math.min(up, posture.load() > 0 ? posture.height() : up));
+        AffineTransform place = AffineTransform.getTranslateInstance(x, posture.height());
+        place.shear(posture.lean(), 0);
+        Path2D tyre = new Path2D.Double(
+                new RoundRectangle2D.Double(-width / 2, -squeezed, width, squeezed + up, 0.35 * width, 0.35 * width));
+        tyre.transform(place);
+        items.add(new Outline(tyre, Ink.TYRE, SetupStyle.NONE));
+        double rim = stance.rimRadius(end);
+        Path2D disc = new Path2D.Double(
+                new RoundRectangle2D.Double(-0.38 * width, -rim, 0.76 * width, 2 * rim, 0.1 * width, 0.1 * width));
+        disc.transform(place);
+        items.add(new Outline(disc, Ink.RIM, SetupStyle.NONE));
+    }
+
+    /** Room between the stops beside the body, to scale, and where the wheel is in it. */
+    private void travel(Wheel wheel) {
+        Stance.Left left = stance.left(wheel);
+        if (left.bump().isEmpty() && left.droop().isEmpty()) {
+            return;
+        }
+        double side = wheel.left() ? -1 : 1;
+        double l = stance.car().wheelbase();
+        double x = side * (BodyShape.halfWidth(stance.car()) + 0.035 * l);
+        double middle = 0.25 * l;
+        double width = 0.016 * l;
+        double bump = left.bump().orElse(0);
+        double droop = left.droop().orElse(0);
+        items.add(Lines.upright(Ink.TRACK, x, width, middle - Math.max(0, droop), middle + Math.max(0, bump)));
+        if (bump > 0) {
+            items.add(Lines.upright(Ink.FREE, x, width, middle, middle + bump));
+        } else if (left.bump().isPresent()) {
+            items.add(Lines.upright(Ink.SQUEEZED, x, width, middle + bump, middle));
+        }
+        items.add(Lines.line(Ink.LINK, x - width, middle, x + width, middle));
+        int align = wheel.left() ? -1 : 1;
+        double words = x + side * 0.018 * l;
+        if (left.bump().isPresent()) {
+            items.add(new Words(
+                    words,
+                    middle + Math.max(0, bump),
+                    align,
+                    0,
+                    bump > TOUCHED
+                            ? detail.length(bump) + " to bump stop"
+                            : bump > -TOUCHED ? "on the bump stop" : "bump stop squeezed " + detail.length(-bump),
+                    bump > TOUCHED ? Tone.PLAIN : Tone.WARNING));
+        }
+        if (left.droop().isPresent()) {
+            items.add(new Words(
+                    words,
+                    middle - Math.max(0, droop),
+                    align,
+                    0,
+                    droop > TOUCHED ? detail.length(droop) + " to droop stop" : "on the droop stop",
+                    droop > TOUCHED ? Tone.QUIET : Tone.WARNING));
+        }
+    }
+
+    private void weight(Wheel wheel) {
+        Stance.Posture posture = stance.wheel(wheel);
+        boolean lifted = posture.load() <= 0;
+        items.add(new Words(
+                -posture.y(),
+                -0.012 * stance.car().wheelbase(),
+                0,
+                -1,
+                lifted ? "off the ground" : detail.load(posture.load()),
+                lifted ? Tone.WARNING : Tone.STRONG));
+    }
+
+    private void axleTube() {
+        double half = axle.track() / 2 - stance.tyreWidth(end) / 2;
+        double z = axle.tyre().loadedRadius();
+        Point2D from = unsprung.transform(new Point2D.Double(-half, z), null);
+        Point2D to = unsprung.transform(new Point2D.Double(half, z), null);
+        items.add(Lines.line(Ink.LINK, from.getX(), from.getY(), to.getX(), to.getY()));
+        Point2D middle = unsprung.transform(new Point2D.Double(0, z), null);
+        items.add(Lines.circle(Ink.LINK, middle.getX(), middle.getY(), 0.11));
+    }
+
+    /** What holds the axle sideways; where its ends are is not known, so they are drawn level. */
+    private void locator(LateralLocator locator) {
+        double h = locator.height();
+        double reach = 0.36 * axle.track();
+        if (locator instanceof LateralLocator.WattsLinkage watt) {
+            AffineTransform carrier = watt.carriedBy() == CarriedBy.BODY ? body : unsprung;
+            AffineTransform ends = watt.carriedBy() == CarriedBy.BODY ? unsprung : body;
+            double crank = 0.055;
+            Point2D top = carrier.transform(new Point2D.Double(0, h + crank), null);
+            Point2D bottom = carrier.transform(new Point2D.Double(0, h - crank), null);
+            Point2D right = ends.transform(new Point2D.Double(reach, h + crank), null);
+            Point2D left = ends.transform(new Point2D.Double(-reach, h - crank), null);
+            items.add(line(top, bottom));
+            items.add(line(top, right));
+            items.add(line(bottom, left));
+        } else if (locator instanceof LateralLocator.PanhardRod) {
+            Point2D onAxle = unsprung.transform(new Point2D.Double(-1.15 * reach, h), null);
+            Point2D onBody = body.transform(new Point2D.Double(1.15 * reach, h), null);
+            items.add(line(onAxle, onBody));
+        }
+    }
+
+    private static Outline line(Point2D from, Point2D to) {
+        return Lines.line(Ink.LINK, from.getX(), from.getY(), to.getX(), to.getY());
+    }
+
+    private void springs() {
+        double length = axle.spring().lengths().installed().orElse(SPRING_LENGTH);
+        for (int side = -1; side <= 1; side += 2) {
+            double foot;
+            double lower;
+            double lean = 0;
+            if (axle.spring() instanceof Spring.Leaning leaning) {
+                foot = leaning.base() / 2;
+                lower = leaning.lowerMountHeight();
+                lean = leaning.lean();
+            } else if (axle.spring() instanceof Spring.Upright upright) {
+                foot = upright.base() / 2;
+                lower = axle.tyre().loadedRadius();
+            } else {
+                Spring.AtWheel at = (Spring.AtWheel) axle.spring();
+                foot = Math.min(1, at.motionRatio()) * (axle.track() - stance.tyreWidth(end)) / 2 - SPRING_WIDTH / 2;
+                lower = axle.tyre().loadedRadius() - 0.06;
+            }
+            boolean leaf =
+                    axle instanceof Axle.Live live && live.lateralLocator() instanceof LateralLocator.LeafSprings;
+            Point2D from = unsprung.transform(new Point2D.Double(side * foot, lower), null);
+            if (leaf) {
+                items.add(Lines.upright(Ink.SPRING, from.getX(), 0.06, from.getY() - 0.06, from.getY() - 0.02));
+                continue;
+            }
+            Point2D to = body.transform(
+                    new Point2D.Double(side * (foot - length * Math.sin(lean)), lower + length * Math.cos(lean)), null);
+            items.add(Lines.spring(from.getX(), from.getY(), to.getX(), to.getY(), SPRING_WIDTH));
+        }
+    }
+
+    private void dimensions() {
+        if (!detail.dimensions()) {
+            return;
+        }
+        double l = stance.car().wheelbase();
+        double z = -0.075 * l;
+        double half = axle.track() / 2;
+        items.add(Lines.line(Ink.MEASURE, -half, z, half, z));
+        items.add(Lines.line(Ink.MEASURE, -half, z - 0.012 * l, -half, z + 0.012 * l));
+        items.add(Lines.line(Ink.MEASURE, half, z - 0.012 * l, half, z + 0.012 * l));
+        items.add(new Words(0, z, 0, 0, "track " + detail.length(axle.track()), Tone.QUIET));
+        if (axle instanceof Axle.Live) {
+            double height = stance.rollCentreHeight(end);
+            double arm = AxleSuspension.of(stance.car(), end).springArm(height);
+            double low = 0.03 * l;
+            items.add(Lines.line(Ink.MEASURE, -arm, low, 0, low));
+            items.add(Lines.line(Ink.MEASURE, -arm, low - 0.012 * l, -arm, low + 0.012 * l));
+            items.add(Lines.line(Ink.MEASURE, 0, low - 0.012 * l, 0, low + 0.012 * l));
+            items.add(new Words(-arm / 2, low, 0, 0, "springs' arm " + detail.length(arm), Tone.QUIET));
+        }
+    }
+
+    private void marks() {
+        String whose = alone ? "" : stance.name() + ": ";
+        double height = stance.rollCentreHeight(end);
+        items.add(
+                new Mark(Sign.ROLL_CENTRE, 0, height, whose + "roll centre " + detail.length(height), stance.style()));
+        Point2D cg = body.transform(new Point2D.Double(0, stance.car().cgHeight()), null);
+        items.add(new Mark(
+                Sign.CENTRE_OF_GRAVITY,
+                cg.getX(),
+                cg.getY(),
+                whose + "centre of gravity " + detail.length(stance.cgHeight()),
+                stance.style()));
+    }
+
+    private List<Handle> handles(List<Adjustable> values) {
+        String key = EventWords.end(end);
+        List<Handle> handles = new ArrayList<>();
+        double rollCentre = stance.rollCentreHeight(end);
+        Handle.of(values, key + ".lateralLocator.height", 0, rollCentre, 1).ifPresent(handles::add);
+        Handle.of(values, key + ".rollCentre.height", 0, rollCentre, 1).ifPresent(handles::add);
+        Point2D cg = body.transform(new Point2D.Double(0, stance.car().cgHeight()), null);
+        Handle.of(values, "cgHeight", cg.getX(), cg.getY(), 1).ifPresent(handles::add);
+        double b = BodyShape.halfWidth(stance.car());
+        Point2D sill = body.transform(
+                new Point2D.Double(0.94 * b, BodyShape.SILL * stance.car().wheelbase() - stance.lowered(end)), null);
+        Handle.of(values, key + ".lowered", sill.getX(), sill.getY(), -1).ifPresent(handles::add);
+        return handles;
+    }
+}

@@ -1,0 +1,153 @@
+package evenhand.drawing;
+
+import evenhand.car.Axle;
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.look.SetupStyle;
+import evenhand.suspension.AxleSuspension;
+import evenhand.turn.TurnRow;
+import evenhand.turn.Wheel;
+import evenhand.turn.WheelState;
+import evenhand.tyre.TyreSize;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A set-up as it stands at rest, or leans at one point of a turn. SI; y to the left, z up, rolls with the right side down
+ * positive.
+ *
+ * @param given the car as read from a file, {@code lowered} not yet carried out
+ * @param car settled
+ * @param frontTyre size on the wall, where known
+ * @param rearTyre size on the wall, where known
+ * @param row the car in the turn; none at rest
+ */
+public record Stance(
+        String name,
+        SetupStyle style,
+        Car given,
+        Car car,
+        Optional<TyreSize> frontTyre,
+        Optional<TyreSize> rearTyre,
+        Optional<TurnRow> row) {
+    /** Width of a tyre over its loaded radius, where its size is not known. Common practice, no source. */
+    private static final double WIDTH_BY_RADIUS = 0.64;
+
+    /** A rim's radius over the loaded radius, where the size is not known. Common practice, no source. */
+    private static final double RIM_BY_RADIUS = 0.62;
+
+    /** At rest. */
+    public static Stance atRest(
+            String name, int index, Car given, Optional<TyreSize> frontTyre, Optional<TyreSize> rearTyre) {
+        return new Stance(name, new SetupStyle(index), given, given.settled(), frontTyre, rearTyre, Optional.empty());
+    }
+
+    /** The same car at a point of a turn. */
+    public Stance turning(TurnRow at) {
+        return new Stance(name, style, given, car, frontTyre, rearTyre, Optional.of(at));
+    }
+
+    /** How a wheel stands: its centre's height, its lean to the right and steer to the left, and the load on its tyre. */
+    record Posture(double y, double height, double lean, double steer, double load) {}
+
+    Posture wheel(Wheel wheel) {
+        Axle axle = car.axle(wheel.end());
+        double side = wheel.left() ? 1 : -1;
+        double y = side * axle.track() / 2;
+        double radius = axle.tyre().loadedRadius();
+        if (row.isEmpty()) {
+            return new Posture(
+                    y,
+                    radius,
+                    -side * axle.alignment().camber(),
+                    -side * axle.alignment().toe(),
+                    car.staticLoad(wheel.end(), wheel.left()));
+        }
+        WheelState state = row.get().wheel(wheel);
+        return new Posture(y, radius + rise(wheel), state.lean(), state.steer(), state.load());
+    }
+
+    /** How far a wheel is above where it stood at rest: its travel against the body, and what the body does there. */
+    double rise(Wheel wheel) {
+        if (row.isEmpty()) {
+            return 0;
+        }
+        double y = (wheel.left() ? 1 : -1) * car.axle(wheel.end()).track() / 2;
+        return row.get().wheel(wheel).travel() + heave(wheel.end()) + y * roll(wheel.end());
+    }
+
+    /** Rise of the body over an axle since rest, m. */
+    double heave(End end) {
+        return row.map(at -> end == End.FRONT ? at.frontHeave() : at.rearHeave())
+                .orElse(0.0);
+    }
+
+    /** Roll of the body at an axle, rad. */
+    double roll(End end) {
+        return row.map(at -> end == End.FRONT ? at.frontRoll() : at.rearRoll()).orElse(0.0);
+    }
+
+    double rollCentreHeight(End end) {
+        return row.map(at -> end == End.FRONT ? at.frontRollCentreHeight() : at.rearRollCentreHeight())
+                .orElse(car.axle(end).rollCentreHeight());
+    }
+
+    /** How far the body was let down over an axle against the car as given first, m. */
+    double lowered(End end) {
+        return given.axle(end).lowered();
+    }
+
+    /** Height of the centre of gravity, which rises with the body. */
+    double cgHeight() {
+        double front = car.weights().frontFraction();
+        return car.cgHeight() + front * heave(End.FRONT) + (1 - front) * heave(End.REAR);
+    }
+
+    double tyreWidth(End end) {
+        return size(end)
+                .map(TyreSize::width)
+                .orElse(WIDTH_BY_RADIUS * car.axle(end).tyre().loadedRadius());
+    }
+
+    double rimRadius(End end) {
+        return size(end)
+                .map(tyre -> tyre.rim() / 2)
+                .orElse(RIM_BY_RADIUS * car.axle(end).tyre().loadedRadius());
+    }
+
+    /** Radius of the tyre's upper half; its lower half is as high as the wheel's centre. */
+    double freeRadius(End end) {
+        double loaded = car.axle(end).tyre().loadedRadius();
+        return size(end).map(tyre -> Math.max(loaded, tyre.freeRadius())).orElse(1.04 * loaded);
+    }
+
+    private Optional<TyreSize> size(End end) {
+        return end == End.FRONT ? frontTyre : rearTyre;
+    }
+
+    /**
+     * Travel that is left at a stop of one side, m; none without that stop. Measured where the car's file has it: at the wheel of
+     * an independent axle, at the stop of a live one. Below zero where the stop is squeezed.
+     */
+    record Left(OptionalDouble bump, OptionalDouble droop) {}
+
+    Left left(Wheel wheel) {
+        Axle axle = car.axle(wheel.end());
+        AxleSuspension suspension = AxleSuspension.of(car, wheel.end());
+        double travel = 0;
+        double roll = 0;
+        if (row.isPresent()) {
+            double left =
+                    row.get().wheel(wheel.left() ? wheel : wheel.mirrored()).travel();
+            double right =
+                    row.get().wheel(wheel.left() ? wheel.mirrored() : wheel).travel();
+            travel = (left + right) / 2;
+            roll = (right - left) / axle.track();
+        }
+        double bump = -suspension.bumpDeflection(travel, roll, wheel.left());
+        double droop = -suspension.droopExcess(travel, roll, wheel.left());
+        return new Left(
+                axle.stops().bump().isPresent() ? OptionalDouble.of(bump) : OptionalDouble.empty(),
+                axle.stops().droop().isPresent() ? OptionalDouble.of(droop) : OptionalDouble.empty());
+    }
+}
