@@ -1,6 +1,7 @@
 package evenhand.chart;
 
 import evenhand.chart.Part.Bar;
+import evenhand.look.LabelRoom;
 import evenhand.look.SetupStyle;
 import evenhand.look.Theme;
 import java.awt.Font;
@@ -14,6 +15,9 @@ import org.jfree.chart.ui.RectangleInsets;
 final class Layout {
     /** No column beside the plot is wider than this part of the picture. */
     private static final double WIDEST_COLUMN = 0.34;
+
+    /** The key above the plot takes no more than this part of the picture. */
+    private static final double KEYS_AT_MOST = 0.3;
 
     private final Chart chart;
     private final Theme theme;
@@ -58,7 +62,8 @@ final class Layout {
         LineLabels labels = LineLabels.of(chart, zoom, theme, context, WIDEST_COLUMN * area.getWidth());
         boolean direct = !rows && labels.height() <= room && area.getWidth() > 26 * em;
         lineLabels = direct ? labels : LineLabels.NONE;
-        keys = keyRows(direct ? List.of() : lineKeys(), inner);
+        int mostKeys = (int) Math.max(1, KEYS_AT_MOST * area.getHeight() / (1.5 * em));
+        keys = keyRows(direct ? List.of() : lineKeys(), inner, mostKeys);
         top = heads + keys.size() * 1.5 * em;
 
         double besideWidth = 0;
@@ -121,7 +126,7 @@ final class Layout {
     }
 
     /** Keys of bars, and of lines that find no room at their ends; in as many rows as they need. */
-    private List<List<Key>> keyRows(List<Key> lines, double width) {
+    private List<List<Key>> keyRows(List<Key> lines, double width, int most) {
         List<Key> all = new ArrayList<>(lines);
         List<Chart.Setup> setups = chart.setups();
         boolean bars = !chart.bars().isEmpty();
@@ -144,12 +149,16 @@ final class Layout {
         List<List<Key>> rows = new ArrayList<>();
         double used = Double.POSITIVE_INFINITY;
         for (Key key : all) {
-            if (used + key.width() > width) {
+            double needed = Math.min(key.width(), width);
+            if (used + needed > width) {
+                if (rows.size() == most) {
+                    return rows; // the rest is read off by the cross-hair
+                }
                 rows.add(new ArrayList<>());
                 used = 0;
             }
             rows.get(rows.size() - 1).add(key);
-            used += key.width();
+            used += needed;
         }
         return rows;
     }
@@ -242,6 +251,8 @@ final class Layout {
                     new Rectangle2D.Double(x, middle - 0.45 * em, sample, 0.9 * em),
                     key.style().ofSetup());
         }
-        write(sheet, key.words(), theme.plain(), theme.ink(), x + sample + 0.4 * em, y);
+        double start = x + sample + 0.4 * em;
+        double room = area.getMaxX() - 0.7 * em - start;
+        write(sheet, LabelRoom.cut(key.words(), theme.plain(), context, room), theme.plain(), theme.ink(), start, y);
     }
 }

@@ -46,7 +46,7 @@ public record Span(double low, double high) {
     /** Out to the next round numbers, so that an axis does not tremble while a value is dragged. */
     public Span rounded() {
         double step = step(12);
-        double tiny = 1e-9 * step;
+        double tiny = 1e-9; // a bound that is round but for its last digits stays
         return new Span(step * Math.floor(low / step + tiny), step * Math.ceil(high / step - tiny));
     }
 

@@ -189,7 +189,7 @@ public final class RearView {
                     0,
                     bump > TOUCHED
                             ? detail.length(bump) + " to bump stop"
-                            : bump > -TOUCHED ? "on the bump stop" : "bump stop squeezed " + detail.length(-bump),
+                            : bump > -TOUCHED ? "on the bump stop" : detail.length(-bump) + " into bump stop",
                     bump > TOUCHED ? Tone.PLAIN : Tone.WARNING));
         }
         if (left.droop().isPresent()) {

@@ -3,7 +3,10 @@ package evenhand.drawing;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.catalogue.Entries;
+import evenhand.catalogue.Entry;
 import evenhand.look.SetupStyle;
+import evenhand.quantity.InvalidValue;
 import evenhand.suspension.AxleSuspension;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
@@ -36,10 +39,38 @@ public record Stance(
     /** A rim's radius over the loaded radius, where the size is not known. Common practice, no source. */
     private static final double RIM_BY_RADIUS = 0.62;
 
-    /** At rest. */
-    public static Stance atRest(
-            String name, int index, Car given, Optional<TyreSize> frontTyre, Optional<TyreSize> rearTyre) {
-        return new Stance(name, new SetupStyle(index), given, given.settled(), frontTyre, rearTyre, Optional.empty());
+    /**
+     * A set-up at rest.
+     *
+     * @param index place in the list of set-ups: it decides the look
+     * @param given the car as built, {@code lowered} not yet carried out
+     * @param entries what was given of it: the tyres' sizes are read from it
+     */
+    public static Stance atRest(String name, int index, Car given, Entries entries) {
+        return new Stance(
+                name,
+                new SetupStyle(index),
+                given,
+                given.settled(),
+                size(entries, "front"),
+                size(entries, "rear"),
+                Optional.empty());
+    }
+
+    private static Optional<TyreSize> size(Entries car, String end) {
+        return car.given().get(end) instanceof Entries axle
+                        && axle.given().get("tyre") instanceof Entries tyre
+                        && tyre.given().get("size") instanceof Entry.Word size
+                ? read(size.text())
+                : Optional.empty();
+    }
+
+    private static Optional<TyreSize> read(String text) {
+        try {
+            return Optional.of(TyreSize.parse(text));
+        } catch (InvalidValue unreadable) {
+            return Optional.empty(); // the reader of the file has said so; the drawing does without
+        }
     }
 
     /** The same car at a point of a turn. */

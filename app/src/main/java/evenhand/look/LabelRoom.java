@@ -118,11 +118,17 @@ public final class LabelRoom {
         if (font.getStringBounds(words, context).getWidth() <= width) {
             return words;
         }
-        int end = words.length();
-        while (end > 1
-                && font.getStringBounds(words.substring(0, end) + "…", context).getWidth() > width) {
-            end = words.offsetByCodePoints(end, -1);
+        int fits = 0;
+        int most = words.codePointCount(0, words.length());
+        while (most - fits > 1) {
+            int middle = (fits + most) / 2;
+            String part = words.substring(0, words.offsetByCodePoints(0, middle)) + "…";
+            if (font.getStringBounds(part, context).getWidth() <= width) {
+                fits = middle;
+            } else {
+                most = middle;
+            }
         }
-        return words.substring(0, end).stripTrailing() + "…";
+        return words.substring(0, words.offsetByCodePoints(0, fits)).stripTrailing() + "…";
     }
 }
