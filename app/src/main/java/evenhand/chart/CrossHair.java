@@ -68,14 +68,24 @@ public record CrossHair(double x, String place, List<Value> values) {
         return OptionalDouble.of(y);
     }
 
-    /** The bars of the row that a place along the axis of rows lies in, in words with units. */
+    /** The row that a place along the axis of rows lies in, in words: its name, its bars with units, what is said beside it. */
     public static List<String> row(Chart chart, double y) {
         int row = (int) Math.floor(y + 0.5);
-        return chart.bars().stream()
-                .filter(bar -> bar.row() == row)
-                .map(bar -> (bar.part().isEmpty() ? bar.name() : bar.name() + ", " + bar.part())
-                        + " "
-                        + chart.across().showSigned(bar.to() - bar.from()))
-                .toList();
+        List<String> words = new ArrayList<>();
+        if (chart.up() instanceof Axis.Rows rows
+                && row >= 0
+                && row < rows.rows().size()) {
+            words.add(rows.rows().get(row).words());
+            for (Part.Bar bar : chart.bars()) {
+                if (bar.row() == row) {
+                    String name = bar.part().isEmpty() ? bar.name() : bar.name() + ", " + bar.part();
+                    words.add(name + " " + chart.across().showSigned(bar.to() - bar.from()));
+                }
+            }
+            if (!rows.rows().get(row).beside().isEmpty()) {
+                words.addAll(List.of(rows.rows().get(row).beside().split("; ")));
+            }
+        }
+        return words;
     }
 }

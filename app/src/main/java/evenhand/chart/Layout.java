@@ -16,6 +16,12 @@ final class Layout {
     /** No column beside the plot is wider than this part of the picture. */
     private static final double WIDEST_COLUMN = 0.34;
 
+    /** Names of rows alone may take more. */
+    private static final double WIDEST_ALONE = 0.5;
+
+    /** Narrower than this, in sizes of type, what is said beside rows is left to the cross-hair. */
+    private static final double BOTH_COLUMNS = 52;
+
     /** The key above the plot takes no more than this part of the picture. */
     private static final double KEYS_AT_MOST = 0.3;
 
@@ -66,14 +72,15 @@ final class Layout {
         keys = keyRows(direct ? List.of() : lineKeys(), inner, mostKeys);
         top = heads + keys.size() * 1.5 * em;
 
+        boolean wide = area.getWidth() > BOTH_COLUMNS * em;
         double besideWidth = 0;
         double nameWidth = 0;
         if (chart.up() instanceof Axis.Rows names) {
             for (Axis.Row row : names.rows()) {
                 nameWidth = Math.max(nameWidth, width(row.words(), theme.plain()));
-                besideWidth = Math.max(besideWidth, width(row.beside(), theme.small()));
+                besideWidth = wide ? Math.max(besideWidth, width(row.beside(), theme.small())) : 0;
             }
-            nameWidth = Math.min(nameWidth, WIDEST_COLUMN * area.getWidth());
+            nameWidth = Math.min(nameWidth, (wide ? WIDEST_COLUMN : WIDEST_ALONE) * area.getWidth());
             besideWidth = Math.min(besideWidth, WIDEST_COLUMN * area.getWidth());
         }
         left = rows ? pad + nameWidth + 0.6 * em : pad;
@@ -81,8 +88,8 @@ final class Layout {
                 ? pad + (besideWidth > 0 ? besideWidth + em : 0.5 * em)
                 : direct ? pad + lineLabels.width() : pad + em;
 
-        int stepsAcross = (int) Math.max(2, (area.getWidth() - left - right) / (6 * em));
-        int stepsUp = (int) Math.max(2, (area.getHeight() - top - bottom) / (3 * em));
+        int stepsAcross = (int) Math.max(2, (area.getWidth() - left - right) / (4.5 * em));
+        int stepsUp = (int) Math.max(2, (area.getHeight() - top - bottom) / (2.4 * em));
         across = Ruling.of(chart.across(), zoom.across(), stepsAcross, theme, true);
         up = chart.up() instanceof Axis.Measure measure
                 ? Ruling.of(measure, zoom.up(), stepsUp, theme, false)
@@ -212,7 +219,9 @@ final class Layout {
         for (int i = 0; i < names.rows().size(); i++) {
             double middle = sheet.y(i);
             column(sheet, names.rows().get(i).words(), theme.plain(), true, middle, rowHeight);
-            column(sheet, names.rows().get(i).beside(), theme.small(), false, middle, rowHeight);
+            if (area.getWidth() > BOTH_COLUMNS * em) {
+                column(sheet, names.rows().get(i).beside(), theme.small(), false, middle, rowHeight);
+            }
         }
     }
 

@@ -16,6 +16,7 @@ import org.jfree.chart.ui.TextAnchor;
 
 /** An axis with round numbers, as many as there is room for, and a true minus sign. */
 final class Ruling extends NumberAxis {
+    private static final int MOST_STEPS = 12;
     private static final double[] OF_A_DECADE = {1, 2, 5};
 
     private final transient List<Tick> marks;
@@ -53,8 +54,16 @@ final class Ruling extends NumberAxis {
         return ruling;
     }
 
+    /** Round numbers; where so few steps leave none but one, as many more as it takes to have two. */
     private static List<Tick> even(Span span, int steps) {
-        double step = span.step(steps);
+        List<Tick> ticks = even(span, span.step(steps));
+        for (int more = steps + 1; ticks.size() < 2 && more <= MOST_STEPS; more++) {
+            ticks = even(span, span.step(more));
+        }
+        return ticks;
+    }
+
+    private static List<Tick> even(Span span, double step) {
         int digits = Math.max(0, Math.min(6, (int) Math.ceil(-Math.log10(step) - 1e-9)));
         List<Tick> ticks = new ArrayList<>();
         double tiny = 1e-9 * step;

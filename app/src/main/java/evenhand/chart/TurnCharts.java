@@ -36,6 +36,12 @@ public final class TurnCharts {
     /** The span of gradients is that up to this part of the limit. */
     private static final double UP_TO = 0.93;
 
+    /** Oversteer near the limit is shown down to here, deg/g. */
+    private static final double NEAR_LIMIT = -3;
+
+    /** Half the width of a band of doubt at a pace, g. */
+    private static final double HALF_BAND = 0.008;
+
     private static final Unit G = Unit.of("g");
 
     private final List<Shown> cars;
@@ -69,19 +75,31 @@ public final class TurnCharts {
         parts.add(0, new Rule(Rule.Kind.ZERO, Rule.Along.UP, 0, "neutral"));
         parts.addAll(charts.events(figure, false));
         Unit unit = units.of(figure.dimension());
-        Span span = Span.around(cars.stream()
-                        .flatMap(car -> car.turns().stream())
-                        .flatMapToDouble(turn -> turn.rows().stream()
-                                .filter(row -> row.lateralAcceleration()
-                                        <= UP_TO * turn.limit().lateralAcceleration())
-                                .flatMapToDouble(row -> stream(figure.in(unit, row)))))
+        Span span = gradients(cars, unit);
+        Axis.Measure up = Axis.Measure.of("understeer gradient (below zero: oversteer)", unit, figure.digits(), span);
+        return charts.chart("Understeer gradient", up, parts);
+    }
+
+    /** From the gradients on most of the way; where a car comes to oversteer only near its limit, the beginning of that too. */
+    private static Span gradients(List<Shown> cars, Unit unit) {
+        double lowest = gradients(cars, unit, 1).min().orElse(0);
+        return Span.around(gradients(cars, unit, UP_TO))
+                .including(Math.max(lowest, NEAR_LIMIT))
                 .including(0)
                 .within(LEAST_GRADIENT, MOST_GRADIENT)
                 .atLeast(2)
                 .loosened(0.06)
                 .rounded();
-        Axis.Measure up = Axis.Measure.of("understeer gradient (below zero: oversteer)", unit, figure.digits(), span);
-        return charts.chart("Understeer gradient", up, parts);
+    }
+
+    /** All gradients up to a part of the limit. */
+    private static DoubleStream gradients(List<Shown> cars, Unit unit, double part) {
+        return cars.stream()
+                .flatMap(car -> car.turns().stream())
+                .flatMapToDouble(turn -> turn.rows().stream()
+                        .filter(row ->
+                                row.lateralAcceleration() <= part * turn.limit().lateralAcceleration())
+                        .flatMapToDouble(row -> stream(TurnFigures.UNDERSTEER_GRADIENT.in(unit, row))));
     }
 
     /** How much of its grip each axle uses; an axle at 100 % has none left. */
@@ -188,6 +206,24 @@ public final class TurnCharts {
 
     private static boolean isZero(Part part) {
         return part instanceof Rule rule && rule.kind() == Rule.Kind.ZERO;
+    }
+
+    /**
+     * Doubt about a figure of a set-up at one pace: a soft band about the place on its curve, to be put behind the others.
+     *
+     * @param pace m/s²
+     * @param low SI
+     * @param high SI
+     */
+    public static Part.Band doubt(
+            Shown car, String part, double pace, double low, double high, Dimension dimension, Units units) {
+        double g = G.fromSi(pace);
+        Unit unit = units.of(dimension);
+        return new Part.Band(car.name(), part, car.style(), level(g, unit.fromSi(low)), level(g, unit.fromSi(high)));
+    }
+
+    private static List<Point> level(double g, double y) {
+        return List.of(new Point(g - HALF_BAND, y), new Point(g + HALF_BAND, y));
     }
 
     /** What is not shown, and why. */

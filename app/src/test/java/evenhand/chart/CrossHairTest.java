@@ -62,7 +62,10 @@ class CrossHairTest {
     @Test
     void theBarsOfARowAreReadOffInWords() {
         Chart bars = DemoCharts.effects("harbour-saloon", 3, evenhand.words.Units.METRIC);
-        assertThat(CrossHair.row(bars, 0.3)).hasSize(1).first().asString().matches("As bought [+−]\\d\\.\\d\\d deg/g");
+        List<String> words = CrossHair.row(bars, 0.3);
+        assertThat(words.get(0)).isEqualTo(((Axis.Rows) bars.up()).rows().get(0).words());
+        assertThat(words.get(1)).matches("As bought [+−]\\d\\.\\d\\d deg/g");
+        assertThat(words.get(2)).startsWith("also the ");
         assertThat(CrossHair.row(bars, 9)).isEmpty();
     }
 }

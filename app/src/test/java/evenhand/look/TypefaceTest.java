@@ -30,6 +30,15 @@ class TypefaceTest {
     }
 
     @Test
+    void namesInOtherScriptsFallBackOnTheMachinesFonts() {
+        boolean known = java.util.Arrays.stream(java.awt.GraphicsEnvironment.getLocalGraphicsEnvironment()
+                        .getAllFonts())
+                .anyMatch(font -> font.canDisplay('ש'));
+        assertThat(Typeface.plain(12).canDisplay('ש')).isEqualTo(known);
+        assertThat(Typeface.strong(12).canDisplay('ש')).isEqualTo(known);
+    }
+
+    @Test
     void bothWeightsAreOfTheFamilyThatComesWithTheProgram() {
         assertThat(Typeface.plain(12).getFamily()).isEqualTo(Typeface.FAMILY);
         assertThat(Typeface.strong(12).getFamily()).isEqualTo(Typeface.FAMILY);
