@@ -42,7 +42,7 @@ final class HairPainter {
             }
             entries.add(new Entry(value.words(), value.style()));
         }
-        box(g, theme, entries, x, plot.getY() + theme.size(), area);
+        box(g, theme, entries, x, plot.getY() + theme.size(), area, plot.getMaxX());
     }
 
     /** The bars of one row. */
@@ -54,11 +54,14 @@ final class HairPainter {
                     words.stream().map(one -> new Entry(one, SetupStyle.NONE)).toList(),
                     x,
                     y,
-                    area);
+                    area,
+                    area.getMaxX());
         }
     }
 
-    private static void box(Graphics2D g, Theme theme, List<Entry> entries, double x, double y, Rectangle2D area) {
+    /** To the right of a place where that leaves the names of the lines free, else to its left. */
+    private static void box(
+            Graphics2D g, Theme theme, List<Entry> entries, double x, double y, Rectangle2D area, double free) {
         double em = theme.size();
         Font font = theme.plain();
         double line = 1.35 * em;
@@ -73,7 +76,7 @@ final class HairPainter {
         width += 1.2 * em;
         double height = entries.size() * line + 0.8 * em;
         double right = x + em;
-        double left = right + width <= area.getMaxX() ? right : Math.max(area.getX(), x - em - width);
+        double left = right + width <= free ? right : Math.max(area.getX(), x - em - width);
         double top = Math.max(area.getY(), Math.min(y, area.getMaxY() - height));
         RoundRectangle2D box = new RoundRectangle2D.Double(left, top, width, height, 0.5 * em, 0.5 * em);
         g.setColor(theme.background());

@@ -37,7 +37,7 @@ final class LineLabels {
         for (Line line : chart.lines()) {
             Optional<Point> end = lastSeen(line.points(), zoom);
             if (end.isPresent()) {
-                List<String> words = Wrapped.lines(words(line), theme.plain(), context, widest - 2.2 * em, 2);
+                List<String> words = Wrapped.lines(words(line), theme.plain(), context, widest - 2.2 * em, 3);
                 for (String one : words) {
                     width = Math.max(
                             width, theme.plain().getStringBounds(one, context).getWidth());

@@ -296,11 +296,10 @@ public final class DrawingPainter {
         g.draw(new Arc2D.Double(x - r, y - r, 2 * r, 2 * r, 230, 80, Arc2D.OPEN));
     }
 
-    /** A handle that is pointed at, focused or pulled: its usual range, its value in words. */
-    static void held(
-            Graphics2D g, Theme theme, Scaling scaling, Handle handle, double value, String words, Rectangle2D area) {
+    /** A handle that is pointed at, focused or pulled: its usual range, and lines of words beside it. */
+    static void held(Graphics2D g, Theme theme, Scaling scaling, Handle handle, List<String> words, Rectangle2D area) {
         double x = scaling.px(handle.x());
-        double y = scaling.py(handle.heightAt(value));
+        double y = scaling.py(handle.z());
         double em = theme.size();
         handle.usual().ifPresent(range -> {
             double low = scaling.py(handle.heightAt(range.low()));
@@ -315,20 +314,29 @@ public final class DrawingPainter {
         g.setColor(theme.ink());
         g.setStroke(new BasicStroke((float) (0.18 * em)));
         g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
-        Rectangle2D size = LabelRoom.size(words, theme.plain(), g.getFontRenderContext());
-        double wide = size.getWidth() + em;
+        double line = 1.3 * em;
+        double wide = em;
+        for (String one : words) {
+            wide = Math.max(
+                    wide,
+                    LabelRoom.size(one, theme.plain(), g.getFontRenderContext()).getWidth() + em);
+        }
+        double high = line * words.size() + 0.5 * em;
         double left = x + 1.2 * em + wide <= area.getMaxX() ? x + 1.2 * em : x - 1.2 * em - wide;
-        left = Math.max(area.getX(), left);
-        double top = Math.max(area.getY(), Math.min(y - size.getHeight() - em, area.getMaxY() - size.getHeight() - em));
-        Rectangle2D box = new Rectangle2D.Double(left, top, wide, size.getHeight() + 0.5 * em);
+        double top = Math.max(area.getY(), Math.min(y - high / 2, area.getMaxY() - high));
+        Rectangle2D box = new Rectangle2D.Double(Math.max(area.getX(), left), top, wide, high);
         g.setColor(theme.background());
         g.fill(box);
         g.setColor(theme.quiet());
         g.setStroke(new BasicStroke(1));
         g.draw(box);
-        g.setColor(theme.ink());
         g.setFont(theme.plain());
-        LabelRoom.draw(
-                g, words, new Rectangle2D.Double(left + em / 2, top + 0.25 * em, size.getWidth(), size.getHeight()));
+        for (int i = 0; i < words.size(); i++) {
+            g.setColor(i == 0 ? theme.ink() : theme.quiet());
+            LabelRoom.draw(
+                    g,
+                    words.get(i),
+                    new Rectangle2D.Double(box.getX() + em / 2, top + 0.25 * em + i * line, wide, line));
+        }
     }
 }

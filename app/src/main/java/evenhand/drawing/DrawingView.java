@@ -14,6 +14,7 @@ import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -117,8 +118,7 @@ public final class DrawingView extends JComponent {
         Rectangle2D area = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
         Painted now = DrawingPainter.paint(drawing, theme, g, area);
         painted = now;
-        held().ifPresent(handle ->
-                DrawingPainter.held(g, theme, now.scaling(), handle, handle.value(), words(handle), area));
+        held().ifPresent(handle -> DrawingPainter.held(g, theme, now.scaling(), handle, words(handle), area));
         g.dispose();
     }
 
@@ -132,11 +132,14 @@ public final class DrawingView extends JComponent {
         return chosen != null && isFocusOwner() ? drawing.handle(chosen) : Optional.empty();
     }
 
-    private String words(Handle handle) {
-        String usual = handle.usual()
-                .map(range -> ", usually " + detail.length(range.low()) + " to " + detail.length(range.high()))
-                .orElse("");
-        return handle.words() + " " + detail.length(handle.value()) + usual;
+    /** What it is and its value; its usual range where it has one. */
+    private List<String> words(Handle handle) {
+        List<String> words = new ArrayList<>();
+        words.add(handle.words() + " " + detail.length(handle.value()));
+        handle.usual()
+                .ifPresent(range ->
+                        words.add("usually " + detail.length(range.low()) + " to " + detail.length(range.high())));
+        return words;
     }
 
     private void keys() {
@@ -218,7 +221,7 @@ public final class DrawingView extends JComponent {
 
         @Override
         public String getAccessibleDescription() {
-            return held().map(DrawingView.this::words).orElseGet(() -> String.join("; ", drawing.words()));
+            return String.join("; ", held().map(DrawingView.this::words).orElseGet(drawing::words));
         }
     }
 

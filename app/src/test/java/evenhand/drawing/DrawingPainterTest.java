@@ -170,7 +170,7 @@ class DrawingPainterTest {
         double y = scaling.py(pivot.z());
         mouse(view, MouseEvent.MOUSE_MOVED, x, y);
         assertThat(view.getAccessibleContext().getAccessibleDescription())
-                .isEqualTo("rear lateral locator height 246 mm, usually 100 mm to 400 mm");
+                .isEqualTo("rear lateral locator height 246 mm; usually 100 mm to 400 mm");
         mouse(view, MouseEvent.MOUSE_PRESSED, x, y);
         mouse(view, MouseEvent.MOUSE_DRAGGED, x, y - 0.02 * scaling.scale());
         mouse(view, MouseEvent.MOUSE_RELEASED, x, y - 0.04 * scaling.scale());
