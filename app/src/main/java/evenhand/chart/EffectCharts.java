@@ -51,7 +51,7 @@ public final class EffectCharts {
                     unit.fromSi(move.difference()),
                     EffectWords.difference(move, units)));
             rows.add(new Axis.Row(
-                    ChangeWords.name(effect.adjustable().path()) + " " + EffectWords.step(effect, units),
+                    ChangeWords.name(effect.step().path()) + " " + EffectWords.step(effect, units),
                     others.isEmpty() ? "" : "also " + String.join("; ", others)));
         }
         parts.add(new Rule(Rule.Kind.ZERO, Rule.Along.ACROSS, 0, ""));

@@ -3,8 +3,8 @@ package evenhand.chart;
 import evenhand.answers.Balance;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.Trial;
 import evenhand.car.End;
-import evenhand.choice.Circle;
 import evenhand.choice.Effect;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
@@ -59,8 +59,8 @@ final class DemoCharts {
 
     static Chart effects(String demo, int most, Units units) {
         Setup setup = Demo.read(demo).setups().get(0);
-        Circle circle = new Circle(PACES, RADIUS, Direction.LEFT);
-        List<Effect> effects = Effect.each(setup.entries(), circle, circle.ask(setup.car()));
+        Trial trial = new Trial(PACES, RADIUS, Direction.LEFT);
+        List<Effect> effects = Effect.each(setup.entries(), trial, trial.ask(setup.car()));
         Judged understeer = new Judged(Criterion.UNDERSTEER, OptionalDouble.of(BRISK));
         return EffectCharts.effects(setup.name(), new SetupStyle(0), effects, understeer, most, units);
     }

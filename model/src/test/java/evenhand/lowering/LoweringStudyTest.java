@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 class LoweringStudyTest {
     private static final double G = Weights.GRAVITY;
-    private static final Trial TRIAL = new Trial(List.of(0.2 * G, 0.5 * G), 40, Direction.LEFT, Optional.empty());
+    private static final Trial TRIAL = new Trial(List.of(0.2 * G, 0.5 * G), 40, Direction.LEFT);
     private static final OptionalDouble AS_THEY_ARE = OptionalDouble.empty();
     private static final LoadCase LOAD =
             new LoadCase("two behind", List.of(new LoadCase.Added("two behind", 140, 1.8, 0.6)));
