@@ -12,6 +12,7 @@ import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.LoweringWords;
+import evenhand.words.LowestWords;
 import evenhand.words.Units;
 import java.io.IOException;
 import java.util.List;
@@ -50,7 +51,7 @@ final class LowerJson {
     }
 
     static List<String> words(LowerCommand.Lowered lowered, Units units) {
-        return LoweringWords.of(lowered.study(), lowered.setup().car(), lowered.trial(), lowered.reserve(), units);
+        return LoweringWords.of(lowered.study(), lowered.setup().car(), lowered.reserve(), units);
     }
 
     private static void row(JsonGenerator json, Stance stance) throws IOException {
@@ -114,7 +115,7 @@ final class LowerJson {
         if (study.stop().isPresent()) {
             json.writeStringField("stoppedBy", study.stop().get().need().key());
         }
-        json.writeStringField("text", LoweringWords.lowest(study, Units.METRIC));
+        json.writeStringField("text", LowestWords.of(study, Units.METRIC));
         JsonText.number(json, "higher_m", study.higher());
         json.writeEndObject();
     }

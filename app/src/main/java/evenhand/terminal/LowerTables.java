@@ -10,7 +10,7 @@ import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.turn.PaceAnswer;
 import evenhand.words.LoadWords;
-import evenhand.words.LoweringWords;
+import evenhand.words.LowestWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -130,7 +130,7 @@ final class LowerTables {
         for (LoweringStudy.Ending end : study.ends()) {
             Need need = end.need();
             if (!need.equals(Need.ANSWER) || end.atOnce() || end.lowered().isPresent()) {
-                String bound = need.equals(Need.ANSWER) ? "" : LoweringWords.bound(need, units);
+                String bound = need.equals(Need.ANSWER) ? "" : LowestWords.bound(need, units);
                 table.row(need.words(), "", List.of(bound, downTo(study, end)));
             }
         }

@@ -1,13 +1,10 @@
 package evenhand.words;
 
-import evenhand.answers.Criterion;
 import evenhand.answers.HandSumFigures;
-import evenhand.answers.Trial;
 import evenhand.answers.TurnFigures;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
-import evenhand.car.Spring;
 import evenhand.handsums.HandSums;
 import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
@@ -30,12 +27,6 @@ import java.util.stream.Collectors;
  * ride pays, and how low it can go. The sentences follow the numbers.
  */
 public final class LoweringWords {
-    /** Levers closer than this are called the same, m. */
-    private static final double SAME_LEVER = 0.001;
-
-    /** Roll gradients closer than this are called the same, rad per m/s². */
-    private static final double SAME_ROLL = Criterion.ROLL_GRADIENT.noticeable();
-
     /** So far behind the first touch of a stop the balance is looked at again, m/s². */
     private static final double BEHIND_THE_TOUCH = Unit.of("g").toSi(0.1);
 
@@ -72,7 +63,7 @@ public final class LoweringWords {
      * @param car as it was read
      * @param reserve that springs were to keep, g
      */
-    public static List<String> of(LoweringStudy study, Car car, Trial trial, OptionalDouble reserve, Units units) {
+    public static List<String> of(LoweringStudy study, Car car, OptionalDouble reserve, Units units) {
         LoweringWords words = new LoweringWords(study, car, reserve, units);
         words.given();
         words.lever();
@@ -82,89 +73,16 @@ public final class LoweringWords {
         words.comfort();
         words.noAnswers();
         words.works();
-        words.sentences.add(lowest(study, units));
+        words.sentences.add(LowestWords.of(study, units));
         return words.sentences;
     }
 
-    /** The bound of a need: "at least 25 mm". */
-    public static String bound(Need need, Units units) {
-        return (need.atLeast() ? "at least " : "at most ") + value(need, need.bound(), units);
-    }
-
-    /** How low it can go and what stops it: the end of the story. */
-    public static String lowest(LoweringStudy study, Units units) {
-        Optional<LoweringStudy.Ending> stop = study.stop();
-        if (stop.isEmpty()) {
-            return "Nothing that a road car needs stops it down to "
-                    + down(study.last().lowered(), units) + ", the lowest that was asked for.";
-        }
-        Need need = stop.get().need();
-        if (stop.get().atOnce()) {
-            return notEvenFirst(study, units);
-        }
-        double lowered = stop.get().lowered().orElse(0);
-        if (need.equals(Need.ANSWER)) {
-            return "The lowest that works is " + down(lowered, units) + ": below it there is no answer ("
-                    + study.rows().stream()
-                            .flatMap(row -> row.noAnswer().stream())
-                            .findFirst()
-                            .orElse("within less than a step")
-                    + ").";
-        }
-        return "The lowest that works is " + down(lowered, units) + ": there the " + need.words() + " comes to "
-                + value(need, need.bound(), units) + ", the " + (need.atLeast() ? "least" : "most")
-                + " by common practice. Any lower, and " + need.why() + ".";
-    }
-
-    private static String notEvenFirst(LoweringStudy study, Units units) {
-        Stance first = study.first();
-        StringBuilder text = new StringBuilder("It does not even work ");
-        text.append(first.lowered() == 0 ? "as it stands" : down(first.lowered(), units))
-                .append(": ");
-        List<String> fails = new ArrayList<>();
-        for (LoweringStudy.Ending end : study.ends()) {
-            if (end.atOnce()) {
-                Need need = end.need();
-                fails.add(
-                        need.equals(Need.ANSWER)
-                                ? "there is no answer (" + first.noAnswer().orElse("") + ")"
-                                : "the " + need.words() + " is "
-                                        + value(need, need.value(first).orElse(0), units) + ", and "
-                                        + bound(need, units) + " is wanted by common practice"
-                                        + (fails.isEmpty() ? ", or " + need.why() : ""));
-            }
-        }
-        text.append(String.join("; ", fails)).append(". ");
-        text.append(
-                study.higher().isPresent()
-                        ? "It would have to stand " + length(study.higher().getAsDouble(), units)
-                                + " higher for all that a" + " road car needs."
-                        : "Raising it alone does not mend that.");
-        return text.toString();
-    }
-
-    private static String value(Need need, double si, Units units) {
-        if (need.dimension() == Dimension.LENGTH) {
-            return length(si, units);
-        }
-        return units.show(si, need.dimension(), need.digits());
-    }
-
-    private static String length(double metres, Units units) {
-        return units.show(metres, Dimension.LENGTH, units == Units.METRIC ? 0 : 2);
-    }
-
-    /** "28 mm down", "15 mm up", "as it stands". */
-    private static String down(double lowered, Units units) {
-        return length(Math.abs(lowered), units) + (lowered < 0 ? " up" : " down");
-    }
-
     private String down(Stance stance) {
-        return down(stance.lowered(), units);
+        return LowestWords.down(stance.lowered(), units);
     }
 
     private String length(double metres) {
-        return length(metres, units);
+        return LowestWords.length(metres, units);
     }
 
     private static String capital(String sentence) {
@@ -199,86 +117,14 @@ public final class LoweringWords {
         }
     }
 
-    /** Why it leans no less although it is lower, or why it does. */
     private void lever() {
         List<Stance.Stands> free = standing().stream()
                 .filter(stands -> !stands.onStop() && stands.handSums().isPresent())
                 .toList();
-        if (free.size() < 2) {
-            return;
+        if (free.size() >= 2) {
+            Stance.Stands low = free.get(free.size() - 1);
+            sentences.addAll(LeverWords.of(free.get(0), low, stiffened(low), units));
         }
-        Stance.Stands high = free.get(0);
-        Stance.Stands low = free.get(free.size() - 1);
-        HandSums before = high.handSums().orElseThrow();
-        HandSums after = low.handSums().orElseThrow();
-        double fall = before.sprung().height() - after.sprung().height();
-        double front = high.car().front().rollCentreHeight() - low.car().front().rollCentreHeight();
-        double rear = high.car().rear().rollCentreHeight() - low.car().rear().rollCentreHeight();
-        double longer = after.rollArm() - before.rollArm();
-        StringBuilder text = new StringBuilder("From ");
-        text.append(length(high.lowered())).append(" to ").append(down(low));
-        text.append(" its sprung weight comes down by ").append(length(fall));
-        text.append(", the front roll centre ").append(falls(front));
-        text.append(" and the rear one ").append(falls(rear));
-        text.append(": the lever between the weight and the axis that it rolls about ");
-        if (Math.abs(longer) < SAME_LEVER) {
-            text.append("stays ").append(length(after.rollArm()));
-        } else {
-            text.append(longer > 0 ? "grows" : "shrinks").append(" from ");
-            text.append(length(before.rollArm())).append(" to ").append(length(after.rollArm()));
-        }
-        sentences.add(text.append('.').toString());
-        sentences.add(lean(before, after, longer, low));
-    }
-
-    private String falls(double fall) {
-        return Math.abs(fall) < SAME_LEVER
-                ? "not at all"
-                : fall > 0 ? "by " + length(fall) : "rises by " + length(-fall);
-    }
-
-    private String lean(HandSums before, HandSums after, double longer, Stance.Stands low) {
-        double was = HandSumFigures.ROLL_GRADIENT.si(before).orElse(0);
-        double is = HandSumFigures.ROLL_GRADIENT.si(after).orElse(0);
-        boolean same = Math.abs(is - was) < SAME_ROLL;
-        String gradients = Numbers.fixed(DEG_PER_G.fromSi(was), 2) + " deg/g before, "
-                + Numbers.fixed(DEG_PER_G.fromSi(is), 2) + " deg/g there.";
-        if (stiffened(low)) {
-            return (same
-                            ? "On its stiffer springs it leans as before: "
-                            : "On its stiffer springs it leans " + (is < was ? "less: " : "more: "))
-                    + gradients;
-        }
-        if (longer >= SAME_LEVER) {
-            return (is < was && !same
-                            ? "It leans less all the same, " + whyLess(before, after) + ": "
-                            : "So it leans " + (same ? "no less" : "more") + ", although it is lower: ")
-                    + gradients;
-        }
-        if (longer > -SAME_LEVER) {
-            return (same
-                            ? "So it leans as before, although it is lower: "
-                            : "It leans " + (is < was ? "less, " + whyLess(before, after) : "more") + ": ")
-                    + gradients;
-        }
-        return (same ? "Yet it leans as before: " : is < was ? "So it leans less: " : "Yet it leans more: ")
-                + gradients;
-    }
-
-    /** What of the lean becomes less: that of the tyres, or that of the springs. */
-    private String whyLess(HandSums before, HandSums after) {
-        double tyres = before.front().tyreTilt()
-                + before.rear().tyreTilt()
-                - after.front().tyreTilt()
-                - after.rear().tyreTilt();
-        if (tyres > before.rollAngle() - after.rollAngle()) { // the mean of both axles against half of the roll
-            return "because its tyres give less under a lower weight";
-        }
-        boolean leaning =
-                car.rear().spring() instanceof Spring.Leaning || car.front().spring() instanceof Spring.Leaning;
-        return leaning
-                ? "because leaning springs gain leverage as the roll centre falls"
-                : "because less of its weight hangs on its springs in roll";
     }
 
     /** The wheels' lean, down to the lowest that works or else to the last height. */

@@ -1,0 +1,87 @@
+package evenhand.words;
+
+import evenhand.lowering.LoweringStudy;
+import evenhand.lowering.Need;
+import evenhand.lowering.Stance;
+import evenhand.quantity.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How low a car can stand and what stops it: the end of the story of a lowering. */
+public final class LowestWords {
+    private LowestWords() {}
+
+    /** The bound of a need: "at least 25 mm". */
+    public static String bound(Need need, Units units) {
+        return (need.atLeast() ? "at least " : "at most ") + value(need, need.bound(), units);
+    }
+
+    /** How low it can go and what stops it: the end of the story. */
+    public static String of(LoweringStudy study, Units units) {
+        Optional<LoweringStudy.Ending> stop = study.stop();
+        if (stop.isEmpty()) {
+            return "Nothing that a road car needs stops it down to "
+                    + down(study.last().lowered(), units) + ", the lowest that was asked for.";
+        }
+        Need need = stop.get().need();
+        if (stop.get().atOnce()) {
+            return notEvenFirst(study, units);
+        }
+        double lowered = stop.get().lowered().orElse(0);
+        if (need.equals(Need.ANSWER)) {
+            return "The lowest that works is " + down(lowered, units) + ": below it there is no answer ("
+                    + study.rows().stream()
+                            .flatMap(row -> row.noAnswer().stream())
+                            .findFirst()
+                            .orElse("within less than a step")
+                    + ").";
+        }
+        return "The lowest that works is " + down(lowered, units) + ": there the " + need.words() + " comes to "
+                + value(need, need.bound(), units) + ", the " + (need.atLeast() ? "least" : "most")
+                + " by common practice. Any lower, and " + need.why() + ".";
+    }
+
+    private static String notEvenFirst(LoweringStudy study, Units units) {
+        Stance first = study.first();
+        StringBuilder text = new StringBuilder("It does not even work ");
+        text.append(first.lowered() == 0 ? "as it stands" : down(first.lowered(), units))
+                .append(": ");
+        List<String> fails = new ArrayList<>();
+        for (LoweringStudy.Ending end : study.ends()) {
+            if (end.atOnce()) {
+                Need need = end.need();
+                fails.add(
+                        need.equals(Need.ANSWER)
+                                ? "there is no answer (" + first.noAnswer().orElse("") + ")"
+                                : "the " + need.words() + " is "
+                                        + value(need, need.value(first).orElse(0), units) + ", and "
+                                        + bound(need, units) + " is wanted by common practice"
+                                        + (fails.isEmpty() ? ", or " + need.why() : ""));
+            }
+        }
+        text.append(String.join("; ", fails)).append(". ");
+        text.append(
+                study.higher().isPresent()
+                        ? "It would have to stand " + length(study.higher().getAsDouble(), units)
+                                + " higher for all that a" + " road car needs."
+                        : "Raising it alone does not mend that.");
+        return text.toString();
+    }
+
+    private static String value(Need need, double si, Units units) {
+        if (need.dimension() == Dimension.LENGTH) {
+            return length(si, units);
+        }
+        return units.show(si, need.dimension(), need.digits());
+    }
+
+    static String length(double metres, Units units) {
+        return units.show(metres, Dimension.LENGTH, units == Units.METRIC ? 0 : 2);
+    }
+
+    /** "28 mm down", "15 mm up", "as it stands". */
+    static String down(double lowered, Units units) {
+        return length(Math.abs(lowered), units) + (lowered < 0 ? " up" : " down");
+    }
+}
