@@ -11,6 +11,7 @@ import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -71,7 +72,11 @@ final class DoubtTables {
     private Table table(Doubt.Left left, boolean difference) {
         Table table = new Table(List.of(difference ? "difference" : "answer", "from", "to", "most from"));
         String before = "";
-        for (Spread spread : left.spreads()) {
+        List<Spread> byPace = left.spreads().stream()
+                .sorted(Comparator.comparingDouble(
+                        spread -> spread.judged().pace().orElse(Double.MAX_VALUE)))
+                .toList();
+        for (Spread spread : byPace) {
             String pace = JudgedWords.pace(spread.judged());
             if (!pace.equals(before)) {
                 table.heading(JudgedWords.heading(spread.judged()));
@@ -79,6 +84,8 @@ final class DoubtTables {
             }
             Criterion criterion = spread.judged().criterion();
             Unit unit = units.of(criterion);
+            String low = number(unit.fromSi(spread.low()), criterion, difference);
+            String high = number(unit.fromSi(spread.high()), criterion, difference);
             table.row(
                     criterion.name(),
                     unit.symbol(),
@@ -86,9 +93,9 @@ final class DoubtTables {
                             spread.nominal().isPresent()
                                     ? number(unit.fromSi(spread.nominal().getAsDouble()), criterion, difference)
                                     : "–",
-                            number(unit.fromSi(spread.low()), criterion, difference),
-                            number(unit.fromSi(spread.high()), criterion, difference),
-                            spread.causes().isEmpty()
+                            low,
+                            high,
+                            spread.causes().isEmpty() || low.equals(high)
                                     ? "–"
                                     : cause(spread.causes().get(0))));
         }

@@ -1,7 +1,6 @@
 package evenhand.terminal;
 
 import evenhand.answers.Aim;
-import evenhand.answers.Answers;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
@@ -14,10 +13,13 @@ import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
+import evenhand.scenario.Problem;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioFile;
+import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
+import evenhand.turn.TurnAnswer;
 import evenhand.words.AimText;
 import evenhand.words.Units;
 import java.io.IOException;
@@ -191,7 +193,7 @@ final class FindCommand implements Asked {
                 ? OneChange.find(setup.entries(), spans.get(0), aim, keeps, steps.get(0), trial)
                 : SeveralChanges.find(setup.entries(), spans, aim, keeps, steps, trial);
         if (finding instanceof Finding.NoValue) {
-            finding = new Finding.NoValue(aim, why(setup, aim, trial));
+            finding = why(setup, aim, trial);
         }
         if (saveAs.isPresent()) {
             save(scenario, setup, finding, saveAs.get(), console);
@@ -286,7 +288,7 @@ final class FindCommand implements Asked {
                     if (step <= 0) {
                         throw new Mistake("--grid \"" + grid + "\": must be above zero, for example \"5 mm\"");
                     }
-                    if (Math.floor(span.to() / step) < Math.ceil(span.from() / step)) {
+                    if (!span.holds(step)) {
                         throw new Mistake("--grid \"" + grid + "\": has no whole multiple in the range of "
                                 + span.path() + "; widen the range or take a smaller step");
                     }
@@ -315,15 +317,16 @@ final class FindCommand implements Asked {
     }
 
     /** Why a figure has no value: what the car as it stands says. */
-    private static String why(Setup setup, Aim aim, Trial trial) {
-        Answers answers = trial.ask(setup.car());
-        if (answers.noTurn().isPresent()) {
-            return answers.noTurn().get().text();
+    private static Finding.NoValue why(Setup setup, Aim aim, Trial trial) {
+        Optional<TurnAnswer.NoTurn> noTurn = trial.ask(setup.car()).noTurn();
+        if (noTurn.isPresent()) {
+            return new Finding.NoValue(aim, noTurn.get().reason(), noTurn.get().text());
         }
-        return aim.judged().pace().isPresent()
+        String text = aim.judged().pace().isPresent()
                 ? Units.pace(aim.judged().pace().getAsDouble())
                         + " is beyond the limit of this car, wherever in the range"
                 : "the car has no such figure anywhere in the range";
+        return new Finding.NoValue(aim, TurnAnswer.Reason.NO_EQUILIBRIUM, text);
     }
 
     private static void save(Scenario scenario, Setup setup, Finding finding, String name, Console console)
@@ -344,6 +347,11 @@ final class FindCommand implements Asked {
         try {
             String text = ScenarioWriter.addSetup(
                     scenario.text(), name, Optional.of(setup.name()), Optional.empty(), changes);
+            List<Problem> problems = ScenarioReader.read(scenario.file(), text).problems();
+            if (!problems.isEmpty()) {
+                throw new Mistake("--save-as \"" + name + "\": nothing was saved, the file would be broken: "
+                        + problems.get(0).what());
+            }
             ScenarioFile.save(Path.of(scenario.file()), text);
         } catch (IllegalArgumentException e) {
             throw new Mistake("--save-as \"" + name + "\": " + e.getMessage());

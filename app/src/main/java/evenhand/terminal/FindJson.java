@@ -8,7 +8,6 @@ import evenhand.choice.Finding;
 import evenhand.choice.Span;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.turn.TurnAnswer;
 import evenhand.words.AimText;
 import evenhand.words.FindWords;
 import evenhand.words.Units;
@@ -62,7 +61,7 @@ final class FindJson {
                 kept(json, several.kept());
                 notes(json, several.notes());
             } else if (finding instanceof Finding.NoValue none) {
-                SetupJson.noAnswer(json, TurnAnswer.Reason.NO_EQUILIBRIUM, none.text());
+                SetupJson.noAnswer(json, none.reason(), none.text());
             }
             json.writeStringField("words", String.join(" ", FindWords.of(finding, Units.METRIC)));
             SetupJson.estimatedAndWarnings(json, setup);

@@ -22,7 +22,7 @@ import java.util.regex.Pattern;
 /** Aims as they are written: "understeer 0.8 deg/g at 0.5 g", "roll gradient at most 5.5 deg/g at 0.5 g". */
 public final class AimText {
     private static final Pattern SENSE = Pattern.compile("^at\\s+(most|least)\\s+");
-    private static final Pattern PACE = Pattern.compile("^(.*\\S)\\s+at\\s+(\\S.*)$");
+    private static final Pattern PACE = Pattern.compile("^(.*\\S)\\s+at\\s+(\\S.*)$", Pattern.CASE_INSENSITIVE);
 
     private AimText() {}
 
@@ -32,7 +32,7 @@ public final class AimText {
      * @throws InvalidValue if it is none, with what is wrong and how to mend it
      */
     public static Aim read(String text) {
-        String said = text.strip().replaceAll("\\s+", " ");
+        String said = text.replaceAll("[\\s\u00a0\u202f]+", " ").strip();
         String lower = said.toLowerCase(Locale.ROOT);
         Criterion criterion = Criterion.ALL.stream()
                 .filter(one -> lower.equals(one.name()) || lower.startsWith(one.name() + " "))
@@ -50,6 +50,9 @@ public final class AimText {
         String value = pace.isPresent() ? paced.group(1) : rest;
         if (!criterion.hasPace() && pace.isPresent()) {
             throw invalid("is judged at no pace; leave out \"at " + pace.get() + "\"");
+        }
+        if (rest.isEmpty() || rest.toLowerCase(Locale.ROOT).startsWith("at ")) {
+            throw invalid("needs a value, for example \"" + example(criterion) + "\"");
         }
         if (criterion.hasPace() && pace.isEmpty()) {
             throw invalid("needs its pace, for example \"" + example(criterion) + "\"");

@@ -21,6 +21,8 @@ public final class DoubtWords {
     private static final int TOLERANCE_DIGITS = 3;
     private static final double ALMOST_ALL = 0.9;
     private static final double MOST = 0.5;
+    /** Of what is noticeable. */
+    private static final double ROUNDING = 1e-6;
 
     private DoubtWords() {}
 
@@ -28,7 +30,7 @@ public final class DoubtWords {
     public static List<String> alone(Doubt.Left left, Optional<String> aim, Units units) {
         List<String> sentences = new ArrayList<>();
         for (Spread spread : said(left.spreads())) {
-            sentences.add(interval(spread, units) + blame(spread) + ".");
+            sentences.add(interval(spread, units) + "." + silent(spread, left.noAnswerShare()));
         }
         if (aim.isPresent() && left.chance().isPresent()) {
             sentences.add("The chance that " + aim.get() + " is met is "
@@ -65,12 +67,30 @@ public final class DoubtWords {
     private static String interval(Spread spread, Units units) {
         Criterion criterion = spread.judged().criterion();
         Unit unit = units.of(criterion);
+        if (stands(spread)) {
+            return "The " + JudgedWords.figure(spread.judged()) + " comes out at " + show(spread.judged(), spread.median(), units)
+                    + ", and nothing that it rests on is in doubt";
+        }
         String answer = spread.nominal().isPresent()
                 ? " comes out at " + show(spread.judged(), spread.nominal().getAsDouble(), units) + " and lies"
                 : " lies";
         return "The " + JudgedWords.figure(spread.judged()) + answer + " between "
                 + Numbers.fixed(unit.fromSi(spread.low()), criterion.digits()) + " and "
-                + show(spread.judged(), spread.high(), units) + ", twenty to one";
+                + show(spread.judged(), spread.high(), units) + ", twenty to one" + blame(spread);
+    }
+
+    /** Whether a figure varies by no more than the solver's rounding. */
+    private static boolean stands(Spread spread) {
+        return Math.max(spread.width(), spread.standardDeviation())
+                < ROUNDING * spread.judged().criterion().noticeable();
+    }
+
+    /** What part of the cars that turn lack this figure. */
+    private static String silent(Spread spread, double noTurn) {
+        double lacking = spread.noAnswerShare() - noTurn;
+        return lacking <= 0
+                ? ""
+                : " " + percent(lacking) + " of the sampled cars do not get there, and are left out of it.";
     }
 
     /** Whose fault it is: as many as make up most of it, three at most. */
@@ -98,17 +118,20 @@ public final class DoubtWords {
 
     private static String difference(String name, String base, Spread spread, Doubt.Left own, Units units) {
         Judged judged = spread.judged();
-        double middle = spread.nominal().orElse(spread.median());
+        double nominal = spread.nominal().orElse(spread.median());
+        // Beside a kink the car as given can lie outside of what its neighbours do.
+        double middle = Math.max(spread.low(), Math.min(spread.high(), nominal));
         boolean sure = spread.low() > 0 || spread.high() < 0;
-        boolean none = spread.low() == 0 && spread.high() == 0;
-        if (none) {
-            return "The " + JudgedWords.figure(judged) + " is the same in \"" + name + "\" as in \"" + base
-                    + "\", whatever was" + " guessed.";
+        if (Math.max(Math.abs(spread.low()), Math.abs(spread.high()))
+                < ROUNDING * judged.criterion().noticeable()) {
+            return "The " + JudgedWords.figure(judged) + " is the same in \"" + name + "\" as in \"" + base + "\", whatever"
+                    + " was guessed.";
         }
         String size = show(judged, Math.abs(middle), units);
-        String direction = middle > 0 ? "more" : "less";
-        double low = middle > 0 ? spread.low() : -spread.high();
-        double high = middle > 0 ? spread.high() : -spread.low();
+        boolean more = sure ? spread.low() > 0 : middle > 0;
+        String direction = more ? "more" : "less";
+        double low = more ? spread.low() : -spread.high();
+        double high = more ? spread.high() : -spread.low();
         Criterion criterion = judged.criterion();
         Unit unit = units.of(criterion);
         String between = Numbers.fixed(unit.fromSi(low), criterion.digits()) + " and " + show(judged, high, units);

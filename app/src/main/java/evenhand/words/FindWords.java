@@ -59,7 +59,9 @@ public final class FindWords {
                     + "; of the steps that can be built take " + found + ", which gives "
                     + figure(judged, one.achieved(), units) + ".");
         } else if (one.met()) {
-            sentences.add("At " + found + " it is " + figure(judged, one.achieved(), units) + ", as asked.");
+            boolean asItIs = one.value() == now.si();
+            sentences.add((asItIs ? "The car as it stands does: at " : "At ") + found + " it is "
+                    + figure(judged, one.achieved(), units) + ", as asked.");
         } else {
             sentences.add("No value in that range gives " + demand(one.aim(), units)
                     + (one.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; the nearest is " + found
@@ -72,8 +74,10 @@ public final class FindWords {
                 .map(solution -> value(now, solution, units))
                 .toList();
         if (one.met() && !others.isEmpty()) {
-            sentences.add("The aim is met at " + String.join(" and ", others)
-                    + " too; what is nearest to the present value is taken.");
+            boolean exactly = one.aim().sense() == Aim.Sense.EXACTLY;
+            sentences.add((exactly ? "The aim is met at " : "What meets the aim has its other edges at ")
+                    + String.join(" and ", others) + (exactly ? " too" : "")
+                    + "; what is nearest to the present value is taken.");
         }
         if (!one.jumps().isEmpty()) {
             sentences.add("At "
@@ -90,8 +94,9 @@ public final class FindWords {
         Adjustable now = one.change().adjustable();
         boolean length = now.dimension() == Dimension.LENGTH;
         double fine = units == Units.METRIC ? MILLIMETRE : SIXTEENTH_INCH;
-        double little = length ? fine : Math.abs(one.value()) / 100;
-        String by = length ? (units == Units.METRIC ? "1 mm" : "1/16 in") : "1 %";
+        boolean ofItself = one.value() > 0; // of nothing, and of what is below it, a per cent says little
+        double little = length ? fine : (ofItself ? one.value() : one.change().width()) / 100;
+        String by = length ? (units == Units.METRIC ? "1 mm" : "1/16 in") : ofItself ? "1 %" : "1 % of the range";
         Criterion criterion = one.aim().judged().criterion();
         Unit unit = units.of(criterion);
         return "There, " + by + " more moves it by " + signed(unit.fromSi(one.slope() * little), criterion.digits())

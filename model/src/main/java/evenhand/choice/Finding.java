@@ -1,6 +1,7 @@
 package evenhand.choice;
 
 import evenhand.answers.Aim;
+import evenhand.turn.TurnAnswer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -100,5 +101,5 @@ public sealed interface Finding permits Finding.One, Finding.Several, Finding.No
     }
 
     /** Nowhere in the range has the figure a value. */
-    record NoValue(Aim aim, String text) implements Finding {}
+    record NoValue(Aim aim, TurnAnswer.Reason reason, String text) implements Finding {}
 }

@@ -21,7 +21,7 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
 final class LeastMoves {
     /** Step of the central differences, in widths of the range. */
     private static final double STEP = 1e-4;
-    /** A demand that lacks less than this, in what is noticeable, and a bound nearer than this are taken as active. */
+    /** A demand that lacks less than this, in what is noticeable, is taken as active. */
     private static final double ACTIVE = 1e-3;
 
     /** What is missing weighs more and more against the size of the moves. */
@@ -47,7 +47,7 @@ final class LeastMoves {
 
     /** Where the walk ends; the start where it gets nowhere. */
     double[] from(double[] start) {
-        int[] free = IntStream.range(0, fixed.length).filter(k -> !fixed[k]).toArray();
+        int[] free = free();
         if (free.length == 0) {
             return start;
         }
@@ -117,37 +117,26 @@ final class LeastMoves {
                         part -> moves.size(with(start, free, part)) + weight * moves.missing(with(start, free, part))));
     }
 
-    /** The last walk: least moves by the active demands, taken as straight, with moves at a bound left there. */
+    /** The last walk alone, for a start that is near already. */
+    double[] near(double[] start) {
+        double[] end = last(start, free());
+        return better(end, start) ? end : start;
+    }
+
+    private int[] free() {
+        return IntStream.range(0, fixed.length).filter(k -> !fixed[k]).toArray();
+    }
+
+    /** The last walk: least moves by the active demands, taken as straight. */
     private double[] last(double[] start, int[] free) {
         double[] move = start;
         for (int step = 0; step < LAST_STEPS; step++) {
             double[] lacking = moves.lacking(move);
-            List<Integer> active = new ArrayList<>();
-            for (int row = 0; row < lacking.length; row++) {
-                boolean misses = switch (moves.asked().get(row).sense()) {
-                    case EXACTLY -> true;
-                    case AT_MOST -> lacking[row] < ACTIVE;
-                    case AT_LEAST -> lacking[row] > -ACTIVE;
-                };
-                if (misses) {
-                    active.add(row);
-                }
-            }
-            double[] here = move;
-            int[] loose = Arrays.stream(free)
-                    .filter(k -> Math.min(here[k] - moves.lowest(k), moves.highest(k) - here[k]) > ACTIVE)
-                    .toArray();
-            if (active.isEmpty() || loose.length == 0) {
+            List<Integer> active = active(lacking);
+            if (active.isEmpty() || free.length == 0) {
                 return move;
             }
-            double[][] slopes = slopes(move, loose);
-            RealMatrix rows = new Array2DRowRealMatrix(
-                    active.stream().map(row -> slopes[row]).toArray(double[][]::new), false);
-            double[] wanted = rows.operate(part(move, loose));
-            for (int i = 0; i < wanted.length; i++) {
-                wanted[i] -= lacking[active.get(i)];
-            }
-            double[] next = with(move, loose, solve(rows, wanted));
+            double[] next = leastWithin(move, free, active, lacking);
             double way = 0;
             for (int k = 0; k < next.length; k++) {
                 way = Math.max(way, Math.abs(next[k] - move[k]));
@@ -158,6 +147,56 @@ final class LeastMoves {
             }
         }
         return move;
+    }
+
+    /** The demands that hold a place where it is. */
+    private List<Integer> active(double[] lacking) {
+        List<Integer> active = new ArrayList<>();
+        for (int row = 0; row < lacking.length; row++) {
+            boolean holds = switch (moves.asked().get(row).sense()) {
+                case EXACTLY -> true;
+                case AT_MOST -> lacking[row] < ACTIVE;
+                case AT_LEAST -> lacking[row] > -ACTIVE;
+            };
+            if (holds) {
+                active.add(row);
+            }
+        }
+        return active;
+    }
+
+    /** The least moves that satisfy the active demands, taken as straight; those that would leave their range end there. */
+    private double[] leastWithin(double[] move, int[] free, List<Integer> active, double[] lacking) {
+        double[][] slopes = slopes(move, free);
+        double[] next = move.clone();
+        boolean[] atEnd = new boolean[free.length];
+        int[] loose = IntStream.range(0, free.length).toArray();
+        while (loose.length > 0) {
+            double[][] rows = new double[active.size()][loose.length];
+            double[] wanted = new double[active.size()];
+            for (int i = 0; i < wanted.length; i++) {
+                double[] slope = slopes[active.get(i)];
+                wanted[i] = -lacking[active.get(i)];
+                for (int k = 0; k < free.length; k++) {
+                    wanted[i] += slope[k] * (atEnd[k] ? move[free[k]] - next[free[k]] : move[free[k]]);
+                }
+                for (int k = 0; k < loose.length; k++) {
+                    rows[i][k] = slope[loose[k]];
+                }
+            }
+            double[] least = solve(new Array2DRowRealMatrix(rows, false), wanted);
+            int before = loose.length;
+            for (int k = 0; k < least.length; k++) {
+                int change = free[loose[k]];
+                next[change] = Math.max(moves.lowest(change), Math.min(moves.highest(change), least[k]));
+                atEnd[loose[k]] = next[change] != least[k];
+            }
+            loose = Arrays.stream(loose).filter(k -> !atEnd[k]).toArray();
+            if (loose.length == before) {
+                break;
+            }
+        }
+        return next;
     }
 
     /** The least solution of a system with fewer rows than unknowns, or the one that misses least. */

@@ -5,6 +5,7 @@ import evenhand.answers.Answers;
 import evenhand.answers.Judged;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Entries;
+import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -68,6 +69,8 @@ public final class OneChange {
     private final Map<Double, Optional<Answers>> asked = new HashMap<>();
     private final TreeMap<Double, Double> curve = new TreeMap<>();
     private final List<Double> jumps = new ArrayList<>();
+    /** Where the figure begins and ends to have a value. */
+    private final List<Double> ends = new ArrayList<>();
 
     private OneChange(Variation variation, Aim aim, List<Aim> keeps) {
         this.variation = variation;
@@ -89,7 +92,9 @@ public final class OneChange {
         sample();
         if (curve.isEmpty()) {
             return new Finding.NoValue(
-                    aim, "the car has no such figure anywhere in the range; is its pace beyond the limit?");
+                    aim,
+                    TurnAnswer.Reason.NO_EQUILIBRIUM,
+                    "the car has no such figure anywhere in the range; is its pace beyond the limit?");
         }
         closeInOnEnds();
         climbHills();
@@ -98,7 +103,7 @@ public final class OneChange {
         boolean met = solutions.contains(exact);
         double value = exact;
         if (step.isPresent()) {
-            value = rounded(exact, met, step.getAsDouble());
+            value = rounded(exact, step.getAsDouble());
             met = aim.sense() == Aim.Sense.EXACTLY ? met : isMet(value);
             met &= keepsAll(value);
         }
@@ -175,6 +180,7 @@ public final class OneChange {
                     }
                 }
                 figure(aim.judged(), with);
+                ends.add(with);
             }
         }
     }
@@ -219,11 +225,12 @@ public final class OneChange {
 
     /** Every place in the range that does: where the figure passes the aim, or for a bound the edges of what is allowed. */
     private List<Double> solutions() {
-        TreeSet<Double> places = new TreeSet<>(passes(aim.judged(), aim.value(), true));
+        TreeSet<Double> places = new TreeSet<>(passes(aim, true));
         if (aim.sense() != Aim.Sense.EXACTLY) {
             for (Aim keep : keeps) {
-                places.addAll(passes(keep.judged(), keep.value(), false));
+                places.addAll(passes(keep, false));
             }
+            places.addAll(ends);
             places.add(span.start());
             places.add(span.from());
             places.add(span.to());
@@ -235,26 +242,30 @@ public final class OneChange {
         return List.copyOf(places);
     }
 
-    /** Where a figure passes a level. */
-    private List<Double> passes(Judged judged, double level, boolean tellJumps) {
+    /** Where a figure passes what is asked of it; of a bound that it jumps past, the side of the jump that does. */
+    private List<Double> passes(Aim asks, boolean tellJumps) {
+        Judged judged = asks.judged();
+        Aim level = new Aim(judged, Aim.Sense.EXACTLY, asks.value());
         List<Double> places = new ArrayList<>();
         List<Double> values = asked.keySet().stream()
                 .filter(value -> figure(judged, value).isPresent())
                 .sorted()
                 .toList();
         for (int i = 0; i < values.size(); i++) {
-            double here = figure(judged, values.get(i)).orElseThrow() - level;
+            double here = figure(judged, values.get(i)).orElseThrow() - asks.value();
             if (here == 0) {
                 places.add(values.get(i));
             } else if (i > 0) {
-                double before = figure(judged, values.get(i - 1)).orElseThrow() - level;
+                double before = figure(judged, values.get(i - 1)).orElseThrow() - asks.value();
                 if (before * here < 0) {
-                    double place = pass(judged, level, values.get(i - 1), values.get(i), before);
-                    OptionalDouble there = figure(judged, place);
-                    if (there.isPresent() && new Aim(judged, Aim.Sense.EXACTLY, level).met(there.getAsDouble())) {
-                        places.add(place);
-                    } else if (tellJumps) {
-                        jumps.add(place);
+                    Pass pass = pass(level, values.get(i - 1), values.get(i), before < 0);
+                    if (pass.place().isPresent()) {
+                        places.add(pass.place().getAsDouble());
+                    } else {
+                        places.addAll(List.of(pass.left(), pass.right()));
+                        if (tellJumps) {
+                            jumps.add(pass.right());
+                        }
                     }
                 }
             }
@@ -262,12 +273,35 @@ public final class OneChange {
         return places;
     }
 
-    private double pass(Judged judged, double level, double from, double to, double before) {
+    /** A place where a figure is at a level, or the two sides of a jump or hole between which it passes it. */
+    private record Pass(OptionalDouble place, double left, double right) {}
+
+    /** Closes in on the pass between two values, of which the first has less or more than the level. */
+    private Pass pass(Aim level, double from, double to, boolean rises) {
         UnivariateFunction above = value -> {
-            OptionalDouble figure = figure(judged, value);
-            return figure.isPresent() ? figure.getAsDouble() - level : before; // a hole is closed in on like a jump
+            OptionalDouble figure = figure(level.judged(), value);
+            return figure.isPresent() ? figure.getAsDouble() - level.value() : rises ? -1 : 1;
         };
-        return new BrentSolver(EXACT, EXACT * span.width(), 0).solve(2 * MOST_EVALUATIONS, above, from, to);
+        try {
+            double place = new BrentSolver(EXACT, EXACT * span.width(), 0).solve(2 * MOST_EVALUATIONS, above, from, to);
+            OptionalDouble there = figure(level.judged(), place);
+            if (there.isPresent() && level.met(there.getAsDouble())) {
+                return new Pass(OptionalDouble.of(place), place, place);
+            }
+        } catch (TooManyEvaluationsException e) {
+            // A jump in an awkward place; halving is sure to close in on it.
+        }
+        double left = from;
+        double right = to;
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = (left + right) / 2;
+            if (above.value(middle) < 0 == rises) {
+                left = middle;
+            } else {
+                right = middle;
+            }
+        }
+        return new Pass(OptionalDouble.empty(), left, right);
     }
 
     /** The solution nearest to the present value; where there is none, the place that comes nearest to the aim. */
@@ -278,6 +312,9 @@ public final class OneChange {
         if (solution.isPresent()) {
             return solution.get();
         }
+        for (Aim keep : keeps) {
+            passes(keep, false).forEach(edge -> figure(aim.judged(), edge));
+        }
         Comparator<Double> keeping = Comparator.comparing(value -> !keepsAll(value));
         return List.copyOf(curve.keySet()).stream()
                 .min(keeping.thenComparingDouble(value -> Math.abs(
@@ -287,15 +324,14 @@ public final class OneChange {
     }
 
     /** The step to build: next to an exact solution the one that comes nearer; of a bound the nearest that does. */
-    private double rounded(double exact, boolean solved, double step) {
-        double first = Math.ceil(span.from() / step - EXACT);
-        double last = Math.floor(span.to() / step + EXACT);
-        double about = solved ? exact : curve.containsKey(exact) ? exact : span.start();
+    private double rounded(double exact, double step) {
+        double first = span.firstStep(step);
+        double last = span.lastStep(step);
         int steps = (int) Math.min(MOST_STEPS, last - first + 1);
-        double start = Math.max(first, Math.floor(Math.min(last - steps + 1, Math.rint(about / step) - steps / 2.0)));
+        double start = Math.max(first, Math.floor(Math.min(last - steps + 1, Math.rint(exact / step) - steps / 2.0)));
         List<Double> all = IntStream.range(0, steps)
                 .mapToObj(i -> (start + i) * step)
-                .sorted(Comparator.comparingDouble(value -> Math.abs(value - about)))
+                .sorted(Comparator.comparingDouble(value -> Math.abs(value - exact)))
                 .toList();
         boolean bound = aim.sense() != Aim.Sense.EXACTLY;
         List<Double> near = bound ? all : all.subList(0, Math.min(2, all.size()));

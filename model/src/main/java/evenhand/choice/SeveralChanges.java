@@ -3,6 +3,7 @@ package evenhand.choice;
 import evenhand.answers.Aim;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Entries;
+import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -28,10 +29,13 @@ public final class SeveralChanges {
     /** Corners of the ranges are all asked up to so many changes. */
     private static final int MOST_FOR_CORNERS = 6;
 
+    /** With so many stepped changes, more steps than the two next to each are tried. */
+    private static final int FEW_STEPPED = 4;
+    /** The steps to either side are tried of so many changes. */
+    private static final int MOST_STEPPED = 8;
+
     /** A move that is at its end to this part of the range is at it. */
     private static final double AT_END = 1e-3;
-    /** Moves of no size are not told from each other. */
-    private static final double SAME = 1e-9;
 
     private final Variation variation;
     private final List<Span> spans;
@@ -65,7 +69,9 @@ public final class SeveralChanges {
                 .toList();
         if (answered.isEmpty()) {
             return new Finding.NoValue(
-                    aim, "the car has no such figure anywhere in the ranges; is its pace beyond the limit?");
+                    aim,
+                    TurnAnswer.Reason.NO_EQUILIBRIUM,
+                    "the car has no such figure anywhere in the ranges; is its pace beyond the limit?");
         }
         Finding.Reach reach = reach(answered);
         double[] exact = smallest(answered);
@@ -101,8 +107,7 @@ public final class SeveralChanges {
     /** The present car, evenly scattered ones, and those at the corners of the ranges. */
     private List<double[]> scattered() {
         List<double[]> all = new ArrayList<>();
-        all.add(new double[spans.size()]);
-        moves.cut(all.get(0));
+        all.add(present());
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(spans.size());
         for (int i = 0; i < SCATTERED; i++) {
             double[] part = sobol.nextVector();
@@ -115,6 +120,13 @@ public final class SeveralChanges {
             }
         }
         return all;
+    }
+
+    /** The present car, or the nearest to it within the ranges. */
+    private double[] present() {
+        double[] present = new double[spans.size()];
+        moves.cut(present);
+        return present;
     }
 
     private interface Part {
@@ -135,11 +147,13 @@ public final class SeveralChanges {
         double[] high =
                 answered.stream().max(Comparator.comparingDouble(figure)).orElseThrow();
         double noticeable = aim.judged().criterion().noticeable();
-        double[] lower = least(low, move -> moves.figure(move).orElse(Double.MAX_VALUE) / noticeable);
-        double[] higher = least(high, move -> -moves.figure(move).orElse(-Double.MAX_VALUE) / noticeable);
+        double least = figure.applyAsDouble(low);
+        double greatest = figure.applyAsDouble(high);
+        // Where there is no figure, it is no better than at the other end of what was seen.
+        double[] lower = least(low, move -> moves.figure(move).orElse(greatest + noticeable) / noticeable);
+        double[] higher = least(high, move -> -moves.figure(move).orElse(least - noticeable) / noticeable);
         return new Finding.Reach(
-                Math.min(figure.applyAsDouble(low), figure.applyAsDouble(lower)),
-                Math.max(figure.applyAsDouble(high), figure.applyAsDouble(higher)));
+                Math.min(least, figure.applyAsDouble(lower)), Math.max(greatest, figure.applyAsDouble(higher)));
     }
 
     private double[] least(double[] start, ToDoubleFunction<double[]> function) {
@@ -151,7 +165,7 @@ public final class SeveralChanges {
 
     /** The smallest moves that do; where there are none, those that miss least. */
     private double[] smallest(List<double[]> answered) {
-        double[] present = answered.get(0);
+        double[] present = present();
         if (moves.does(present)) {
             return present;
         }
@@ -183,38 +197,49 @@ public final class SeveralChanges {
 
     /** The buildable steps about a place that do best; what is free of steps is solved again for each. */
     private double[] rounded(double[] exact, List<OptionalDouble> steps) {
+        long stepped = steps.stream().filter(OptionalDouble::isPresent).count();
+        int few = stepped <= FEW_STEPPED ? 4 : 2;
         List<double[]> candidates = new ArrayList<>(List.of(exact.clone()));
+        boolean[] fixed = new boolean[spans.size()];
         for (int k = 0; k < spans.size(); k++) {
             int span = k;
-            if (steps.get(k).isPresent()) {
+            fixed[k] = steps.get(k).isPresent();
+            if (fixed[k]) {
                 double step = steps.get(k).getAsDouble();
+                int tried = k < MOST_STEPPED ? few : 1; // of more together than can be tried, the nearest
                 candidates = candidates.stream()
-                        .flatMap(move -> stepsAbout(move, span, step).stream())
+                        .flatMap(move -> stepsAbout(move, span, step, tried).stream())
                         .toList();
             }
         }
-        boolean[] fixed = new boolean[spans.size()];
-        for (int k = 0; k < fixed.length; k++) {
-            fixed[k] = steps.get(k).isPresent();
-        }
+        LeastMoves rest = new LeastMoves(moves, fixed);
         Comparator<double[]> keeping = Comparator.comparing(move -> !keepsAt(move));
+        Comparator<double[]> best = keeping.thenComparingDouble(moves::missing).thenComparingDouble(moves::size);
         return candidates.parallelStream()
-                .map(move -> new LeastMoves(moves, fixed).from(move))
+                .map(rest::near)
                 .filter(move -> moves.figure(move).isPresent())
-                .min(keeping.thenComparingDouble(moves::missing).thenComparingDouble(moves::size))
+                .min(best)
+                .map(move -> Stream.of(move, rest.from(move)).min(best).orElseThrow())
                 .orElse(exact);
     }
 
-    private List<double[]> stepsAbout(double[] move, int span, double step) {
+    /** The steps next to a place within the range, the nearest first. */
+    private List<double[]> stepsAbout(double[] move, int span, double step, int most) {
         double value = moves.values(move)[span];
-        return IntStream.rangeClosed(-1, 2)
-                .mapToObj(i -> {
+        double first = spans.get(span).firstStep(step);
+        double last = spans.get(span).lastStep(step);
+        return IntStream.rangeClosed(-2, 2)
+                .mapToDouble(i -> Math.rint(value / step) + i)
+                .filter(count -> count >= first && count <= last)
+                .map(count -> count * step)
+                .boxed()
+                .sorted(Comparator.comparingDouble(place -> Math.abs(place - value)))
+                .limit(most)
+                .map(place -> {
                     double[] stepped = move.clone();
-                    stepped[span] = moves.move(span, (Math.floor(value / step) + i) * step);
+                    stepped[span] = moves.move(span, place);
                     return stepped;
                 })
-                .filter(stepped ->
-                        stepped[span] >= moves.lowest(span) - SAME && stepped[span] <= moves.highest(span) + SAME)
                 .toList();
     }
 

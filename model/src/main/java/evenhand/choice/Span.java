@@ -15,6 +15,9 @@ import evenhand.quantity.Quantity;
  * @param adjustable as the car has it now
  */
 public record Span(Adjustable adjustable, double from, double to) {
+    /** So much of a step an end of the range may miss a whole multiple by: rounding of its unit. */
+    private static final double ROUNDING = 1e-9;
+
     /**
      * @throws InvalidValue if the car has no such number, or the range is empty or leaves what a car can have
      */
@@ -44,6 +47,21 @@ public record Span(Adjustable adjustable, double from, double to) {
 
     public double width() {
         return to - from;
+    }
+
+    /** Whether a whole multiple of a step lies in the range. */
+    public boolean holds(double step) {
+        return firstStep(step) <= lastStep(step);
+    }
+
+    /** The first whole multiple of a step in the range, in steps. */
+    double firstStep(double step) {
+        return Math.ceil(from / step - ROUNDING);
+    }
+
+    /** The last one. */
+    double lastStep(double step) {
+        return Math.floor(to / step + ROUNDING);
     }
 
     /** The value that the car has, or the end of the range that is nearer to it. */

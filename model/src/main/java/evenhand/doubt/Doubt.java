@@ -43,6 +43,8 @@ public final class Doubt {
     private static final double LEAST_SHARE = 0.005;
     /** A share of less than so many of its standard errors is chance. */
     private static final double ERRORS = 2;
+    /** A figure that varies by less than this part of what is noticeable stands still: the solver's rounding. */
+    private static final double ROUNDING = 1e-6;
     /** So many measurements are proposed. */
     private static final int MEASUREMENTS = 3;
     /** A better measurement is at least this much better. */
@@ -70,7 +72,7 @@ public final class Doubt {
      *
      * @param cars in their order
      * @param differences of the cars after the first, from the first
-     * @param measureNext what narrows the first figure of the first car most
+     * @param measureNext what narrows the first figure that the first car has most
      */
     public record Answer(List<Left> cars, List<Left> differences, List<Measurement> measureNext) {
         public Answer {
@@ -89,7 +91,8 @@ public final class Doubt {
     private final List<FirstOrder> inputs;
     private final double[][] deviates; // by tolerance, then sample
     private final double[][] chances; // the same as chances
-    private final OptionalDouble[][][] figures; // by car, figure, sample
+    private final double[][][] figures; // by car, figure, sample
+    private final boolean[][][] has; // whether there is such a figure
     private final boolean[][] turns; // by car, sample
 
     private Doubt(List<Entries> cars, Question question) {
@@ -109,7 +112,8 @@ public final class Doubt {
                 .parallel()
                 .map(row -> Arrays.stream(row).map(NormalPoints::deviate).toArray())
                 .toArray(double[][]::new);
-        figures = new OptionalDouble[cars.size()][judged.size()][n];
+        figures = new double[cars.size()][judged.size()][n];
+        has = new boolean[cars.size()][judged.size()][n];
         turns = new boolean[cars.size()][n];
         sample();
         inputs = IntStream.range(0, tolerances.size())
@@ -207,8 +211,9 @@ public final class Doubt {
             Optional<Answers> answers = built.map(question.trial()::ask);
             turns[car][sample] = answers.isPresent() && answers.get().noTurn().isEmpty();
             for (int figure = 0; figure < judged.size(); figure++) {
-                Judged one = judged.get(figure);
-                figures[car][figure][sample] = answers.map(one::si).orElseGet(OptionalDouble::empty);
+                OptionalDouble value = answers.map(judged.get(figure)::si).orElseGet(OptionalDouble::empty);
+                figures[car][figure][sample] = value.orElse(0);
+                has[car][figure][sample] = value.isPresent();
             }
         }
     }
@@ -240,10 +245,10 @@ public final class Doubt {
 
     private Answer answer() {
         List<List<Samples>> samples = new ArrayList<>();
-        for (OptionalDouble[][] car : figures) {
+        for (int car = 0; car < cars.size(); car++) {
             List<Samples> ofCar = new ArrayList<>();
-            for (OptionalDouble[] figure : car) {
-                ofCar.add(Samples.of(figure));
+            for (int figure = 0; figure < judged.size(); figure++) {
+                ofCar.add(Samples.of(figures[car][figure], has[car][figure]));
             }
             samples.add(ofCar);
         }
@@ -307,7 +312,8 @@ public final class Doubt {
     private Spread spread(Judged one, OptionalDouble nominal, Samples figure) {
         double[] parts = figure.quantiles(LOW, 0.5, HIGH);
         List<Spread.Cause> causes = new ArrayList<>();
-        for (int k = 0; k < inputs.size(); k++) {
+        boolean varies = figure.standardDeviation() > ROUNDING * one.criterion().noticeable();
+        for (int k = 0; k < inputs.size() && varies; k++) {
             FirstOrder.Share share = inputs.get(k).share(figure);
             if (share.share() >= LEAST_SHARE && share.share() >= ERRORS * share.standardError()) {
                 causes.add(new Spread.Cause(tolerances.get(k), share.share(), share.standardError()));
@@ -320,17 +326,20 @@ public final class Doubt {
 
     /** What a better measurement of one input leaves of the first figure: its own line through the samples drawn in. */
     private List<Measurement> measureNext(List<Samples> figures) {
-        if (figures.isEmpty() || figures.get(0).count() < 2) {
+        Optional<Samples> answered =
+                figures.stream().filter(figure -> figure.count() > 1).findFirst();
+        if (answered.isEmpty()) {
             return List.of();
         }
-        Samples first = figures.get(0);
+        Samples first = answered.get();
         double now = width(first.quantiles(LOW, HIGH));
         List<Measurement> all = new ArrayList<>();
         for (int k = 0; k < inputs.size(); k++) {
             Tolerance tolerance = tolerances.get(k);
             FirstOrder.Share share = inputs.get(k).share(first);
             if (!tolerance.number().slot().how().isEmpty() && share.share() > ERRORS * share.standardError()) {
-                double better = Math.min(tolerance.number().usualTolerance(), BETTER * tolerance.halfWidth());
+                double usual = tolerance.number().usualTolerance();
+                double better = Math.min(usual > 0 ? usual : tolerance.halfWidth(), BETTER * tolerance.halfWidth());
                 double less = better / tolerance.halfWidth() - 1;
                 double[] line = inputs.get(k).line(first);
                 for (int i = 0; i < line.length; i++) {

@@ -18,6 +18,9 @@ final class NormalPoints {
     /** In more dimensions a few hundred points of the sequence are no longer even two by two. */
     static final int TOGETHER = 12;
 
+    /** A chance that a sample of ours never meets, some eight standard deviations out. */
+    private static final double LEAST = 0x1p-52;
+
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
     private NormalPoints() {}
@@ -49,9 +52,9 @@ final class NormalPoints {
         return chances;
     }
 
-    /** No chance is 0 or 1, whose deviates are infinite. */
+    /** No chance is 0 or 1, or too near to tell from them, whose deviates are infinite. */
     static double inside(double chance) {
-        return Math.max(Double.MIN_NORMAL, Math.min(1 - 0x1p-53, chance));
+        return Math.max(LEAST, Math.min(1 - LEAST, chance));
     }
 
     /** The standard normal deviate below which another stays with this chance. */

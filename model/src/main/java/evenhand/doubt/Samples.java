@@ -2,7 +2,6 @@ package evenhand.doubt;
 
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.OptionalDouble;
 
 /**
  * A figure of many cars, as far as they have it.
@@ -23,16 +22,13 @@ public final class Samples {
         return new Samples(values.clone(), has);
     }
 
-    static Samples of(OptionalDouble[] values) {
-        double[] numbers = new double[values.length];
+    /** Of these numbers, as far as they are present. */
+    static Samples of(double[] values, boolean[] present) {
         BitSet has = new BitSet();
         for (int i = 0; i < values.length; i++) {
-            if (values[i].isPresent()) {
-                numbers[i] = values[i].getAsDouble();
-                has.set(i);
-            }
+            has.set(i, present[i]);
         }
-        return new Samples(numbers, has);
+        return new Samples(values, has);
     }
 
     int size() {
