@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-class CatalogueTest {
+public class CatalogueTest {
     /** A shape whose builder reads a slot that it does not list would throw IllegalStateException for want of a value. */
     @Test
     void aShapeReadsJustTheSlotsItLists() {
@@ -135,7 +135,7 @@ class CatalogueTest {
     }
 
     /** A small car: independent front, live rear axle. */
-    static Entries car() {
+    public static Entries car() {
         Entries tyre = group(
                 Optional.empty(),
                 "pressure",

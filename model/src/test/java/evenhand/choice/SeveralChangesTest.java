@@ -1,0 +1,202 @@
+package evenhand.choice;
+
+import static evenhand.answers.Trials.aim;
+import static evenhand.answers.Trials.judged;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenhand.answers.Aim;
+import evenhand.answers.Answers;
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
+import evenhand.answers.Trial;
+import evenhand.answers.Trials;
+import evenhand.catalogue.CatalogueTest;
+import evenhand.catalogue.Entries;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class SeveralChangesTest {
+    private static final Trial TRIAL = Trials.at(0.5);
+    private static final Judged UNDERSTEER = judged(Criterion.UNDERSTEER, 0.5);
+    private static final Judged ROLL = judged(Criterion.ROLL_GRADIENT, 0.5);
+    private static final Entries CAR = CatalogueTest.car();
+    private static final List<Span> SPANS = List.of(
+            Span.of(CAR, "rear.lateralLocator.height", 0.2, 0.34),
+            Span.of(CAR, "front.spring.rate", 40_000, 90_000),
+            Span.of(CAR, "rear.spring.rate", 20_000, 40_000));
+    private static final List<OptionalDouble> FREE =
+            List.of(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+    private static Finding.Several find(Aim aim, List<Aim> keeps, List<OptionalDouble> steps) {
+        return (Finding.Several) SeveralChanges.find(CAR, SPANS, aim, keeps, steps, TRIAL);
+    }
+
+    private static double now(Judged judged) {
+        return new Variation(CAR, List.of(), TRIAL).figure(judged).orElseThrow();
+    }
+
+    private static double size(List<Span> spans, double... values) {
+        double sum = 0;
+        for (int i = 0; i < values.length; i++) {
+            double move = (values[i] - spans.get(i).adjustable().si()) / spans.get(i).width();
+            sum += move * move;
+        }
+        return sum;
+    }
+
+    private static double size(Finding.Several found) {
+        return size(
+                found.changes(),
+                found.values().stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    /** Every place of a grid over two changes, the last change solved on a fine line for an exact aim. */
+    private static double leastOfGrid(Aim aim, List<Aim> keeps, int n) {
+        Variation variation = new Variation(CAR, SPANS, TRIAL);
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= n; i++) {
+            for (int k = 0; k <= n; k++) {
+                double[] values = {place(0, i, n), place(1, k, n), SPANS.get(2).from()};
+                List<double[]> passes = new ArrayList<>();
+                double before = 0;
+                for (int m = 0; m <= n; m++) {
+                    values[2] = place(2, m, n);
+                    Optional<Answers> answers = variation.at(values);
+                    double lack = aim.value() - aim.judged().si(answers.orElseThrow()).orElseThrow();
+                    if (m > 0 && lack * before <= 0) {
+                        double part = before / (before - lack);
+                        passes.add(new double[] {values[0], values[1], place(2, m - 1, n) + part * SPANS.get(2).width() / n});
+                    }
+                    before = lack;
+                }
+                for (double[] pass : passes) {
+                    if (Variation.keeps(variation.at(pass).orElseThrow(), keeps)) {
+                        least = Math.min(least, size(SPANS, pass));
+                    }
+                }
+            }
+        }
+        return least;
+    }
+
+    private static double place(int span, int i, int n) {
+        return SPANS.get(span).from() + SPANS.get(span).width() * i / n;
+    }
+
+    @Test
+    void aGridFindsNoSmallerChangesThatMeetTheAim() {
+        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Finding.Several found = find(aim, List.of(), FREE);
+        assertThat(found.met()).isTrue();
+        assertThat(found.achieved()).isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
+        assertThat(size(found)).isLessThanOrEqualTo(leastOfGrid(aim, List.of(), 12) * (1 + 1e-3) + 1e-9);
+    }
+
+    @Test
+    void aGridFindsNoSmallerChangesThatKeepToo() {
+        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim keep = new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL));
+        Finding.Several found = find(aim, List.of(keep), FREE);
+        assertThat(found.met()).isTrue();
+        assertThat(found.kept()).hasSize(1).allMatch(Finding.Kept::ok);
+        assertThat(size(found)).isLessThanOrEqualTo(leastOfGrid(aim, List.of(keep), 12) * (1 + 1e-3) + 1e-9);
+        assertThat(size(found)).isGreaterThanOrEqualTo(size(find(aim, List.of(), FREE)) - 1e-9);
+    }
+
+    @Test
+    void aBoundThatThePresentCarMeetsNeedsNoChange() {
+        Finding.Several found = find(new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL) * 1.01), List.of(), FREE);
+        assertThat(found.met()).isTrue();
+        assertThat(size(found)).isZero();
+    }
+
+    @Test
+    void everyValueLiesInItsRangeWhereThePresentOneDoesNot() {
+        List<Span> above = List.of(
+                Span.of(CAR, "rear.lateralLocator.height", 0.28, 0.34), Span.of(CAR, "front.spring.rate", 60_000, 90_000));
+        Aim aim = new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL) * 0.93);
+        Finding.Several found = (Finding.Several) SeveralChanges.find(
+                CAR, above, aim, List.of(), List.of(OptionalDouble.empty(), OptionalDouble.empty()), TRIAL);
+        assertThat(found.met()).isTrue();
+        for (int i = 0; i < above.size(); i++) {
+            assertThat(found.values().get(i)).isBetween(above.get(i).from(), above.get(i).to());
+        }
+    }
+
+    @Test
+    void whatCannotBeMetIsToldWithTheNearestThatKeeps() {
+        Aim aim = aim(ROLL, Aim.Sense.EXACTLY, 0.5);
+        Aim keep = new Aim(UNDERSTEER, Aim.Sense.AT_LEAST, now(UNDERSTEER));
+        Finding.Several found = find(aim, List.of(keep), FREE);
+        assertThat(found.met()).isFalse();
+        assertThat(found.kept()).allMatch(Finding.Kept::ok);
+        assertThat(found.achieved()).isGreaterThanOrEqualTo(found.reach().lowest() - 1e-9);
+        Variation variation = new Variation(CAR, SPANS, TRIAL);
+        int n = 8;
+        int places = n + 1;
+        for (int i = 0; i < places * places * places; i++) {
+            double[] values = {
+                place(0, i % places, n), place(1, i / places % places, n), place(2, i / (places * places), n)
+            };
+            Answers answers = variation.at(values).orElseThrow();
+            if (keep.met(UNDERSTEER.si(answers).orElseThrow())) {
+                assertThat(found.achieved())
+                        .isLessThanOrEqualTo(ROLL.si(answers).orElseThrow() + 0.02 * ROLL.criterion().noticeable());
+            }
+        }
+    }
+
+    @Test
+    void stepsThatCanBeBuiltAreWholeMultiplesAndTheRestIsSolvedAgain() {
+        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        List<OptionalDouble> steps = List.of(OptionalDouble.of(0.01), OptionalDouble.empty(), OptionalDouble.of(1000));
+        Finding.Several found = find(aim, List.of(), steps);
+        assertThat(found.met()).isTrue();
+        assertThat(found.values().get(0) / 0.01).isCloseTo(Math.rint(found.values().get(0) / 0.01), within(1e-9));
+        assertThat(found.values().get(2) / 1000).isCloseTo(Math.rint(found.values().get(2) / 1000), within(1e-9));
+        assertThat(found.achieved()).isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
+        assertThat(found.unrounded()).isPresent();
+        assertThat(size(found)).isLessThan(size(find(aim, List.of(), FREE)) + 0.05);
+    }
+
+    @Test
+    void reachHoldsWhatAnyPlaceOfTheRangesGives() {
+        Finding.Several found = find(new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL)), List.of(), FREE);
+        Variation variation = new Variation(CAR, SPANS, TRIAL);
+        for (int corner = 0; corner < 8; corner++) {
+            double figure = variation
+                    .figure(ROLL, place(0, corner & 1, 1), place(1, corner >> 1 & 1, 1), place(2, corner >> 2, 1))
+                    .orElseThrow();
+            assertThat(figure).isBetween(found.reach().lowest() - 1e-9, found.reach().highest() + 1e-9);
+        }
+    }
+
+    @Test
+    void aFigureThatPartOfTheRangesLacksStillHasItsReach() {
+        Judged limit = judged(Criterion.LIMIT);
+        Finding.Several limits = find(new Aim(limit, Aim.Sense.AT_LEAST, 0), List.of(), FREE);
+        double pace = (limits.reach().lowest() + limits.reach().highest()) / 2 / Trials.G;
+        Judged rare = judged(Criterion.ROLL_GRADIENT, pace);
+        Finding found = SeveralChanges.find(
+                CAR, SPANS, aim(rare, Aim.Sense.AT_MOST, 1e3), List.of(), FREE, Trials.at(pace));
+        assertThat(((Finding.Several) found).met()).isTrue();
+        assertThat(SeveralChanges.find(
+                        CAR,
+                        SPANS,
+                        aim(judged(Criterion.UNDERSTEER, 1.5), Aim.Sense.EXACTLY, 1),
+                        List.of(),
+                        FREE,
+                        Trials.at(1.5)))
+                .isInstanceOf(Finding.NoValue.class);
+    }
+
+    @Test
+    void theSameSearchFindsTheSame() {
+        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        assertThat(find(aim, List.of(), FREE)).isEqualTo(find(aim, List.of(), FREE));
+    }
+}
