@@ -172,6 +172,31 @@ class CompareCommandTest {
     }
 
     @Test
+    void aSetupOfTwentyChangesIsSharedOutToGroupsOfThem() {
+        String many = Run.CAR.replace(
+                "{\"name\": \"Flatter, stiffer\", \"changes\": {\"front\": {\"bar\": {\"rollStiffness\": \"300 N*m/deg\"}}}}",
+                """
+                {"name": "All new", "changes": {"mass": "1350 kg", "frontWeightFraction": 0.55, "cgHeight": "510 mm",
+                  "front": {"track": "1450 mm", "unsprungMass": "80 kg", "unsprungHeight": "300 mm", "rollCamber": 0.7,
+                    "rollSteer": 0.02, "rollCentre": {"height": "60 mm", "perBump": -1.2}, "camber": "-1 deg",
+                    "toe": "0.1 deg", "spring": {"rate": "66 N/mm", "motionRatio": 0.65},
+                    "bar": {"rollStiffness": "300 N*m/deg"}, "tyre": {"pressure": "2.3 bar"}},
+                  "rear": {"track": "1440 mm", "unsprungMass": "115 kg", "lateralLocator": {"height": "270 mm"},
+                    "spring": {"rate": "30 N/mm", "base": "1020 mm"}, "tyre": {"pressure": "2.0 bar"}}}}""");
+        String file = Run.file(folder, "many.json", many).toString();
+        JsonNode setup = json("compare", file, "--json", "--setup", "All new")
+                .get("setups")
+                .get(0);
+        for (JsonNode difference : setup.get("differences")) {
+            Map<String, Double> shares = shares(difference);
+            assertThat(shares).hasSizeBetween(4, 12);
+            double sum = shares.values().stream().mapToDouble(Double::doubleValue).sum();
+            double whole = difference.get("difference").asDouble();
+            assertThat(sum).isCloseTo(whole, within(1e-9 * Math.max(1, Math.abs(whole))));
+        }
+    }
+
+    @Test
     void combinationsThatFallOverAreAvoidedAndSaid() {
         String onBars = Run.CAR.replace(
                 "{\"name\": \"Jelly\", \"changes\": {",

@@ -61,6 +61,38 @@ class ShapleyTest {
         assertThat(Shapley.of(2, set -> values[set])).isEmpty();
     }
 
+    /** Of random games: shares of a sum are the sums of shares, twins share alike, an idler gets nothing, all add up. */
+    @Test
+    void sharesAreAdditiveSymmetricAndNothingForAnIdler() {
+        SplittableRandom random = new SplittableRandom(29);
+        for (int game = 0; game < 200; game++) {
+            int n = 3 + game % 5;
+            double[] one = random.doubles(1 << n, -5, 5).toArray();
+            double[] other = random.doubles(1 << n, -5, 5).toArray();
+            double[] sum = new double[1 << n];
+            double[] special = new double[1 << n];
+            int twins = 1 << n - 3;
+            for (int set = 0; set < sum.length; set++) {
+                sum[set] = one[set] + 2 * other[set];
+                // The first change does nothing; the second and third are worth the same to everybody.
+                int pair = (set >> 1 & 1) + (set >> 2 & 1);
+                special[set] = one[(set >> 3) + twins * pair];
+            }
+            Shapley a = of(n, one);
+            Shapley b = of(n, other);
+            Shapley both = of(n, sum);
+            for (int i = 0; i < n; i++) {
+                double expected = a.shares().get(i) + 2 * b.shares().get(i);
+                assertThat(both.shares().get(i)).isCloseTo(expected, within(1e-12));
+            }
+            double all = both.shares().stream().mapToDouble(Double::doubleValue).sum();
+            assertThat(all).isCloseTo(sum[sum.length - 1] - sum[0], within(1e-12));
+            Shapley even = of(n, special);
+            assertThat(even.shares().get(0)).isZero();
+            assertThat(even.shares().get(1)).isCloseTo(even.shares().get(2), within(1e-12));
+        }
+    }
+
     @Test
     void noChangesAndTooMany() {
         assertThat(of(0, 4).shares()).isEmpty();

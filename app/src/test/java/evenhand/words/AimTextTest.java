@@ -1,0 +1,91 @@
+package evenhand.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import evenhand.answers.Aim;
+import evenhand.answers.Criterion;
+import evenhand.quantity.InvalidValue;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AimTextTest {
+    private static final double G = 9.80665;
+
+    @Test
+    void anAimIsAFigureABoundAValueAndAPace() {
+        Aim aim = AimText.read("understeer 0.8 deg/g at 0.5 g");
+        assertThat(aim.judged().criterion()).isEqualTo(Criterion.UNDERSTEER);
+        assertThat(aim.sense()).isEqualTo(Aim.Sense.EXACTLY);
+        assertThat(aim.value()).isCloseTo(Math.toRadians(0.8) / G, within(1e-12));
+        assertThat(aim.judged().pace().orElseThrow()).isCloseTo(0.5 * G, within(1e-12));
+        Aim most = AimText.read("roll gradient at most 5.5 deg/g at 0.5 g");
+        assertThat(most.sense()).isEqualTo(Aim.Sense.AT_MOST);
+        Aim limit = AimText.read("limit at least 0.85 g");
+        assertThat(limit.judged().criterion()).isEqualTo(Criterion.LIMIT);
+        assertThat(limit.judged().pace()).isEmpty();
+        assertThat(AimText.read("limit balance 5 %").judged().criterion()).isEqualTo(Criterion.LIMIT_BALANCE);
+        assertThat(AimText.read("limit balance 5 %").value()).isCloseTo(0.05, within(1e-15));
+        assertThat(AimText.read("inside rear load at least 800 N at 0.5 g").value()).isEqualTo(800);
+        assertThat(AimText.read("sideslip −1.5 deg at 0.5 g").value()).isCloseTo(Math.toRadians(-1.5), within(1e-12));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "  Understeer   AT MOST 0.8 deg/g   At 0.5 g ",
+                "understeer\u00a0at most\u00a00.8\u202fdeg/g at 0.5\u00a0g",
+                "understeer at most 0.8 °/g at 0.50 g",
+                "understeer\tat most 0.8deg/g at 0.5g"
+            })
+    void blanksAndCapitalsDoNotMatter(String text) {
+        assertThat(AimText.read(text)).isEqualTo(AimText.read("understeer at most 0.8 deg/g at 0.5 g"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "understeer at most 0.8 deg/g at 0.5 g",
+                "sideslip −1.5 deg at 0.3 g",
+                "limit at least 0.85 g",
+                "limit balance 5 %",
+                "inside front load at least 812.5 N at 0.25 g"
+            })
+    void whatIsWrittenReadsBack(String text) {
+        Aim aim = AimText.read(text);
+        assertThat(AimText.write(aim, Units.METRIC)).isEqualTo(text);
+        Aim imperial = AimText.read(AimText.write(aim, Units.IMPERIAL));
+        assertThat(imperial.value()).isCloseTo(aim.value(), within(1e-4 * Math.abs(aim.value())));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "''|begins with no known figure",
+                "undersear 1 deg/g at 0.5 g|did you mean \"understeer\"?",
+                "limits 0.8 g|did you mean \"limit\"?",
+                "understeer|needs a value, for example \"understeer 0.8 deg/g at 0.5 g\"",
+                "understeer at 0.5 g|needs a value",
+                "understeer 0.8 deg/g|needs its pace",
+                "limit 0.8 g at 0.5 g|is of the limit and takes no pace; leave out \"at 0.5 g\"",
+                "understeer 0.8 g at 0.5 g|belongs here",
+                "understeer 0.8 at 0.5 g|needs a unit",
+                "understeer 0.8 deg/g at 0.5|needs a unit",
+                "understeer 0.8 deg/g at 0 g|pace that is not above zero",
+                "understeer 0.8 deg/g at -0.5 g|pace that is not above zero",
+                "understeer 0.8 ± 0.1 deg/g at 0.5 g|takes no tolerance",
+                "understeer 0,8 deg/g at 0.5 g|decimal",
+                "understeer NaN deg/g at 0.5 g|is not a finite number",
+                "understeer 1e999 deg/g at 0.5 g|is not a finite number"
+            })
+    void whatIsNoAimSaysWhatIsWrong(String text, String said) {
+        assertThatThrownBy(() -> AimText.read(text))
+                .isInstanceOf(InvalidValue.class)
+                .hasMessageContaining(said)
+                .hasMessageNotContaining("\n");
+    }
+}
