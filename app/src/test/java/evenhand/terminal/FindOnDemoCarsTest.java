@@ -20,7 +20,6 @@ import evenhand.turn.Direction;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +28,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What {@code find} says of the demo cars, against grids that ask the cars place by place. */
 class FindOnDemoCarsTest {
     private static final double PACE = 0.5 * Weights.GRAVITY;
-    private static final Trial TRIAL = new Trial(List.of(PACE), 40, Direction.LEFT, Optional.empty());
+    private static final Trial TRIAL = new Trial(List.of(PACE), 40, Direction.LEFT);
 
     private static Entries car(String demo, int setup) {
         return ScenarioReader.read(Path.of("../scenarios/" + demo + ".json"))
@@ -41,7 +40,7 @@ class FindOnDemoCarsTest {
     }
 
     private static Judged judged(Criterion criterion) {
-        return new Judged(criterion, criterion.atLimit() ? OptionalDouble.empty() : OptionalDouble.of(PACE));
+        return new Judged(criterion, criterion.hasPace() ? OptionalDouble.of(PACE) : OptionalDouble.empty());
     }
 
     private static Answers ask(Entries car, List<Span> spans, double... values) {

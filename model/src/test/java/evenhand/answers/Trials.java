@@ -3,7 +3,6 @@ package evenhand.answers;
 import evenhand.car.Weights;
 import evenhand.turn.Direction;
 import java.util.Arrays;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Trials and aims for tests. */
@@ -20,7 +19,7 @@ public final class Trials {
     /** A left turn, nobody aboard, at paces in g. */
     public static Trial on(double radius, double... paces) {
         return new Trial(
-                Arrays.stream(paces).map(pace -> pace * G).boxed().toList(), radius, Direction.LEFT, Optional.empty());
+                Arrays.stream(paces).map(pace -> pace * G).boxed().toList(), radius, Direction.LEFT);
     }
 
     /** A criterion at a pace in g. */

@@ -84,6 +84,10 @@ class ArchitectureTest {
             usesOnly("choice", "answers", "catalogue", "turn", "car", "quantity");
 
     @ArchTest
+    static final ArchRule doubtAsksForAnswersOfSampledCars =
+            usesOnly("doubt", "answers", "catalogue", "turn", "car", "quantity");
+
+    @ArchTest
     static final ArchRule loweringAsksTheCarAtEachHeight = usesOnly(
             "lowering", "answers", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
 

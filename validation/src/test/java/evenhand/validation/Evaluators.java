@@ -77,7 +77,10 @@ final class Evaluators {
             entry("body over a hump", BumpEvaluators::bodyOverHump),
             entry("body over a ramp", BumpEvaluators::bodyOverRamp),
             entry("drop on the tyre", BumpEvaluators::drop),
-            entry("free on a stop", BumpEvaluators::freeOnStop));
+            entry("free on a stop", BumpEvaluators::freeOnStop),
+            entry("ishigami", ChoiceEvaluators::ishigami),
+            entry("sum of normals", ChoiceEvaluators::sumOfNormals),
+            entry("shapley", ChoiceEvaluators::shapley));
 
     private Evaluators() {}
 }
