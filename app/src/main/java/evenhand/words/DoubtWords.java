@@ -68,8 +68,8 @@ public final class DoubtWords {
         Criterion criterion = spread.judged().criterion();
         Unit unit = units.of(criterion);
         if (stands(spread)) {
-            return "The " + JudgedWords.figure(spread.judged()) + " comes out at " + show(spread.judged(), spread.median(), units)
-                    + ", and nothing that it rests on is in doubt";
+            return "The " + JudgedWords.figure(spread.judged()) + " comes out at "
+                    + show(spread.judged(), spread.median(), units) + ", and nothing that it rests on is in doubt";
         }
         String answer = spread.nominal().isPresent()
                 ? " comes out at " + show(spread.judged(), spread.nominal().getAsDouble(), units) + " and lies"
@@ -124,8 +124,8 @@ public final class DoubtWords {
         boolean sure = spread.low() > 0 || spread.high() < 0;
         if (Math.max(Math.abs(spread.low()), Math.abs(spread.high()))
                 < ROUNDING * judged.criterion().noticeable()) {
-            return "The " + JudgedWords.figure(judged) + " is the same in \"" + name + "\" as in \"" + base + "\", whatever"
-                    + " was guessed.";
+            return "The " + JudgedWords.figure(judged) + " is the same in \"" + name + "\" as in \"" + base
+                    + "\", whatever" + " was guessed.";
         }
         String size = show(judged, Math.abs(middle), units);
         boolean more = sure ? spread.low() > 0 : middle > 0;

@@ -190,7 +190,8 @@ class CompareCommandTest {
         for (JsonNode difference : setup.get("differences")) {
             Map<String, Double> shares = shares(difference);
             assertThat(shares).hasSizeBetween(4, 12);
-            double sum = shares.values().stream().mapToDouble(Double::doubleValue).sum();
+            double sum =
+                    shares.values().stream().mapToDouble(Double::doubleValue).sum();
             double whole = difference.get("difference").asDouble();
             assertThat(sum).isCloseTo(whole, within(1e-9 * Math.max(1, Math.abs(whole))));
         }

@@ -62,8 +62,16 @@ class DoubtCommandTest {
         JsonNode paced = first.get("figures").get(1);
         assertThat(keys(paced))
                 .containsSubsequence(
-                        "figure", "lateralAcceleration_g", "unit", "nominal", "low", "high", "median", "sd",
-                        "noAnswerShare", "causes");
+                        "figure",
+                        "lateralAcceleration_g",
+                        "unit",
+                        "nominal",
+                        "low",
+                        "high",
+                        "median",
+                        "sd",
+                        "noAnswerShare",
+                        "causes");
         for (JsonNode one : first.get("figures")) {
             assertThat(one.get("low").asDouble()).isLessThan(one.get("median").asDouble());
             assertThat(one.get("median").asDouble()).isLessThan(one.get("high").asDouble());
@@ -76,18 +84,25 @@ class DoubtCommandTest {
         }
         JsonNode difference = answer.get("differences").get(0);
         assertThat(difference.get("name").asText()).isEqualTo("Flatter, stiffer");
-        assertThat(difference.get("figures").size()).isEqualTo(first.get("figures").size());
+        assertThat(difference.get("figures").size())
+                .isEqualTo(first.get("figures").size());
         for (JsonNode next : answer.get("measureNext")) {
             assertThat(keys(next)).contains("path", "how", "low", "high");
             double width = next.get("high").asDouble() - next.get("low").asDouble();
-            assertThat(width).isLessThan(figure.get("high").asDouble() - figure.get("low").asDouble());
+            assertThat(width)
+                    .isLessThan(
+                            figure.get("high").asDouble() - figure.get("low").asDouble());
         }
         assertThat(answer.get("measureNext").size()).isLessThanOrEqualTo(3);
     }
 
     @Test
     void nominalValuesAreThoseThatBalanceAnswers() {
-        JsonNode figure = json(doubt("--setup", "As bought", "--json")).get("setups").get(0).get("figures").get(0);
+        JsonNode figure = json(doubt("--setup", "As bought", "--json"))
+                .get("setups")
+                .get(0)
+                .get("figures")
+                .get(0);
         JsonNode balance = json("balance", car, "--setup", "As bought", "--json");
         assertThat(figure.get("figure").asText()).isEqualTo("understeer");
         assertThat(figure.get("nominal").asDouble())
@@ -144,12 +159,13 @@ class DoubtCommandTest {
 
     @Test
     void aSetUpAgainstItselfIsTheSameWhateverWasGuessed() {
-        String twins = Run.CAR.replace("{\"name\": \"Flatter, stiffer\", \"changes\": {\"front\": {\"bar\":"
-                + " {\"rollStiffness\": \"300 N*m/deg\"}}}}", "{\"name\": \"Twin\"}");
+        String twins = Run.CAR.replace(
+                "{\"name\": \"Flatter, stiffer\", \"changes\": {\"front\": {\"bar\":"
+                        + " {\"rollStiffness\": \"300 N*m/deg\"}}}}",
+                "{\"name\": \"Twin\"}");
         String file = Run.file(folder, "twins.json", twins).toString();
         Run run = Run.of("doubt", file, "--samples", "50", "--setup", "As bought", "--setup", "Twin");
-        assertThat(flat(run))
-                .contains("The limit is the same in \"Twin\" as in \"As bought\", whatever was guessed.");
+        assertThat(flat(run)).contains("The limit is the same in \"Twin\" as in \"As bought\", whatever was guessed.");
     }
 
     @Test
@@ -175,14 +191,14 @@ class DoubtCommandTest {
         assertThat(setups.get(0).get("figures").size()).isGreaterThan(10);
         Run words = Run.of(doubt("--setup", "Jelly"));
         assertThat(words.status()).isEqualTo(Status.NO_ANSWER);
-        assertThat(words.err()).startsWith("evenhand doubt: no answer for \"Jelly\": ").hasLineCount(1);
+        assertThat(words.err())
+                .startsWith("evenhand doubt: no answer for \"Jelly\": ")
+                .hasLineCount(1);
     }
 
     @Test
     void tolerancesThatMakeMostSamplesFallOverAreOneLine() {
-        String wild = Run.CAR
-                .replace("\"85 kg\"", "\"85 kg ± 6000 kg\"")
-                .replace("\"120 kg\"", "\"120 kg ± 6000 kg\"");
+        String wild = Run.CAR.replace("\"85 kg\"", "\"85 kg ± 6000 kg\"").replace("\"120 kg\"", "\"120 kg ± 6000 kg\"");
         String file = Run.file(folder, "wild.json", wild).toString();
         Run run = Run.of("doubt", file, "--samples", "100", "--setup", "As bought");
         assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
@@ -199,7 +215,12 @@ class DoubtCommandTest {
         assertThat(lines.get(0))
                 .isEqualTo("setup,base,figure,lateralAcceleration_g,unit,nominal,low,high,median,sd,noAnswerShare,path,"
                         + "share,standardError");
-        assertThat(lines).allMatch(line -> line.replaceAll("\"[^\"]*\"", "").chars().filter(c -> c == ',').count() == 13);
+        assertThat(lines)
+                .allMatch(line -> line.replaceAll("\"[^\"]*\"", "")
+                                .chars()
+                                .filter(c -> c == ',')
+                                .count()
+                        == 13);
         JsonNode answer = json(both("--json"));
         int rows = 0;
         for (String list : List.of("setups", "differences")) {
@@ -220,7 +241,8 @@ class DoubtCommandTest {
         Evenhand.run(Console.of(out, err, false, true, Map.of()), doubt("--setup", "As bought"));
         String watched = err.toString(StandardCharsets.UTF_8);
         assertThat(watched).contains("asking 100 cars: 100 %").endsWith("\r\u001b[K");
-        assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo(Run.of(doubt("--setup", "As bought")).out());
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .isEqualTo(Run.of(doubt("--setup", "As bought")).out());
     }
 
     @ParameterizedTest

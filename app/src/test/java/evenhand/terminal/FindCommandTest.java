@@ -100,7 +100,8 @@ class FindCommandTest {
         JsonNode answer = json(find(join(PIVOT_RANGE, of("--aim", aim(), "--grid", "5 mm", "--json"))));
         assertThat(answer.get("value").asDouble()).isCloseTo(0.285, within(1e-12));
         assertThat(answer.get("solutions").get(0).asDouble()).isCloseTo(0.2873, within(1e-7));
-        assertThat(Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--grid", "5 mm")))).out())
+        assertThat(Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--grid", "5 mm"))))
+                        .out())
                 .contains("of the steps that can be built take 285 mm");
     }
 
@@ -109,7 +110,14 @@ class FindCommandTest {
         Run run = Run.of(find(join(
                 PIVOT_RANGE,
                 SPRING_RANGE,
-                of("--aim", aim(), "--keep", "limit at least 0.5 g", "--keep", "roll gradient at most 9 deg/g at 0.4 g", "--json"))));
+                of(
+                        "--aim",
+                        aim(),
+                        "--keep",
+                        "limit at least 0.5 g",
+                        "--keep",
+                        "roll gradient at most 9 deg/g at 0.4 g",
+                        "--json"))));
         assertThat(run.status()).isEqualTo(Status.DONE);
         JsonNode answer = parsed(run.out());
         assertThat(keys(answer)).contains("changes", "aim", "status", "achieved", "reach", "kept", "notes");
@@ -148,8 +156,19 @@ class FindCommandTest {
     @Test
     void aCarThatFallsOverSaysThatItDoes() {
         JsonNode none = json(
-                        "find", car, "--setup", "Jelly", "--change", PIVOT, "--from", "200 mm", "--to", "210 mm", "--aim",
-                        "limit 0.8 g", "--json")
+                        "find",
+                        car,
+                        "--setup",
+                        "Jelly",
+                        "--change",
+                        PIVOT,
+                        "--from",
+                        "200 mm",
+                        "--to",
+                        "210 mm",
+                        "--aim",
+                        "limit 0.8 g",
+                        "--json")
                 .get("noAnswer");
         assertThat(none.get("reason").asText()).isEqualTo("fallsOver");
     }
@@ -191,7 +210,8 @@ class FindCommandTest {
     void toleranceAndUnitOfWhatIsSavedAreThePersons() throws IOException {
         String inInches = Files.readString(Path.of(car)).replace("\"255 mm\"", "\"10 in ± 0.1 in\"");
         String file = Run.file(folder, "inches.json", inInches).toString();
-        Run run = Run.of(join(of("find", file), PIVOT_RANGE, of("--aim", aim(), "--grid", "0.25 in", "--save-as", "Found")));
+        Run run = Run.of(
+                join(of("find", file), PIVOT_RANGE, of("--aim", aim(), "--grid", "0.25 in", "--save-as", "Found")));
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(Files.readString(Path.of(file))).contains("\"11.25 in ± 0.1 in\"");
     }
@@ -212,10 +232,17 @@ class FindCommandTest {
 
     @Test
     void theSentenceOfTheSlopeTurnsRoundWithTheFigure() {
-        String front = Run.of(find(join(SPRING_RANGE, of("--aim", "front share at least 1 % at 0.5 g")))).out();
+        String front = Run.of(find(join(SPRING_RANGE, of("--aim", "front share at least 1 % at 0.5 g"))))
+                .out();
         assertThat(front).contains("The car as it stands does: at 60 N/mm").contains("1 % more moves it by +");
         String rear = Run.of(find(
-                        "--change", "rear.spring.rate", "--from", "20 N/mm", "--to", "40 N/mm", "--aim",
+                        "--change",
+                        "rear.spring.rate",
+                        "--from",
+                        "20 N/mm",
+                        "--to",
+                        "40 N/mm",
+                        "--aim",
                         "front share at least 1 % at 0.5 g"))
                 .out();
         assertThat(rear).contains("1 % more moves it by −");
@@ -223,13 +250,16 @@ class FindCommandTest {
 
     @Test
     void csvHasARowPerChangeInTheUnitsAskedFor() {
-        List<String> one = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--csv")))).lines();
+        List<String> one =
+                Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--csv")))).lines();
         assertThat(one).hasSize(2);
         assertThat(one.get(0))
-                .isEqualTo("setup,change,value,valueUnit,figure,lateralAcceleration_g,unit,aim,status,achieved,lowest,highest");
+                .isEqualTo(
+                        "setup,change,value,valueUnit,figure,lateralAcceleration_g,unit,aim,status,achieved,lowest,highest");
         assertThat(one.get(1)).startsWith("As bought," + PIVOT + ",287.3").contains(",mm,understeer,0.5,deg/g,");
-        List<String> two =
-                Run.of(find(join(PIVOT_RANGE, SPRING_RANGE, of("--aim", aim(), "--csv", "--units", "imperial")))).lines();
+        List<String> two = Run.of(
+                        find(join(PIVOT_RANGE, SPRING_RANGE, of("--aim", aim(), "--csv", "--units", "imperial"))))
+                .lines();
         assertThat(two).hasSize(3);
         assertThat(two.get(1)).contains(",in,");
         assertThat(two.get(2)).contains(",lbf/in,");
@@ -243,7 +273,8 @@ class FindCommandTest {
                         "\"loadCases\": [{\"name\": \"Two behind\", \"added\": [{\"what\": \"two\", \"mass\": \"150 kg\","
                                 + " \"behindFrontAxle\": \"2000 mm\", \"height\": \"620 mm\"}]}], \"setups\": [");
         String file = Run.file(folder, "loaded.json", loaded).toString();
-        String[] asked = join(of("find", file), PIVOT_RANGE, of("--aim", "understeer at least -9 deg/g at 0.3 g", "--json"));
+        String[] asked =
+                join(of("find", file), PIVOT_RANGE, of("--aim", "understeer at least -9 deg/g at 0.3 g", "--json"));
         double empty = json(asked).get("achieved").asDouble();
         JsonNode full = json(join(asked, of("--load", "Two behind")));
         assertThat(full.get("achieved").asDouble()).isLessThan(empty - 0.05);

@@ -132,7 +132,12 @@ class FindOnDemoCarsTest {
                 (Finding.One) OneChange.find(car, gap.get(0), aim, List.of(), OptionalDouble.empty(), TRIAL);
         assertThat(found.solutions()).anySatisfy(place -> assertThat(place).isCloseTo(just, within(1e-4)));
         Finding.One there = (Finding.One) OneChange.find(
-                Catalogue.with(car, gap.get(0).path(), just), gap.get(0), aim, List.of(), OptionalDouble.empty(), TRIAL);
+                Catalogue.with(car, gap.get(0).path(), just),
+                gap.get(0),
+                aim,
+                List.of(),
+                OptionalDouble.empty(),
+                TRIAL);
         assertThat(there.notes()).contains(Finding.Note.KINK);
         Finding.One away = (Finding.One) OneChange.find(
                 Catalogue.with(car, gap.get(0).path(), 0.01),
@@ -154,12 +159,21 @@ class FindOnDemoCarsTest {
         "bakery-front-drive, 0, front.spring.rate, 15000, 60000, rear.spring.rate, 10000, 60000, -2"
     })
     void aGridFindsNoSmallerChanges(
-            String demo, int setup, String one, double from, double to, String other, double from2, double to2, double by) {
+            String demo,
+            int setup,
+            String one,
+            double from,
+            double to,
+            String other,
+            double from2,
+            double to2,
+            double by) {
         Entries car = car(demo, setup);
         List<Span> spans = List.of(Span.of(car, one, from, to), Span.of(car, other, from2, to2));
         Judged judged = judged(Criterion.UNDERSTEER);
-        double wanted = judged.si(TRIAL.ask(Catalogue.build(car).value().orElseThrow())).orElseThrow()
-                + by * judged.criterion().noticeable();
+        double wanted =
+                judged.si(TRIAL.ask(Catalogue.build(car).value().orElseThrow())).orElseThrow()
+                        + by * judged.criterion().noticeable();
         Aim aim = new Aim(judged, Aim.Sense.EXACTLY, wanted);
         Finding.Several found = (Finding.Several) SeveralChanges.find(
                 car, spans, aim, List.of(), List.of(OptionalDouble.empty(), OptionalDouble.empty()), TRIAL);
@@ -173,7 +187,8 @@ class FindOnDemoCarsTest {
                                 .orElseThrow();
                 if (k > 0 && lack * before <= 0) {
                     double part = before == lack ? 0 : before / (before - lack);
-                    double second = place(spans.get(1), k - 1, n) + part * spans.get(1).width() / n;
+                    double second =
+                            place(spans.get(1), k - 1, n) + part * spans.get(1).width() / n;
                     least = Math.min(least, size(spans, place(spans.get(0), i, n), second));
                 }
                 before = lack;
@@ -181,7 +196,8 @@ class FindOnDemoCarsTest {
         }
         assertThat(found.met()).isEqualTo(least < Double.POSITIVE_INFINITY);
         if (found.met()) {
-            assertThat(found.achieved()).isCloseTo(wanted, within(1e-6 * judged.criterion().noticeable()));
+            assertThat(found.achieved())
+                    .isCloseTo(wanted, within(1e-6 * judged.criterion().noticeable()));
             double size = size(spans, found.values().get(0), found.values().get(1));
             assertThat(size).isLessThanOrEqualTo(least * 1.002 + 1e-6);
         }
@@ -190,7 +206,8 @@ class FindOnDemoCarsTest {
     private static double size(List<Span> spans, double... values) {
         double sum = 0;
         for (int i = 0; i < values.length; i++) {
-            double move = (values[i] - spans.get(i).adjustable().si()) / spans.get(i).width();
+            double move =
+                    (values[i] - spans.get(i).adjustable().si()) / spans.get(i).width();
             sum += move * move;
         }
         return sum;

@@ -29,7 +29,8 @@ class AimTextTest {
         assertThat(limit.judged().pace()).isEmpty();
         assertThat(AimText.read("limit balance 5 %").judged().criterion()).isEqualTo(Criterion.LIMIT_BALANCE);
         assertThat(AimText.read("limit balance 5 %").value()).isCloseTo(0.05, within(1e-15));
-        assertThat(AimText.read("inside rear load at least 800 N at 0.5 g").value()).isEqualTo(800);
+        assertThat(AimText.read("inside rear load at least 800 N at 0.5 g").value())
+                .isEqualTo(800);
         assertThat(AimText.read("sideslip −1.5 deg at 0.5 g").value()).isCloseTo(Math.toRadians(-1.5), within(1e-12));
     }
 

@@ -18,8 +18,7 @@ public final class Trials {
 
     /** A left turn, nobody aboard, at paces in g. */
     public static Trial on(double radius, double... paces) {
-        return new Trial(
-                Arrays.stream(paces).map(pace -> pace * G).boxed().toList(), radius, Direction.LEFT);
+        return new Trial(Arrays.stream(paces).map(pace -> pace * G).boxed().toList(), radius, Direction.LEFT);
     }
 
     /** A criterion at a pace in g. */

@@ -17,10 +17,10 @@ import evenhand.catalogue.CatalogueTest;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
 import evenhand.handsums.HandSums;
+import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
-import evenhand.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -185,8 +185,8 @@ class OneChangeTest {
         assertThat(held.met()).isFalse();
         assertThat(held.value()).isCloseTo(140 * BAR_UNIT, within(1e-3));
         assertThat(held.kept()).allMatch(Finding.Kept::ok);
-        Finding.One bound = find(
-                bar(), new Aim(ROLL, Aim.Sense.AT_MOST, 0.99 * now), List.of(keep), OptionalDouble.empty());
+        Finding.One bound =
+                find(bar(), new Aim(ROLL, Aim.Sense.AT_MOST, 0.99 * now), List.of(keep), OptionalDouble.empty());
         assertThat(bound.met()).isTrue();
         assertThat(bound.achieved()).isCloseTo(0.99 * now, within(1e-8));
     }
@@ -200,8 +200,8 @@ class OneChangeTest {
         assertThat(found.unrounded().orElseThrow()).isCloseTo(0.2987, within(1e-9));
         assertThat(found.achieved()).isEqualTo(figure(UNDERSTEER, pivot(), found.value()));
         double now = figure(ROLL, bar(), 100 * BAR_UNIT);
-        Finding.One bound = find(
-                bar(), new Aim(ROLL, Aim.Sense.AT_MOST, 0.9 * now), List.of(), OptionalDouble.of(25 * BAR_UNIT));
+        Finding.One bound =
+                find(bar(), new Aim(ROLL, Aim.Sense.AT_MOST, 0.9 * now), List.of(), OptionalDouble.of(25 * BAR_UNIT));
         assertThat(bound.met()).isTrue();
         assertThat(bound.value() / (25 * BAR_UNIT)).isCloseTo(Math.rint(bound.value() / (25 * BAR_UNIT)), within(1e-9));
         assertThat(bound.achieved()).isLessThanOrEqualTo(0.9 * now);
@@ -230,7 +230,8 @@ class OneChangeTest {
         // The front bar moves the limit: the present car does not reach the pace, others in the range do.
         Judged limit = judged(Criterion.LIMIT);
         double now = figure(limit, bar(), 100 * BAR_UNIT);
-        Finding.Reach reach = find(bar(), new Aim(limit, Aim.Sense.AT_LEAST, now)).reach();
+        Finding.Reach reach =
+                find(bar(), new Aim(limit, Aim.Sense.AT_LEAST, now)).reach();
         double pace = (now + reach.highest()) / 2;
         assertThat(pace).isGreaterThan(now + 1e-3);
         Judged judged = judged(Criterion.ROLL_GRADIENT, pace / Trials.G);
@@ -254,8 +255,7 @@ class OneChangeTest {
     @Test
     void aRangeThatIsNoneIsRefused() {
         assertThatThrownBy(() -> Span.of(car(), PIVOT, 0.3, 0.2)).isInstanceOf(InvalidValue.class);
-        assertThatThrownBy(() -> Span.of(car(), PIVOT, -1, 0.2))
-                .hasMessageContaining("cannot be -1000 mm on any car");
+        assertThatThrownBy(() -> Span.of(car(), PIVOT, -1, 0.2)).hasMessageContaining("cannot be -1000 mm on any car");
         assertThatThrownBy(() -> Span.of(car(), "rear.bar.rollStiffness", 1, 2))
                 .hasMessageContaining("is not on this car");
         assertThatThrownBy(() -> Span.of(car(), "rear.lateralLocator.hieght", 1, 2))

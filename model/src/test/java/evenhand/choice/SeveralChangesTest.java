@@ -42,7 +42,8 @@ class SeveralChangesTest {
     private static double size(List<Span> spans, double... values) {
         double sum = 0;
         for (int i = 0; i < values.length; i++) {
-            double move = (values[i] - spans.get(i).adjustable().si()) / spans.get(i).width();
+            double move =
+                    (values[i] - spans.get(i).adjustable().si()) / spans.get(i).width();
             sum += move * move;
         }
         return sum;
@@ -66,10 +67,15 @@ class SeveralChangesTest {
                 for (int m = 0; m <= n; m++) {
                     values[2] = place(2, m, n);
                     Optional<Answers> answers = variation.at(values);
-                    double lack = aim.value() - aim.judged().si(answers.orElseThrow()).orElseThrow();
+                    double lack =
+                            aim.value() - aim.judged().si(answers.orElseThrow()).orElseThrow();
                     if (m > 0 && lack * before <= 0) {
                         double part = before / (before - lack);
-                        passes.add(new double[] {values[0], values[1], place(2, m - 1, n) + part * SPANS.get(2).width() / n});
+                        passes.add(new double[] {
+                            values[0],
+                            values[1],
+                            place(2, m - 1, n) + part * SPANS.get(2).width() / n
+                        });
                     }
                     before = lack;
                 }
@@ -89,16 +95,23 @@ class SeveralChangesTest {
 
     @Test
     void aGridFindsNoSmallerChangesThatMeetTheAim() {
-        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim aim = new Aim(
+                UNDERSTEER,
+                Aim.Sense.EXACTLY,
+                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
         Finding.Several found = find(aim, List.of(), FREE);
         assertThat(found.met()).isTrue();
-        assertThat(found.achieved()).isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
+        assertThat(found.achieved())
+                .isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
         assertThat(size(found)).isLessThanOrEqualTo(leastOfGrid(aim, List.of(), 12) * (1 + 1e-3) + 1e-9);
     }
 
     @Test
     void aGridFindsNoSmallerChangesThatKeepToo() {
-        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim aim = new Aim(
+                UNDERSTEER,
+                Aim.Sense.EXACTLY,
+                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
         Aim keep = new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL));
         Finding.Several found = find(aim, List.of(keep), FREE);
         assertThat(found.met()).isTrue();
@@ -117,13 +130,15 @@ class SeveralChangesTest {
     @Test
     void everyValueLiesInItsRangeWhereThePresentOneDoesNot() {
         List<Span> above = List.of(
-                Span.of(CAR, "rear.lateralLocator.height", 0.28, 0.34), Span.of(CAR, "front.spring.rate", 60_000, 90_000));
+                Span.of(CAR, "rear.lateralLocator.height", 0.28, 0.34),
+                Span.of(CAR, "front.spring.rate", 60_000, 90_000));
         Aim aim = new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL) * 0.93);
         Finding.Several found = (Finding.Several) SeveralChanges.find(
                 CAR, above, aim, List.of(), List.of(OptionalDouble.empty(), OptionalDouble.empty()), TRIAL);
         assertThat(found.met()).isTrue();
         for (int i = 0; i < above.size(); i++) {
-            assertThat(found.values().get(i)).isBetween(above.get(i).from(), above.get(i).to());
+            assertThat(found.values().get(i))
+                    .isBetween(above.get(i).from(), above.get(i).to());
         }
     }
 
@@ -145,20 +160,27 @@ class SeveralChangesTest {
             Answers answers = variation.at(values).orElseThrow();
             if (keep.met(UNDERSTEER.si(answers).orElseThrow())) {
                 assertThat(found.achieved())
-                        .isLessThanOrEqualTo(ROLL.si(answers).orElseThrow() + 0.02 * ROLL.criterion().noticeable());
+                        .isLessThanOrEqualTo(ROLL.si(answers).orElseThrow()
+                                + 0.02 * ROLL.criterion().noticeable());
             }
         }
     }
 
     @Test
     void stepsThatCanBeBuiltAreWholeMultiplesAndTheRestIsSolvedAgain() {
-        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim aim = new Aim(
+                UNDERSTEER,
+                Aim.Sense.EXACTLY,
+                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
         List<OptionalDouble> steps = List.of(OptionalDouble.of(0.01), OptionalDouble.empty(), OptionalDouble.of(1000));
         Finding.Several found = find(aim, List.of(), steps);
         assertThat(found.met()).isTrue();
-        assertThat(found.values().get(0) / 0.01).isCloseTo(Math.rint(found.values().get(0) / 0.01), within(1e-9));
-        assertThat(found.values().get(2) / 1000).isCloseTo(Math.rint(found.values().get(2) / 1000), within(1e-9));
-        assertThat(found.achieved()).isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
+        assertThat(found.values().get(0) / 0.01)
+                .isCloseTo(Math.rint(found.values().get(0) / 0.01), within(1e-9));
+        assertThat(found.values().get(2) / 1000)
+                .isCloseTo(Math.rint(found.values().get(2) / 1000), within(1e-9));
+        assertThat(found.achieved())
+                .isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
         assertThat(found.unrounded()).isPresent();
         assertThat(size(found)).isLessThan(size(find(aim, List.of(), FREE)) + 0.05);
     }
@@ -171,7 +193,8 @@ class SeveralChangesTest {
             double figure = variation
                     .figure(ROLL, place(0, corner & 1, 1), place(1, corner >> 1 & 1, 1), place(2, corner >> 2, 1))
                     .orElseThrow();
-            assertThat(figure).isBetween(found.reach().lowest() - 1e-9, found.reach().highest() + 1e-9);
+            assertThat(figure)
+                    .isBetween(found.reach().lowest() - 1e-9, found.reach().highest() + 1e-9);
         }
     }
 
@@ -181,8 +204,8 @@ class SeveralChangesTest {
         Finding.Several limits = find(new Aim(limit, Aim.Sense.AT_LEAST, 0), List.of(), FREE);
         double pace = (limits.reach().lowest() + limits.reach().highest()) / 2 / Trials.G;
         Judged rare = judged(Criterion.ROLL_GRADIENT, pace);
-        Finding found = SeveralChanges.find(
-                CAR, SPANS, aim(rare, Aim.Sense.AT_MOST, 1e3), List.of(), FREE, Trials.at(pace));
+        Finding found =
+                SeveralChanges.find(CAR, SPANS, aim(rare, Aim.Sense.AT_MOST, 1e3), List.of(), FREE, Trials.at(pace));
         assertThat(((Finding.Several) found).met()).isTrue();
         assertThat(SeveralChanges.find(
                         CAR,
@@ -196,7 +219,10 @@ class SeveralChangesTest {
 
     @Test
     void theSameSearchFindsTheSame() {
-        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim aim = new Aim(
+                UNDERSTEER,
+                Aim.Sense.EXACTLY,
+                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
         assertThat(find(aim, List.of(), FREE)).isEqualTo(find(aim, List.of(), FREE));
     }
 }

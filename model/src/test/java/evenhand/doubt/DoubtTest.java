@@ -126,7 +126,8 @@ class DoubtTest {
         Spread one = of(alone.cars().get(0), ROLL);
         Spread other = of(otherSeed.cars().get(0), ROLL);
         assertThat(other.low()).isNotEqualTo(one.low());
-        assertThat(other.standardDeviation()).isCloseTo(one.standardDeviation(), within(0.25 * one.standardDeviation()));
+        assertThat(other.standardDeviation())
+                .isCloseTo(one.standardDeviation(), within(0.25 * one.standardDeviation()));
     }
 
     private static Doubt.Answer in(int threads, Doubt.Question question, Entries other)
@@ -160,11 +161,8 @@ class DoubtTest {
                 }
             }
             // The true car has the true heights and rates, and tyres that are off from what is estimated.
-            double truth = figure(
-                    car,
-                    ROLL,
-                    TRIAL,
-                    n -> n.slot().bounds().cut(n.si() + errors.getOrDefault(n.path(), 0.0)));
+            double truth =
+                    figure(car, ROLL, TRIAL, n -> n.slot().bounds().cut(n.si() + errors.getOrDefault(n.path(), 0.0)));
             Spread spread = of(doubt(given, 128, Tolerance.Unsaid.EXACT).cars().get(0), ROLL);
             held += truth >= spread.low() && truth <= spread.high() ? 1 : 0;
         }
@@ -174,8 +172,8 @@ class DoubtTest {
     @Test
     void differencesBetweenSetUpsAreFarSurerThanTheirAnswers() {
         Entries other = Catalogue.with(CAR, "rear.lateralLocator.height", 0.275);
-        Doubt.Answer answer = Doubt.of(
-                List.of(CAR, other), question(TRIAL, 512, 1, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES));
+        Doubt.Answer answer =
+                Doubt.of(List.of(CAR, other), question(TRIAL, 512, 1, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES));
         for (Judged judged : List.of(UNDERSTEER, ROLL, judged(Criterion.LIMIT_BALANCE))) {
             Spread paired = of(answer.differences().get(0), judged);
             double unpaired = Math.hypot(
@@ -233,8 +231,8 @@ class DoubtTest {
     @Test
     void workshopTolerancesWidenAndCanBeSwitchedOff() {
         Spread exact = of(doubt(CAR, 256, Tolerance.Unsaid.EXACT).cars().get(0), ROLL);
-        Spread usual =
-                of(doubt(CAR, 256, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES).cars().get(0), ROLL);
+        Spread usual = of(
+                doubt(CAR, 256, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES).cars().get(0), ROLL);
         assertThat(usual.width()).isGreaterThan(1.2 * exact.width());
         assertThat(exact.causes())
                 .isNotEmpty()
@@ -265,8 +263,7 @@ class DoubtTest {
         assertThat(Catalogue.build(CAR, n -> note(before, n, 0)).value()).isPresent();
         assertThat(Catalogue.build(CAR, n -> note(after, n, 20_000)).value()).isPresent();
         assertThat(after.get("front.tyre.verticalRate")).isGreaterThan(before.get("front.tyre.verticalRate"));
-        assertThat(after.get("front.tyre.corneringStiffness"))
-                .isEqualTo(before.get("front.tyre.corneringStiffness"));
+        assertThat(after.get("front.tyre.corneringStiffness")).isEqualTo(before.get("front.tyre.corneringStiffness"));
         Adjustable rate = Catalogue.build(CAR).at("front.tyre.verticalRate").orElseThrow();
         assertThat(Tolerance.of(rate, Tolerance.Unsaid.EXACT)).isCloseTo(0.2 * rate.si(), within(1e-6));
     }
@@ -313,8 +310,7 @@ class DoubtTest {
             calls.incrementAndGet();
             return false;
         };
-        Doubt.Question many =
-                new Doubt.Question(TRIAL, 100_000, 1, Tolerance.Unsaid.EXACT, Optional.empty(), stop);
+        Doubt.Question many = new Doubt.Question(TRIAL, 100_000, 1, Tolerance.Unsaid.EXACT, Optional.empty(), stop);
         assertThatThrownBy(() -> Doubt.of(List.of(CAR), many)).isInstanceOf(CancellationException.class);
         assertThat(calls.get()).isLessThan(64);
     }

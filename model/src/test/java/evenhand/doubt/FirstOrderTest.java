@@ -65,7 +65,8 @@ class FirstOrderTest {
     @Test
     void aFigureThatStandsStillHasNoShares() {
         double[] input = new SplittableRandom(1).doubles(200).toArray();
-        assertThat(new FirstOrder(input).share(Samples.of(new double[200])).share()).isZero();
+        assertThat(new FirstOrder(input).share(Samples.of(new double[200])).share())
+                .isZero();
         double[] three = {1, 2, 3};
         assertThat(new FirstOrder(three).share(Samples.of(three)).share()).isZero();
     }

@@ -93,8 +93,10 @@ public class ChoiceBenchmark {
     public Finding findOneChange() {
         Judged judged = new Judged(Criterion.UNDERSTEER, OptionalDouble.of(0.5 * G));
         Trial trial = new Trial(List.of(0.5 * G), 40, Direction.LEFT);
-        double now = judged.si(trial.ask(Catalogue.build(car).value().orElseThrow())).orElseThrow();
-        Aim aim = new Aim(judged, Aim.Sense.EXACTLY, now - 0.2 * judged.criterion().noticeable());
+        double now =
+                judged.si(trial.ask(Catalogue.build(car).value().orElseThrow())).orElseThrow();
+        Aim aim = new Aim(
+                judged, Aim.Sense.EXACTLY, now - 0.2 * judged.criterion().noticeable());
         Span pivot = Span.of(car, "rear.lateralLocator.height", 0.18, 0.34);
         return OneChange.find(car, pivot, aim, List.of(), OptionalDouble.empty(), trial);
     }
@@ -107,11 +109,6 @@ public class ChoiceBenchmark {
         return Doubt.of(
                 List.of(car),
                 new Doubt.Question(
-                        TRIAL,
-                        10_000,
-                        1,
-                        Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                        Optional.empty(),
-                        Progress.NONE));
+                        TRIAL, 10_000, 1, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, Optional.empty(), Progress.NONE));
     }
 }

@@ -21,8 +21,10 @@ final class ChoiceEvaluators {
         double a = in.number("a");
         double b = in.number("b");
         return shares(
-                in, 3, chance -> Math.PI * (2 * chance - 1), x -> Math.sin(x[0]) * (1 + b * Math.pow(x[2], 4))
-                        + a * Math.pow(Math.sin(x[1]), 2));
+                in,
+                3,
+                chance -> Math.PI * (2 * chance - 1),
+                x -> Math.sin(x[0]) * (1 + b * Math.pow(x[2], 4)) + a * Math.pow(Math.sin(x[1]), 2));
     }
 
     static Computed sumOfNormals(Inputs in) {
