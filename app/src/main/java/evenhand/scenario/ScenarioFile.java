@@ -26,13 +26,24 @@ public final class ScenarioFile {
      * {@code NAME.previous.json}, and puts the new one in its place.
      */
     public static void save(Path file, String text) throws IOException {
+        write(file, text, true);
+    }
+
+    /** The same for a file of which no earlier version is kept. */
+    public static void replace(Path file, String text) throws IOException {
+        write(file, text, false);
+    }
+
+    private static void write(Path file, String text, boolean keep) throws IOException {
         Path target = Files.isSymbolicLink(file) ? file.toRealPath() : file.toAbsolutePath();
         Path fresh = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".new");
         try {
             write(fresh, text.getBytes(StandardCharsets.UTF_8));
             if (Files.exists(target)) {
                 keepPermissions(target, fresh);
-                Files.copy(target, previous(target), StandardCopyOption.REPLACE_EXISTING);
+                if (keep) {
+                    Files.copy(target, previous(target), StandardCopyOption.REPLACE_EXISTING);
+                }
             }
             move(fresh, target);
         } finally {

@@ -85,7 +85,22 @@ public final class ScenarioWriter {
         return out.append('\n').toString();
     }
 
-    private static Json.Obj root(String text) {
+    /**
+     * The text without the value at a path of the car, so that its default or estimate stands in for it, and without the objects
+     * that it alone was in.
+     *
+     * @throws IllegalArgumentException if the text is no JSON
+     */
+    public static String remove(String text, String path) {
+        return removeBelow(text, member(root(text), "car"), List.of(path.split("\\.", -1)));
+    }
+
+    /** The text with another title or story of the file. */
+    public static String setText(String text, String key, String words) {
+        return put(text, root(text), List.of(key), quoted(words));
+    }
+
+    static Json.Obj root(String text) {
         Problems problems = new Problems("");
         Optional<Json> json = JsonReader.read(new Source(text), problems);
         if (json.isPresent() && problems.isEmpty() && json.get() instanceof Json.Obj root) {
@@ -113,7 +128,7 @@ public final class ScenarioWriter {
     }
 
     /** Puts a value below an object, in place of what stands there, or after its last member, with the objects between. */
-    private static String put(String text, Json.Obj object, List<String> keys, String value) {
+    static String put(String text, Json.Obj object, List<String> keys, String value) {
         String key = keys.get(0);
         Json below = object.members().get(key);
         if (below == null) {
@@ -155,6 +170,79 @@ public final class ScenarioWriter {
         String lineEnd = text.contains("\r\n") ? "\r\n" : "\n";
         boolean ownLine = indent.isBlank() && lineStart > container.place().start();
         return text.substring(0, end) + "," + (ownLine ? lineEnd + indent : " ") + piece + text.substring(end);
+    }
+
+    /** Puts an item into a list behind another, with the blanks that stand between its neighbours. */
+    static String insertAfter(String text, Json.Arr list, int index, String piece) {
+        List<Json> items = list.items();
+        if (index == items.size() - 1) {
+            return append(text, list, piece);
+        }
+        int end = items.get(index).place().end();
+        String between = text.substring(end, items.get(index + 1).place().start());
+        return text.substring(0, end) + between + piece + text.substring(end);
+    }
+
+    static String removeItem(String text, Json.Arr list, int index) {
+        return cut(text, list.place(), list.items().stream().map(Json::place).toList(), index);
+    }
+
+    /** Takes out what stands below an object, and the objects that it alone was in. Nothing happens where there is none. */
+    static String removeBelow(String text, Json.Obj object, List<String> keys) {
+        String key = keys.get(0);
+        List<String> rest = keys.subList(1, keys.size());
+        if (!leadsTo(object, keys)) {
+            return text;
+        }
+        if (object.members().get(key) instanceof Json.Obj inside && !isAlone(inside, rest)) {
+            return removeBelow(text, inside, rest);
+        }
+        List<Place> members = new ArrayList<>();
+        object.members().forEach((name, value) -> {
+            Place start = object.keys().getOrDefault(name, value.place());
+            members.add(new Place(
+                    "",
+                    start.line(),
+                    start.column(),
+                    start.start(),
+                    value.place().end()));
+        });
+        return cut(
+                text,
+                object.place(),
+                members,
+                List.copyOf(object.members().keySet()).indexOf(key));
+    }
+
+    private static boolean leadsTo(Json json, List<String> keys) {
+        if (keys.isEmpty()) {
+            return true;
+        }
+        Json below = json instanceof Json.Obj object ? object.members().get(keys.get(0)) : null;
+        return below != null && leadsTo(below, keys.subList(1, keys.size()));
+    }
+
+    /** Whether nothing else stands on the way down. */
+    private static boolean isAlone(Json json, List<String> keys) {
+        if (keys.isEmpty()) {
+            return true;
+        }
+        Json below = json instanceof Json.Obj object && object.members().size() == 1
+                ? object.members().get(keys.get(0))
+                : null;
+        return below != null && isAlone(below, keys.subList(1, keys.size()));
+    }
+
+    /** Cuts out one of the pieces of a container, with one of its commas. */
+    private static String cut(String text, Place container, List<Place> pieces, int index) {
+        Place piece = pieces.get(index);
+        if (pieces.size() == 1) {
+            return text.substring(0, container.start() + 1) + text.substring(container.end() - 1);
+        }
+        return index < pieces.size() - 1
+                ? text.substring(0, piece.start())
+                        + text.substring(pieces.get(index + 1).start())
+                : text.substring(0, pieces.get(index - 1).end()) + text.substring(piece.end());
     }
 
     private static int lastKey(Json.Obj object) {
