@@ -252,11 +252,13 @@ public final class ScenarioWriter {
                 .orElse(object.place().start());
     }
 
-    private static String scalar(String quantity) {
+    /** A quantity as it is written: a plain number without quotes. */
+    public static String scalar(String quantity) {
         return quantity.matches("-?(0|[1-9]\\d*)(\\.\\d+)?([eE][-+]?\\d+)?") ? quantity : quoted(quantity);
     }
 
-    static String quoted(String text) {
+    /** A text as JSON. */
+    public static String quoted(String text) {
         StringBuilder out = new StringBuilder("\"");
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

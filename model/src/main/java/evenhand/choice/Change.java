@@ -26,6 +26,11 @@ public record Change(String path, String from, String to, List<Difference> diffe
         differences = List.copyOf(differences);
     }
 
+    /** The change of a single value. */
+    public static Change of(Difference difference) {
+        return of(difference.path(), List.of(difference));
+    }
+
     private static Change of(String path, List<Difference> differences) {
         if (differences.size() == 1) {
             Difference only = differences.get(0);

@@ -1,0 +1,135 @@
+package evenhand.window.desk;
+
+import evenhand.answers.Balance;
+import evenhand.answers.Trial;
+import evenhand.car.Car;
+import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+
+/**
+ * Replies in the background. The turns come first, on one worker, so that the drawing follows a drag; the question's own reply,
+ * which may take longer, on another.
+ */
+public final class Answering implements AutoCloseable {
+    private static final int REMEMBERED = 64;
+
+    /** What may be done next is worked out when the hands were still for so long, ms. */
+    private static final long CALM = 200;
+
+    private record CarOnCircle(Car car, List<Double> paces, double radius, Direction direction) {}
+
+    private final List<Question> questions;
+    private final Executor eventThread;
+    private final Worker<Asking> turns;
+    private final Worker<Question.Asked> replies;
+    private final Worker<Question.Asked> afterthoughts;
+    private Consumer<Act> deliver = act -> {};
+
+    private final Map<CarOnCircle, Balance> known = new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<CarOnCircle, Balance> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+
+    /** @param eventThread where answers are delivered */
+    public Answering(List<Question> questions, Executor eventThread) {
+        this.questions = List.copyOf(questions);
+        this.eventThread = eventThread;
+        this.turns = new Worker<>("turns", 0, this::turn, share -> {});
+        this.replies = new Worker<>("replies", 0, this::reply, this::progress);
+        this.afterthoughts = new Worker<>("afterthoughts", CALM, this::afterthought, share -> {});
+    }
+
+    /** Where the answers go, as acts. */
+    public void deliverTo(Consumer<Act> bench) {
+        deliver = bench;
+    }
+
+    /** Asks; never waits. */
+    public void ask(Asking asking) {
+        turns.ask(asking);
+    }
+
+    /** The long answer that is being worked out is no longer wanted. */
+    public void cancel() {
+        replies.cancel();
+    }
+
+    @Override
+    public void close() {
+        turns.close();
+        replies.close();
+        afterthoughts.close();
+    }
+
+    private void turn(Asking asking, Progress progress) {
+        Work work = asking.work();
+        List<Setup> setups = new ArrayList<>(work.shown());
+        if (!setups.contains(work.baseSetup())) {
+            setups.add(work.baseSetup());
+        }
+        Map<String, TurnedSetup> turned = new LinkedHashMap<>();
+        for (Setup setup : setups) {
+            turned.put(setup.name(), new TurnedSetup(setup, balance(setup.car(), work.trial())));
+        }
+        post(new Act.TurnsCame(new Replies.Turns(work, turned)));
+        replies.ask(new Question.Asked(asking, turned));
+    }
+
+    private Balance balance(Car car, Trial trial) {
+        CarOnCircle key = new CarOnCircle(car, trial.paces(), trial.radius(), trial.direction());
+        Balance before = known.get(key);
+        if (before != null) {
+            return before;
+        }
+        Balance balance = Balance.of(car, trial.paces(), trial.radius(), trial.direction());
+        known.put(key, balance);
+        return balance;
+    }
+
+    private void reply(Question.Asked asked, Progress progress) {
+        Reply reply;
+        try {
+            reply = question(questions, asked.asking().question()).answer(asked, progress);
+        } catch (RuntimeException defect) {
+            reply = Reply.only("This question has met a defect of the program, please report it: " + defect);
+        }
+        if (progress.isCancelled()) {
+            post(new Act.ProgressCame(Optional.empty()));
+        } else {
+            post(new Act.ReplyCame(new Replies.Replied(asked.asking(), reply)));
+            afterthoughts.ask(asked);
+        }
+    }
+
+    private void afterthought(Question.Asked asked, Progress progress) {
+        List<Reply.Next> next = question(questions, asked.asking().question()).next(asked, progress);
+        if (!next.isEmpty()) {
+            post(new Act.AfterthoughtCame(asked.asking(), next));
+        }
+    }
+
+    private void progress(double share) {
+        post(new Act.ProgressCame(Optional.of(share)));
+    }
+
+    private void post(Act act) {
+        eventThread.execute(() -> deliver.accept(act));
+    }
+
+    /** The question of a key; the first where there is none. */
+    public static Question question(List<Question> questions, String key) {
+        return questions.stream()
+                .filter(question -> question.key().equals(key))
+                .findFirst()
+                .orElse(questions.get(0));
+    }
+}

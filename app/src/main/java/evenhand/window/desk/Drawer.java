@@ -1,0 +1,106 @@
+package evenhand.window.desk;
+
+import evenhand.scenario.Problem;
+import evenhand.scenario.Reading;
+import evenhand.scenario.ScenarioFile;
+import evenhand.scenario.ScenarioReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
+import java.util.List;
+import java.util.Optional;
+
+/** Opens and saves scenarios. What goes wrong is said in words, each with what to do. */
+public final class Drawer {
+    private static final int LINES = 12;
+
+    private Drawer() {}
+
+    /** What came of opening. */
+    public sealed interface Opened {
+        record Sound(Work work, Filed filed) implements Opened {}
+
+        /** The problems, a line each. */
+        record Broken(List<String> problems) implements Opened {}
+    }
+
+    public static Opened open(Path file) {
+        return opened(ScenarioReader.read(file), Optional.of(file));
+    }
+
+    /** Opens a text as if it stood in a file; its work is unsaved unless the file has the same text. */
+    public static Opened open(String text, Optional<Path> file) {
+        Opened opened = opened(ScenarioReader.read(file.map(Path::toString).orElse("unsaved"), text), file);
+        return opened instanceof Opened.Sound sound
+                ? new Opened.Sound(sound.work(), new Filed(file, file.flatMap(Drawer::text)))
+                : opened;
+    }
+
+    private static Opened opened(Reading reading, Optional<Path> file) {
+        if (reading.scenario().isPresent()) {
+            String text = reading.scenario().get().text();
+            return new Opened.Sound(Work.on(reading.scenario().get()), new Filed(file, Optional.of(text)));
+        }
+        List<String> lines =
+                reading.problems().stream().limit(LINES).map(Problem::toString).toList();
+        return new Opened.Broken(lines);
+    }
+
+    /** Saves; says why not where it cannot, and then the old file is as it was. */
+    public static Optional<String> save(Desk desk, Path file) {
+        try {
+            ScenarioFile.save(file, desk.work().scenario().text());
+            return Optional.empty();
+        } catch (IOException | ReadOnlyFileSystemException | SecurityException cannot) {
+            return Optional.of("cannot save " + file + ": " + why(cannot)
+                    + ". Nothing is lost: it is all still here; save it under another name or elsewhere.");
+        }
+    }
+
+    /** What has become of a file since it was read or saved here. */
+    public enum Outside {
+        SAME,
+        CHANGED,
+        GONE
+    }
+
+    public static Outside outside(Filed filed) {
+        if (filed.path().isEmpty()) {
+            return Outside.SAME;
+        }
+        Path file = filed.path().get();
+        if (!Files.exists(file)) {
+            return Outside.GONE;
+        }
+        // What cannot be read now cannot be compared; saving will say what is wrong.
+        return text(file).equals(filed.text()) || text(file).isEmpty() ? Outside.SAME : Outside.CHANGED;
+    }
+
+    private static Optional<String> text(Path file) {
+        try {
+            return Optional.of(Files.readString(file, StandardCharsets.UTF_8));
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** Why something cannot be done with a file, in words. */
+    static String why(Exception cannot) {
+        if (cannot instanceof AccessDeniedException || cannot instanceof ReadOnlyFileSystemException) {
+            return "nothing may be written there";
+        }
+        if (cannot instanceof NoSuchFileException) {
+            return "the folder is not there any more";
+        }
+        if (cannot instanceof FileSystemException file && file.getReason() != null) {
+            return file.getReason();
+        }
+        String message = cannot.getMessage();
+        return message == null ? "the disk refuses" : message;
+    }
+}

@@ -1,0 +1,115 @@
+package evenhand.window.desk;
+
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Content;
+import evenhand.catalogue.Slot;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
+import evenhand.words.ChangeWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One field of a form, made from the catalogue.
+ *
+ * @param path of its value, relative to the car
+ * @param slot its declaration; none for the word of a kind
+ * @param meaning in the words of the trade
+ * @param choices words to choose from; none where it is typed
+ * @param given as the person gave it
+ * @param value as the car was built with it, where it is a number
+ */
+public record FormField(
+        String path,
+        Optional<Slot<?>> slot,
+        String meaning,
+        List<String> choices,
+        Optional<String> given,
+        Optional<Adjustable> value) {
+    private static final int DIGITS = 4;
+
+    public FormField {
+        choices = List.copyOf(choices);
+    }
+
+    /** The last words of the path: "motion ratio". */
+    public String label() {
+        String key = path.substring(path.lastIndexOf('.') + 1);
+        return ChangeWords.name(key);
+    }
+
+    /** Whether its text is typed as a list of points. */
+    public boolean isCurve() {
+        return slot.map(own -> own.content() instanceof Content.Points).orElse(false);
+    }
+
+    /** Whether a car cannot do without. */
+    public boolean isNeeded() {
+        return slot.map(Slot::required).orElse(true);
+    }
+
+    /** What stands in the field while nothing is given: the default or estimate, with its unit. */
+    public String standIn(Units units) {
+        return value.filter(own -> own.origin() != Adjustable.Origin.GIVEN)
+                .map(own -> Double.isInfinite(own.si()) ? "rigid" : show(own.si(), own.dimension(), units))
+                .orElse("");
+    }
+
+    /** Where a value that was not given comes from. */
+    public String rule() {
+        return value.filter(own -> own.origin() == Adjustable.Origin.ESTIMATED)
+                .map(own -> "estimated " + own.rule())
+                .orElse("");
+    }
+
+    /** How it is measured; empty where nothing is to be said. */
+    public String how() {
+        return slot.map(Slot::how).orElse("");
+    }
+
+    /** The usual range, with its unit; empty where there is none. */
+    public String usual(Units units) {
+        if (slot.isEmpty()
+                || slot.get().usual().isEmpty()
+                || !(slot.get().content() instanceof Content.Measure measure)) {
+            return "";
+        }
+        double low = slot.get().usual().get().low();
+        double high = slot.get().usual().get().high();
+        Unit unit = unit(measure.dimension(), units);
+        return Numbers.significant(unit.fromSi(low), 3) + " to " + show(high, measure.dimension(), units);
+    }
+
+    /** How one is written. */
+    public String example() {
+        return slot.map(Slot::content)
+                .filter(Content.Measure.class::isInstance)
+                .map(content -> ((Content.Measure) content).dimension().example())
+                .orElse("");
+    }
+
+    /** A number in the units of show; a ratio stays a plain number. */
+    public static String show(double si, Dimension dimension, Units units) {
+        Unit unit = unit(dimension, units);
+        String symbol = unit.symbol();
+        return Numbers.significant(unit.fromSi(si), DIGITS) + (symbol.isEmpty() ? "" : " " + symbol);
+    }
+
+    /** The unit that a dimension is typed in. */
+    public static Unit unit(Dimension dimension, Units units) {
+        return dimension == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(dimension);
+    }
+
+    /** Whether a search for words finds it: each of them somewhere in its path or meaning. */
+    public boolean matches(String search) {
+        String all = (ChangeWords.name(path) + " " + path + " " + meaning).toLowerCase(java.util.Locale.ROOT);
+        for (String word : search.strip().toLowerCase(java.util.Locale.ROOT).split("\\s+", -1)) {
+            if (!all.contains(word)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

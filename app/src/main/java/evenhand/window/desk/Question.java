@@ -1,0 +1,87 @@
+package evenhand.window.desk;
+
+import evenhand.scenario.Setup;
+import evenhand.words.Units;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One of the questions on the left: its words, what matters for it, and its answer. A new question is one such class. */
+public interface Question {
+    /** Key of the question that is answered by the form of the car. */
+    String FORM = "car";
+
+    /** Its name inside the program, unique. */
+    String key();
+
+    /** In the user's words. */
+    String words();
+
+    /** Fields of its own beside the words, for this job. */
+    default List<Field> fields(Work work) {
+        return List.of();
+    }
+
+    /** Paths of what is adjusted for it on this car, the most telling first. */
+    List<String> adjustments(Setup active);
+
+    /** Whether the car is drawn beside the answer. */
+    default boolean drawsTheCar() {
+        return true;
+    }
+
+    /** The answer. Asked on a worker's thread; looks at the progress between two cars where it takes long. */
+    Reply answer(Asked asked, Progress progress);
+
+    /** What may be done next: worked out when the hands are still, as it may take longer than the answer. */
+    default List<Reply.Next> next(Asked asked, Progress progress) {
+        return List.of();
+    }
+
+    /**
+     * A field of a question.
+     *
+     * @param choices what can be chosen; any text where there are none
+     * @param start what stands there at first
+     */
+    record Field(String key, String words, List<String> choices, String start) {
+        public Field {
+            choices = List.copyOf(choices);
+        }
+    }
+
+    /**
+     * What is known when a question is answered.
+     *
+     * @param turns of the set-ups that are shown, and of the base
+     */
+    record Asked(Asking asking, Map<String, TurnedSetup> turns) {
+        public Work work() {
+            return asking.work();
+        }
+
+        public Units units() {
+            return asking.units();
+        }
+
+        /** The set-ups that are shown, in the order of the file. */
+        public List<TurnedSetup> shown() {
+            return work().shown().stream()
+                    .flatMap(setup -> Optional.ofNullable(turns.get(setup.name())).stream())
+                    .toList();
+        }
+
+        public TurnedSetup active() {
+            return java.util.Objects.requireNonNull(turns.get(work().active()));
+        }
+
+        public TurnedSetup base() {
+            return java.util.Objects.requireNonNull(turns.get(work().base()));
+        }
+
+        /** What stands in a field. */
+        public String wish(Field field) {
+            return asking.wish(field.key()).orElse(field.start());
+        }
+    }
+}

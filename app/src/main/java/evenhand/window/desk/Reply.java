@@ -1,0 +1,42 @@
+package evenhand.window.desk;
+
+import evenhand.chart.Chart;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The answer to a question, ready for show: a sentence, a picture, the numbers, and what to do next.
+ *
+ * @param headlines the sentences that are read first, large
+ * @param more the sentences below, each paragraph under its set-up or none
+ * @param charts in order, the most telling first
+ * @param next what may be done now
+ */
+public record Reply(
+        List<String> headlines, List<Paragraph> more, List<Chart> charts, Figures figures, List<Next> next) {
+    /** Sentences under the name of a set-up. */
+    public record Paragraph(String heading, List<String> sentences) {
+        public Paragraph {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
+    /** What may be done next, with the act that does it where there is one. */
+    public record Next(String words, Optional<Act> act) {}
+
+    public Reply {
+        headlines = List.copyOf(headlines);
+        more = List.copyOf(more);
+        charts = List.copyOf(charts);
+        next = List.copyOf(next);
+    }
+
+    Reply withNext(List<Next> more) {
+        return new Reply(headlines, this.more, charts, figures, more);
+    }
+
+    /** An answer of a single sentence. */
+    public static Reply only(String sentence) {
+        return new Reply(List.of(sentence), List.of(), List.of(), Figures.NONE, List.of());
+    }
+}

@@ -1,0 +1,113 @@
+package evenhand.window.desk;
+
+import evenhand.scenario.ScenarioFile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Keeps unsaved work on the disk, so that it survives a crash. Each window has a file of its own, named after its process; a
+ * file whose process is gone was left by a crash.
+ */
+public final class Safekeeping {
+    private static final String ENDING = ".unsaved";
+    private static final String NO_FILE = "-";
+
+    private final Path folder;
+    private final Path own;
+
+    /** @param process number of this process */
+    public Safekeeping(Path folder, long process) {
+        this.folder = folder;
+        this.own = folder.resolve(process + ENDING);
+    }
+
+    /**
+     * Unsaved work that a crash left.
+     *
+     * @param kept where it is kept
+     * @param file the file that it belongs to, if it has one
+     * @param text of the scenario
+     */
+    public record Left(Path kept, Optional<Path> file, String text) {}
+
+    /** Keeps unsaved work; says why not where it cannot. */
+    public Optional<String> keep(Desk desk) {
+        String name = desk.filed()
+                .path()
+                .map(path -> path.toAbsolutePath().toString())
+                .orElse(NO_FILE);
+        try {
+            Files.createDirectories(folder);
+            ScenarioFile.replace(own, name + "\n" + desk.work().scenario().text());
+            return Optional.empty();
+        } catch (IOException full) {
+            return Optional.of("unsaved work cannot be kept safe in " + folder + " (" + Drawer.why(full)
+                    + "); save the file soon");
+        }
+    }
+
+    /** Nothing is unsaved any more. */
+    public void drop() {
+        drop(own);
+    }
+
+    /** Forgets work that a crash left. */
+    public void drop(Left left) {
+        drop(left.kept());
+    }
+
+    private static void drop(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException stays) {
+            // It will be offered again; nothing is lost.
+        }
+    }
+
+    /** What crashes left, the latest first. */
+    public List<Left> left() {
+        List<Path> files;
+        try (Stream<Path> all = Files.list(folder)) {
+            files = all.filter(file -> file.getFileName().toString().endsWith(ENDING) && !file.equals(own))
+                    .filter(file -> !lives(file))
+                    .toList();
+        } catch (IOException none) {
+            return List.of();
+        }
+        List<Path> sorted = new ArrayList<>(files);
+        sorted.sort((one, other) ->
+                Long.compare(other.toFile().lastModified(), one.toFile().lastModified()));
+        return sorted.stream().flatMap(file -> read(file).stream()).toList();
+    }
+
+    private static boolean lives(Path file) {
+        String name = file.getFileName().toString();
+        try {
+            long process = Long.parseLong(name.substring(0, name.length() - ENDING.length()));
+            return ProcessHandle.of(process).map(ProcessHandle::isAlive).orElse(false);
+        } catch (NumberFormatException foreign) {
+            return false;
+        }
+    }
+
+    private static Optional<Left> read(Path kept) {
+        try {
+            String all = Files.readString(kept, StandardCharsets.UTF_8);
+            int line = all.indexOf('\n');
+            if (line < 0) {
+                return Optional.empty();
+            }
+            String name = all.substring(0, line);
+            Optional<Path> file = name.equals(NO_FILE) ? Optional.empty() : Optional.of(Path.of(name));
+            return Optional.of(new Left(kept, file, all.substring(line + 1)));
+        } catch (IOException | java.nio.file.InvalidPathException unreadable) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package evenhand.window.desk;
+
+import evenhand.answers.Trial;
+import evenhand.car.Weights;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * The job on the desk: everything that undo brings back.
+ *
+ * @param chosen names of the set-ups that are shown, in the order of the file; the active one is shown in any case
+ * @param active name of the set-up that is adjusted
+ * @param base name of the set-up that the others are compared with
+ * @param pace lateral acceleration that the drawing and the figures stand at, m/s²
+ * @param radius of the circle, m
+ */
+public record Work(
+        Scenario scenario,
+        List<String> chosen,
+        String active,
+        String base,
+        double pace,
+        double radius,
+        Direction direction) {
+    /** The paces that a balance is always judged at, m/s². */
+    public static final List<Double> USUAL_PACES = List.of(0.2 * Weights.GRAVITY, 0.5 * Weights.GRAVITY);
+
+    private static final double USUAL_RADIUS = 40;
+
+    public Work {
+        chosen = List.copyOf(chosen);
+    }
+
+    /** A scenario as it is first laid on the desk: the second set-up beside the first. */
+    public static Work on(Scenario scenario) {
+        List<String> names = scenario.setups().stream().map(Setup::name).toList();
+        List<String> shown = names.subList(0, Math.min(2, names.size()));
+        return new Work(
+                scenario,
+                shown,
+                shown.get(shown.size() - 1),
+                names.get(0),
+                USUAL_PACES.get(1),
+                USUAL_RADIUS,
+                Direction.LEFT);
+    }
+
+    /** The set-up that is adjusted. */
+    public Setup activeSetup() {
+        return scenario.setup(active).orElseThrow();
+    }
+
+    public Setup baseSetup() {
+        return scenario.setup(base).orElseThrow();
+    }
+
+    /** The set-ups that are shown, in the order of the file. */
+    public List<Setup> shown() {
+        return scenario.setups().stream()
+                .filter(setup -> chosen.contains(setup.name()) || setup.name().equals(active))
+                .toList();
+    }
+
+    /** The usual paces and the chosen one, rising. */
+    public List<Double> paces() {
+        TreeSet<Double> paces = new TreeSet<>(USUAL_PACES);
+        paces.add(pace);
+        return List.copyOf(paces);
+    }
+
+    public Trial trial() {
+        return new Trial(paces(), radius, direction);
+    }
+
+    /** The usual paces only: what is shared out and searched for need not follow the drawing's pace. */
+    public Trial usualTrial() {
+        return new Trial(USUAL_PACES, radius, direction);
+    }
+
+    Work withScenario(Scenario next) {
+        List<String> names = next.setups().stream().map(Setup::name).toList();
+        String nowActive = names.contains(active) ? active : names.get(Math.min(index(active), names.size() - 1));
+        return new Work(
+                next,
+                chosen.stream().filter(names::contains).toList(),
+                nowActive,
+                names.contains(base) ? base : names.get(0),
+                pace,
+                radius,
+                direction);
+    }
+
+    private int index(String name) {
+        List<String> names = scenario.setups().stream().map(Setup::name).toList();
+        return Math.max(0, names.indexOf(name));
+    }
+
+    Work renamed(String from, String to) {
+        List<String> names = new ArrayList<>(chosen);
+        names.replaceAll(name -> name.equals(from) ? to : name);
+        return new Work(
+                scenario,
+                names,
+                active.equals(from) ? to : active,
+                base.equals(from) ? to : base,
+                pace,
+                radius,
+                direction);
+    }
+
+    Work withChosen(List<String> names) {
+        return new Work(scenario, names, active, base, pace, radius, direction);
+    }
+
+    Work withActive(String name) {
+        return new Work(scenario, chosen, name, base, pace, radius, direction);
+    }
+
+    Work withBase(String name) {
+        return new Work(scenario, chosen, active, name, pace, radius, direction);
+    }
+
+    Work withPace(double next) {
+        return new Work(scenario, chosen, active, base, next, radius, direction);
+    }
+
+    Work withRadius(double next) {
+        return new Work(scenario, chosen, active, base, pace, next, direction);
+    }
+
+    Work withDirection(Direction next) {
+        return new Work(scenario, chosen, active, base, pace, radius, next);
+    }
+}

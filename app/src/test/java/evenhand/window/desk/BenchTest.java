@@ -1,0 +1,181 @@
+package evenhand.window.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.catalogue.Adjustable;
+import evenhand.quantity.Quantity;
+import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BenchTest {
+    private static final int ACTS = 200;
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void twoHundredRandomActsAreUndoneBackToTheFirstStateAndRedoneToTheLast(long seed) {
+        Bench bench = Desks.bench("harbour-saloon");
+        Work first = bench.desk().work();
+        SplittableRandom random = new SplittableRandom(seed);
+        int done = 0;
+        for (int tries = 0; done < ACTS; tries++) {
+            assertThat(tries)
+                    .as("acts that are refused or change nothing, seed " + seed)
+                    .isLessThan(3 * ACTS);
+            Work before = bench.desk().work();
+            bench.act(random(random, bench.desk()));
+            if (!bench.desk().work().equals(before)) {
+                done++;
+            }
+        }
+        Work last = bench.desk().work();
+        assertThat(last.scenario().text()).isNotEqualTo(first.scenario().text());
+        for (int i = 0; i < ACTS; i++) {
+            bench.undo();
+        }
+        assertThat(bench.undoable()).isEmpty();
+        assertThat(bench.desk().work()).isEqualTo(first);
+        for (int i = 0; i < ACTS; i++) {
+            bench.redo();
+        }
+        assertThat(bench.desk().work()).isEqualTo(last);
+    }
+
+    private static Act random(SplittableRandom random, Desk desk) {
+        Work work = desk.work();
+        List<Setup> setups = work.scenario().setups();
+        Setup one = setups.get(random.nextInt(setups.size()));
+        Setup other = setups.get(random.nextInt(setups.size()));
+        List<Adjustable> values = one.values().stream()
+                .filter(value -> !value.path().contains("[") && Double.isFinite(value.si()))
+                .toList();
+        Adjustable value = values.get(random.nextInt(values.size()));
+        Quantity next = Quantity.of(value.si() + (random.nextBoolean() ? 1 : -1) * value.step(), value.unit());
+        return switch (random.nextInt(14)) {
+            case 0 -> new Act.DuplicateSetup(one.name(), "Copy " + random.nextInt());
+            case 1 -> new Act.RenameSetup(one.name(), "Name " + random.nextInt());
+            case 2 -> new Act.DeleteSetup(one.name());
+            case 3 -> new Act.MoveSetup(one.name(), random.nextInt(setups.size()));
+            case 4 -> new Act.BaseOn(one.name(), Optional.of(other.name()).filter(name -> random.nextBoolean()));
+            case 5 -> new Act.SetNote(one.name(), "note " + random.nextInt());
+            case 6 ->
+                new Act.AddSetup(
+                        "Added " + random.nextInt(),
+                        Optional.of(other.name()),
+                        Optional.empty(),
+                        Map.of(value.path(), next.text()));
+            case 7 -> new Act.Show(one.name(), random.nextBoolean());
+            case 8 -> new Act.Activate(one.name());
+            case 9 -> new Act.ChoosePace(1 + random.nextDouble(), false);
+            case 10 -> new Act.ChooseDirection(random.nextBoolean() ? Direction.LEFT : Direction.RIGHT);
+            case 11 -> new Act.TakeBack(Optional.of(one.name()), value.path());
+            default ->
+                new Act.SetValue(
+                        Optional.of(one.name()).filter(name -> random.nextInt(4) > 0), value.path(), next.text());
+        };
+    }
+
+    @Test
+    void aDragIsOneActToUndo() {
+        Bench bench = Desks.bench("harbour-saloon");
+        String before = bench.desk().work().scenario().text();
+        Optional<String> setup = Optional.of("Lowered");
+        for (int mm = 247; mm < 290; mm++) {
+            Desks.done(bench, new Act.SetValue(setup, "rear.lateralLocator.height", mm + " mm", mm > 247));
+        }
+        Desks.done(bench, new Act.SetValue(setup, "rear.lateralLocator.height", "300 mm"));
+        assertThat(height(bench)).isEqualTo(0.300);
+        bench.undo();
+        assertThat(height(bench)).isEqualTo(0.289);
+        bench.undo();
+        assertThat(bench.desk().work().scenario().text()).isEqualTo(before);
+    }
+
+    @Test
+    void aDragThatBeginsWithARefusedValueIsStillOneActOfItsOwn() {
+        Bench bench = Desks.bench("harbour-saloon");
+        Optional<String> setup = Optional.of("Lowered");
+        Desks.done(bench, new Act.SetValue(setup, "rear.lateralLocator.height", "270 mm"));
+        assertThat(bench.act(new Act.SetValue(setup, "rear.lateralLocator.height", "-5 mm")))
+                .isPresent();
+        Desks.done(bench, new Act.SetValue(setup, "rear.lateralLocator.height", "280 mm", true));
+        bench.undo();
+        assertThat(height(bench)).isEqualTo(0.270);
+    }
+
+    private static double height(Bench bench) {
+        return bench.desk().work().activeSetup().car().rear().rollCentreHeight();
+    }
+
+    @Test
+    void aValueThatMakesNoCarIsRefusedInWordsAndChangesNothing() {
+        Bench bench = Desks.bench("harbour-saloon");
+        Desk before = bench.desk();
+        assertThat(bench.act(new Act.SetValue(Optional.empty(), "front.track", "1420")))
+                .hasValueSatisfying(why -> assertThat(why).contains("needs a unit"));
+        assertThat(bench.act(new Act.SetValue(Optional.empty(), "front.track", "a page\nof text\n".repeat(300))))
+                .isPresent();
+        assertThat(bench.act(new Act.SetValue(Optional.empty(), "front.trak", "1420 mm")))
+                .isPresent();
+        assertThat(bench.act(new Act.SetJson(Optional.empty(), "front.spring", "{broken")))
+                .isPresent();
+        assertThat(bench.act(new Act.RenameSetup("Lowered", "  "))).isPresent();
+        assertThat(bench.act(new Act.RenameSetup("Lowered", "As bought"))).isPresent();
+        assertThat(bench.act(new Act.DeleteSetup("As bought")))
+                .hasValueSatisfying(why -> assertThat(why).contains("based on"));
+        assertThat(bench.desk()).isSameAs(before);
+        assertThat(bench.undoable()).isEmpty();
+    }
+
+    @Test
+    void anAddedSetupIsShownAndActive() {
+        Bench bench = Desks.bench("bakery-front-drive");
+        Desks.done(
+                bench,
+                new Act.AddSetup(
+                        "Trial", Optional.of("Rear bar"), Optional.empty(), Map.of("rear.spring.rate", "30 N/mm")));
+        assertThat(bench.desk().work().active()).isEqualTo("Trial");
+        assertThat(bench.desk().work().shown()).extracting(Setup::name).contains("Trial");
+    }
+
+    @Test
+    void lookingAtTheDeskIsNoActToUndo() {
+        Bench bench = Desks.bench("harbour-saloon");
+        Desks.done(bench, new Act.ShowUnits(Units.IMPERIAL));
+        Desks.done(bench, new Act.ShowDark(true));
+        Desks.done(bench, new Act.Ask("other"));
+        assertThat(bench.undoable()).isEmpty();
+    }
+
+    @Test
+    void questionsAreAskedWhenTheAnswerMayDifferAndOnlyThen() {
+        List<Asking> asked = new ArrayList<>();
+        Bench bench = new Bench(Desks.demo("harbour-saloon"), asked::add);
+        bench.act(new Act.ShowDark(true));
+        bench.act(new Act.Activate(bench.desk().work().active()));
+        assertThat(asked).isEmpty();
+        bench.act(new Act.SetValue(Optional.empty(), "rear.track", "1300 mm"));
+        bench.act(new Act.ShowUnits(Units.IMPERIAL));
+        assertThat(asked).hasSize(2);
+        bench.undo();
+        assertThat(asked).hasSize(3);
+    }
+
+    @Test
+    void savedMeansThatTheTextIsTheFiles() {
+        Bench bench = Desks.bench("harbour-saloon");
+        assertThat(bench.desk().unsaved()).isFalse();
+        bench.act(new Act.SetNote("Lowered", "another"));
+        assertThat(bench.desk().unsaved()).isTrue();
+        bench.undo();
+        assertThat(bench.desk().unsaved()).isFalse();
+    }
+}

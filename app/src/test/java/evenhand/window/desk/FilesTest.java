@@ -1,0 +1,162 @@
+package evenhand.window.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.words.Units;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FilesTest {
+    @TempDir
+    Path folder;
+
+    private Path copy() throws IOException {
+        Path file = folder.resolve("car.json");
+        Files.copy(Desks.SCENARIOS.resolve("harbour-saloon.json"), file);
+        return file;
+    }
+
+    private static Bench open(Path file) {
+        Drawer.Opened.Sound sound = (Drawer.Opened.Sound) Drawer.open(file);
+        Bench bench = new Bench(Desks.demo("harbour-saloon"), asking -> {});
+        bench.open(sound.work(), sound.filed());
+        return bench;
+    }
+
+    @Test
+    void theFolderFollowsTheCustomOfTheSystem() {
+        Path home = Path.of("/home/sam");
+        assertThat(StateFolder.of(Map.of(), home, "Linux")).isEqualTo(Path.of("/home/sam/.local/state/evenhand"));
+        assertThat(StateFolder.of(Map.of("XDG_STATE_HOME", "/x"), home, "Linux"))
+                .isEqualTo(Path.of("/x/evenhand"));
+        assertThat(StateFolder.of(Map.of("XDG_STATE_HOME", "relative"), home, "Linux"))
+                .isEqualTo(Path.of("/home/sam/.local/state/evenhand"));
+        assertThat(StateFolder.of(Map.of(), home, "Mac OS X"))
+                .isEqualTo(Path.of("/home/sam/Library/Application Support/evenhand"));
+        assertThat(StateFolder.of(Map.of("LOCALAPPDATA", "/local"), home, "Windows 11"))
+                .isEqualTo(Path.of("/local/evenhand"));
+        assertThat(StateFolder.of(Map.of("EVENHAND_STATE", "/own"), home, "Linux"))
+                .isEqualTo(Path.of("/own"));
+    }
+
+    @Test
+    void recentFilesComeLatestFirstEachOnceAndOnlyWhileTheyAreThere() throws IOException {
+        Memory memory = new Memory(folder.resolve("state"));
+        Path one = Files.writeString(folder.resolve("one.json"), "{}");
+        Path two = Files.writeString(folder.resolve("two.json"), "{}");
+        memory.opened(one);
+        memory.opened(two);
+        memory.opened(one);
+        assertThat(memory.recent()).containsExactly(one.toAbsolutePath(), two.toAbsolutePath());
+        Files.delete(two);
+        assertThat(memory.recent()).containsExactly(one.toAbsolutePath());
+    }
+
+    @Test
+    void unitsAndThemeAreRemembered() {
+        Memory memory = new Memory(folder);
+        assertThat(memory.look("q").units()).isEqualTo(Units.METRIC);
+        memory.remember(new Look("q", Units.IMPERIAL, true, Map.of()));
+        assertThat(memory.look("q")).isEqualTo(new Look("q", Units.IMPERIAL, true, Map.of()));
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsNoError() throws IOException {
+        Path file = Files.writeString(folder.resolve("no-folder"), "a file");
+        Memory memory = new Memory(file);
+        memory.opened(file);
+        assertThat(memory.recent()).isEmpty();
+        assertThat(new Safekeeping(file, 1).keep(Desks.demo("harbour-saloon")))
+                .hasValueSatisfying(why -> assertThat(why).contains("save the file soon"));
+    }
+
+    @Test
+    void whatWasSavedReadsBackAndTheOldFileIsKept() throws IOException {
+        Path file = copy();
+        String before = Files.readString(file);
+        Bench bench = open(file);
+        Desks.done(bench, new Act.SetValue(Optional.of("Lowered"), "rear.spring.rate", "137 lbf/in"));
+        assertThat(Drawer.save(bench.desk(), file)).isEmpty();
+        assertThat(((Drawer.Opened.Sound) Drawer.open(file)).work().scenario().text())
+                .isEqualTo(bench.desk().work().scenario().text())
+                .contains("\"137 lbf/in\"");
+        assertThat(folder.resolve("car.previous.json")).hasContent(before);
+    }
+
+    @Test
+    void savingWhereNothingCanBeWrittenSaysSoAndLosesNothing() throws IOException {
+        Path file = copy();
+        Bench bench = open(file);
+        Path nowhere = folder.resolve("gone").resolve("car.json");
+        assertThat(Drawer.save(bench.desk(), nowhere))
+                .hasValueSatisfying(
+                        why -> assertThat(why).contains("the folder is not there any more", "Nothing is lost"));
+        assertThat(Drawer.save(bench.desk(), file.resolve("below-a-file.json"))).isPresent();
+    }
+
+    @Test
+    void aFileChangedOrDeletedByAnotherProgramIsNoticed() throws IOException {
+        Path file = copy();
+        Bench bench = open(file);
+        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(Drawer.Outside.SAME);
+        Files.writeString(file, Files.readString(file).replace("1065 kg", "1070 kg"));
+        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(Drawer.Outside.CHANGED);
+        Files.delete(file);
+        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(Drawer.Outside.GONE);
+    }
+
+    @Test
+    void brokenAndForeignFilesSayWhatIsWrong() throws IOException {
+        for (String text : List.of("", "{", "<html>", "\u0000\u0001", "{\"evenhand\": 2}")) {
+            Path file = Files.writeString(folder.resolve("broken.json"), text);
+            Drawer.Opened.Broken broken = (Drawer.Opened.Broken) Drawer.open(file);
+            assertThat(broken.problems()).isNotEmpty().first().asString().startsWith(file.toString());
+        }
+        assertThat(((Drawer.Opened.Broken) Drawer.open(folder)).problems())
+                .first()
+                .asString()
+                .contains("is a folder");
+    }
+
+    @Test
+    void unsavedWorkSurvivesACrashAndIsOfferedOnce() throws IOException {
+        Path file = copy();
+        Bench bench = open(file);
+        Desks.done(bench, new Act.SetNote("Lowered", "typed just before the power went"));
+        long gone = goneProcess();
+        assertThat(new Safekeeping(folder, gone).keep(bench.desk())).isEmpty();
+
+        Safekeeping next = new Safekeeping(folder, ProcessHandle.current().pid());
+        assertThat(next.left()).hasSize(1);
+        Safekeeping.Left left = next.left().get(0);
+        assertThat(left.file()).contains(file.toAbsolutePath());
+        Drawer.Opened.Sound sound = (Drawer.Opened.Sound) Drawer.open(left.text(), left.file());
+        Desk recovered = new Desk(sound.work(), bench.desk().look(), Replies.NONE, sound.filed());
+        assertThat(recovered.work().scenario().text())
+                .isEqualTo(bench.desk().work().scenario().text());
+        assertThat(recovered.unsaved()).isTrue();
+        next.drop(left);
+        assertThat(next.left()).isEmpty();
+    }
+
+    @Test
+    void workOfAWindowThatStillLivesIsNotOfferedToAnother() {
+        assertThat(new Safekeeping(folder, ProcessHandle.current().pid()).keep(Desks.demo("harbour-saloon")))
+                .isEmpty();
+        assertThat(new Safekeeping(folder, 1).left()).isEmpty();
+    }
+
+    private static long goneProcess() {
+        long process = 4_000_000;
+        while (ProcessHandle.of(process).isPresent()) {
+            process--;
+        }
+        return process;
+    }
+}

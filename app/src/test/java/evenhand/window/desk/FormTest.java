@@ -1,0 +1,89 @@
+package evenhand.window.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.catalogue.Adjustable;
+import evenhand.scenario.Setup;
+import evenhand.words.Units;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FormTest {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "bakery-front-drive",
+                "harbour-saloon",
+                "orchard-estate",
+                "postman-leaf",
+                "quarry-special",
+                "slipper-coupe",
+                "tinkers-lane-roadster"
+            })
+    void everyNumberOfACarHasItsFieldAndSaysWhatItMeans(String demo) {
+        Setup setup = Desks.demo(demo).work().activeSetup();
+        Form form = Form.of(setup.entries());
+        List<String> paths = form.fields().stream().map(FormField::path).toList();
+        assertThat(paths).doesNotHaveDuplicates();
+        for (Adjustable value : setup.values()) {
+            if (!value.path().contains("[")) {
+                assertThat(paths).contains(value.path());
+            }
+        }
+        assertThat(form.fields())
+                .allSatisfy(field -> assertThat(field.meaning()).isNotBlank());
+    }
+
+    @Test
+    void anEstimateStandsInTheFieldAsAnEstimate() {
+        Form form = Form.of(Desks.demo("postman-leaf").work().activeSetup().entries());
+        FormField field = form.field("rear.tyre.curvature").orElseThrow();
+        assertThat(field.given()).isEmpty();
+        assertThat(field.standIn(Units.METRIC)).isNotEmpty();
+        assertThat(field.rule()).startsWith("estimated from");
+    }
+
+    @Test
+    void aFieldIsFoundByItsNameOrItsMeaning() {
+        Form form = Form.of(Desks.demo("harbour-saloon").work().activeSetup().entries());
+        assertThat(form.fields().stream()
+                        .filter(field -> field.matches("bell-crank pivot"))
+                        .map(FormField::path))
+                .containsExactly("rear.lateralLocator.height");
+        assertThat(form.fields().stream()
+                        .filter(field -> field.matches("front spring rate"))
+                        .map(FormField::path))
+                .containsExactly("front.spring.rate");
+        assertThat(form.fields().stream().filter(field -> field.matches("zzz"))).isEmpty();
+    }
+
+    @Test
+    void rangesAreSaidInTheUnitsOfShow() {
+        Form form = Form.of(Desks.demo("harbour-saloon").work().activeSetup().entries());
+        FormField rate = form.field("front.spring.rate").orElseThrow();
+        assertThat(rate.usual(Units.METRIC)).isEqualTo("10 to 150 N/mm");
+        assertThat(rate.usual(Units.IMPERIAL)).isEqualTo("57.1 to 856.5 lbf/in");
+    }
+
+    @Test
+    void aCurveIsTypedALinePerPointAndReadsBack() {
+        Bench bench = Desks.bench("harbour-saloon");
+        FormField field = Form.of(bench.desk().work().scenario().car())
+                .field("front.bumpStop.curve")
+                .orElseThrow();
+        assertThat(field.given().orElseThrow()).startsWith("0 mm: 0 N\n10 mm: 260 N");
+        String json =
+                Points.json(field.given().orElseThrow() + "\n40 mm: 5000 N").orElseThrow();
+        Desks.done(bench, new Act.SetJson(Optional.empty(), field.path(), json));
+        assertThat(Form.of(bench.desk().work().scenario().car())
+                        .field(field.path())
+                        .orElseThrow()
+                        .given()
+                        .orElseThrow())
+                .endsWith("\n40 mm: 5000 N");
+        assertThat(Points.json("nonsense")).isEmpty();
+    }
+}

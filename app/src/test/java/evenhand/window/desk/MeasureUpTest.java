@@ -1,0 +1,112 @@
+package evenhand.window.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.scenario.Setup;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class MeasureUpTest {
+    private static final Map<String, String> ANSWERS = answers();
+
+    private static Map<String, String> answers() {
+        Map<String, String> answers = new HashMap<>();
+        answers.put("cornerWeights.frontLeft", "290 kg");
+        answers.put("cornerWeights.frontRight", "280 kg");
+        answers.put("cornerWeights.rearLeft", "250 kg");
+        answers.put("cornerWeights.rearRight", "245 kg");
+        answers.put("mass", "1065 kg");
+        answers.put("frontWeightFraction", "0.54");
+        answers.put("wheelbase", "2435 mm");
+        answers.put("cgHeight", "520 mm ± 30 mm");
+        answers.put("axleLift.liftedAxle", "rear");
+        answers.put("axleLift.readings.rise", "400 mm");
+        answers.put("axleLift.readings.otherAxleGain", "16 kg");
+        for (String axle : List.of("front", "rear")) {
+            answers.put(axle + ".layout", axle.equals("front") ? "independent" : "live axle");
+            answers.put(axle + ".track", "1310 mm");
+            answers.put(axle + ".unsprungMass", "80 kg ± 8 kg");
+            answers.put(axle + ".rollCentre.height", "60 mm");
+            answers.put(axle + ".rollCentre.perBump", "-1.2");
+            answers.put(axle + ".lateralLocator.kind", "panhard");
+            answers.put(axle + ".lateralLocator.height", "250 mm");
+            answers.put(axle + ".spring.rate", "24 N/mm");
+            answers.put(axle + ".spring.base", "1000 mm");
+            answers.put(axle + ".tyre.size", "175/70R14");
+            answers.put(axle + ".tyre.kind", "touring radial");
+            answers.put(axle + ".tyre.pressure", "2.0 bar");
+        }
+        answers.put("drive.axle", "rear");
+        return answers;
+    }
+
+    private static MeasureUp answered(MeasureUp start) {
+        MeasureUp measured = start;
+        for (MeasureUp.Step step : start.steps()) {
+            for (FormField field : step.fields()) {
+                if (!field.path().equals(MeasureUp.TITLE)) {
+                    assertThat(ANSWERS).as("asked for").containsKey(field.path());
+                    measured = measured.with(field.path(), ANSWERS.get(field.path()));
+                }
+            }
+        }
+        return measured;
+    }
+
+    @Test
+    void everyStepAnsweredMakesACarWhicheverWayItWasWeighed() {
+        for (MeasureUp.Weighing weighing : MeasureUp.Weighing.values()) {
+            for (MeasureUp.Height height : MeasureUp.Height.values()) {
+                MeasureUp measured = answered(MeasureUp.NEW.weighed(weighing).lifted(height));
+                assertThat(measured.missing()).isEmpty();
+                assertThat(measured.read().problems()).isEmpty();
+                Setup setup = measured.read().scenario().orElseThrow().setups().get(0);
+                assertThat(setup.car().weights().mass()).isEqualTo(1065);
+                assertThat(setup.car().cgHeight()).isBetween(0.4, 0.7);
+            }
+        }
+    }
+
+    @Test
+    void onlyWhatCannotBeEstimatedIsAsked() {
+        MeasureUp measured = answered(MeasureUp.NEW);
+        for (MeasureUp.Step step : measured.steps()) {
+            for (FormField field : step.fields()) {
+                boolean decides =
+                        field.path().equals("drive.axle") || field.path().equals(MeasureUp.TITLE);
+                if (!decides) {
+                    assertThat(measured.with(field.path(), "").read().scenario())
+                            .as("without " + field.path())
+                            .isEmpty();
+                }
+            }
+        }
+    }
+
+    @Test
+    void whatIsWrongIsSaidAtItsFieldAndNothingTypedIsLost() {
+        MeasureUp measured = answered(MeasureUp.NEW).with("front.track", "1310");
+        FormField track = field(measured, "front.track");
+        assertThat(measured.problem(track))
+                .hasValueSatisfying(why -> assertThat(why).contains("needs a unit"));
+        assertThat(track.given()).contains("1310");
+        assertThat(measured.problem(field(measured, "rear.track"))).isEmpty();
+    }
+
+    @Test
+    void anAxleOfAnotherLayoutAsksForWhatItNeeds() {
+        MeasureUp measured = MeasureUp.NEW.with("rear.layout", "independent");
+        List<String> asked = measured.missing().stream().map(FormField::path).toList();
+        assertThat(asked).contains("rear.rollCentre.height").doesNotContain("rear.lateralLocator.height");
+    }
+
+    private static FormField field(MeasureUp measured, String path) {
+        return measured.steps().stream()
+                .flatMap(step -> step.fields().stream())
+                .filter(field -> field.path().equals(path))
+                .findFirst()
+                .orElseThrow();
+    }
+}
