@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -27,6 +28,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Handling balance of a road car, worked out from what was measured on it.",
             "",
             "A scenario file holds one car and its set-ups; every command reads one.",
+            "Without a command the window opens.",
             ""
         },
         synopsisSubcommandLabel = "COMMAND",
@@ -58,14 +60,20 @@ public final class Evenhand {
 
     private Evenhand() {}
 
-    public static void main(String[] args) {
+    /** Opens the window, with a file if one is named, and waits until it is closed; says why not where it cannot. */
+    public interface Opener {
+        Optional<String> open(Optional<Path> file);
+    }
+
+    /** @param window opens the window where the command line asks for it */
+    public static void main(Opener window, String[] args) {
         Console console = Console.of(
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
                 onTerminal(),
                 isWatched(),
                 System.getenv());
-        System.exit(run(console, args).code());
+        System.exit(run(window, console, args).code());
     }
 
     /** Whether a person sees the answer. From Java 22 on a console is there even where its output goes to a file. */
@@ -94,9 +102,9 @@ public final class Evenhand {
     }
 
     /** Runs one command line. Whatever happens, it ends in a status, and never in a stack trace. */
-    static Status run(Console console, String... args) {
+    static Status run(Opener window, Console console, String... args) {
         try {
-            return runCommand(console, args);
+            return runCommand(window, console, args);
         } catch (Console.ReaderGone e) {
             return Status.DONE;
         } catch (UncheckedIOException e) {
@@ -111,7 +119,12 @@ public final class Evenhand {
         }
     }
 
-    private static Status runCommand(Console console, String... args) {
+    /** The same where there is no window to be opened. */
+    static Status run(Console console, String... args) {
+        return run(file -> Optional.of("there is no window here"), console, args);
+    }
+
+    private static Status runCommand(Opener window, Console console, String... args) {
         CommandLine line = new CommandLine(new Evenhand())
                 .addSubcommand(new BalanceCommand())
                 .addSubcommand(new CompareCommand())
@@ -123,11 +136,12 @@ public final class Evenhand {
                 .addSubcommand(new RoughnessCommand())
                 .addSubcommand(new LowerCommand())
                 .addSubcommand(new CheckCommand())
+                .addSubcommand(new WindowCommand(window))
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @
         ParseResult parsed;
         try {
-            parsed = line.parseArgs(args);
+            parsed = line.parseArgs(args.length == 0 ? new String[] {"window"} : args);
         } catch (ParameterException e) {
             console.complain(complaint(e));
             return Status.WRONG;

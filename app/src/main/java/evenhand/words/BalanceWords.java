@@ -81,6 +81,18 @@ public final class BalanceWords {
         return sentences;
     }
 
+    /** The one sentence on the limit: which end gives out first, where, why, and what the other end has left. */
+    public static String ofLimit(HandSums sums, TurnAnswer.Turns turn, Units units) {
+        return new BalanceWords(sums, turn, turn, units).limit();
+    }
+
+    /** The one sentence on how much it leans. */
+    public static String ofRoll(HandSums sums, TurnAnswer.Turns turn, Units units) {
+        List<String> sentence = new ArrayList<>();
+        new BalanceWords(sums, turn, turn, units).roll(sentence);
+        return sentence.get(0);
+    }
+
     /** The same without what happens on the way. */
     public static List<String> ofTurn(HandSums sums, TurnAnswer.Turns turn, TurnAnswer other, Units units) {
         BalanceWords words = new BalanceWords(sums, turn, other, units);

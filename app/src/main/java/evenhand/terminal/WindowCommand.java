@@ -1,0 +1,50 @@
+package evenhand.terminal;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand window}, and {@code evenhand} alone. */
+@Command(
+        name = "window",
+        sortOptions = false,
+        description = {
+            "The desktop window: move an adjustment, watch the balance follow. It opens with a file, with the one"
+                    + " of last time, or with a demo car.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  evenhand",
+            "  evenhand window coupe.json",
+            "",
+            "Ends with 0 when the window was closed, and with 2 when there is no display to open it on or",
+            "the command line is wrong."
+        })
+final class WindowCommand implements Asked {
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "The scenario file.")
+    private Optional<String> file = Optional.empty();
+
+    @Mixin
+    private final UnitlessOptions usual = new UnitlessOptions();
+
+    private final Evenhand.Opener opener;
+
+    WindowCommand(Evenhand.Opener opener) {
+        this.opener = opener;
+    }
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        usual.units();
+        Optional<Path> path = file.isPresent() ? Optional.of(OptionText.file(file.get())) : Optional.empty();
+        Optional<String> why = opener.open(path);
+        if (why.isPresent()) {
+            throw new Mistake(why.get());
+        }
+        return Status.DONE;
+    }
+}

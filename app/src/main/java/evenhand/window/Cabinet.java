@@ -1,0 +1,213 @@
+package evenhand.window;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Demos;
+import evenhand.window.desk.Desk;
+import evenhand.window.desk.Drawer;
+import evenhand.window.desk.Filed;
+import evenhand.window.desk.Memory;
+import evenhand.window.desk.Safekeeping;
+import evenhand.window.desk.Worker;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.SwingUtilities;
+
+/** Files of the window: opening, saving, keeping unsaved work safe, and noticing what others do to a file. */
+final class Cabinet implements Bench.View {
+    /** Unsaved work is kept safe when the hands were still for so long, ms. */
+    private static final long CALM = 1000;
+
+    private final Bench bench;
+    private final Memory memory;
+    private final Safekeeping safekeeping;
+    private final Asker asker;
+    private final Notice notice;
+    private final Runnable finishTyping;
+    private final Worker<Desk> keeper;
+    private Drawer.Outside outside = Drawer.Outside.SAME;
+
+    /** @param finishTyping takes over what is still being typed */
+    Cabinet(Bench bench, Memory memory, Safekeeping safekeeping, Asker asker, Notice notice, Runnable finishTyping) {
+        this.bench = bench;
+        this.memory = memory;
+        this.safekeeping = safekeeping;
+        this.asker = asker;
+        this.notice = notice;
+        this.finishTyping = finishTyping;
+        keeper = new Worker<>("safekeeping", CALM, (desk, progress) -> keep(desk), share -> {});
+    }
+
+    List<Path> recent() {
+        return memory.recent();
+    }
+
+    @Override
+    public void show(Desk before, Desk now) {
+        if (!before.work().scenario().equals(now.work().scenario())
+                || !before.filed().equals(now.filed())) {
+            keeper.ask(now);
+        }
+        if (!before.look().equals(now.look())
+                && (before.look().dark() != now.look().dark()
+                        || before.look().units() != now.look().units())) {
+            memory.remember(now.look());
+        }
+    }
+
+    private void keep(Desk desk) {
+        if (!desk.unsaved()) {
+            safekeeping.drop();
+            return;
+        }
+        safekeeping.keep(desk).ifPresent(why -> SwingUtilities.invokeLater(() -> notice.say(why)));
+    }
+
+    /** Offers unsaved work that a crash left. */
+    void offerLeft() {
+        for (Safekeeping.Left left : safekeeping.left().stream().limit(1).toList()) {
+            String of = left.file().map(file -> "“" + file.getFileName() + "”").orElse("a car without a file");
+            notice.say(
+                    "Evenhand ended without saving last time. Unsaved work on " + of + " was kept.",
+                    new Notice.Choice("open it", () -> {
+                        if (show(Drawer.open(left.text(), left.file()))) {
+                            keep(bench.desk());
+                            safekeeping.drop(left);
+                        }
+                    }),
+                    new Notice.Choice("forget it", () -> safekeeping.drop(left)));
+        }
+    }
+
+    void openDemo(String name) {
+        if (mayLeave()) {
+            show(Demos.open(name));
+        }
+    }
+
+    /** Opens a text as new work. */
+    void openNew(String text) {
+        if (mayLeave()) {
+            show(Drawer.open(text, Optional.empty()));
+        }
+    }
+
+    void openChosen() {
+        if (mayLeave()) {
+            asker.toOpen(near()).ifPresent(this::read);
+        }
+    }
+
+    void open(Path file) {
+        if (mayLeave()) {
+            read(file);
+        }
+    }
+
+    /** Reads a file, without asking what becomes of the one before. */
+    boolean read(Path file) {
+        boolean opened = show(Drawer.open(file));
+        if (opened) {
+            memory.opened(file);
+        }
+        return opened;
+    }
+
+    private boolean show(Drawer.Opened opened) {
+        if (opened instanceof Drawer.Opened.Broken broken) {
+            notice.say("This file cannot be opened:\n" + String.join("\n", broken.problems()));
+            return false;
+        }
+        Drawer.Opened.Sound sound = (Drawer.Opened.Sound) opened;
+        notice.hush();
+        outside = Drawer.Outside.SAME;
+        bench.open(sound.work(), sound.filed());
+        return true;
+    }
+
+    private Optional<Path> near() {
+        return bench.desk().filed().path().or(() -> memory.recent().stream().findFirst());
+    }
+
+    /** Saves; whether it is saved now. */
+    boolean save() {
+        finishTyping.run();
+        Optional<Path> file = bench.desk().filed().path();
+        return file.isPresent() ? saveIn(file.get()) : saveAs();
+    }
+
+    boolean saveAs() {
+        finishTyping.run();
+        Path proposed = bench.desk()
+                .filed()
+                .path()
+                .orElseGet(() -> near().map(Path::toAbsolutePath)
+                        .map(Path::getParent)
+                        .orElseGet(() -> Path.of("").toAbsolutePath())
+                        .resolve(fileName(bench.desk().work().scenario().title())));
+        Optional<Path> file = asker.toSave(proposed);
+        return file.isPresent() && saveIn(file.get());
+    }
+
+    static String fileName(String title) {
+        String words =
+                title.toLowerCase(java.util.Locale.ROOT).split("[:.]", -1)[0].replaceAll("[^a-z0-9]+", "-");
+        String trimmed = words.replaceAll("^-+|-+$", "");
+        return (trimmed.isEmpty() ? "car" : trimmed) + ".json";
+    }
+
+    boolean saveIn(Path file) {
+        Desk desk = bench.desk();
+        Optional<String> why = Drawer.save(desk, file);
+        if (why.isPresent()) {
+            notice.say(why.get(), new Notice.Choice("save as …", this::saveAs));
+            return false;
+        }
+        memory.opened(file);
+        outside = Drawer.Outside.SAME;
+        bench.act(new Act.Saved(
+                new Filed(Optional.of(file), Optional.of(desk.work().scenario().text()))));
+        return true;
+    }
+
+    /** Whether nothing would be lost by leaving the work: it is saved, or the person wants it gone. */
+    boolean mayLeave() {
+        finishTyping.run();
+        if (!bench.desk().unsaved()) {
+            return true;
+        }
+        return switch (asker.unsaved(bench.desk().work().scenario().title())) {
+            case SAVE -> save();
+            case DISCARD -> true;
+            case STAY -> false;
+        };
+    }
+
+    /** The window is closed in good order: nothing is left behind. */
+    void close() {
+        keeper.close();
+        safekeeping.drop();
+    }
+
+    /** Looks whether another program has changed the file; says it once. */
+    void lookOutside() {
+        Filed filed = bench.desk().filed();
+        Drawer.Outside now = Drawer.outside(filed);
+        if (now == outside) {
+            return;
+        }
+        outside = now;
+        String name = filed.path().map(file -> file.getFileName().toString()).orElse("");
+        if (now == Drawer.Outside.CHANGED) {
+            notice.say(
+                    "“" + name + "” was changed by another program. Saving here would replace that (the version on the"
+                            + " disk is then kept as .previous.json).",
+                    new Notice.Choice("read it again", () -> filed.path().ifPresent(this::open)));
+        } else if (now == Drawer.Outside.GONE) {
+            notice.say(
+                    "“" + name + "” is no longer there. Everything is still here; save it to write it again.",
+                    new Notice.Choice("save", this::save));
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package evenhand.window;
+
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+
+/** Asks in dialogs: only where something would be lost, or a name is needed. */
+final class Dialogs implements Asker {
+    private final Component owner;
+
+    Dialogs(Component owner) {
+        this.owner = owner;
+    }
+
+    @Override
+    public Unsaved unsaved(String title) {
+        String[] choices = {"Save", "Discard the changes", "Go back"};
+        int chosen = JOptionPane.showOptionDialog(
+                owner,
+                "“" + title + "” has changes that are not saved.",
+                "Unsaved changes",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.WARNING_MESSAGE,
+                null,
+                choices,
+                choices[0]);
+        return chosen == 0 ? Unsaved.SAVE : chosen == 1 ? Unsaved.DISCARD : Unsaved.STAY;
+    }
+
+    @Override
+    public Optional<Path> toOpen(Optional<Path> near) {
+        JFileChooser chooser = chooser();
+        near.map(Path::toAbsolutePath).map(Path::getParent).map(Path::toFile).ifPresent(chooser::setCurrentDirectory);
+        return chooser.showOpenDialog(owner) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> toSave(Path proposed) {
+        JFileChooser chooser = chooser();
+        chooser.setSelectedFile(proposed.toFile());
+        if (chooser.showSaveDialog(owner) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        File chosen = chooser.getSelectedFile();
+        Path file = chosen.getName().contains(".") ? chosen.toPath() : Path.of(chosen.getPath() + ending(proposed));
+        if (!Files.exists(file)) {
+            return Optional.of(file);
+        }
+        String[] choices = {"Replace it", "Go back"};
+        int replace = JOptionPane.showOptionDialog(
+                owner,
+                "“" + file.getFileName() + "” is there already.",
+                "Replace the file?",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.WARNING_MESSAGE,
+                null,
+                choices,
+                choices[1]);
+        return replace == 0 ? Optional.of(file) : Optional.empty();
+    }
+
+    private static String ending(Path proposed) {
+        String name = proposed.getFileName().toString();
+        return name.substring(Math.max(0, name.lastIndexOf('.')));
+    }
+
+    private static JFileChooser chooser() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.addChoosableFileFilter(new FileNameExtensionFilter("scenarios (*.json)", "json"));
+        return chooser;
+    }
+
+    @Override
+    public Optional<String> line(String question, String start) {
+        Object typed =
+                JOptionPane.showInputDialog(owner, question, "Evenhand", JOptionPane.PLAIN_MESSAGE, null, null, start);
+        return Optional.ofNullable(typed).map(Object::toString);
+    }
+}

@@ -1,0 +1,125 @@
+package evenhand.window;
+
+import evenhand.car.End;
+import evenhand.drawing.Detail;
+import evenhand.drawing.Drawing;
+import evenhand.drawing.DrawingView;
+import evenhand.drawing.Pull;
+import evenhand.drawing.RearView;
+import evenhand.drawing.SideView;
+import evenhand.drawing.Stance;
+import evenhand.drawing.TopView;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Desk;
+import evenhand.window.desk.Knob;
+import evenhand.window.desk.Replies;
+import evenhand.window.desk.TurnedSetup;
+import evenhand.words.Units;
+import java.awt.BorderLayout;
+import java.util.Optional;
+import javax.swing.ButtonGroup;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+
+/** The active set-up to scale, leaning at the pace, with handles on what can be moved. */
+final class DrawingTile extends JPanel implements Bench.View {
+    /** Where the car is seen from. */
+    private enum Seen {
+        BEHIND("from behind"),
+        FRONT("from the front"),
+        SIDE("from the side"),
+        ABOVE("from above");
+
+        private final String words;
+
+        Seen(String words) {
+            this.words = words;
+        }
+    }
+
+    private final transient Bench bench;
+    private final DrawingView view;
+    private Seen seen = Seen.BEHIND;
+
+    DrawingTile(Bench bench) {
+        super(new BorderLayout());
+        this.bench = bench;
+        setOpaque(false);
+        Desk desk = bench.desk();
+        view = new DrawingView(drawing(desk), Looks.theme(), detail(desk), this::pull);
+        view.setName("drawing");
+        JPanel bar = new JPanel(new MigLayout("insets 0, gap 4", "", ""));
+        bar.setOpaque(false);
+        ButtonGroup group = new ButtonGroup();
+        for (Seen one : Seen.values()) {
+            JToggleButton button = new JToggleButton(one.words, one == seen);
+            button.setName(one.words);
+            button.setFont(Looks.small());
+            button.getAccessibleContext().setAccessibleName("the car seen " + one.words);
+            button.addActionListener(event -> {
+                seen = one;
+                redraw(bench.desk());
+            });
+            group.add(button);
+            bar.add(button);
+        }
+        add(bar, BorderLayout.NORTH);
+        add(view, BorderLayout.CENTER);
+    }
+
+    DrawingView view() {
+        return view;
+    }
+
+    @Override
+    public void show(Desk before, Desk now) {
+        boolean same = before.work().equals(now.work())
+                && before.replies().turns().equals(now.replies().turns())
+                && before.look().units() == now.look().units()
+                && before.look().dark() == now.look().dark();
+        if (!same || before.is(now)) {
+            redraw(now);
+        }
+    }
+
+    private void redraw(Desk desk) {
+        view.show(drawing(desk), Looks.theme(), detail(desk));
+    }
+
+    private static Detail detail(Desk desk) {
+        return Detail.usual(desk.look().units() == Units.METRIC ? Units.METRIC : Units.IMPERIAL);
+    }
+
+    private Drawing drawing(Desk desk) {
+        Setup setup = desk.work().activeSetup();
+        int index = desk.work().scenario().setups().indexOf(setup);
+        Stance rest = Stance.atRest(setup.name(), index, setup.car(), setup.entries());
+        Stance stance = row(desk).map(rest::turning).orElse(rest);
+        Detail detail = detail(desk);
+        return switch (seen) {
+            case BEHIND -> RearView.of(stance, End.REAR, detail, setup.values());
+            case FRONT -> RearView.of(stance, End.FRONT, detail, setup.values());
+            case SIDE -> SideView.of(stance, detail, setup.values());
+            case ABOVE -> TopView.of(stance, detail);
+        };
+    }
+
+    /** The set-up at the pace, by the newest answer there is. */
+    private static Optional<evenhand.turn.TurnRow> row(Desk desk) {
+        Optional<Replies.Turns> turns = desk.replies().turns();
+        Optional<TurnedSetup> own = turns.flatMap(
+                known -> Optional.ofNullable(known.setups().get(desk.work().active())));
+        return own.flatMap(turned -> turned.row(turns.orElseThrow().of().pace()));
+    }
+
+    private void pull(Pull pull) {
+        Knob.of(bench.desk().work(), pull.path()).ifPresent(knob -> {
+            String text = knob.text(knob.value().unit().fromSi(pull.value()));
+            boolean same = pull.phase() == Pull.Phase.GOING_ON;
+            bench.act(new Act.SetValue(Optional.of(bench.desk().work().active()), pull.path(), text, same));
+        });
+    }
+}

@@ -1,0 +1,56 @@
+package evenhand.window;
+
+import evenhand.answers.Figure;
+import evenhand.answers.TurnFigures;
+import evenhand.catalogue.Range;
+import evenhand.quantity.Unit;
+import evenhand.turn.TurnRow;
+import evenhand.window.desk.FormField;
+import evenhand.window.desk.Knob;
+import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Work;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What an adjustment moves while it is moved, in a few words beside it. */
+final class Effects {
+    private Effects() {}
+
+    /** "understeer −0.12 deg/g at 0.5 g, limit balance −1.4 %". */
+    static String words(TurnedSetup before, TurnedSetup now, Work work, Units units) {
+        String pace = before.reaches(work.pace()) && now.reaches(work.pace())
+                ? difference(TurnFigures.UNDERSTEER_GRADIENT, before.row(work.pace()), now.row(work.pace()), units)
+                        .map(moved -> "understeer " + moved + " at " + Units.pace(work.pace()) + ", ")
+                        .orElse("")
+                : "";
+        return pace
+                + difference(TurnFigures.GRIP_BALANCE, limit(before), limit(now), units)
+                        .map(moved -> "limit balance " + moved)
+                        .orElse("no limit to compare");
+    }
+
+    private static Optional<TurnRow> limit(TurnedSetup setup) {
+        return setup.turn().map(turn -> turn.limit().row());
+    }
+
+    private static Optional<String> difference(
+            Figure<TurnRow> figure, Optional<TurnRow> before, Optional<TurnRow> now, Units units) {
+        Unit unit = units.of(figure.dimension());
+        OptionalDouble from = before.map(row -> figure.in(unit, row)).orElse(OptionalDouble.empty());
+        OptionalDouble to = now.map(row -> figure.in(unit, row)).orElse(OptionalDouble.empty());
+        return from.isPresent() && to.isPresent()
+                ? Optional.of(Numbers.signed(to.getAsDouble() - from.getAsDouble(), figure.digits()) + " "
+                        + figure.symbol(unit))
+                : Optional.empty();
+    }
+
+    /** The usual range of a knob, in the units of show. */
+    static String range(Knob knob, Units units) {
+        Range range = knob.value().slot().usual().orElseThrow();
+        Unit unit = FormField.unit(knob.value().dimension(), units);
+        return Numbers.significant(unit.fromSi(range.low()), 3) + " to "
+                + FormField.show(range.high(), knob.value().dimension(), units);
+    }
+}

@@ -1,0 +1,163 @@
+package evenhand.window;
+
+import evenhand.window.desk.FormField;
+import evenhand.window.desk.Points;
+import evenhand.words.Units;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.UIManager;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+
+/** A field of a form: what was typed, what stands in for it, what it means, how it is measured, and what is wrong. */
+final class FormRow extends JPanel {
+    /** Takes what was typed; says why not where it cannot. An empty text takes the value out. */
+    interface Taker {
+        Optional<String> take(FormField field, String text);
+    }
+
+    private final transient Taker taker;
+    private transient FormField field;
+    private final JLabel label;
+    private final JComponent input;
+    private final Words.Area told;
+    private final Words.Area trouble;
+    private String shown = "";
+
+    FormRow(FormField field, Taker taker) {
+        super(new MigLayout(
+                "insets 2 0 2 0, gap 10 0, fillx, hidemode 3",
+                "[" + Looks.em(13) + "!][" + Looks.em(15) + "!][grow,fill]",
+                "[]"));
+        this.field = field;
+        this.taker = taker;
+        setOpaque(false);
+        label = new JLabel(field.label());
+        label.setToolTipText(field.path());
+        told = Words.quiet("meaning of " + field.label());
+        trouble = Words.warning("trouble with " + field.label());
+        trouble.setName("trouble " + field.path());
+        input = input();
+        input.setName("field " + field.path());
+        input.getAccessibleContext().setAccessibleName(evenhand.words.ChangeWords.name(field.path()));
+        input.getAccessibleContext().setAccessibleDescription(field.meaning());
+        label.setLabelFor(input);
+        add(label, "aligny top, gaptop 4");
+        add(input, "growx, aligny top");
+        add(told, "wmin 60, aligny top, gaptop 3, wrap");
+        add(trouble, "skip 1, span 2, growx, wmin 60");
+        trouble.setVisible(false);
+    }
+
+    FormField field() {
+        return field;
+    }
+
+    private JComponent input() {
+        if (!field.choices().isEmpty()) {
+            JComboBox<String> combo = new JComboBox<>(field.choices().toArray(new String[0]));
+            combo.setSelectedItem(null);
+            combo.addActionListener(event -> {
+                String word = combo.getSelectedItem() == null
+                        ? ""
+                        : combo.getSelectedItem().toString();
+                if (!word.equals(shown)) {
+                    take(word);
+                }
+            });
+            return combo;
+        }
+        JTextComponent text;
+        if (field.isCurve()) {
+            JTextArea area = new JTextArea(4, 10);
+            area.setBorder(BorderFactory.createCompoundBorder(
+                    UIManager.getBorder("TextField.border"), BorderFactory.createEmptyBorder()));
+            text = area;
+        } else {
+            JTextField single = new JTextField();
+            single.addActionListener(event -> typed(single));
+            text = single;
+        }
+        text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent e) {
+                typed(text);
+            }
+        });
+        return text;
+    }
+
+    private void typed(JTextComponent text) {
+        if (!text.getText().strip().equals(shown.strip())) {
+            take(text.getText());
+        }
+    }
+
+    private void take(String text) {
+        Optional<String> why =
+                field.isCurve() && !text.isBlank() && Points.json(text).isEmpty()
+                        ? Optional.of("write a point on each line, for example 20 mm: 1500 N")
+                        : taker.take(field, text);
+        say(why);
+        if (why.isEmpty()) {
+            shown = text;
+        }
+    }
+
+    void say(Optional<String> why) {
+        trouble.setText(why.map(words -> label.getText() + " " + words).orElse(""));
+        trouble.setVisible(why.isPresent());
+        input.putClientProperty("JComponent.outline", why.isPresent() ? "error" : null);
+        revalidate();
+    }
+
+    /** Shows the field as it is now; what is being typed, or was and is wrong, is left alone. */
+    void show(FormField now, Units units, String origin) {
+        field = now;
+        String text = now.given().orElse("");
+        if (input instanceof JComboBox<?> combo) {
+            shown = now.given()
+                    .or(() -> now.choices().stream()
+                            .findFirst()
+                            .filter(first -> now.slot().isPresent()))
+                    .orElse("");
+            if (trouble.isVisible()) {
+                return;
+            }
+            combo.setSelectedItem(shown.isEmpty() ? null : shown);
+        } else if (input instanceof JTextComponent area) {
+            boolean untouched = area.getText().strip().equals(shown.strip());
+            shown = text;
+            if (untouched || (!area.isFocusOwner() && !trouble.isVisible())) {
+                area.setText(text);
+                say(Optional.empty());
+            }
+            area.putClientProperty("JTextField.placeholderText", now.standIn(units));
+        }
+        told.setText(words(now, units, origin));
+    }
+
+    private static String words(FormField field, Units units, String origin) {
+        StringBuilder words = new StringBuilder(field.meaning());
+        append(words, field.how().isEmpty() ? "" : "measured by " + field.how());
+        String usual = field.usual(units);
+        append(words, usual.isEmpty() ? "" : "usually " + usual);
+        append(words, field.given().isEmpty() ? field.rule() : "");
+        append(words, origin);
+        return words.toString();
+    }
+
+    private static void append(StringBuilder words, String more) {
+        if (!more.isEmpty()) {
+            words.append(words.isEmpty() ? "" : "; ").append(more);
+        }
+    }
+}

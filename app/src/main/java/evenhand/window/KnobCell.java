@@ -1,0 +1,156 @@
+package evenhand.window;
+
+import evenhand.catalogue.Range;
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Desk;
+import evenhand.window.desk.Knob;
+import evenhand.window.desk.TurnedSetup;
+import evenhand.words.ChangeWords;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+
+/** One adjustment: its value to be typed, its track to be dragged, what it moves, and the way back to the base. */
+final class KnobCell extends JPanel {
+    private final transient Bench bench;
+    private final String path;
+    private final JTextField field = new JTextField();
+    private final Track track;
+    private final JButton reset = new JButton("to base");
+    private final JLabel effect = new JLabel(" ");
+    private final Words.Area trouble = Words.warning("what is wrong");
+    private transient Optional<Knob> knob = Optional.empty();
+    private transient Optional<TurnedSetup> before = Optional.empty();
+    private String shown = "";
+
+    KnobCell(Bench bench, String path) {
+        super(new MigLayout("insets 0, gap 6 2, fillx, hidemode 3", "[pref!][grow,fill][pref!]", "[][][]0[]"));
+        this.bench = bench;
+        this.path = path;
+        setOpaque(false);
+        String name = ChangeWords.name(path);
+        JLabel label = new JLabel(name);
+        label.setFont(Looks.small());
+        label.setLabelFor(field);
+        track = new Track(name + ", track", this::move);
+        field.setName(path);
+        field.setColumns(7);
+        field.getAccessibleContext().setAccessibleName(name);
+        field.addActionListener(event -> typed());
+        field.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent e) {
+                typed();
+            }
+        });
+        reset.setName(path + " reset");
+        reset.setToolTipText("back to the value of the base set-up");
+        reset.getAccessibleContext().setAccessibleName(name + ", back to the base");
+        reset.setFont(Looks.small());
+        reset.putClientProperty("JButton.buttonType", "borderless");
+        reset.addActionListener(event -> reset());
+        effect.setFont(Looks.small());
+        effect.setName(path + " effect");
+        add(label, "cell 0 0 2 1, growx, wmin 40");
+        add(reset, "cell 2 0, hmax " + Looks.em(1.4));
+        add(field, "cell 0 1");
+        add(track, "cell 1 1 2 1, growx, wmin 40");
+        add(effect, "cell 0 2 3 1, growx, wmin 40");
+        add(trouble, "cell 0 3 3 1, growx, wmin 40");
+        trouble.setVisible(false);
+    }
+
+    String path() {
+        return path;
+    }
+
+    Track track() {
+        return track;
+    }
+
+    /** Shows the adjustment as it stands now. */
+    void show(Desk desk) {
+        knob = Knob.of(desk.work(), path);
+        knob.ifPresent(own -> {
+            String words = own.shown(desk.look().units());
+            // What is being typed is left alone until it is done.
+            if (!field.isFocusOwner() || field.getText().equals(shown)) {
+                field.setText(words);
+                trouble.setVisible(false);
+            }
+            shown = words;
+            Range range = own.shown();
+            track.show(range.low(), range.high(), own.number(), own.step(), own.usual(), own.base(), words);
+            String usual = own.usual().isEmpty()
+                    ? ""
+                    : "usual " + Effects.range(own, desk.look().units());
+            field.setToolTipText(own.value().slot().meaning() + (usual.isEmpty() ? "" : "; " + usual));
+            track.setToolTipText(usual);
+            reset.setVisible(own.base().isPresent() && own.base().getAsDouble() != own.number());
+        });
+        if (!track.isHeld()) {
+            before = Optional.empty();
+        }
+    }
+
+    /** Shows what the hand that is on it has moved. */
+    void showTurn(Desk desk, TurnedSetup now) {
+        if (before.isPresent()) {
+            effect.setText(
+                    Effects.words(before.get(), now, desk.work(), desk.look().units()));
+        }
+    }
+
+    void clearEffect() {
+        if (!track.isHeld()) {
+            effect.setText(" ");
+        }
+    }
+
+    private void move(double to, boolean same) {
+        if (knob.isEmpty()) {
+            return;
+        }
+        if (!same || before.isEmpty()) {
+            before = bench.desk()
+                    .replies()
+                    .turns()
+                    .flatMap(turns -> Optional.ofNullable(
+                            turns.setups().get(bench.desk().work().active())));
+        }
+        act(knob.get().text(to), same);
+    }
+
+    private void typed() {
+        String text = field.getText();
+        if (!text.equals(shown)) {
+            act(text, false);
+        }
+    }
+
+    private void act(String text, boolean same) {
+        Optional<String> why =
+                bench.act(new Act.SetValue(Optional.of(bench.desk().work().active()), path, text, same));
+        trouble.setText(why.orElse(""));
+        trouble.setVisible(why.isPresent());
+        if (why.isEmpty()) {
+            // What was typed is shown as it was read, even where nothing has changed by it.
+            knob.ifPresent(own -> field.setText(own.shown(bench.desk().look().units())));
+        }
+        revalidate();
+    }
+
+    private void reset() {
+        knob.ifPresent(own -> {
+            if (own.base().isPresent()) {
+                act(own.text(own.base().getAsDouble()), false);
+            }
+        });
+    }
+}

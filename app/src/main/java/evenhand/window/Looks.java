@@ -1,0 +1,90 @@
+package evenhand.window;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import evenhand.look.Theme;
+import evenhand.look.Typeface;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.HashMap;
+import java.util.Map;
+import javax.swing.UIManager;
+import javax.swing.plaf.FontUIResource;
+
+/** The look of the window: the theme of the charts, carried into every control; sizes follow the system's font. */
+final class Looks {
+    private static final String SIZE = "evenhand.size";
+    private static final double LEAST_SIZE = 11;
+    private static final double GREATEST_SIZE = 40;
+
+    private Looks() {}
+
+    /** Sets the look for all windows, those that stand included. */
+    static void set(boolean dark) {
+        // The size of the system's font, read before ours takes its place.
+        if (UIManager.get(SIZE) == null) {
+            FlatLightLaf.setup();
+            UIManager.put(SIZE, systemSize());
+        }
+        Theme theme = theme(dark);
+        Map<String, String> defaults = new HashMap<>();
+        defaults.put("@background", hex(theme.background()));
+        defaults.put("@foreground", hex(theme.ink()));
+        defaults.put("@accentColor", hex(theme.setups().get(0)));
+        defaults.put("@componentBackground", hex(dark ? theme.mixed(Color.WHITE, 0.05) : Color.WHITE));
+        defaults.put("Component.focusWidth", "2");
+        defaults.put("Component.arc", "6");
+        defaults.put("Button.arc", "6");
+        defaults.put("ScrollBar.width", "12");
+        FlatLaf.setGlobalExtraDefaults(defaults);
+        UIManager.put("defaultFont", new FontUIResource(Typeface.plain(size())));
+        if (dark) {
+            FlatDarkLaf.setup();
+        } else {
+            FlatLightLaf.setup();
+        }
+        FlatLaf.updateUI();
+    }
+
+    private static double systemSize() {
+        Font font = UIManager.getFont("Label.font");
+        double size = font == null ? 13 : font.getSize2D();
+        return Math.max(LEAST_SIZE, Math.min(GREATEST_SIZE, size));
+    }
+
+    /** Size of plain type, px. */
+    static double size() {
+        return UIManager.get(SIZE) instanceof Double size ? size : 13;
+    }
+
+    /** So many sizes of type, px. */
+    static int em(double sizes) {
+        return (int) Math.round(sizes * size());
+    }
+
+    static Theme theme(boolean dark) {
+        return dark ? Theme.dark(size()) : Theme.light(size());
+    }
+
+    /** The theme that is set. */
+    static Theme theme() {
+        return theme(FlatLaf.isLafDark());
+    }
+
+    static Font large() {
+        return Typeface.plain(1.35 * size());
+    }
+
+    static Font strong() {
+        return Typeface.strong(size());
+    }
+
+    static Font small() {
+        return Typeface.plain(0.92 * size());
+    }
+
+    private static String hex(Color colour) {
+        return String.format("#%06x", colour.getRGB() & 0xffffff);
+    }
+}

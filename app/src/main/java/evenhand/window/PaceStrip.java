@@ -1,0 +1,158 @@
+package evenhand.window;
+
+import evenhand.car.Weights;
+import evenhand.catalogue.Range;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
+import evenhand.turn.Direction;
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Desk;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+
+/** The trial that every set-up is put to: pace, circle, and which way it turns. */
+final class PaceStrip extends JPanel implements Bench.View {
+    private static final double LEAST = 0.02;
+    private static final double MOST = 1.2;
+    private static final double LEAST_RADIUS = 5;
+    private static final double MOST_RADIUS = 2000;
+    private static final Range USUAL = new Range(0.2, 0.5);
+
+    private final transient Bench bench;
+    private final JTextField pace = new JTextField(6);
+    private final Track track = new Track("pace, track", this::move);
+    private final JTextField radius = new JTextField(6);
+    private final JComboBox<String> turning = new JComboBox<>(new String[] {"turning left", "turning right"});
+    private final JLabel trouble = new JLabel();
+
+    PaceStrip(Bench bench) {
+        super(new MigLayout("insets 6 16 6 16, fillx, hidemode 3", "[][][grow,fill]16[][]16[][]", ""));
+        this.bench = bench;
+        pace.setName("pace");
+        pace.getAccessibleContext().setAccessibleName("pace");
+        pace.setToolTipText("lateral acceleration that the drawing and the figures stand at");
+        radius.setName("circle");
+        radius.getAccessibleContext().setAccessibleName("radius of the circle");
+        turning.setName("turning");
+        turning.getAccessibleContext().setAccessibleName("direction of the turn");
+        trouble.setName("pace trouble");
+        commit(pace, this::pace);
+        commit(radius, this::radius);
+        turning.addActionListener(event -> turn());
+        add(new JLabel("pace"));
+        add(pace);
+        add(track, "growx");
+        add(new JLabel("circle"));
+        add(radius);
+        add(turning);
+        add(trouble, "newline, span, hidemode 3");
+    }
+
+    private static void commit(JTextField field, Consumer<String> take) {
+        field.addActionListener(event -> take.accept(field.getText()));
+        field.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent e) {
+                take.accept(field.getText());
+            }
+        });
+    }
+
+    Track track() {
+        return track;
+    }
+
+    @Override
+    public void show(Desk before, Desk now) {
+        if (before.is(now)
+                || !before.work().equals(now.work())
+                || before.look().units() != now.look().units()) {
+            double g = Dimension.ACCELERATION.metric().fromSi(now.work().pace());
+            String words = Units.pace(now.work().pace());
+            if (!pace.isFocusOwner()) {
+                pace.setText(words);
+            }
+            track.show(LEAST, Math.max(MOST, g), g, 0.01, Optional.of(USUAL), OptionalDouble.empty(), words);
+            if (!radius.isFocusOwner()) {
+                radius.setText(radius(now));
+            }
+            int way = now.work().direction() == Direction.LEFT ? 0 : 1;
+            if (turning.getSelectedIndex() != way) {
+                turning.setSelectedIndex(way);
+            }
+        }
+    }
+
+    private static String radius(Desk desk) {
+        Unit unit = Unit.of(desk.look().units() == Units.METRIC ? "m" : "ft");
+        return Numbers.plain(unit.fromSi(desk.work().radius()), 1) + " " + unit.symbol();
+    }
+
+    private void move(double g, boolean same) {
+        bench.act(new Act.ChoosePace(g * Weights.GRAVITY, same));
+    }
+
+    private void pace(String text) {
+        if (text.equals(Units.pace(bench.desk().work().pace()))) {
+            say("");
+            return;
+        }
+        try {
+            double si = Quantity.parse(text, Dimension.ACCELERATION).si();
+            if (si < LEAST * Weights.GRAVITY || si > 20 * Weights.GRAVITY) {
+                say("pace: write one from 0.02 g to 20 g");
+                return;
+            }
+            say("");
+            bench.act(new Act.ChoosePace(si, false));
+            pace.setText(Units.pace(si));
+        } catch (QuantityException wrong) {
+            say("pace: " + wrong.getMessage());
+        }
+    }
+
+    private void radius(String text) {
+        if (text.equals(radius(bench.desk()))) {
+            say("");
+            return;
+        }
+        try {
+            double si = Quantity.parse(text, Dimension.LENGTH, MOST_RADIUS).si();
+            if (si < LEAST_RADIUS) {
+                say("circle: write a radius from 5 m to 2000 m");
+                return;
+            }
+            say("");
+            bench.act(new Act.ChooseRadius(si));
+            radius.setText(radius(bench.desk()));
+        } catch (QuantityException wrong) {
+            say("circle: " + wrong.getMessage());
+        }
+    }
+
+    private void turn() {
+        Direction next = turning.getSelectedIndex() == 0 ? Direction.LEFT : Direction.RIGHT;
+        if (next != bench.desk().work().direction()) {
+            bench.act(new Act.ChooseDirection(next));
+        }
+    }
+
+    private void say(String words) {
+        trouble.setForeground(Looks.theme().warning());
+        trouble.setText(words);
+        trouble.setVisible(!words.isEmpty());
+    }
+}

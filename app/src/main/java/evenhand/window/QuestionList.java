@@ -1,0 +1,61 @@
+package evenhand.window;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Answering;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Desk;
+import evenhand.window.desk.Question;
+import java.awt.Component;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.ListSelectionModel;
+
+/** The questions, in the user's words. */
+final class QuestionList extends JList<Question> implements Bench.View {
+    private final transient List<Question> questions;
+
+    QuestionList(Bench bench, List<Question> questions) {
+        super(questions.toArray(new Question[0]));
+        this.questions = questions;
+        setName("questions");
+        getAccessibleContext().setAccessibleName("questions");
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setVisibleRowCount(questions.size());
+        setCellRenderer(new DefaultListCellRenderer() {
+            @Override
+            public Component getListCellRendererComponent(
+                    JList<?> list, Object value, int index, boolean selected, boolean focus) {
+                String words = value instanceof Question question ? question.words() : "";
+                JLabel label = (JLabel) super.getListCellRendererComponent(list, words, index, selected, focus);
+                label.setToolTipText(words);
+                label.setBorder(BorderFactory.createEmptyBorder(Looks.em(0.35), 12, Looks.em(0.35), 8));
+                label.getAccessibleContext().setAccessibleName(words);
+                return label;
+            }
+        });
+        setFixedCellWidth(Looks.em(17));
+        addListSelectionListener(event -> {
+            Question chosen = getSelectedValue();
+            if (chosen != null && !chosen.key().equals(bench.desk().look().question())) {
+                bench.act(new Act.Ask(chosen.key()));
+            }
+        });
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBackground(Looks.theme().background());
+    }
+
+    @Override
+    public void show(Desk before, Desk now) {
+        Question asked = Answering.question(questions, now.look().question());
+        if (!asked.equals(getSelectedValue())) {
+            setSelectedValue(asked, true);
+        }
+    }
+}

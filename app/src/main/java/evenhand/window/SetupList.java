@@ -1,0 +1,211 @@
+package evenhand.window;
+
+import evenhand.look.SetupStyle;
+import evenhand.look.Theme;
+import evenhand.look.Typeface;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Desk;
+import java.awt.BasicStroke;
+import java.awt.Component;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.geom.Line2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.DefaultListModel;
+import javax.swing.Icon;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.ListSelectionModel;
+
+/** The set-ups, each with its colour, line and marker; a tick shows it, a click makes it the one that is adjusted. */
+final class SetupList extends JList<String> implements Bench.View {
+    private static final double WIDTH = 2.6;
+    private static final double TICK = 1.7;
+
+    private final transient Bench bench;
+    private final DefaultListModel<String> model = new DefaultListModel<>();
+
+    /** What is done to a set-up from outside the list. */
+    interface Wishes {
+        void rename(String name);
+
+        void delete(String name);
+    }
+
+    SetupList(Bench bench, Wishes wishes) {
+        this.bench = bench;
+        setModel(model);
+        setName("set-ups");
+        getAccessibleContext().setAccessibleName("set-ups");
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setCellRenderer(new Cell());
+        setToolTipText("Space shows or hides, F2 renames, Delete deletes, Alt with up and down moves");
+        addListSelectionListener(event -> {
+            String name = getSelectedValue();
+            if (name != null
+                    && !event.getValueIsAdjusting()
+                    && !name.equals(bench.desk().work().active())) {
+                bench.act(new Act.Activate(name));
+            }
+        });
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                int index = locationToIndex(e.getPoint());
+                if (index >= 0 && getCellBounds(index, index).contains(e.getPoint())) {
+                    if (e.getX() < 10 + Looks.em(TICK)) {
+                        toggle(model.get(index));
+                    } else if (e.getClickCount() == 2) {
+                        wishes.rename(model.get(index));
+                    }
+                }
+            }
+        });
+        addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyPressed(KeyEvent e) {
+                String name = getSelectedValue();
+                if (name == null) {
+                    return;
+                }
+                switch (e.getKeyCode()) {
+                    case KeyEvent.VK_SPACE -> toggle(name);
+                    case KeyEvent.VK_F2 -> wishes.rename(name);
+                    case KeyEvent.VK_DELETE -> wishes.delete(name);
+                    case KeyEvent.VK_UP, KeyEvent.VK_DOWN -> {
+                        if (!e.isAltDown()) {
+                            return;
+                        }
+                        move(name, e.getKeyCode() == KeyEvent.VK_UP ? -1 : 1);
+                    }
+                    default -> {
+                        return;
+                    }
+                }
+                e.consume();
+            }
+        });
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBackground(Looks.theme().background());
+    }
+
+    private void toggle(String name) {
+        bench.act(new Act.Show(name, !bench.desk().work().chosen().contains(name)));
+    }
+
+    void move(String name, int by) {
+        int to = model.indexOf(name) + by;
+        if (to >= 0 && to < model.size()) {
+            bench.act(new Act.MoveSetup(name, to));
+        }
+    }
+
+    @Override
+    public void show(Desk before, Desk now) {
+        List<String> names =
+                now.work().scenario().setups().stream().map(Setup::name).toList();
+        if (!names.equals(java.util.Collections.list(model.elements()))) {
+            model.clear();
+            model.addAll(names);
+            revalidate();
+        }
+        if (!now.work().active().equals(getSelectedValue())) {
+            setSelectedValue(now.work().active(), true);
+        }
+        if (!before.work().equals(now.work())
+                || before.look().dark() != now.look().dark()) {
+            repaint();
+        }
+    }
+
+    /** A row; the marks are drawn, so that they are those of the charts. */
+    private final class Cell extends DefaultListCellRenderer {
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean selected, boolean focus) {
+            String setup = String.valueOf(value);
+            boolean active = setup.equals(bench.desk().work().active());
+            boolean shown = active || bench.desk().work().chosen().contains(setup);
+            boolean base = setup.equals(bench.desk().work().base());
+            JLabel label = (JLabel)
+                    super.getListCellRendererComponent(list, setup + (base ? "  (base)" : ""), index, selected, focus);
+            label.setFont(active ? Looks.strong() : Typeface.plain(Looks.size()));
+            label.setIcon(new Sample(new SetupStyle(index), Optional.of(shown)));
+            label.setIconTextGap(8);
+            label.setBorder(BorderFactory.createEmptyBorder(Looks.em(0.25), 10, Looks.em(0.25), 8));
+            label.getAccessibleContext()
+                    .setAccessibleName(setup + (shown ? ", shown" : ", hidden") + (base ? ", the base" : ""));
+            return label;
+        }
+    }
+
+    /**
+     * The line of a set-up, with its marker.
+     *
+     * @param ticked whether a tick stands before it; none where nothing is to be ticked
+     */
+    record Sample(SetupStyle style, Optional<Boolean> ticked) implements Icon {
+        @Override
+        public void paintIcon(Component c, Graphics graphics, int x, int y) {
+            Graphics2D g = (Graphics2D) graphics.create();
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+            Theme theme = Looks.theme();
+            double middle = y + getIconHeight() / 2.0;
+            double from = x;
+            if (ticked.isPresent()) {
+                tick(g, theme, x, middle, ticked.get());
+                from += Looks.em(TICK);
+            }
+            double width = Looks.em(WIDTH);
+            g.setColor(theme.background());
+            g.fill(new RoundRectangle2D.Double(from - 3, y, width + 6, getIconHeight(), 6, 6));
+            g.setColor(theme.colour(style));
+            g.setStroke(style.stroke(2.2));
+            g.draw(new Line2D.Double(from, middle, from + width, middle));
+            g.fill(style.marker().at(from + width / 2, middle, 9));
+            g.dispose();
+        }
+
+        private static void tick(Graphics2D g, Theme theme, double x, double middle, boolean ticked) {
+            double side = Looks.em(1.05);
+            double top = middle - side / 2;
+            g.setColor(theme.background());
+            g.fill(new RoundRectangle2D.Double(x, top, side, side, 4, 4));
+            g.setColor(theme.quiet());
+            g.setStroke(new BasicStroke(1.2f));
+            g.draw(new RoundRectangle2D.Double(x, top, side, side, 4, 4));
+            if (ticked) {
+                g.setColor(theme.ink());
+                g.setStroke(new BasicStroke(2, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+                g.draw(new Line2D.Double(x + 0.22 * side, middle, x + 0.42 * side, top + 0.74 * side));
+                g.draw(new Line2D.Double(x + 0.42 * side, top + 0.74 * side, x + 0.8 * side, top + 0.26 * side));
+            }
+        }
+
+        @Override
+        public int getIconWidth() {
+            return Looks.em(WIDTH) + (ticked.isPresent() ? Looks.em(TICK) : 0);
+        }
+
+        @Override
+        public int getIconHeight() {
+            return Looks.em(1.3);
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package evenhand.window;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Names;
+import evenhand.window.desk.Question;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
+import net.miginfocom.swing.MigLayout;
+
+/** The left edge: the questions, the set-ups, and the one that is adjusted. */
+final class SideBar extends JPanel {
+    private final transient Bench bench;
+    private final transient Asker asker;
+    private final transient Notice notice;
+    private final QuestionList questions;
+    private final SetupList setups;
+    private final ActiveSetup active;
+
+    SideBar(Bench bench, List<Question> all, Asker asker, Notice notice) {
+        super(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][][][][grow,fill]"));
+        this.bench = bench;
+        this.asker = asker;
+        this.notice = notice;
+        questions = new QuestionList(bench, all);
+        setups = new SetupList(bench, new SetupList.Wishes() {
+            @Override
+            public void rename(String name) {
+                SideBar.this.rename(name);
+            }
+
+            @Override
+            public void delete(String name) {
+                say(bench.act(new Act.DeleteSetup(name)));
+            }
+        });
+        active = new ActiveSetup(bench);
+        add(Words.head("ASK"), "gapleft 12, gaptop 10");
+        add(questions, "growx");
+        add(Words.head("SET-UPS"), "gapleft 12, gaptop 12");
+        add(buttons(), "growx, gapleft 8");
+        JPanel lower = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1", "[grow,fill]", ""));
+        lower.add(setups, "growx, wmin 40");
+        lower.add(active, "growx, wmin 40");
+        JScrollPane scroll = new JScrollPane(
+                lower,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(2));
+        add(scroll, "grow, hmin 80");
+    }
+
+    void addViews() {
+        bench.add(questions);
+        bench.add(setups);
+        bench.add(active);
+    }
+
+    /** Takes over a note that is still being typed. */
+    void commit() {
+        active.commit();
+    }
+
+    private JPanel buttons() {
+        JPanel row = new JPanel(new MigLayout("insets 2 0 4 0, gap 4", "", ""));
+        row.setOpaque(false);
+        button(row, "add", "a new set-up based on the active one", this::add);
+        button(row, "copy", "a copy of the active set-up", this::copy);
+        button(row, "rename", "another name for the active set-up", () -> rename(name()));
+        button(row, "delete", "delete the active set-up", () -> say(bench.act(new Act.DeleteSetup(name()))));
+        button(row, "base", "compare the others with the active set-up", () -> bench.act(new Act.CompareWith(name())));
+        return row;
+    }
+
+    private static void button(JPanel row, String words, String tip, Runnable action) {
+        JButton button = new JButton(words);
+        button.setName("set-up " + words);
+        button.setFont(Looks.small());
+        button.setMargin(new java.awt.Insets(2, 4, 2, 4));
+        button.setToolTipText(tip);
+        button.getAccessibleContext().setAccessibleName(words + ": " + tip);
+        button.addActionListener(event -> action.run());
+        row.add(button);
+    }
+
+    private String name() {
+        return bench.desk().work().active();
+    }
+
+    void add() {
+        String name = Names.free(bench.desk().work(), "New set-up");
+        say(bench.act(new Act.AddSetup(name, Optional.of(name()), Optional.empty(), Map.of())));
+    }
+
+    void copy() {
+        say(bench.act(new Act.DuplicateSetup(name(), Names.free(bench.desk().work(), name() + ", copy"))));
+    }
+
+    void rename(String name) {
+        asker.line("Name of the set-up", name).ifPresent(next -> say(bench.act(new Act.RenameSetup(name, next))));
+    }
+
+    private void say(Optional<String> why) {
+        why.ifPresent(words ->
+                notice.say(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + "."));
+    }
+}

@@ -1,0 +1,82 @@
+package evenhand.window;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Desk;
+import evenhand.words.Units;
+import java.util.Optional;
+import javax.swing.AbstractButton;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+
+/** The job's title, undo and redo, units and theme. */
+final class TopBar extends JPanel implements Bench.View {
+    private final transient Bench bench;
+    private final JLabel title = new JLabel() {
+        @Override
+        public void updateUI() {
+            super.updateUI();
+            setFont(Looks.strong());
+        }
+    };
+    private final JButton undo = new JButton("undo");
+    private final JButton redo = new JButton("redo");
+    private final JToggleButton metric = new JToggleButton("metric");
+    private final JToggleButton imperial = new JToggleButton("inches");
+    private final JToggleButton light = new JToggleButton("light");
+    private final JToggleButton dark = new JToggleButton("dark");
+
+    TopBar(Bench bench, Runnable about) {
+        super(new MigLayout("insets 6 16 6 16, gap 6, fillx", "[grow,fill][][]16[][]16[][]16[]", ""));
+        this.bench = bench;
+        title.setName("title");
+        pair(metric, imperial, "units");
+        pair(light, dark, "theme");
+        undo.setName("undo");
+        redo.setName("redo");
+        undo.addActionListener(event -> bench.undo());
+        redo.addActionListener(event -> bench.redo());
+        metric.addActionListener(event -> bench.act(new Act.ShowUnits(Units.METRIC)));
+        imperial.addActionListener(event -> bench.act(new Act.ShowUnits(Units.IMPERIAL)));
+        light.addActionListener(event -> bench.act(new Act.ShowDark(false)));
+        dark.addActionListener(event -> bench.act(new Act.ShowDark(true)));
+        JButton cautions = new JButton("about and cautions");
+        cautions.setName("about");
+        cautions.addActionListener(event -> about.run());
+        add(title, "wmin 60");
+        for (AbstractButton button : new AbstractButton[] {undo, redo, metric, imperial, light, dark, cautions}) {
+            add(button);
+        }
+    }
+
+    private static void pair(JToggleButton one, JToggleButton other, String what) {
+        ButtonGroup group = new ButtonGroup();
+        for (JToggleButton button : new JToggleButton[] {one, other}) {
+            button.setName(button.getText());
+            button.getAccessibleContext().setAccessibleName(what + ": " + button.getText());
+            group.add(button);
+        }
+    }
+
+    @Override
+    public void show(Desk before, Desk now) {
+        String text = now.work().scenario().title();
+        title.setText(text.isEmpty() ? "a car without a title" : text + (now.unsaved() ? "  – not saved" : ""));
+        title.setToolTipText(now.filed().path().map(Object::toString).orElse("not saved in a file yet"));
+        button(undo, "undo", bench.undoable());
+        button(redo, "redo", bench.redoable());
+        (now.look().units() == Units.METRIC ? metric : imperial).setSelected(true);
+        (now.look().dark() ? dark : light).setSelected(true);
+    }
+
+    private static void button(JButton button, String verb, Optional<String> what) {
+        button.setEnabled(what.isPresent());
+        button.setToolTipText(what.map(words -> verb + ": " + words).orElse("nothing to " + verb));
+        button.getAccessibleContext()
+                .setAccessibleName(what.map(words -> verb + " " + words).orElse(verb));
+    }
+}

@@ -1,0 +1,185 @@
+package evenhand.window;
+
+import evenhand.window.desk.Answering;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Demos;
+import evenhand.window.desk.Desk;
+import evenhand.window.desk.Drawer;
+import evenhand.window.desk.Memory;
+import evenhand.window.desk.Replies;
+import evenhand.window.desk.Safekeeping;
+import evenhand.window.desk.StateFolder;
+import evenhand.window.question.Questions;
+import java.awt.AWTError;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
+import java.awt.Rectangle;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import javax.swing.JFrame;
+import javax.swing.SwingUtilities;
+import javax.swing.TransferHandler;
+import javax.swing.WindowConstants;
+
+/** The window on the screen. */
+public final class Window {
+    private static final Dimension USUAL = new Dimension(1280, 800);
+    private static final Dimension LEAST = new Dimension(1024, 700);
+
+    private final JFrame frame = new JFrame("Evenhand");
+    private final Answering answering = new Answering(Questions.ALL, SwingUtilities::invokeLater);
+    private final CountDownLatch closed = new CountDownLatch(1);
+    private final MainPane pane;
+
+    /**
+     * Opens the window and waits until it is closed.
+     *
+     * @return why it cannot be opened; empty after it was closed
+     */
+    public static Optional<String> open(Optional<Path> file) {
+        Optional<String> why = noDisplay();
+        if (why.isPresent()) {
+            return why;
+        }
+        Path folder = StateFolder.of(
+                System.getenv(), Path.of(System.getProperty("user.home")), System.getProperty("os.name"));
+        CountDownLatch[] closed = new CountDownLatch[1];
+        try {
+            SwingUtilities.invokeAndWait(() -> {
+                Window window = new Window(folder, Optional.empty());
+                closed[0] = window.closed;
+                window.begin(file);
+            });
+            closed[0].await();
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        } catch (java.lang.reflect.InvocationTargetException defect) {
+            throw new IllegalStateException("the window cannot be made", defect.getCause());
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> noDisplay() {
+        try {
+            if (!GraphicsEnvironment.isHeadless()) {
+                GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
+                return Optional.empty();
+            }
+        } catch (AWTError | HeadlessException | LinkageError none) {
+            // Said below: the reason is the same for whoever reads it.
+        }
+        return Optional.of("there is no display to open a window on; in a terminal ask with the other commands,"
+                + " for example \"evenhand balance FILE\"");
+    }
+
+    /** @param asker asks the person; dialogs where none is given */
+    Window(Path folder, Optional<Asker> asker) {
+        Memory memory = new Memory(folder);
+        evenhand.window.desk.Look look = memory.look(Questions.ALL.get(0).key());
+        Looks.set(look.dark());
+        Drawer.Opened.Sound demo = Demos.open(Demos.NAMES.get(0));
+        Bench bench = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
+        answering.deliverTo(bench::act);
+        Safekeeping safekeeping =
+                new Safekeeping(folder, ProcessHandle.current().pid());
+        pane = new MainPane(
+                bench, Questions.ALL, answering, memory, safekeeping, asker.orElseGet(() -> new Dialogs(frame)));
+        frame.setJMenuBar(Menus.bar(pane, Questions.ALL, this::print, this::close));
+        frame.setContentPane(pane);
+        frame.setMinimumSize(LEAST);
+        frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent e) {
+                close();
+            }
+
+            @Override
+            public void windowActivated(WindowEvent e) {
+                pane.cabinet().lookOutside();
+            }
+        });
+        frame.setTransferHandler(new Dropped());
+    }
+
+    /** Shows the window with a file, the latest one, or a demo car at a first start. */
+    void begin(Optional<Path> file) {
+        Optional<Path> wanted = file.or(() -> pane.cabinet().recent().stream().findFirst());
+        boolean opened = wanted.isPresent() && pane.cabinet().read(wanted.get());
+        pane.bench().begin();
+        if (!opened && file.isEmpty()) {
+            welcome();
+        }
+        pane.cabinet().offerLeft();
+        Rectangle screen = frame.getGraphicsConfiguration().getBounds();
+        frame.setSize(
+                Math.min(screen.width, Math.max(USUAL.width, Looks.em(98))),
+                Math.min(screen.height, Math.max(USUAL.height, Looks.em(61))));
+        frame.setLocationRelativeTo(null);
+        frame.setVisible(true);
+        pane.adjust().knobs().stream()
+                .findFirst()
+                .ifPresent(knob -> knob.track().requestFocusInWindow());
+    }
+
+    private void welcome() {
+        String story = pane.bench().desk().work().scenario().story().orElse("");
+        pane.notice()
+                .say(
+                        "A demo car to try. " + story
+                                + "\nDrag the handle of \"rear lateral locator height\" below, and watch which end lets go first.");
+    }
+
+    MainPane pane() {
+        return pane;
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    private void print() {
+        Printing.print(pane.answer()).ifPresent(why -> pane.notice().say(why));
+    }
+
+    /** Closes the window unless something would be lost that the person wants to keep. */
+    void close() {
+        if (pane.cabinet().mayLeave()) {
+            pane.cabinet().close();
+            answering.close();
+            frame.dispose();
+            closed.countDown();
+        }
+    }
+
+    /** A file dropped on the window is opened. */
+    private final class Dropped extends TransferHandler {
+        @Override
+        public boolean canImport(TransferSupport support) {
+            return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
+        }
+
+        @Override
+        public boolean importData(TransferSupport support) {
+            try {
+                List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
+                if (!files.isEmpty() && files.get(0) instanceof File file) {
+                    SwingUtilities.invokeLater(() -> pane.cabinet().open(file.toPath()));
+                    return true;
+                }
+            } catch (UnsupportedFlavorException | IOException cannot) {
+                pane.notice().say("What was dropped cannot be read; open it by File, Open.");
+            }
+            return false;
+        }
+    }
+}

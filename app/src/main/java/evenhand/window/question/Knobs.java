@@ -1,0 +1,54 @@
+package evenhand.window.question;
+
+import evenhand.car.Axle;
+import evenhand.car.End;
+import evenhand.catalogue.Adjustable;
+import evenhand.scenario.Setup;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Paths of what a shop adjusts, as far as a car has it. */
+final class Knobs {
+    private Knobs() {}
+
+    /** What the body or the two wheels of an axle roll about: a locator's height or the roll centre's. */
+    static String rollCentre(Setup setup, End end) {
+        String axle = end == End.FRONT ? "front" : "rear";
+        return axle + (setup.car().axle(end) instanceof Axle.Live ? ".lateralLocator.height" : ".rollCentre.height");
+    }
+
+    /** Both roll centres, that of a live axle first. */
+    static List<String> rollCentres(Setup setup) {
+        String front = rollCentre(setup, End.FRONT);
+        String rear = rollCentre(setup, End.REAR);
+        return setup.car().axle(End.FRONT) instanceof Axle.Live && !(setup.car().rear() instanceof Axle.Live)
+                ? List.of(front, rear)
+                : List.of(rear, front);
+    }
+
+    static List<String> springsAndBars(Setup setup) {
+        return here(
+                setup,
+                Stream.of(
+                        "front.bar.rollStiffness",
+                        "front.bar.diameter",
+                        "rear.bar.rollStiffness",
+                        "rear.bar.diameter",
+                        "front.spring.rate",
+                        "rear.spring.rate"));
+    }
+
+    static List<String> heights() {
+        return List.of("front.lowered", "rear.lowered");
+    }
+
+    /** Those of the paths that name a number of this car. */
+    static List<String> here(Setup setup, Stream<String> paths) {
+        List<String> known = setup.values().stream().map(Adjustable::path).toList();
+        return paths.filter(known::contains).toList();
+    }
+
+    static List<String> joined(Setup setup, List<String> first, List<String> then) {
+        return here(setup, Stream.concat(first.stream(), then.stream()).distinct());
+    }
+}

@@ -1,0 +1,17 @@
+package evenhand.window.question;
+
+import evenhand.window.desk.Question;
+import java.util.List;
+
+/** The questions, in the order of the list. */
+public final class Questions {
+    public static final List<Question> ALL = List.of(
+            new WhichEndFirst(),
+            new HowHighThePivot(),
+            new WhatDidItDo(),
+            new SpringsOrBars(),
+            new WhereTheLoadGoes(),
+            new TheCarItself());
+
+    private Questions() {}
+}

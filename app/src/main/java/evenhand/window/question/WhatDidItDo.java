@@ -1,0 +1,143 @@
+package evenhand.window.question;
+
+import evenhand.answers.Criterion;
+import evenhand.chart.Chart;
+import evenhand.chart.CurveCharts;
+import evenhand.chart.TurnCharts;
+import evenhand.choice.Comparison;
+import evenhand.look.SetupStyle;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Figures;
+import evenhand.window.desk.Progress;
+import evenhand.window.desk.Question;
+import evenhand.window.desk.Reply;
+import evenhand.window.desk.SetupChange;
+import evenhand.window.desk.TurnedSetup;
+import evenhand.words.ChangeWords;
+import evenhand.words.ComparisonWords;
+import evenhand.words.JudgedWords;
+import evenhand.words.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What differs from the base, and which change did how much of it. */
+final class WhatDidItDo implements Question {
+    private static final int SAID_FIRST = 2;
+    private static final int MOST_BARS = 8;
+
+    @Override
+    public String key() {
+        return "compare";
+    }
+
+    @Override
+    public String words() {
+        return "What did the changes do?";
+    }
+
+    @Override
+    public List<String> adjustments(Setup active) {
+        return Knobs.joined(
+                active, Knobs.heights(), Knobs.joined(active, Knobs.rollCentres(active), Knobs.springsAndBars(active)));
+    }
+
+    @Override
+    public Reply answer(Asked asked, Progress progress) {
+        TurnedSetup base = asked.base();
+        List<TurnedSetup> others = asked.shown().stream()
+                .filter(one -> !one.setup().name().equals(base.setup().name()))
+                .toList();
+        if (others.isEmpty()) {
+            return Reply.only("There is nothing to compare: tick a second set-up on the left, or add one.");
+        }
+        if (base.turn().isEmpty()) {
+            return Reply.only("The base, " + Said.named(base.setup()) + ", has no answer: "
+                    + base.silence().orElse("it falls over") + ".");
+        }
+        List<String> headlines = new ArrayList<>();
+        List<Reply.Paragraph> more = new ArrayList<>();
+        List<Chart> charts = new ArrayList<>();
+        Figures.Builder table = new Figures.Builder(List.of("before", "now", "difference"));
+        TurnedSetup foremost = others.contains(asked.active()) ? asked.active() : others.get(others.size() - 1);
+        for (int i = 0; i < others.size() && !progress.isCancelled(); i++) {
+            TurnedSetup one = others.get(i);
+            progress.at((double) i / others.size());
+            if (one.turn().isEmpty()) {
+                more.add(new Reply.Paragraph(
+                        one.setup().name(),
+                        List.of("No answer: " + one.silence().orElse("it falls over") + ".")));
+                continue;
+            }
+            Comparison comparison = Comparison.of(
+                    base.setup().entries(), one.setup().entries(), asked.work().usualTrial());
+            List<String> sentences = new ArrayList<>(ComparisonWords.of(comparison, asked.units()));
+            if (one.equals(foremost)) {
+                headlines.add(Said.named(one.setup()) + " against " + Said.named(base.setup()) + ":");
+                headlines.addAll(sentences.subList(0, Math.min(SAID_FIRST, sentences.size())));
+                sentences.subList(0, Math.min(SAID_FIRST, sentences.size())).clear();
+                shares(comparison, one, asked).forEach(charts::add);
+            }
+            more.add(new Reply.Paragraph(one.setup().name(), sentences));
+            rows(comparison, one, asked, table);
+        }
+        charts.add(TurnCharts.understeerGradient(SideBySide.cars(asked), asked.units()));
+        charts.add(TurnCharts.roll(SideBySide.cars(asked), asked.units()));
+        return new Reply(headlines, more, charts, table.build(), List.of());
+    }
+
+    private static List<Chart> shares(Comparison comparison, TurnedSetup one, Asked asked) {
+        List<Chart> charts = new ArrayList<>();
+        for (Criterion criterion : List.of(Criterion.LIMIT_BALANCE, Criterion.UNDERSTEER)) {
+            Optional<Comparison.Difference> last = comparison.differences().stream()
+                    .filter(difference -> difference.judged().criterion().equals(criterion))
+                    .reduce((a, b) -> b);
+            last.flatMap(difference -> difference
+                            .shares()
+                            .map(shares -> chart(comparison, difference, shares.shares(), one, asked)))
+                    .ifPresent(charts::add);
+        }
+        return charts;
+    }
+
+    private static Chart chart(
+            Comparison comparison,
+            Comparison.Difference difference,
+            List<Double> shares,
+            TurnedSetup one,
+            Asked asked) {
+        Criterion criterion = difference.judged().criterion();
+        Unit unit = asked.units().of(criterion);
+        List<CurveCharts.Cause> causes = new ArrayList<>();
+        for (int i = 0; i < shares.size(); i++) {
+            causes.add(new CurveCharts.Cause(
+                    ChangeWords.name(comparison.changes().get(i)),
+                    shares.get(i),
+                    SetupChange.wasAndIs(comparison.changes().get(i))));
+        }
+        String figure = criterion.name() + (criterion.atLimit() ? "" : " " + JudgedWords.pace(difference.judged()));
+        return CurveCharts.causes(
+                "Which change did how much of it: " + figure,
+                new CurveCharts.Quantity("share of the difference in " + figure, unit, criterion.digits()),
+                one.setup().name(),
+                new SetupStyle(SideBySide.index(asked, one.setup().name())),
+                causes,
+                MOST_BARS);
+    }
+
+    private static void rows(Comparison comparison, TurnedSetup one, Asked asked, Figures.Builder table) {
+        table.heading(one.setup().name());
+        for (Comparison.Difference difference : comparison.differences()) {
+            Criterion criterion = difference.judged().criterion();
+            Unit unit = asked.units().of(criterion);
+            table.row(
+                    criterion.name() + (criterion.atLimit() ? "" : " " + JudgedWords.pace(difference.judged())),
+                    unit.symbol(),
+                    List.of(
+                            Numbers.fixed(unit.fromSi(difference.base()), criterion.digits()),
+                            Numbers.fixed(unit.fromSi(difference.value()), criterion.digits()),
+                            Numbers.signed(unit.fromSi(difference.difference()), criterion.digits())));
+        }
+    }
+}

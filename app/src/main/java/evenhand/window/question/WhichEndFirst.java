@@ -1,0 +1,54 @@
+package evenhand.window.question;
+
+import evenhand.chart.Shown;
+import evenhand.chart.TurnCharts;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Progress;
+import evenhand.window.desk.Question;
+import evenhand.window.desk.Reply;
+import evenhand.window.desk.TurnedSetup;
+import java.util.List;
+
+/** The balance at the chosen pace and at the limit. */
+final class WhichEndFirst implements Question {
+    private static final int REMEDIES = 3;
+
+    @Override
+    public String key() {
+        return "which-end";
+    }
+
+    @Override
+    public String words() {
+        return "Which end lets go first?";
+    }
+
+    @Override
+    public List<String> adjustments(Setup active) {
+        return Knobs.joined(active, Knobs.rollCentres(active), Knobs.springsAndBars(active));
+    }
+
+    @Override
+    public Reply answer(Asked asked, Progress progress) {
+        List<Shown> cars = SideBySide.cars(asked);
+        return new Reply(
+                Said.limits(asked),
+                Said.balances(asked),
+                List.of(
+                        TurnCharts.gripUsed(cars, asked.units()),
+                        TurnCharts.understeerGradient(cars, asked.units()),
+                        TurnCharts.steer(cars, asked.units()),
+                        TurnCharts.sideslip(cars, asked.units())),
+                SideBySide.of(asked).figures(asked.work().pace(), asked.work().direction()),
+                List.of());
+    }
+
+    @Override
+    public List<Reply.Next> next(Asked asked, Progress progress) {
+        TurnedSetup active = asked.active();
+        return active.turn()
+                .map(turn -> turn.limit().limitBalance() > 0 ? "pushes at the limit" : "slides at the limit")
+                .map(complaint -> Remedies.next(active, asked, complaint, REMEDIES))
+                .orElse(List.of());
+    }
+}

@@ -1,0 +1,161 @@
+package evenhand.window;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Answering;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Demos;
+import evenhand.window.desk.Desk;
+import evenhand.window.desk.Drawer;
+import evenhand.window.desk.Look;
+import evenhand.window.desk.Memory;
+import evenhand.window.desk.Question;
+import evenhand.window.desk.Replies;
+import evenhand.window.desk.Safekeeping;
+import evenhand.window.question.Questions;
+import evenhand.words.Units;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import javax.swing.SwingUtilities;
+
+/**
+ * Writes pictures of the window, each question at two sizes and in both themes, without a screen:
+ * {@code mvn -q -Ppictures -DskipTests package}. Arguments: the folder, then names of demo cars; the first of all where none is
+ * named.
+ */
+public final class WindowPictures {
+    private static final List<Dimension> SIZES = List.of(new Dimension(1280, 800), new Dimension(2560, 1440));
+    private static final int PATIENCE = 60_000;
+
+    private WindowPictures() {}
+
+    public static void main(String[] arguments) throws Exception {
+        Path folder = Files.createDirectories(Path.of(arguments[0]));
+        List<String> cars =
+                arguments.length > 1 ? List.of(arguments).subList(1, arguments.length) : Demos.NAMES.subList(0, 1);
+        for (String car : cars) {
+            for (boolean dark : new boolean[] {false, true}) {
+                for (Dimension size : SIZES) {
+                    Shot shot = new Shot(car, dark, size, folder);
+                    for (Question question : Questions.ALL) {
+                        shot.take(question);
+                    }
+                    shot.measureUp();
+                }
+            }
+        }
+        System.exit(0);
+    }
+
+    private static final class Shot {
+        private final String car;
+        private final boolean dark;
+        private final Dimension size;
+        private final Path folder;
+        private final Bench bench;
+        private final MainPane pane;
+
+        Shot(String car, boolean dark, Dimension size, Path folder) throws Exception {
+            this.car = car;
+            this.dark = dark;
+            this.size = size;
+            this.folder = folder;
+            Answering answering = new Answering(Questions.ALL, SwingUtilities::invokeLater);
+            Drawer.Opened.Sound demo = Demos.open(car);
+            Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, dark, Map.of());
+            bench = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
+            answering.deliverTo(bench::act);
+            Path state = Files.createTempDirectory("evenhand-pictures");
+            MainPane[] made = new MainPane[1];
+            SwingUtilities.invokeAndWait(() -> {
+                Looks.set(dark);
+                made[0] = new MainPane(
+                        bench, Questions.ALL, answering, new Memory(state), new Safekeeping(state, 1), new NoOne());
+                bench.begin();
+            });
+            pane = made[0];
+        }
+
+        void take(Question question) throws Exception {
+            SwingUtilities.invokeAndWait(() -> bench.act(new Act.Ask(question.key())));
+            long until = System.currentTimeMillis() + PATIENCE;
+            boolean[] late = {true};
+            while (late[0] && System.currentTimeMillis() < until) {
+                Thread.sleep(20);
+                SwingUtilities.invokeAndWait(() ->
+                        late[0] = bench.desk().replies().replyLate(bench.desk().asking()));
+            }
+            Thread.sleep(700); // what to do next comes last
+            write(question.key());
+        }
+
+        void measureUp() throws Exception {
+            SwingUtilities.invokeAndWait(() -> pane.showMeasureUp(true));
+            write("measure-up");
+            SwingUtilities.invokeAndWait(() -> pane.showMeasureUp(false));
+        }
+
+        private void write(String name) throws Exception {
+            BufferedImage image = new BufferedImage(size.width, size.height, BufferedImage.TYPE_INT_RGB);
+            SwingUtilities.invokeAndWait(() -> {
+                pane.setSize(size);
+                // Text wraps at the width that the first round gives it.
+                for (int round = 0; round < 4; round++) {
+                    layOut(pane);
+                }
+                Graphics2D g = image.createGraphics();
+                pane.printAll(g);
+                g.dispose();
+            });
+            Path file = folder.resolve(
+                    car + "." + name + "." + size.width + "x" + size.height + (dark ? ".dark" : ".light") + ".png");
+            try {
+                ImageIO.write(image, "png", file.toFile());
+            } catch (IOException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
+        private static void layOut(Component component) {
+            component.invalidate();
+            component.doLayout();
+            if (component instanceof Container container) {
+                for (Component child : container.getComponents()) {
+                    layOut(child);
+                }
+            }
+        }
+    }
+
+    /** Nobody sits at a picture. */
+    private static final class NoOne implements Asker {
+        @Override
+        public Unsaved unsaved(String title) {
+            return Unsaved.DISCARD;
+        }
+
+        @Override
+        public Optional<Path> toOpen(Optional<Path> near) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> toSave(Path proposed) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> line(String question, String start) {
+            return Optional.empty();
+        }
+    }
+}
