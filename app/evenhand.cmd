@@ -4,6 +4,7 @@ setlocal
 set "home=%~dp0"
 set "jar=%home%target\evenhand.jar"
 set "archive=%home%target\evenhand.jsa"
+set "window=%home%target\evenhand-window.jsa"
 set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
 set flags=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Dfile.encoding=UTF-8
@@ -33,7 +34,11 @@ if not exist "%jar%" (
 rem The classes of a small command in an archive that Java starts faster from; no harm if it cannot be made.
 "%java%" -XX:DumpLoadedClassList="%archive%.lst" %flags% -jar "%jar%" schema >nul 2>nul <nul
 "%java%" -Xshare:dump -XX:SharedClassListFile="%archive%.lst" -XX:SharedArchiveFile="%archive%" -cp "%jar%" >nul 2>nul <nul
+"%java%" -Djava.awt.headless=true -XX:DumpLoadedClassList="%window%.lst" %flags% -cp "%jar%" evenhand.window.Rehearsal >nul 2>nul <nul
+"%java%" -Xshare:dump -XX:SharedClassListFile="%window%.lst" -XX:SharedArchiveFile="%window%" -cp "%jar%" >nul 2>nul <nul
 
 :run
+if "%~1"=="" set "archive=%window%"
+if "%~1"=="window" set "archive=%window%"
 "%java%" %flags% -Xshare:auto -XX:SharedArchiveFile="%archive%" -jar "%jar%" %*
 exit /b %errorlevel%

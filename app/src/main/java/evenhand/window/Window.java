@@ -1,13 +1,8 @@
 package evenhand.window;
 
-import evenhand.window.desk.Answering;
-import evenhand.window.desk.Bench;
 import evenhand.window.desk.Demos;
-import evenhand.window.desk.Desk;
-import evenhand.window.desk.Drawer;
+import evenhand.window.desk.Look;
 import evenhand.window.desk.Memory;
-import evenhand.window.desk.Replies;
-import evenhand.window.desk.Safekeeping;
 import evenhand.window.desk.StateFolder;
 import evenhand.window.question.Questions;
 import java.awt.AWTError;
@@ -36,8 +31,8 @@ public final class Window {
     private static final Dimension LEAST = new Dimension(1024, 700);
 
     private final JFrame frame = new JFrame("Evenhand");
-    private final Answering answering = new Answering(Questions.ALL, SwingUtilities::invokeLater);
     private final CountDownLatch closed = new CountDownLatch(1);
+    private final Room room;
     private final MainPane pane;
 
     /**
@@ -83,16 +78,9 @@ public final class Window {
 
     /** @param asker asks the person; dialogs where none is given */
     Window(Path folder, Optional<Asker> asker) {
-        Memory memory = new Memory(folder);
-        evenhand.window.desk.Look look = memory.look(Questions.ALL.get(0).key());
-        Looks.set(look.dark());
-        Drawer.Opened.Sound demo = Demos.open(Demos.NAMES.get(0));
-        Bench bench = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
-        answering.deliverTo(bench::act);
-        Safekeeping safekeeping =
-                new Safekeeping(folder, ProcessHandle.current().pid());
-        pane = new MainPane(
-                bench, Questions.ALL, answering, memory, safekeeping, asker.orElseGet(() -> new Dialogs(frame)));
+        Look look = new Memory(folder).look(Questions.ALL.get(0).key());
+        room = Room.with(Demos.NAMES.get(0), look, folder, asker.orElseGet(() -> new Dialogs(frame)));
+        pane = room.pane();
         frame.setJMenuBar(Menus.bar(pane, Questions.ALL, this::print, this::close));
         frame.setContentPane(pane);
         frame.setMinimumSize(LEAST);
@@ -154,8 +142,7 @@ public final class Window {
     /** Closes the window unless something would be lost that the person wants to keep. */
     void close() {
         if (pane.cabinet().mayLeave()) {
-            pane.cabinet().close();
-            answering.close();
+            room.close();
             frame.dispose();
             closed.countDown();
         }

@@ -1,29 +1,18 @@
 package evenhand.window;
 
 import evenhand.window.desk.Act;
-import evenhand.window.desk.Answering;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Demos;
-import evenhand.window.desk.Desk;
-import evenhand.window.desk.Drawer;
 import evenhand.window.desk.Look;
-import evenhand.window.desk.Memory;
 import evenhand.window.desk.Question;
-import evenhand.window.desk.Replies;
-import evenhand.window.desk.Safekeeping;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.Dimension;
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
 
@@ -69,20 +58,15 @@ public final class WindowPictures {
             this.dark = dark;
             this.size = size;
             this.folder = folder;
-            Answering answering = new Answering(Questions.ALL, SwingUtilities::invokeLater);
-            Drawer.Opened.Sound demo = Demos.open(car);
-            Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, dark, Map.of());
-            bench = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
-            answering.deliverTo(bench::act);
             Path state = Files.createTempDirectory("evenhand-pictures");
-            MainPane[] made = new MainPane[1];
+            Room[] made = new Room[1];
             SwingUtilities.invokeAndWait(() -> {
-                Looks.set(dark);
-                made[0] = new MainPane(
-                        bench, Questions.ALL, answering, new Memory(state), new Safekeeping(state, 1), new NoOne());
-                bench.begin();
+                Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, dark, Map.of());
+                made[0] = Room.with(car, look, state, new Rehearsal.NoOne());
+                made[0].pane().bench().begin();
             });
-            pane = made[0];
+            pane = made[0].pane();
+            bench = pane.bench();
         }
 
         void take(Question question) throws Exception {
@@ -105,57 +89,11 @@ public final class WindowPictures {
         }
 
         private void write(String name) throws Exception {
-            BufferedImage image = new BufferedImage(size.width, size.height, BufferedImage.TYPE_INT_RGB);
-            SwingUtilities.invokeAndWait(() -> {
-                pane.setSize(size);
-                // Text wraps at the width that the first round gives it.
-                for (int round = 0; round < 4; round++) {
-                    layOut(pane);
-                }
-                Graphics2D g = image.createGraphics();
-                pane.printAll(g);
-                g.dispose();
-            });
+            BufferedImage[] image = new BufferedImage[1];
+            SwingUtilities.invokeAndWait(() -> image[0] = Snapshot.of(pane, size));
             Path file = folder.resolve(
                     car + "." + name + "." + size.width + "x" + size.height + (dark ? ".dark" : ".light") + ".png");
-            try {
-                ImageIO.write(image, "png", file.toFile());
-            } catch (IOException e) {
-                throw new IllegalStateException(e);
-            }
-        }
-
-        private static void layOut(Component component) {
-            component.invalidate();
-            component.doLayout();
-            if (component instanceof Container container) {
-                for (Component child : container.getComponents()) {
-                    layOut(child);
-                }
-            }
-        }
-    }
-
-    /** Nobody sits at a picture. */
-    private static final class NoOne implements Asker {
-        @Override
-        public Unsaved unsaved(String title) {
-            return Unsaved.DISCARD;
-        }
-
-        @Override
-        public Optional<Path> toOpen(Optional<Path> near) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Path> toSave(Path proposed) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<String> line(String question, String start) {
-            return Optional.empty();
+            ImageIO.write(image[0], "png", file.toFile());
         }
     }
 }

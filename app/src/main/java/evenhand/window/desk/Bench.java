@@ -91,7 +91,11 @@ public final class Bench {
     public void open(Work work, Filed filed) {
         past.clear();
         future.clear();
+        Desk before = desk;
         show(new Desk(work, desk.look(), Replies.NONE, filed));
+        if (desk.asking().equals(before.asking())) {
+            questions.accept(desk.asking()); // the same car opened once more has no answers yet
+        }
     }
 
     /** Shows the desk as it is and asks for its answers; once, when everything stands. */

@@ -170,6 +170,15 @@ class BenchTest {
     }
 
     @Test
+    void theSameCarOpenedOnceMoreIsAskedOnceMore() {
+        List<Asking> asked = new ArrayList<>();
+        Bench bench = new Bench(Desks.demo("harbour-saloon"), asked::add);
+        bench.open(bench.desk().work(), bench.desk().filed());
+        assertThat(asked).hasSize(1);
+        assertThat(bench.desk().replies()).isEqualTo(Replies.NONE);
+    }
+
+    @Test
     void savedMeansThatTheTextIsTheFiles() {
         Bench bench = Desks.bench("harbour-saloon");
         assertThat(bench.desk().unsaved()).isFalse();

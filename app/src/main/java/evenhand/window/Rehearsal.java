@@ -1,0 +1,64 @@
+package evenhand.window;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Demos;
+import evenhand.window.desk.Look;
+import evenhand.window.desk.Question;
+import evenhand.window.question.Questions;
+import evenhand.words.Units;
+import java.awt.Dimension;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.SwingUtilities;
+
+/** Opens the window without a screen and asks every question, so that whoever archives classes learns which it needs. */
+public final class Rehearsal {
+    private static final Dimension SIZE = new Dimension(1280, 800);
+    private static final int PATIENCE = 400;
+
+    private Rehearsal() {}
+
+    public static void main(String[] arguments) throws Exception {
+        Path folder = Files.createTempDirectory("evenhand");
+        Room[] room = new Room[1];
+        SwingUtilities.invokeAndWait(() -> {
+            Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, false, Map.of());
+            room[0] = Room.with(Demos.NAMES.get(0), look, folder, new NoOne());
+            Menus.bar(room[0].pane(), Questions.ALL, () -> {}, () -> {});
+            room[0].pane().bench().begin();
+        });
+        for (Question question : Questions.ALL) {
+            SwingUtilities.invokeAndWait(() -> room[0].pane().bench().act(new Act.Ask(question.key())));
+            Thread.sleep(PATIENCE);
+            SwingUtilities.invokeAndWait(() -> Snapshot.of(room[0].pane(), SIZE));
+        }
+        room[0].close();
+        Files.deleteIfExists(folder);
+        System.exit(0);
+    }
+
+    /** Nobody sits at it. */
+    static final class NoOne implements Asker {
+        @Override
+        public Unsaved unsaved(String title) {
+            return Unsaved.DISCARD;
+        }
+
+        @Override
+        public Optional<Path> toOpen(Optional<Path> near) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> toSave(Path proposed) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> line(String question, String start) {
+            return Optional.empty();
+        }
+    }
+}

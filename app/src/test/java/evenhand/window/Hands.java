@@ -1,0 +1,222 @@
+package evenhand.window;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Desk;
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Point;
+import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
+import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
+
+/** Hands on a real window: mouse, keys, and eyes. Answers to what the window asks are laid ready before. */
+final class Hands implements AutoCloseable, Asker {
+    private static final long PATIENCE = 60_000;
+
+    private final Robot robot;
+    private final Window window;
+    Unsaved unsaved = Unsaved.DISCARD;
+    final Deque<Path> files = new ArrayDeque<>();
+    final Deque<String> lines = new ArrayDeque<>();
+
+    Hands(Path folder, Optional<Path> file) throws Exception {
+        robot = robot();
+        Window[] made = new Window[1];
+        SwingUtilities.invokeAndWait(() -> {
+            made[0] = new Window(folder, Optional.of(this));
+            made[0].begin(file);
+        });
+        window = made[0];
+        until("the window is on the screen", () -> window.frame().isShowing());
+        answered();
+    }
+
+    private static Robot robot() throws AWTException {
+        Robot robot = new Robot();
+        robot.setAutoDelay(5);
+        return robot;
+    }
+
+    MainPane pane() {
+        return window.pane();
+    }
+
+    Window window() {
+        return window;
+    }
+
+    Desk desk() {
+        return see(() -> pane().bench().desk());
+    }
+
+    Optional<String> act(Act act) {
+        return see(() -> pane().bench().act(act));
+    }
+
+    /** Looks at something on the event thread. */
+    static <T> T see(Callable<T> look) {
+        Object[] seen = new Object[1];
+        Exception[] thrown = new Exception[1];
+        try {
+            SwingUtilities.invokeAndWait(() -> {
+                try {
+                    seen[0] = look.call();
+                } catch (Exception e) {
+                    thrown[0] = e;
+                }
+            });
+        } catch (InterruptedException | java.lang.reflect.InvocationTargetException e) {
+            throw new AssertionError(e);
+        }
+        if (thrown[0] != null) {
+            throw new AssertionError(thrown[0]);
+        }
+        @SuppressWarnings("unchecked") // it is what the look gave
+        T result = (T) seen[0];
+        return result;
+    }
+
+    static void until(String what, BooleanSupplier condition) {
+        long end = System.currentTimeMillis() + PATIENCE;
+        while (!see(condition::getAsBoolean)) {
+            if (System.currentTimeMillis() > end) {
+                throw new AssertionError("has not come within a minute: " + what);
+            }
+            try {
+                Thread.sleep(15);
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
+            }
+        }
+    }
+
+    /** Waits until the answer on the screen is the newest. */
+    void answered() {
+        until("the answer", () -> {
+            Desk desk = pane().bench().desk();
+            return !desk.replies().replyLate(desk.asking());
+        });
+    }
+
+    /** The component of a name that is showing. */
+    <C extends JComponent> C find(Class<C> kind, String name) {
+        Component[] found = new Component[1];
+        until(name, () -> {
+            found[0] = find(window.frame().getContentPane(), kind, name);
+            return found[0] != null;
+        });
+        return kind.cast(found[0]);
+    }
+
+    private static Component find(Container in, Class<?> kind, String name) {
+        for (Component component : in.getComponents()) {
+            if (kind.isInstance(component) && name.equals(component.getName()) && component.isShowing()) {
+                return component;
+            }
+            Component below = component instanceof Container container ? find(container, kind, name) : null;
+            if (below != null) {
+                return below;
+            }
+        }
+        return null;
+    }
+
+    private Point place(JComponent component, int x, int y) {
+        return see(() -> {
+            component.scrollRectToVisible(new java.awt.Rectangle(x - 4, y - 4, 8, 8));
+            Point on = component.getLocationOnScreen();
+            return new Point(on.x + x, on.y + y);
+        });
+    }
+
+    void click(JComponent component) {
+        click(component, see(component::getWidth) / 2, see(component::getHeight) / 2);
+    }
+
+    void click(JComponent component, int x, int y) {
+        Point place = place(component, x, y);
+        robot.waitForIdle();
+        robot.mouseMove(place.x, place.y);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+    }
+
+    /** Drags from one place of a component to another, in small steps. */
+    void drag(JComponent component, int fromX, int fromY, int toX, int toY) {
+        Point from = place(component, fromX, fromY);
+        robot.mouseMove(from.x, from.y);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        int steps = 20;
+        for (int i = 1; i <= steps; i++) {
+            robot.mouseMove(from.x + (toX - fromX) * i / steps, from.y + (toY - fromY) * i / steps);
+        }
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+    }
+
+    void key(int... codes) {
+        for (int code : codes) {
+            robot.keyPress(code);
+        }
+        for (int i = codes.length - 1; i >= 0; i--) {
+            robot.keyRelease(codes[i]);
+        }
+        robot.waitForIdle();
+    }
+
+    /** Clicks into a field, replaces what stands there, and presses Enter. */
+    void type(JComponent field, String text) {
+        click(field);
+        until("focus in " + field.getName(), field::isFocusOwner);
+        key(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+        for (char c : text.toCharArray()) {
+            if (c == '/' || c == '.' || c == '-' || c == ' ') {
+                key(c == '/' ? KeyEvent.VK_SLASH : c == '.' ? KeyEvent.VK_PERIOD : c == '-' ? KeyEvent.VK_MINUS : KeyEvent.VK_SPACE);
+            } else if (Character.isUpperCase(c)) {
+                key(KeyEvent.VK_SHIFT, KeyEvent.getExtendedKeyCodeForChar(c));
+            } else {
+                key(KeyEvent.getExtendedKeyCodeForChar(c));
+            }
+        }
+        key(KeyEvent.VK_ENTER);
+    }
+
+    @Override
+    public Unsaved unsaved(String title) {
+        return unsaved;
+    }
+
+    @Override
+    public Optional<Path> toOpen(Optional<Path> near) {
+        return Optional.ofNullable(files.poll());
+    }
+
+    @Override
+    public Optional<Path> toSave(Path proposed) {
+        return Optional.ofNullable(files.poll());
+    }
+
+    @Override
+    public Optional<String> line(String question, String start) {
+        return Optional.ofNullable(lines.poll());
+    }
+
+    @Override
+    public void close() {
+        see(() -> {
+            unsaved = Unsaved.DISCARD;
+            window.close();
+            return true;
+        });
+    }
+}
