@@ -27,6 +27,8 @@ final class ActiveSetup extends JPanel implements Bench.View {
     private final JTextArea note = new JTextArea(2, 10);
     private final Words.Area trouble = Words.warning("what is wrong with the set-up");
     private String shownNote = "";
+    private transient List<SetupChange> shownChanges = List.of();
+    private String shownSetup = "";
 
     ActiveSetup(Bench bench) {
         super(new MigLayout("insets 4 12 12 8, gap 4 4, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
@@ -95,6 +97,19 @@ final class ActiveSetup extends JPanel implements Bench.View {
         Setup active = now.work().activeSetup();
         bases(now, active);
         List<SetupChange> list = SetupChange.of(now.work().scenario(), active);
+        if (!list.equals(shownChanges) || !active.name().equals(shownSetup)) {
+            shownChanges = list;
+            shownSetup = active.name();
+            changes(active, list);
+        }
+        String text = active.note().orElse("");
+        if (!note.isFocusOwner() || !before.work().active().equals(now.work().active())) {
+            note.setText(text);
+        }
+        shownNote = text;
+    }
+
+    private void changes(Setup active, List<SetupChange> list) {
         changes.removeAll();
         for (SetupChange change : list) {
             Words.Area words = Words.quiet("change");
@@ -115,11 +130,6 @@ final class ActiveSetup extends JPanel implements Bench.View {
             none.setText("no change of its own");
             changes.add(none, "span 2");
         }
-        String text = active.note().orElse("");
-        if (!note.isFocusOwner() || !before.work().active().equals(now.work().active())) {
-            note.setText(text);
-        }
-        shownNote = text;
         revalidate();
         repaint();
     }
