@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.drawing.Detail;
 import evenhand.drawing.Drawing;
@@ -14,7 +15,6 @@ import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Knob;
-import evenhand.window.desk.Replies;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.Units;
 import java.awt.BorderLayout;
@@ -96,8 +96,15 @@ final class DrawingTile extends JPanel implements Bench.View {
     private Drawing drawing(Desk desk) {
         Setup setup = desk.work().activeSetup();
         int index = desk.work().scenario().setups().indexOf(setup);
-        Stance rest = Stance.atRest(setup.name(), index, setup.car(), setup.entries());
-        Stance stance = row(desk).map(rest::turning).orElse(rest);
+        Optional<TurnedSetup> turned = turned(desk);
+        // With a load aboard it stands as it was last worked out; without, as it is let down at once.
+        Car car = turned.filter(own -> desk.work().load().isPresent())
+                .map(TurnedSetup::standing)
+                .orElse(setup.car());
+        Stance rest = Stance.atRest(setup.name(), index, car, setup.entries());
+        Stance stance = turned.flatMap(own -> own.row(desk.replies().turns().orElseThrow().of().pace()))
+                .map(rest::turning)
+                .orElse(rest);
         Detail detail = detail(desk);
         return switch (seen) {
             case BEHIND -> RearView.of(stance, End.REAR, detail, setup.values());
@@ -107,12 +114,11 @@ final class DrawingTile extends JPanel implements Bench.View {
         };
     }
 
-    /** The set-up at the pace, by the newest answer there is. */
-    private static Optional<evenhand.turn.TurnRow> row(Desk desk) {
-        Optional<Replies.Turns> turns = desk.replies().turns();
-        Optional<TurnedSetup> own = turns.flatMap(
-                known -> Optional.ofNullable(known.setups().get(desk.work().active())));
-        return own.flatMap(turned -> turned.row(turns.orElseThrow().of().pace()));
+    /** The set-up by the newest answer there is. */
+    private static Optional<TurnedSetup> turned(Desk desk) {
+        return desk.replies()
+                .turns()
+                .flatMap(known -> Optional.ofNullable(known.setups().get(desk.work().active())));
     }
 
     private void pull(Pull pull) {

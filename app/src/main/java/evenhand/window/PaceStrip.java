@@ -14,9 +14,12 @@ import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -29,6 +32,7 @@ final class PaceStrip extends JPanel implements Bench.View {
     private static final double MOST = 1.2;
     private static final double LEAST_RADIUS = 5;
     private static final double MOST_RADIUS = 2000;
+    private static final String AS_WEIGHED = "as weighed";
     private static final Range USUAL = new Range(0.2, 0.5);
 
     private final transient Bench bench;
@@ -36,10 +40,12 @@ final class PaceStrip extends JPanel implements Bench.View {
     private final Track track = new Track("pace, track", this::move);
     private final JTextField radius = new JTextField(6);
     private final JComboBox<String> turning = new JComboBox<>(new String[] {"turning left", "turning right"});
+    private final JComboBox<String> load = new JComboBox<>();
+    private final JLabel aboard = new JLabel("load");
     private final JLabel trouble = new JLabel();
 
     PaceStrip(Bench bench) {
-        super(new MigLayout("insets 6 16 6 16, fillx, hidemode 3", "[][][grow,fill]16[][]16[][]", ""));
+        super(new MigLayout("insets 6 16 6 16, fillx, hidemode 3", "[][][grow,fill]16[][]16[]16[][]", ""));
         this.bench = bench;
         pace.setName("pace");
         pace.getAccessibleContext().setAccessibleName("pace");
@@ -52,12 +58,17 @@ final class PaceStrip extends JPanel implements Bench.View {
         commit(pace, this::pace);
         commit(radius, this::radius);
         turning.addActionListener(event -> turn());
+        load.setName("load");
+        load.getAccessibleContext().setAccessibleName("what is aboard");
+        load.addActionListener(event -> load());
         add(new JLabel("pace"));
         add(pace);
         add(track, "growx");
         add(new JLabel("circle"));
         add(radius);
         add(turning);
+        add(aboard);
+        add(load, "wmax " + Looks.em(14));
         add(trouble, "newline, span, hidemode 3");
     }
 
@@ -93,6 +104,35 @@ final class PaceStrip extends JPanel implements Bench.View {
             if (turning.getSelectedIndex() != way) {
                 turning.setSelectedIndex(way);
             }
+            loads(now);
+        }
+    }
+
+    private void loads(Desk now) {
+        List<String> names = new ArrayList<>(List.of(AS_WEIGHED));
+        now.work().scenario().loadCases().forEach(one -> names.add(one.name()));
+        List<String> shown = new ArrayList<>();
+        for (int i = 0; i < load.getItemCount(); i++) {
+            shown.add(load.getItemAt(i));
+        }
+        String own = now.work().load().filter(names::contains).orElse(AS_WEIGHED);
+        if (!names.equals(shown)) {
+            DefaultComboBoxModel<String> model = new DefaultComboBoxModel<>(names.toArray(new String[0]));
+            model.setSelectedItem(own);
+            load.setModel(model);
+        }
+        if (!own.equals(load.getSelectedItem())) {
+            load.setSelectedItem(own);
+        }
+        load.setVisible(names.size() > 1);
+        aboard.setVisible(names.size() > 1);
+    }
+
+    private void load() {
+        Object chosen = load.getSelectedItem();
+        Optional<String> next = AS_WEIGHED.equals(chosen) ? Optional.empty() : Optional.ofNullable(chosen).map(Object::toString);
+        if (!next.equals(bench.desk().work().load())) {
+            bench.act(new Act.ChooseLoad(next));
         }
     }
 

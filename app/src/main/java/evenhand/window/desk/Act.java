@@ -279,6 +279,19 @@ public sealed interface Act {
         }
     }
 
+    /** Puts a load case aboard, or takes it out. */
+    record ChooseLoad(Optional<String> load) implements Act {
+        @Override
+        public Outcome on(Desk desk) {
+            return new Outcome.Done(desk.with(desk.work().withLoad(load)));
+        }
+
+        @Override
+        public String words() {
+            return "the load";
+        }
+    }
+
     /** Something that changes only how the desk is looked at. */
     sealed interface Looking extends Act {
         @Override

@@ -3,8 +3,11 @@ package evenhand.window.desk;
 import evenhand.answers.Balance;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
+import evenhand.handsums.HandSums;
+import evenhand.load.Laden;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
+import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -78,10 +81,24 @@ public final class Answering implements AutoCloseable {
         }
         Map<String, TurnedSetup> turned = new LinkedHashMap<>();
         for (Setup setup : setups) {
-            turned.put(setup.name(), new TurnedSetup(setup, balance(setup.car(), work.trial())));
+            turned.put(setup.name(), turned(setup, work.trial()));
         }
         post(new Act.TurnsCame(new Replies.Turns(work, turned)));
         replies.ask(new Question.Asked(asking, turned));
+    }
+
+    private TurnedSetup turned(Setup setup, Trial trial) {
+        Laden laden = Laden.of(setup.car(), trial.load());
+        if (laden instanceof Laden.AtRest rest) {
+            return new TurnedSetup(setup, rest.car(), balance(rest.car(), trial));
+        }
+        String why = ((Laden.NoRest) laden).text();
+        return new TurnedSetup(
+                setup,
+                setup.car().settled(),
+                new Balance(
+                        new HandSums.FallsOver(why),
+                        new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
     }
 
     private Balance balance(Car car, Trial trial) {

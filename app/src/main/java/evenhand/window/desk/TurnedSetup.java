@@ -1,6 +1,7 @@
 package evenhand.window.desk;
 
 import evenhand.answers.Balance;
+import evenhand.car.Car;
 import evenhand.handsums.HandSums;
 import evenhand.scenario.Setup;
 import evenhand.turn.PaceAnswer;
@@ -8,8 +9,12 @@ import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
 import java.util.Optional;
 
-/** A set-up and what it answers on the circle. */
-public record TurnedSetup(Setup setup, Balance balance) {
+/**
+ * A set-up and what it answers on the circle.
+ *
+ * @param standing the car at rest: let down, and with the load that is aboard
+ */
+public record TurnedSetup(Setup setup, Car standing, Balance balance) {
     private static final double SAME_PACE = 1e-9;
 
     public Optional<TurnAnswer.Turns> turn() {

@@ -7,6 +7,7 @@ import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -17,6 +18,7 @@ import java.util.TreeSet;
  * @param base name of the set-up that the others are compared with
  * @param pace lateral acceleration that the drawing and the figures stand at, m/s²
  * @param radius of the circle, m
+ * @param load name of what is aboard besides what the car was weighed with
  */
 public record Work(
         Scenario scenario,
@@ -25,7 +27,8 @@ public record Work(
         String base,
         double pace,
         double radius,
-        Direction direction) {
+        Direction direction,
+        Optional<String> load) {
     /** The paces that a balance is always judged at, m/s². */
     public static final List<Double> USUAL_PACES = List.of(0.2 * Weights.GRAVITY, 0.5 * Weights.GRAVITY);
 
@@ -46,7 +49,8 @@ public record Work(
                 names.get(0),
                 USUAL_PACES.get(1),
                 USUAL_RADIUS,
-                Direction.LEFT);
+                Direction.LEFT,
+                Optional.empty());
     }
 
     /** The set-up that is adjusted. */
@@ -73,12 +77,12 @@ public record Work(
     }
 
     public Trial trial() {
-        return new Trial(paces(), radius, direction);
+        return new Trial(paces(), radius, direction).with(load.flatMap(scenario::loadCase));
     }
 
     /** The usual paces only: what is shared out and searched for need not follow the drawing's pace. */
     public Trial usualTrial() {
-        return new Trial(USUAL_PACES, radius, direction);
+        return new Trial(USUAL_PACES, radius, direction).with(load.flatMap(scenario::loadCase));
     }
 
     Work withScenario(Scenario next) {
@@ -91,7 +95,8 @@ public record Work(
                 names.contains(base) ? base : names.get(0),
                 pace,
                 radius,
-                direction);
+                direction,
+                load);
     }
 
     private int index(String name) {
@@ -109,30 +114,35 @@ public record Work(
                 base.equals(from) ? to : base,
                 pace,
                 radius,
-                direction);
+                direction,
+                load);
     }
 
     Work withChosen(List<String> names) {
-        return new Work(scenario, names, active, base, pace, radius, direction);
+        return new Work(scenario, names, active, base, pace, radius, direction, load);
     }
 
     Work withActive(String name) {
-        return new Work(scenario, chosen, name, base, pace, radius, direction);
+        return new Work(scenario, chosen, name, base, pace, radius, direction, load);
     }
 
     Work withBase(String name) {
-        return new Work(scenario, chosen, active, name, pace, radius, direction);
+        return new Work(scenario, chosen, active, name, pace, radius, direction, load);
     }
 
     Work withPace(double next) {
-        return new Work(scenario, chosen, active, base, next, radius, direction);
+        return new Work(scenario, chosen, active, base, next, radius, direction, load);
     }
 
     Work withRadius(double next) {
-        return new Work(scenario, chosen, active, base, pace, next, direction);
+        return new Work(scenario, chosen, active, base, pace, next, direction, load);
+    }
+
+    Work withLoad(Optional<String> next) {
+        return new Work(scenario, chosen, active, base, pace, radius, direction, next);
     }
 
     Work withDirection(Direction next) {
-        return new Work(scenario, chosen, active, base, pace, radius, next);
+        return new Work(scenario, chosen, active, base, pace, radius, next, load);
     }
 }

@@ -10,7 +10,10 @@ public final class Questions {
             new HowHighThePivot(),
             new WhatDidItDo(),
             new SpringsOrBars(),
+            new WhatMakesItNeutral(),
             new WhereTheLoadGoes(),
+            new WillItRide(),
+            new WhatToMeasure(),
             new TheCarItself());
 
     private Questions() {}

@@ -1,0 +1,162 @@
+package evenhand.window.question;
+
+import evenhand.answers.Aim;
+import evenhand.chart.Chart;
+import evenhand.chart.CurveCharts;
+import evenhand.doubt.Doubt;
+import evenhand.doubt.Spread;
+import evenhand.doubt.Tolerance;
+import evenhand.look.SetupStyle;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Figures;
+import evenhand.window.desk.Progress;
+import evenhand.window.desk.Question;
+import evenhand.window.desk.Reply;
+import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Work;
+import evenhand.words.AimText;
+import evenhand.words.ChangeWords;
+import evenhand.words.DoubtWords;
+import evenhand.words.JudgedWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+
+/** What measuring errors and guesses leave of the answers, and what to go and measure. */
+final class WhatToMeasure implements Question {
+    private static final int SAMPLES = 1024;
+    private static final int MOST_BARS = 10;
+
+    /** The figure that is looked at first, as an aim whose value does not matter. */
+    private static final List<String> FIGURES =
+            List.of("limit balance", "understeer at 0.5 g", "understeer at 0.2 g", "limit", "roll gradient at 0.5 g");
+
+    private static final Field FIGURE = new Field("figure", "so that I know better", FIGURES, FIGURES.get(0));
+
+    @Override
+    public String key() {
+        return "doubt";
+    }
+
+    @Override
+    public String words() {
+        return "What should I measure better?";
+    }
+
+    @Override
+    public List<Field> fields(Work work) {
+        return List.of(FIGURE);
+    }
+
+    @Override
+    public List<String> adjustments(Setup active) {
+        return List.of();
+    }
+
+    @Override
+    public boolean drawsTheCar() {
+        return false;
+    }
+
+    private static Aim aim(String figure) {
+        return AimText.read(
+                switch (figure) {
+                    case "understeer at 0.5 g" -> "understeer 0 deg/g at 0.5 g";
+                    case "understeer at 0.2 g" -> "understeer 0 deg/g at 0.2 g";
+                    case "limit" -> "limit 1 g";
+                    case "roll gradient at 0.5 g" -> "roll gradient 5 deg/g at 0.5 g";
+                    default -> "limit balance 0 %";
+                });
+    }
+
+    @Override
+    public Reply answer(Asked asked, Progress progress) {
+        List<TurnedSetup> turning =
+                asked.shown().stream().filter(one -> one.turn().isPresent()).toList();
+        if (turning.isEmpty()) {
+            return Reply.only("No set-up that is shown has an answer.");
+        }
+        Doubt.Answer answer;
+        try {
+            answer = Doubt.of(
+                    turning.stream().map(one -> one.setup().entries()).toList(),
+                    new Doubt.Question(
+                            asked.work().usualTrial(),
+                            SAMPLES,
+                            1,
+                            Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
+                            Optional.of(aim(asked.wish(FIGURE))),
+                            (done, of) -> {
+                                progress.at((double) done / of);
+                                return !progress.isCancelled();
+                            }));
+        } catch (CancellationException stopped) {
+            return Reply.only("Stopped.");
+        }
+        Units units = asked.units();
+        Doubt.Left first = answer.cars().get(0);
+        Spread spread = first.spreads().get(0);
+        List<String> headlines = new ArrayList<>(DoubtWords.measureNext(answer.measureNext(), spread, units));
+        if (headlines.isEmpty()) {
+            headlines.add("No single measurement would narrow it noticeably.");
+        }
+        List<Reply.Paragraph> more = new ArrayList<>();
+        List<Chart> charts = new ArrayList<>();
+        for (int i = 0; i < turning.size(); i++) {
+            TurnedSetup one = turning.get(i);
+            Doubt.Left left = answer.cars().get(i);
+            List<String> sentences = new ArrayList<>(DoubtWords.alone(left, Optional.empty(), units));
+            if (i > 0) {
+                sentences.addAll(DoubtWords.apart(
+                        one.setup().name(),
+                        turning.get(0).setup().name(),
+                        answer.differences().get(i - 1),
+                        left,
+                        units));
+            }
+            more.add(new Reply.Paragraph(one.setup().name(), sentences));
+            charts.add(causes(asked, one, left.spreads().get(0)));
+        }
+        return new Reply(headlines, more, charts, table(turning, answer, units), List.of());
+    }
+
+    private static Chart causes(Asked asked, TurnedSetup one, Spread spread) {
+        return CurveCharts.causes(
+                "Whose fault the doubt about the " + JudgedWords.figure(spread.judged()) + " is",
+                new CurveCharts.Quantity("share of the variance", Unit.of("%"), 0),
+                one.setup().name(),
+                new SetupStyle(SideBySide.index(asked, one.setup().name())),
+                spread.causes().stream()
+                        .map(cause -> new CurveCharts.Cause(
+                                ChangeWords.name(cause.path()),
+                                cause.share(),
+                                DoubtWords.tolerance(cause.tolerance(), asked.units())))
+                        .toList(),
+                MOST_BARS);
+    }
+
+    private static Figures table(List<TurnedSetup> turning, Doubt.Answer answer, Units units) {
+        Figures.Builder table = new Figures.Builder(List.of("as given", "from", "to"));
+        for (int i = 0; i < turning.size(); i++) {
+            table.heading(turning.get(i).setup().name() + ", nineteen times in twenty");
+            for (Spread spread : answer.cars().get(i).spreads()) {
+                Unit unit = units.of(spread.judged().criterion());
+                int digits = spread.judged().criterion().digits();
+                table.row(
+                        JudgedWords.figure(spread.judged()),
+                        unit.symbol(),
+                        List.of(
+                                spread.nominal().isPresent()
+                                        ? Numbers.fixed(unit.fromSi(spread.nominal().getAsDouble()), digits)
+                                        : "–",
+                                Numbers.fixed(unit.fromSi(spread.low()), digits),
+                                Numbers.fixed(unit.fromSi(spread.high()), digits)));
+            }
+        }
+        return table.build();
+    }
+}

@@ -1,0 +1,201 @@
+package evenhand.window.question;
+
+import evenhand.answers.Figure;
+import evenhand.answers.FirstStops;
+import evenhand.answers.RideFigures;
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.chart.Chart;
+import evenhand.chart.CurveCharts;
+import evenhand.chart.CurveCharts.Curve;
+import evenhand.chart.CurveCharts.Quantity;
+import evenhand.look.SetupStyle;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
+import evenhand.ride.AxleRide;
+import evenhand.ride.BodyOverHump;
+import evenhand.ride.DampingSweep;
+import evenhand.ride.Ride;
+import evenhand.ride.RideAnswer;
+import evenhand.ride.RoadClass;
+import evenhand.ride.RoadResponse;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Figures;
+import evenhand.window.desk.Progress;
+import evenhand.window.desk.Question;
+import evenhand.window.desk.Reply;
+import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Work;
+import evenhand.words.Numbers;
+import evenhand.words.RideWords;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/** How it rides on a road: frequencies, damping, travel left, comfort against grip. */
+final class WillItRide implements Question {
+    private static final int SAID_FIRST = 2;
+
+    private static final Field ROAD = new Field(
+            "road", "on a road of class", Arrays.stream(RoadClass.values()).map(Enum::name).toList(), "B");
+    private static final Field SPEED = new Field("speed", "at", List.of(), "80 km/h");
+
+    private static final List<Double> HUMP_SPEEDS = Stream.iterate(30, kmh -> kmh <= 130, kmh -> kmh + 10)
+            .map(kmh -> Unit.of("km/h").toSi(kmh))
+            .toList();
+
+    @Override
+    public String key() {
+        return "ride";
+    }
+
+    @Override
+    public String words() {
+        return "Will it ride?";
+    }
+
+    @Override
+    public List<Field> fields(Work work) {
+        return List.of(ROAD, SPEED);
+    }
+
+    @Override
+    public List<String> adjustments(Setup active) {
+        return Knobs.here(
+                active,
+                Stream.of(
+                        "front.spring.rate",
+                        "rear.spring.rate",
+                        "front.lowered",
+                        "rear.lowered",
+                        "front.bumpStop.gap",
+                        "rear.bumpStop.gap"));
+    }
+
+    @Override
+    public Reply answer(Asked asked, Progress progress) {
+        RoadClass road = RoadClass.valueOf(asked.wish(ROAD));
+        double speed;
+        try {
+            speed = evenhand.quantity.Quantity.parse(asked.wish(SPEED), Dimension.SPEED).si();
+        } catch (QuantityException wrong) {
+            return Reply.only("The speed " + wrong.getMessage() + ".");
+        }
+        if (!(speed > 0)) {
+            return Reply.only("The speed must be above zero, for example 80 km/h.");
+        }
+        List<String> headlines = new ArrayList<>();
+        List<Reply.Paragraph> more = new ArrayList<>();
+        Map<TurnedSetup, Ride> rides = new LinkedHashMap<>();
+        for (TurnedSetup one : asked.shown()) {
+            String name = asked.shown().size() > 1 ? Said.named(one.setup()) + ": " : "";
+            RideAnswer answer = Ride.of(one.standing(), road, speed);
+            if (answer instanceof RideAnswer.NoRide none) {
+                headlines.add(name + "No answer: " + none.text() + ".");
+            } else if (answer instanceof Ride ride) {
+                rides.put(one, ride);
+                List<String> sentences = words(one.standing(), ride, road, asked.units());
+                int large = Math.min(SAID_FIRST, sentences.size());
+                headlines.add(name + String.join(" ", sentences.subList(0, large)));
+                more.add(new Reply.Paragraph(one.setup().name(), sentences.subList(large, sentences.size())));
+            }
+        }
+        more.add(new Reply.Paragraph("What the verdicts rest on", List.of(RideWords.PRACTICE)));
+        return new Reply(headlines, more, charts(asked, rides), table(rides, asked.units()), List.of());
+    }
+
+    private static List<String> words(Car car, Ride ride, RoadClass road, Units units) {
+        return RideWords.of(
+                car,
+                ride,
+                FirstStops.of(car),
+                BodyOverHump.over(car, ride, 0.02, 1.0, HUMP_SPEEDS),
+                "a class " + road.name() + " road (" + RideWords.like(road) + ")",
+                units);
+    }
+
+    private static List<Chart> charts(Asked asked, Map<TurnedSetup, Ride> rides) {
+        List<Chart> charts = new ArrayList<>();
+        for (End end : End.values()) {
+            String axle = end == End.FRONT ? "front" : "rear";
+            List<Curve> curves = new ArrayList<>();
+            rides.forEach((one, ride) -> {
+                AxleRide own = ride.axle(end);
+                List<DampingSweep.Point> sweep = DampingSweep.of(own, ride.road(), ride.speed());
+                SetupStyle style = new SetupStyle(SideBySide.index(asked, one.setup().name()));
+                curves.add(new Curve(
+                        one.setup().name(),
+                        "",
+                        style,
+                        numbers(sweep, DampingSweep.Point::dampingRatio),
+                        numbers(sweep, DampingSweep.Point::tyreLoadVariation)));
+            });
+            charts.add(CurveCharts.curves(
+                    "What damping does to grip, " + axle,
+                    new Quantity("damping ratio of the body", Unit.of(""), 2),
+                    new Quantity("change of the tyre's load, r.m.s.", Unit.of("%"), 1),
+                    curves));
+            List<Curve> comfort = new ArrayList<>();
+            rides.forEach((one, ride) -> {
+                List<DampingSweep.Point> sweep = DampingSweep.of(ride.axle(end), ride.road(), ride.speed());
+                comfort.add(new Curve(
+                        one.setup().name(),
+                        "",
+                        new SetupStyle(SideBySide.index(asked, one.setup().name())),
+                        numbers(sweep, DampingSweep.Point::dampingRatio),
+                        numbers(sweep, DampingSweep.Point::weightedAcceleration)));
+            });
+            charts.add(CurveCharts.curves(
+                    "What damping does to comfort, " + axle,
+                    new Quantity("damping ratio of the body", Unit.of(""), 2),
+                    new Quantity("weighted acceleration, r.m.s.", Unit.of("m/s^2"), 2),
+                    comfort));
+        }
+        return charts;
+    }
+
+    private static double[] numbers(List<DampingSweep.Point> sweep, ToDoubleFunction<DampingSweep.Point> number) {
+        return sweep.stream().mapToDouble(number).toArray();
+    }
+
+    private static Figures table(Map<TurnedSetup, Ride> rides, Units units) {
+        Figures.Builder table = new Figures.Builder(
+                rides.keySet().stream().map(one -> one.setup().name()).toList());
+        for (End end : End.values()) {
+            table.heading(end == End.FRONT ? "Front" : "Rear");
+            for (Figure<AxleRide> figure : RideFigures.AXLE) {
+                row(table, figure, rides, units, ride -> Optional.of(ride.axle(end)));
+            }
+            for (Figure<RoadResponse> figure : RideFigures.ROAD) {
+                row(table, figure, rides, units, ride -> ride.axle(end).damped().map(AxleRide.Damped::road));
+            }
+        }
+        return table.build();
+    }
+
+    private static <T> void row(
+            Figures.Builder table,
+            Figure<T> figure,
+            Map<TurnedSetup, Ride> rides,
+            Units units,
+            Function<Ride, Optional<T>> part) {
+        Unit unit = units.of(figure.dimension());
+        List<String> cells = new ArrayList<>();
+        for (Ride ride : rides.values()) {
+            OptionalDouble value = part.apply(ride).map(own -> figure.in(unit, own)).orElse(OptionalDouble.empty());
+            cells.add(value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : "–");
+        }
+        if (cells.stream().anyMatch(cell -> !cell.equals("–"))) {
+            table.row(figure.words(), figure.symbol(unit), cells);
+        }
+    }
+}
