@@ -28,7 +28,7 @@ public final class EffectCharts {
      */
     public static Chart effects(
             String name, SetupStyle style, List<Effect> effects, Judged judged, int most, Units units) {
-        Unit unit = units.of(judged.criterion().dimension());
+        Unit unit = units.of(judged.criterion());
         List<Effect> largest = effects.stream()
                 .filter(effect -> effect.move(judged).isPresent())
                 .sorted(Comparator.comparingDouble(effect -> -size(effect, judged)))
@@ -61,9 +61,9 @@ public final class EffectCharts {
                 .including(0)
                 .loosened(0.2)
                 .rounded();
-        String figure = judged.criterion().name();
+        String figure = JudgedWords.figure(judged);
         return new Chart(
-                "What one step moves " + figure + " " + JudgedWords.pace(judged) + " by",
+                "What one step moves " + figure + " by",
                 Axis.Measure.of("change of " + figure, unit, judged.criterion().digits(), span),
                 new Axis.Rows("", rows),
                 parts,
