@@ -102,7 +102,8 @@ final class DrawingTile extends JPanel implements Bench.View {
                 .map(TurnedSetup::standing)
                 .orElse(setup.car());
         Stance rest = Stance.atRest(setup.name(), index, car, setup.entries());
-        Stance stance = turned.flatMap(own -> own.row(desk.replies().turns().orElseThrow().of().pace()))
+        Stance stance = turned.flatMap(
+                        own -> own.row(desk.replies().turns().orElseThrow().of().pace()))
                 .map(rest::turning)
                 .orElse(rest);
         Detail detail = detail(desk);
@@ -118,7 +119,8 @@ final class DrawingTile extends JPanel implements Bench.View {
     private static Optional<TurnedSetup> turned(Desk desk) {
         return desk.replies()
                 .turns()
-                .flatMap(known -> Optional.ofNullable(known.setups().get(desk.work().active())));
+                .flatMap(known ->
+                        Optional.ofNullable(known.setups().get(desk.work().active())));
     }
 
     private void pull(Pull pull) {

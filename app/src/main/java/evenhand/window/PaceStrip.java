@@ -130,7 +130,9 @@ final class PaceStrip extends JPanel implements Bench.View {
 
     private void load() {
         Object chosen = load.getSelectedItem();
-        Optional<String> next = AS_WEIGHED.equals(chosen) ? Optional.empty() : Optional.ofNullable(chosen).map(Object::toString);
+        Optional<String> next = AS_WEIGHED.equals(chosen)
+                ? Optional.empty()
+                : Optional.ofNullable(chosen).map(Object::toString);
         if (!next.equals(bench.desk().work().load())) {
             bench.act(new Act.ChooseLoad(next));
         }

@@ -61,7 +61,8 @@ class CrashIT {
 
     private Path car() throws Exception {
         Path file = folder.resolve("car.json");
-        return Files.writeString(file, Demos.open("harbour-saloon").work().scenario().text());
+        return Files.writeString(
+                file, Demos.open("harbour-saloon").work().scenario().text());
     }
 
     private static void waitFor(String what, java.util.concurrent.Callable<Boolean> condition) throws Exception {
@@ -100,7 +101,13 @@ class CrashIT {
             assertThat(Hands.see(() -> hands.pane().notice().text())).contains("car.json", "was kept");
             hands.click(hands.find(JButton.class, "notice open it"));
             hands.answered();
-            assertThat(hands.desk().work().scenario().setup("Lowered").orElseThrow().note()).contains(TYPED);
+            assertThat(hands.desk()
+                            .work()
+                            .scenario()
+                            .setup("Lowered")
+                            .orElseThrow()
+                            .note())
+                    .contains(TYPED);
             assertThat(hands.desk().unsaved()).isTrue();
             assertThat(hands.desk().filed().path()).contains(file.toAbsolutePath());
         }

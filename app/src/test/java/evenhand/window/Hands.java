@@ -181,7 +181,10 @@ final class Hands implements AutoCloseable, Asker {
         key(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         for (char c : text.toCharArray()) {
             if (c == '/' || c == '.' || c == '-' || c == ' ') {
-                key(c == '/' ? KeyEvent.VK_SLASH : c == '.' ? KeyEvent.VK_PERIOD : c == '-' ? KeyEvent.VK_MINUS : KeyEvent.VK_SPACE);
+                key(
+                        c == '/'
+                                ? KeyEvent.VK_SLASH
+                                : c == '.' ? KeyEvent.VK_PERIOD : c == '-' ? KeyEvent.VK_MINUS : KeyEvent.VK_SPACE);
             } else if (Character.isUpperCase(c)) {
                 key(KeyEvent.VK_SHIFT, KeyEvent.getExtendedKeyCodeForChar(c));
             } else {

@@ -20,7 +20,8 @@ class LauncherIT {
 
     private static Ended run(String... arguments) throws IOException, InterruptedException {
         Path launcher = Path.of("evenhand").toAbsolutePath();
-        assumeThat(Files.isExecutable(launcher) && Files.exists(Path.of("target/evenhand.jar"))).isTrue();
+        assumeThat(Files.isExecutable(launcher) && Files.exists(Path.of("target/evenhand.jar")))
+                .isTrue();
         List<String> command = new ArrayList<>(List.of("sh", launcher.toString()));
         command.addAll(List.of(arguments));
         Path out = Files.createTempFile("launcher", ".out");
@@ -47,7 +48,10 @@ class LauncherIT {
             Ended ended = run(arguments);
             assertThat(ended.status()).isEqualTo(2);
             assertThat(ended.out()).isEmpty();
-            assertThat(ended.err().strip().lines()).singleElement().asString().contains("there is no display", "balance FILE");
+            assertThat(ended.err().strip().lines())
+                    .singleElement()
+                    .asString()
+                    .contains("there is no display", "balance FILE");
         }
     }
 

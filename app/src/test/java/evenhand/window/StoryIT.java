@@ -65,7 +65,9 @@ class StoryIT {
                 return true;
             });
             hands.answered();
-            for (int i = 0; i < MOST_STEPS && Math.abs(balance(hands)) > NEUTRAL && balance(hands) > 0 == lowered > 0; i++) {
+            for (int i = 0;
+                    i < MOST_STEPS && Math.abs(balance(hands)) > NEUTRAL && balance(hands) > 0 == lowered > 0;
+                    i++) {
                 hands.click(hands.find(JButton.class, "do it"));
                 hands.answered();
             }

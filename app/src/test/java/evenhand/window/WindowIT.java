@@ -72,7 +72,8 @@ class WindowIT {
     @Test
     void aFirstStartOpensADemoCarAndSaysWhatToDrag() {
         assertThat(hands.desk().work().scenario().title()).contains("Harbour saloon");
-        assertThat(Hands.see(() -> hands.pane().notice().text())).contains("Drag the handle of \"rear lateral locator height\"");
+        assertThat(Hands.see(() -> hands.pane().notice().text()))
+                .contains("Drag the handle of \"rear lateral locator height\"");
         assertThat(Hands.see(() -> hands.pane().answer().said())).contains("gives out first");
     }
 
@@ -163,7 +164,10 @@ class WindowIT {
                 hands.act(new Act.Ask(question.key()));
                 hands.answered();
                 String said = Hands.see(() -> hands.pane().answer().said());
-                assertThat(said).as(demo + ": " + question.words()).isNotBlank().doesNotContain("defect", "NaN", "null");
+                assertThat(said)
+                        .as(demo + ": " + question.words())
+                        .isNotBlank()
+                        .doesNotContain("defect", "NaN", "null");
                 for (ChartView view : Hands.see(() -> hands.pane().charts())) {
                     assertThat(view.chart().title()).isNotBlank();
                 }
@@ -215,6 +219,7 @@ class WindowIT {
         assertThat(hands.desk().work().scenario().text()).contains("\"70 N/mm\"");
         hands.type(rate, "soft");
         assertThat(text(rate)).isEqualTo("soft");
-        assertThat(hands.find(Words.Area.class, "trouble front.spring.rate").getText()).isNotBlank();
+        assertThat(hands.find(Words.Area.class, "trouble front.spring.rate").getText())
+                .isNotBlank();
     }
 }

@@ -154,6 +154,38 @@ class ArchitectureTest {
             .resideInAPackage("evenhand.chart..");
 
     @ArchTest
+    static final ArchRule theWindowKnowsNoTerminalAndNoReport = noClasses()
+            .that()
+            .resideInAPackage("evenhand.window..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("evenhand.terminal..", "evenhand.report..", "evenhand.start..");
+
+    @ArchTest
+    static final ArchRule theTerminalKnowsNoWindow = noClasses()
+            .that()
+            .resideInAPackage("evenhand.terminal..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("evenhand.window..", "evenhand.start..", "javax.swing..");
+
+    @ArchTest
+    static final ArchRule theDeskAndItsQuestionsNeedNoScreen = noClasses()
+            .that()
+            .resideInAnyPackage("evenhand.window.desk..", "evenhand.window.question..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.swing..", "java.awt.event..", "com.formdev..", "net.miginfocom..");
+
+    @ArchTest
+    static final ArchRule theDeskDoesNotKnowWhichQuestionsThereAre = noClasses()
+            .that()
+            .resideInAPackage("evenhand.window.desk..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("evenhand.window.question..");
+
+    @ArchTest
     static final ArchRule noPackageUsesOneThatUsesIt =
             slices().matching("evenhand.(*)..").should().beFreeOfCycles();
 

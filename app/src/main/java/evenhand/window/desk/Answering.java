@@ -96,9 +96,7 @@ public final class Answering implements AutoCloseable {
         return new TurnedSetup(
                 setup,
                 setup.car().settled(),
-                new Balance(
-                        new HandSums.FallsOver(why),
-                        new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
+                new Balance(new HandSums.FallsOver(why), new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
     }
 
     private Balance balance(Car car, Trial trial) {

@@ -28,8 +28,7 @@ final class Remedies {
 
     static Complaint complaint(String words, TurnedSetup one, Trial trial) {
         Answers before = trial.ask(one.setup().car());
-        return Complaint.of(
-                        words, one.setup().car(), before, Work.USUAL_PACES.get(0), Work.USUAL_PACES.get(1))
+        return Complaint.of(words, one.setup().car(), before, Work.USUAL_PACES.get(0), Work.USUAL_PACES.get(1))
                 .orElseThrow();
     }
 

@@ -60,8 +60,7 @@ final class SpringsOrBars implements Question {
         TurnedSetup active = asked.active();
         String wish = asked.wish(COMPLAINT);
         Trial trial = asked.work().usualTrial();
-        Complaint complaint =
-                Remedies.complaint(COMPLAINTS.contains(wish) ? wish : COMPLAINT.start(), active, trial);
+        Complaint complaint = Remedies.complaint(COMPLAINTS.contains(wish) ? wish : COMPLAINT.start(), active, trial);
         List<Effect> helping = Remedies.helping(active, trial, complaint);
         SetupStyle style = new SetupStyle(SideBySide.index(asked, active.setup().name()));
         List<String> sentences = EffectWords.help(complaint, helping, asked.units());

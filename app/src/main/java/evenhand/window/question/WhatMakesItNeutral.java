@@ -58,7 +58,11 @@ final class WhatMakesItNeutral implements Question {
         List<String> paths = changes(work.activeSetup());
         String start = paths.contains("rear.bar.rollStiffness") ? "rear.bar.rollStiffness" : "rear.spring.rate";
         return List.of(
-                new Field("change", "change", paths.stream().map(ChangeWords::name).toList(), ChangeWords.name(start)),
+                new Field(
+                        "change",
+                        "change",
+                        paths.stream().map(ChangeWords::name).toList(),
+                        ChangeWords.name(start)),
                 new Field("from", "from", List.of(), ""),
                 new Field("to", "to", List.of(), ""),
                 new Field("aim", "so that", List.of(), "limit balance 0 %"),
@@ -130,8 +134,10 @@ final class WhatMakesItNeutral implements Question {
         int large = Math.min(2, sentences.size());
         String value = FindWords.value(one.change().adjustable(), one.value(), asked.units());
         Reply.Next apply = new Reply.Next(
-                (one.met() ? "take " : "take the nearest, ") + ChangeWords.name(one.change().path()) + " " + value,
-                Optional.of(new Act.SetValue(Optional.of(setup.name()), one.change().path(), plain(value))));
+                (one.met() ? "take " : "take the nearest, ")
+                        + ChangeWords.name(one.change().path()) + " " + value,
+                Optional.of(
+                        new Act.SetValue(Optional.of(setup.name()), one.change().path(), plain(value))));
         return new Reply(
                 sentences.subList(0, large),
                 List.of(new Reply.Paragraph("How sharp it is", sentences.subList(large, sentences.size()))),
@@ -153,7 +159,8 @@ final class WhatMakesItNeutral implements Question {
         return CurveCharts.search(
                 "What " + ChangeWords.name(change.path()) + " can do",
                 new CurveCharts.Quantity(ChangeWords.name(change.path()), along, 1),
-                new CurveCharts.Quantity(figure, up, one.aim().judged().criterion().digits()),
+                new CurveCharts.Quantity(
+                        figure, up, one.aim().judged().criterion().digits()),
                 new CurveCharts.Search(
                         setup.name(),
                         new SetupStyle(SideBySide.index(asked, setup.name())),

@@ -151,7 +151,8 @@ final class WhatToMeasure implements Question {
                         unit.symbol(),
                         List.of(
                                 spread.nominal().isPresent()
-                                        ? Numbers.fixed(unit.fromSi(spread.nominal().getAsDouble()), digits)
+                                        ? Numbers.fixed(
+                                                unit.fromSi(spread.nominal().getAsDouble()), digits)
                                         : "–",
                                 Numbers.fixed(unit.fromSi(spread.low()), digits),
                                 Numbers.fixed(unit.fromSi(spread.high()), digits)));

@@ -46,7 +46,10 @@ final class WillItRide implements Question {
     private static final int SAID_FIRST = 2;
 
     private static final Field ROAD = new Field(
-            "road", "on a road of class", Arrays.stream(RoadClass.values()).map(Enum::name).toList(), "B");
+            "road",
+            "on a road of class",
+            Arrays.stream(RoadClass.values()).map(Enum::name).toList(),
+            "B");
     private static final Field SPEED = new Field("speed", "at", List.of(), "80 km/h");
 
     private static final List<Double> HUMP_SPEEDS = Stream.iterate(30, kmh -> kmh <= 130, kmh -> kmh + 10)
@@ -86,7 +89,8 @@ final class WillItRide implements Question {
         RoadClass road = RoadClass.valueOf(asked.wish(ROAD));
         double speed;
         try {
-            speed = evenhand.quantity.Quantity.parse(asked.wish(SPEED), Dimension.SPEED).si();
+            speed = evenhand.quantity.Quantity.parse(asked.wish(SPEED), Dimension.SPEED)
+                    .si();
         } catch (QuantityException wrong) {
             return Reply.only("The speed " + wrong.getMessage() + ".");
         }
@@ -131,7 +135,8 @@ final class WillItRide implements Question {
             rides.forEach((one, ride) -> {
                 AxleRide own = ride.axle(end);
                 List<DampingSweep.Point> sweep = DampingSweep.of(own, ride.road(), ride.speed());
-                SetupStyle style = new SetupStyle(SideBySide.index(asked, one.setup().name()));
+                SetupStyle style =
+                        new SetupStyle(SideBySide.index(asked, one.setup().name()));
                 curves.add(new Curve(
                         one.setup().name(),
                         "",
@@ -191,7 +196,8 @@ final class WillItRide implements Question {
         Unit unit = units.of(figure.dimension());
         List<String> cells = new ArrayList<>();
         for (Ride ride : rides.values()) {
-            OptionalDouble value = part.apply(ride).map(own -> figure.in(unit, own)).orElse(OptionalDouble.empty());
+            OptionalDouble value =
+                    part.apply(ride).map(own -> figure.in(unit, own)).orElse(OptionalDouble.empty());
             cells.add(value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : "–");
         }
         if (cells.stream().anyMatch(cell -> !cell.equals("–"))) {
