@@ -72,7 +72,7 @@ class AimTextTest {
                 "understeer|needs a value, for example \"understeer 0.8 deg/g at 0.5 g\"",
                 "understeer at 0.5 g|needs a value",
                 "understeer 0.8 deg/g|needs its pace",
-                "limit 0.8 g at 0.5 g|is of the limit and takes no pace; leave out \"at 0.5 g\"",
+                "limit 0.8 g at 0.5 g|is judged at no pace; leave out \"at 0.5 g\"",
                 "understeer 0.8 g at 0.5 g|belongs here",
                 "understeer 0.8 at 0.5 g|needs a unit",
                 "understeer 0.8 deg/g at 0.5|needs a unit",

@@ -71,7 +71,7 @@ class ShapleyTest {
             double[] other = random.doubles(1 << n, -5, 5).toArray();
             double[] sum = new double[1 << n];
             double[] special = new double[1 << n];
-            int twins = 1 << n - 3;
+            int twins = 1 << (n - 3);
             for (int set = 0; set < sum.length; set++) {
                 sum[set] = one[set] + 2 * other[set];
                 // The first change does nothing; the second and third are worth the same to everybody.
