@@ -179,7 +179,8 @@ final class Hands implements AutoCloseable, Asker {
         click(field);
         until("focus in " + field.getName(), field::isFocusOwner);
         key(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             if (c == '/' || c == '.' || c == '-' || c == ' ') {
                 key(
                         c == '/'
