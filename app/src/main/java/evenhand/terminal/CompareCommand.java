@@ -89,7 +89,10 @@ final class CompareCommand implements Asked {
         if (others.isEmpty()) {
             throw new Mistake("the file has only one set-up, \"" + first.name() + "\"; add another under \"setups\"");
         }
-        Compared compared = compared(scenario, first, others, trial);
+        Compared compared;
+        try (ProgressLine progress = new ProgressLine(console, "comparing set-ups")) {
+            compared = compared(scenario, first, others, trial, progress);
+        }
         if (json) {
             console.answer(CompareJson.write(compared));
         } else if (csv) {
@@ -106,10 +109,12 @@ final class CompareCommand implements Asked {
         return compared.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private static Compared compared(Scenario scenario, Setup base, List<Setup> others, Trial trial) {
+    private static Compared compared(
+            Scenario scenario, Setup base, List<Setup> others, Trial trial, ProgressLine progress) {
         Optional<TurnAnswer.NoTurn> noBase = trial.ask(base.car()).noTurn();
         List<Compared.Against> answers = new ArrayList<>();
         for (Setup other : others) {
+            progress.at(answers.size(), others.size());
             Optional<TurnAnswer.NoTurn> noOther = trial.ask(other.car()).noTurn();
             if (noBase.isPresent()) {
                 answers.add(new Compared.Against(
