@@ -1,0 +1,198 @@
+package evenhand.chart;
+
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.chart.CurveCharts.Curve;
+import evenhand.chart.CurveCharts.Quantity;
+import evenhand.chart.Part.Line;
+import evenhand.chart.Part.Mark;
+import evenhand.chart.Part.Point;
+import evenhand.chart.Part.Weight;
+import evenhand.look.SetupStyle;
+import evenhand.quantity.Unit;
+import evenhand.ride.AxleRide;
+import evenhand.ride.DampingSweep;
+import evenhand.ride.QuarterCar;
+import evenhand.ride.Ride;
+import evenhand.ride.Transfer;
+import evenhand.ride.Weighting;
+import evenhand.words.EventWords;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+/** How set-ups ride: how body and tyres follow the road, what a road does at a speed, and comfort against grip. */
+public final class RideCharts {
+    private static final double LOWEST = 0.4; // Hz
+    private static final double HIGHEST = 25;
+    private static final int POINTS = 160;
+
+    /** Pieces that a third of an octave is cut into. */
+    private static final int PIECES = 12;
+
+    private static final Quantity FREQUENCY = new Quantity("frequency", Unit.of("Hz"), 2);
+
+    private RideCharts() {}
+
+    /**
+     * A set-up's ride.
+     *
+     * @param car settled
+     */
+    public record Riding(String name, SetupStyle style, Car car, Ride ride) {}
+
+    /** What is read from a quarter car at a frequency. */
+    private interface Reading {
+        double at(Transfer transfer, double frequency);
+    }
+
+    /** How far the body moves for each part that the road moves: 100 % is all of it. */
+    public static Chart bodyOverRoad(List<Riding> cars) {
+        return over(
+                cars,
+                "How the body follows the road",
+                "movement of the body over that of the road",
+                (transfer, f) -> transfer.bodyAcceleration() / (4 * Math.PI * Math.PI * f * f));
+    }
+
+    /** How far the tyre gives for each part that the road moves; where it gives much, its load changes much. */
+    public static Chart tyreOverRoad(List<Riding> cars) {
+        return over(
+                cars,
+                "How much the tyres give",
+                "give of the tyre over movement of the road",
+                (transfer, f) -> transfer.tyreDeflection());
+    }
+
+    private static Chart over(List<Riding> cars, String title, String words, Reading reading) {
+        double[] frequency = new double[POINTS];
+        for (int i = 0; i < POINTS; i++) {
+            frequency[i] = LOWEST * Math.pow(HIGHEST / LOWEST, i / (POINTS - 1.0));
+        }
+        List<Curve> curves = new ArrayList<>();
+        for (Riding car : cars) {
+            for (End end : End.values()) {
+                Transfer transfer = new Transfer(quarter(car.ride().axle(end)));
+                double[] values = DoubleStream.of(frequency)
+                        .map(f -> {
+                            transfer.at(f);
+                            return reading.at(transfer, f);
+                        })
+                        .toArray();
+                curves.add(new Curve(car.name(), EventWords.end(end), car.style(), frequency, values));
+            }
+        }
+        return CurveCharts.overFrequency(title, FREQUENCY, new Quantity(words, Unit.of("%"), 0), curves);
+    }
+
+    /** With its damper, or without where its curves are not known. */
+    private static QuarterCar quarter(AxleRide axle) {
+        return axle.damped().map(AxleRide.Damped::quarterCar).orElse(axle.undamped());
+    }
+
+    /**
+     * What the road of each ride does to a seated person: weighted acceleration over an axle, r.m.s. in every third of an octave. An
+     * axle without damper curves has none.
+     */
+    public static Chart roadResponse(List<Riding> cars) {
+        double[] frequency = new double[18];
+        for (int i = 0; i < frequency.length; i++) {
+            frequency[i] = 0.5 * Math.pow(2, i / 3.0);
+        }
+        List<Curve> curves = new ArrayList<>();
+        for (Riding car : cars) {
+            for (End end : End.values()) {
+                car.ride().axle(end).damped().ifPresent(damped -> {
+                    double[] values = DoubleStream.of(frequency)
+                            .map(f -> third(damped.quarterCar(), car.ride(), f))
+                            .toArray();
+                    curves.add(new Curve(car.name(), EventWords.end(end), car.style(), frequency, values));
+                });
+            }
+        }
+        return CurveCharts.overFrequency(
+                "What the road does to who sits in it",
+                FREQUENCY,
+                new Quantity("weighted acceleration in each third of an octave", Unit.of("m/s^2"), 3),
+                curves);
+    }
+
+    /** Weighted r.m.s. acceleration in the third of an octave about a frequency, m/s². */
+    static double third(QuarterCar quarter, Ride ride, double frequency) {
+        Transfer transfer = new Transfer(quarter);
+        double step = Math.log(2) / 3 / PIECES;
+        double sum = 0;
+        for (int i = 0; i < PIECES; i++) {
+            double f = frequency * Math.exp((i + 0.5 - PIECES / 2.0) * step);
+            double n = f / ride.speed();
+            if (n >= ride.road().lowest() && n <= ride.road().highest()) {
+                transfer.at(f);
+                sum += step
+                        * f
+                        * ride.road().density(n)
+                        / ride.speed()
+                        * transfer.bodyAccelerationSquared
+                        * Weighting.WK.squared(f);
+            }
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** Comfort against grip over the damping of an axle, and where its damper and each of its settings lie. */
+    public static Chart comfortAgainstGrip(List<Riding> cars, End end) {
+        Unit acceleration = Unit.of("m/s^2");
+        Unit share = Unit.of("%");
+        List<Part> parts = new ArrayList<>();
+        for (Riding car : cars) {
+            AxleRide axle = car.ride().axle(end);
+            List<Point> curve = DampingSweep.of(
+                            axle, car.ride().road(), car.ride().speed())
+                    .stream()
+                    .map(point -> point(point, acceleration, share))
+                    .toList();
+            parts.add(new Line(car.name(), "", "", car.style(), Weight.THREAD, curve));
+            List<AxleRide.Setting> settings =
+                    axle.settings(car.car(), car.ride().road(), car.ride().speed());
+            for (AxleRide.Setting setting : settings) {
+                parts.add(mark(car, axle, setting.damped(), setting.name(), setting.set(), acceleration, share));
+            }
+            if (settings.isEmpty()) {
+                axle.damped()
+                        .ifPresent(damped -> parts.add(mark(car, axle, damped, "as it is", true, acceleration, share)));
+            }
+        }
+        Span across = span(parts, true);
+        Span up = span(parts, false);
+        return new Chart(
+                "Comfort against grip over the " + EventWords.end(end) + " dampers",
+                Axis.Measure.of("weighted acceleration, less is softer", acceleration, 2, across),
+                Axis.Measure.of("change of the tyre's load, less is more grip", share, 1, up),
+                parts);
+    }
+
+    private static Mark mark(
+            Riding car, AxleRide axle, AxleRide.Damped damped, String words, boolean set, Unit across, Unit up) {
+        return new Mark(
+                set ? Mark.Kind.NOW : Mark.Kind.EVENT,
+                car.name(),
+                car.style(),
+                point(DampingSweep.of(axle, damped), across, up),
+                words);
+    }
+
+    private static Point point(DampingSweep.Point point, Unit across, Unit up) {
+        return new Point(across.fromSi(point.weightedAcceleration()), up.fromSi(point.tyreLoadVariation()));
+    }
+
+    private static Span span(List<Part> parts, boolean across) {
+        return Span.around(parts.stream()
+                        .flatMap(part -> part instanceof Line line
+                                ? line.points().stream()
+                                : part instanceof Mark mark
+                                        ? java.util.stream.Stream.of(mark.at())
+                                        : java.util.stream.Stream.empty())
+                        .mapToDouble(point -> across ? point.x() : point.y()))
+                .loosened(0.05)
+                .rounded();
+    }
+}
