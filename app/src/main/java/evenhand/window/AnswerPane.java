@@ -33,6 +33,9 @@ final class AnswerPane extends JPanel implements Bench.View, Scrollable {
     /** So many pictures stand above the numbers; the others below. */
     private static final int FOREMOST = 2;
 
+    /** Longer lines are hard to read, in sizes of type. */
+    private static final double READABLE = 85;
+
     private final transient Bench bench;
     private final transient List<Question> questions;
     private final transient Consumer<ChartWish> wishes;
@@ -72,14 +75,14 @@ final class AnswerPane extends JPanel implements Bench.View, Scrollable {
         more.setOpaque(false);
         lateness.setRepeats(false);
         add(title, "wmin 100");
-        add(headline, "wmin 100");
+        add(headline, "wmin 100, wmax " + Looks.em(1.35 * READABLE));
         add(fields);
         add(waiting);
         add(tiles, "wmin 100");
         add(figures, "wmin 100, growx 0, alignx left");
-        add(next, "wmin 100");
+        add(next, "wmin 100, wmax " + Looks.em(READABLE));
         add(moreTiles, "wmin 100");
-        add(more, "wmin 100");
+        add(more, "wmin 100, wmax " + Looks.em(READABLE));
     }
 
     /** The charts that are shown, for tests. */

@@ -43,6 +43,7 @@ final class DrawingTile extends JPanel implements Bench.View {
     private final transient Bench bench;
     private final DrawingView view;
     private Seen seen = Seen.BEHIND;
+    private boolean held;
 
     DrawingTile(Bench bench) {
         super(new BorderLayout());
@@ -123,10 +124,12 @@ final class DrawingTile extends JPanel implements Bench.View {
                         Optional.ofNullable(known.setups().get(desk.work().active())));
     }
 
+    /** A pull is one act to undo from first to last; a key, which only tells the last, is one of its own. */
     private void pull(Pull pull) {
+        boolean same = held;
+        held = pull.phase() != Pull.Phase.DONE;
         Knob.of(bench.desk().work(), pull.path()).ifPresent(knob -> {
             String text = knob.text(knob.value().unit().fromSi(pull.value()));
-            boolean same = pull.phase() == Pull.Phase.GOING_ON;
             bench.act(new Act.SetValue(Optional.of(bench.desk().work().active()), pull.path(), text, same));
         });
     }

@@ -61,6 +61,7 @@ final class FieldRow extends JPanel {
     private JTextField text(Question.Field field, String value, JLabel label) {
         JTextField text = new JTextField(value, 14);
         text.setName(field.key());
+        text.putClientProperty("JTextField.placeholderText", field.start().isEmpty() ? "as usual" : field.start());
         text.getAccessibleContext().setAccessibleName(field.words());
         label.setLabelFor(text);
         text.addActionListener(event -> bench.act(new Act.Wish(field.key(), text.getText())));

@@ -51,7 +51,7 @@ final class MeasurePane extends JPanel {
         buttons.add(next);
         buttons.add(done);
         buttons.add(out, "skip 1");
-        add(title, "span 2, wrap");
+        add(title, "span 2, growx, wmin 60, wrap");
         add(steps, "aligny top");
         add(page, "grow, wrap");
         add(status, "skip 1, wmin 60, wrap");
@@ -79,8 +79,7 @@ final class MeasurePane extends JPanel {
         for (int i = 0; i < all.size(); i++) {
             int index = i;
             boolean whole = all.get(i).fields().stream()
-                    .noneMatch(field -> !field.path().equals(MeasureUp.TITLE)
-                            && field.given().isEmpty());
+                    .noneMatch(field -> field.given().isEmpty());
             JButton button = new JButton((i + 1) + "  " + all.get(i).title() + (whole ? "  – done" : ""));
             button.putClientProperty("JButton.buttonType", "borderless");
             button.setHorizontalAlignment(javax.swing.SwingConstants.LEFT);

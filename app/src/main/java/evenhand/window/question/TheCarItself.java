@@ -30,6 +30,11 @@ final class TheCarItself implements Question {
     }
 
     @Override
+    public boolean drawsTheCar() {
+        return false;
+    }
+
+    @Override
     public Reply answer(Asked asked, Progress progress) {
         Setup setup = asked.active().setup();
         List<Reply.Paragraph> more = new ArrayList<>();

@@ -126,7 +126,7 @@ final class WhatToMeasure implements Question {
 
     private static Chart causes(Asked asked, TurnedSetup one, Spread spread) {
         return CurveCharts.causes(
-                "Whose fault the doubt about the " + JudgedWords.figure(spread.judged()) + " is",
+                one.setup().name() + ": whose fault the doubt about the " + JudgedWords.figure(spread.judged()) + " is",
                 new CurveCharts.Quantity("share of the variance", Unit.of("%"), 0),
                 one.setup().name(),
                 new SetupStyle(SideBySide.index(asked, one.setup().name())),

@@ -101,15 +101,18 @@ final class WillItRide implements Question {
         List<Reply.Paragraph> more = new ArrayList<>();
         Map<TurnedSetup, Ride> rides = new LinkedHashMap<>();
         for (TurnedSetup one : asked.shown()) {
-            String name = asked.shown().size() > 1 ? Said.named(one.setup()) + ": " : "";
+            boolean foremost = one.setup().name().equals(asked.work().active());
             RideAnswer answer = Ride.of(one.standing(), road, speed);
             if (answer instanceof RideAnswer.NoRide none) {
-                headlines.add(name + "No answer: " + none.text() + ".");
+                headlines.add(Said.named(one.setup()) + ": No answer: " + none.text() + ".");
             } else if (answer instanceof Ride ride) {
                 rides.put(one, ride);
                 List<String> sentences = words(one.standing(), ride, road, asked.units());
-                int large = Math.min(SAID_FIRST, sentences.size());
-                headlines.add(name + String.join(" ", sentences.subList(0, large)));
+                // The one that is adjusted is said large; the others are read below, and compared in the figures.
+                int large = foremost ? Math.min(SAID_FIRST, sentences.size()) : 0;
+                if (foremost) {
+                    headlines.add(Said.named(one.setup()) + ": " + String.join(" ", sentences.subList(0, large)));
+                }
                 more.add(new Reply.Paragraph(one.setup().name(), sentences.subList(large, sentences.size())));
             }
         }
@@ -128,44 +131,48 @@ final class WillItRide implements Question {
     }
 
     private static List<Chart> charts(Asked asked, Map<TurnedSetup, Ride> rides) {
+        Quantity grip = new Quantity("change of the tyre's load, r.m.s.", Unit.of("%"), 1);
+        Quantity comfort = new Quantity("weighted acceleration, r.m.s.", Unit.of("m/s^2"), 2);
         List<Chart> charts = new ArrayList<>();
         for (End end : End.values()) {
             String axle = end == End.FRONT ? "front" : "rear";
-            List<Curve> curves = new ArrayList<>();
-            rides.forEach((one, ride) -> {
-                AxleRide own = ride.axle(end);
-                List<DampingSweep.Point> sweep = DampingSweep.of(own, ride.road(), ride.speed());
-                SetupStyle style =
-                        new SetupStyle(SideBySide.index(asked, one.setup().name()));
-                curves.add(new Curve(
-                        one.setup().name(),
-                        "",
-                        style,
-                        numbers(sweep, DampingSweep.Point::dampingRatio),
-                        numbers(sweep, DampingSweep.Point::tyreLoadVariation)));
-            });
-            charts.add(CurveCharts.curves(
+            charts.add(chart(
                     "What damping does to grip, " + axle,
-                    new Quantity("damping ratio of the body", Unit.of(""), 2),
-                    new Quantity("change of the tyre's load, r.m.s.", Unit.of("%"), 1),
-                    curves));
-            List<Curve> comfort = new ArrayList<>();
-            rides.forEach((one, ride) -> {
-                List<DampingSweep.Point> sweep = DampingSweep.of(ride.axle(end), ride.road(), ride.speed());
-                comfort.add(new Curve(
-                        one.setup().name(),
-                        "",
-                        new SetupStyle(SideBySide.index(asked, one.setup().name())),
-                        numbers(sweep, DampingSweep.Point::dampingRatio),
-                        numbers(sweep, DampingSweep.Point::weightedAcceleration)));
-            });
-            charts.add(CurveCharts.curves(
+                    grip,
+                    asked,
+                    rides,
+                    end,
+                    DampingSweep.Point::tyreLoadVariation));
+            charts.add(chart(
                     "What damping does to comfort, " + axle,
-                    new Quantity("damping ratio of the body", Unit.of(""), 2),
-                    new Quantity("weighted acceleration, r.m.s.", Unit.of("m/s^2"), 2),
-                    comfort));
+                    comfort,
+                    asked,
+                    rides,
+                    end,
+                    DampingSweep.Point::weightedAcceleration));
         }
         return charts;
+    }
+
+    private static Chart chart(
+            String title,
+            Quantity up,
+            Asked asked,
+            Map<TurnedSetup, Ride> rides,
+            End end,
+            ToDoubleFunction<DampingSweep.Point> figure) {
+        List<Curve> curves = new ArrayList<>();
+        rides.forEach((one, ride) -> {
+            List<DampingSweep.Point> sweep = DampingSweep.of(ride.axle(end), ride.road(), ride.speed());
+            curves.add(new Curve(
+                    one.setup().name(),
+                    "",
+                    new SetupStyle(SideBySide.index(asked, one.setup().name())),
+                    numbers(sweep, DampingSweep.Point::dampingRate),
+                    numbers(sweep, figure)));
+        });
+        Quantity damping = new Quantity("damping at the wheel", asked.units().of(Dimension.DAMPING), 0);
+        return CurveCharts.curves(title, damping, up, curves);
     }
 
     private static double[] numbers(List<DampingSweep.Point> sweep, ToDoubleFunction<DampingSweep.Point> number) {
