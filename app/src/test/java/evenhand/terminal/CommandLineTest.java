@@ -18,8 +18,8 @@ class CommandLineTest {
     Path folder;
 
     @Test
-    void withoutArgumentsItShowsItsHelp() {
-        Run run = Run.of();
+    void helpNamesEveryCommand() {
+        Run run = Run.of("--help");
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(run.out())
                 .contains(
@@ -27,16 +27,45 @@ class CommandLineTest {
                         "balance",
                         "compare",
                         "effects",
+                        "find",
+                        "doubt",
                         "ride",
+                        "bump",
+                        "roughness",
                         "lower",
                         "check",
+                        "window",
                         "schema",
                         "Examples:");
         assertThat(run.err()).isEmpty();
     }
 
+    /** The terminal by itself, as these tests have it, has none. */
+    @Test
+    void withoutArgumentsItAsksForTheWindow() {
+        Run run = Run.of();
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err().strip())
+                .startsWith("evenhand window: there is no window here")
+                .doesNotContain("\n");
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"balance", "compare", "effects", "ride", "lower", "check", "schema"})
+    @ValueSource(
+            strings = {
+                "balance",
+                "compare",
+                "effects",
+                "find",
+                "doubt",
+                "ride",
+                "bump",
+                "roughness",
+                "lower",
+                "check",
+                "schema"
+            })
     void everyCommandHasHelpWithAnExampleThatFitsAnEightyColumnTerminal(String command) {
         Run run = Run.of(command, "--help");
         assertThat(run.status()).isEqualTo(Status.DONE);
