@@ -60,7 +60,7 @@ final class DoubtJson {
                 JsonText.number(json, "chance", left.chance());
                 json.writeEndObject();
             }
-            json.writeStringField("words", String.join(" ", DoubtWords.alone(left, aim, Units.METRIC)));
+            json.writeStringField("words", String.join(" ", DoubtWords.alone(left, doubted.aim(), Units.METRIC)));
         }
         SetupJson.estimatedAndWarnings(json, setup);
         json.writeEndObject();

@@ -4,7 +4,6 @@ import evenhand.answers.Criterion;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.quantity.Unit;
-import evenhand.words.AimText;
 import evenhand.words.ChangeWords;
 import evenhand.words.DoubtWords;
 import evenhand.words.JudgedWords;
@@ -13,7 +12,6 @@ import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** The answers of {@code doubt} for people: first what is sure of the differences, then every interval and its cause. */
 final class DoubtTables {
@@ -36,11 +34,10 @@ final class DoubtTables {
             return text.toString();
         }
         Doubt.Answer answer = doubted.answer().get();
-        Optional<String> aim = doubted.aim().map(one -> "\"" + AimText.write(one, units) + "\"");
         for (int i = 0; i < answer.cars().size(); i++) {
             heading(doubted.answered().get(i).name());
             Doubt.Left left = answer.cars().get(i);
-            sentences(DoubtWords.alone(left, aim, units));
+            sentences(DoubtWords.alone(left, doubted.aim(), units));
             text.append('\n').append(table(left, false).text(console));
         }
         String base = doubted.answered().get(0).name();

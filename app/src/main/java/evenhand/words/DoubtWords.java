@@ -1,5 +1,6 @@
 package evenhand.words;
 
+import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.catalogue.Adjustable;
@@ -27,20 +28,29 @@ public final class DoubtWords {
     private DoubtWords() {}
 
     /** Of one set-up by itself. */
-    public static List<String> alone(Doubt.Left left, Optional<String> aim, Units units) {
+    public static List<String> alone(Doubt.Left left, Optional<Aim> aim, Units units) {
         List<String> sentences = new ArrayList<>();
         for (Spread spread : said(left.spreads())) {
             sentences.add(interval(spread, units) + "." + silent(spread, left.noAnswerShare()));
         }
         if (aim.isPresent() && left.chance().isPresent()) {
-            sentences.add("The chance that " + aim.get() + " is met is "
-                    + Numbers.fixed(100 * left.chance().getAsDouble(), 0) + " %.");
+            sentences.add(
+                    "The chance that \"" + AimText.write(aim.get(), units) + "\" is met" + within(aim.get(), units)
+                            + " is " + Numbers.fixed(100 * left.chance().getAsDouble(), 0) + " %.");
         }
         if (left.noAnswerShare() > 0) {
             sentences.add(percent(left.noAnswerShare())
                     + " of the sampled cars do not turn at all; the intervals are of" + " the others.");
         }
         return sentences;
+    }
+
+    /** No sample meets an exact value; near it is met. */
+    private static String within(Aim aim, Units units) {
+        Criterion criterion = aim.judged().criterion();
+        return aim.sense() == Aim.Sense.EXACTLY
+                ? ", to within " + units.show(criterion.noticeable(), criterion) + ","
+                : "";
     }
 
     /** Of the difference between a set-up and the first. */

@@ -88,7 +88,7 @@ final class TyreCatalogue {
 
     static final Slot<Double> CORNERING_STIFFNESS = measure("corneringStiffness", Dimension.CORNERING_STIFFNESS)
             .means("slope of side force over slip angle at the reference load")
-            .measured("tyre test", Amount.percent(5))
+            .measured("tyre test; or steer against timed laps on a marked circle", Amount.percent(5))
             .usual(200 / DEGREE, 2500 / DEGREE)
             .usualStep(Amount.percent(10))
             .within(0, 1e7)
@@ -102,7 +102,7 @@ final class TyreCatalogue {
 
     static final Slot<Double> FRICTION = ratio("friction")
             .means("greatest side force over load, at the reference load")
-            .measured("tyre test", Amount.of(0.05))
+            .measured("tyre test; or timed laps on a marked circle, on a closed course", Amount.of(0.05))
             .usual(0.6, 1.6)
             .usualStep(Amount.percent(5))
             .within(0, 5)
