@@ -30,7 +30,7 @@ public record CrossHair(double x, String place, List<Value> values) {
         List<Value> values = new ArrayList<>();
         if (chart.up() instanceof Axis.Measure up) {
             for (Line line : chart.lines()) {
-                OptionalDouble y = value(line.points(), x);
+                OptionalDouble y = isRising(line.points()) ? value(line.points(), x) : OptionalDouble.empty();
                 if (y.isPresent()) {
                     values.add(new Value(
                             line.label(),
@@ -42,6 +42,16 @@ public record CrossHair(double x, String place, List<Value> values) {
         }
         values.sort((one, other) -> Double.compare(other.y(), one.y()));
         return new CrossHair(x, chart.across().show(x), values);
+    }
+
+    /** A line that turns back, such as a trade between two figures, has no one value at a place. */
+    private static boolean isRising(List<Point> points) {
+        for (int i = 1; i < points.size(); i++) {
+            if (!(points.get(i).x() >= points.get(i - 1).x())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Between the points that lie on both sides, by a straight line; nothing beyond the first and the last. */

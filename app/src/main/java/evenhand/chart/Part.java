@@ -15,7 +15,7 @@ public sealed interface Part permits Part.Line, Part.Band, Part.Bar, Part.Mark, 
      * @param part which of several lines of the set-up, in words: "front"; else empty
      * @param ending what is said of its end: "limit 0.771 g"; else empty
      * @param weight second lines of a set-up are finer, besides the words
-     * @param points rising in x
+     * @param points in the order that they are joined; rising in x, but for a trade between two figures
      */
     record Line(String name, String part, String ending, SetupStyle style, Weight weight, List<Point> points)
             implements Part {

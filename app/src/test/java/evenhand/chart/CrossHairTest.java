@@ -60,6 +60,19 @@ class CrossHairTest {
     }
 
     @Test
+    void aLineThatTurnsBackIsNotReadOff() {
+        Chart chart = chart();
+        Line back = new Line(
+                "Trade",
+                "",
+                "",
+                new SetupStyle(2),
+                Weight.THREAD,
+                List.of(new Point(0.4, 1), new Point(0.1, 2), new Point(0.5, 3)));
+        assertThat(CrossHair.at(chart.with(List.of(back)), 0.25)).isEqualTo(CrossHair.at(chart, 0.25));
+    }
+
+    @Test
     void theBarsOfARowAreReadOffInWords() {
         Chart bars = DemoCharts.effects("harbour-saloon", 3, evenhand.words.Units.METRIC);
         List<String> words = CrossHair.row(bars, 0.3);
