@@ -19,12 +19,11 @@ import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
-import javax.swing.Scrollable;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 
 /** The answer: a sentence, a picture, the numbers, what to do next. */
-final class AnswerPane extends JPanel implements Bench.View, Scrollable {
+final class AnswerPane extends JPanel implements Bench.View {
     /** A late answer is dimmed when it is late for so long, ms; sooner would flicker. */
     private static final int PATIENCE = 250;
 
@@ -223,30 +222,5 @@ final class AnswerPane extends JPanel implements Bench.View, Scrollable {
         }
         revalidate();
         repaint();
-    }
-
-    @Override
-    public java.awt.Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return Looks.em(3);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height - Looks.em(3);
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
     }
 }

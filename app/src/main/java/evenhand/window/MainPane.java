@@ -85,38 +85,6 @@ final class MainPane extends JPanel {
         bench.add(cabinet);
     }
 
-    /** The page of the answer, as wide as there is room. */
-    private static final class Page extends JPanel implements javax.swing.Scrollable {
-        Page() {
-            super(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
-        }
-
-        @Override
-        public java.awt.Dimension getPreferredScrollableViewportSize() {
-            return getPreferredSize();
-        }
-
-        @Override
-        public int getScrollableUnitIncrement(java.awt.Rectangle visible, int orientation, int direction) {
-            return Looks.em(3);
-        }
-
-        @Override
-        public int getScrollableBlockIncrement(java.awt.Rectangle visible, int orientation, int direction) {
-            return visible.height - Looks.em(3);
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportHeight() {
-            return false;
-        }
-    }
-
     private void theme(Desk before, Desk now) {
         if (before.look().dark() != now.look().dark()) {
             Looks.set(now.look().dark());

@@ -45,7 +45,7 @@ final class SideBar extends JPanel {
         add(questions, "growx");
         add(Words.head("SET-UPS"), "gapleft 12, gaptop 12");
         add(buttons(), "growx, gapleft 8");
-        JPanel lower = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1", "[grow,fill]", ""));
+        Page lower = new Page();
         lower.add(setups, "growx, wmin 40");
         lower.add(active, "growx, wmin 40");
         JScrollPane scroll = new JScrollPane(

@@ -12,6 +12,7 @@ public final class Questions {
             new SpringsOrBars(),
             new WhatMakesItNeutral(),
             new WhereTheLoadGoes(),
+            new HowLow(),
             new WillItRide(),
             new WhatToMeasure(),
             new TheCarItself());

@@ -4,7 +4,6 @@ import evenhand.catalogue.Adjustable;
 import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
 import evenhand.window.desk.Figures;
-import evenhand.window.desk.FormField;
 import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -50,13 +49,6 @@ final class TheCarItself implements Question {
                 ? "Every value of this car was given or is a default: nothing is estimated."
                 : estimated.size() + (estimated.size() == 1 ? " value is" : " values are")
                         + " estimated, not measured; the fields say which.";
-        more.add(new Reply.Paragraph(
-                "Estimated",
-                estimated.stream()
-                        .map(value -> ChangeWords.name(value.path()) + ": "
-                                + FormField.show(value.si(), value.dimension(), asked.units()) + ", " + value.rule()
-                                + ".")
-                        .toList()));
         return new Reply(List.of(said), more, List.of(), Figures.NONE, List.of());
     }
 
