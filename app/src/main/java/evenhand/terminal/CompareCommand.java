@@ -55,6 +55,9 @@ final class CompareCommand implements Asked {
     private final TrialOptions turn = new TrialOptions();
 
     @Mixin
+    private final RoadOptions road = new RoadOptions();
+
+    @Mixin
     private final LoadOption load = new LoadOption();
 
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
@@ -71,7 +74,7 @@ final class CompareCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        Trial asWeighed = turn.trial();
+        Trial asWeighed = road.on(turn.trial());
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {

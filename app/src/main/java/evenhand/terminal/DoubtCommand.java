@@ -83,6 +83,9 @@ final class DoubtCommand implements Asked {
     private final TrialOptions turn = new TrialOptions();
 
     @Mixin
+    private final RoadOptions road = new RoadOptions();
+
+    @Mixin
     private final LoadOption load = new LoadOption();
 
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
@@ -102,7 +105,7 @@ final class DoubtCommand implements Asked {
         long count = whole("--samples", samples, FEWEST, MOST);
         long seeded = whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
         Optional<Aim> aim = aim();
-        Trial asked = turn.trial();
+        Trial asked = road.on(turn.trial());
         Trial asWeighed = aim.isPresent() && aim.get().judged().pace().isPresent()
                 ? asked.at(aim.get().judged().pace().getAsDouble())
                 : asked;

@@ -56,6 +56,9 @@ final class EffectsCommand implements Asked {
     private final TrialOptions turn = new TrialOptions();
 
     @Mixin
+    private final RoadOptions road = new RoadOptions();
+
+    @Mixin
     private final LoadOption load = new LoadOption();
 
     @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
@@ -86,7 +89,7 @@ final class EffectsCommand implements Asked {
         if (json && csv) {
             throw new Mistake("--json and --csv: write one of them");
         }
-        Trial asWeighed = turn.trial();
+        Trial asWeighed = road.on(turn.trial());
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {

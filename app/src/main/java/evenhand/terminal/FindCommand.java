@@ -116,34 +116,11 @@ final class FindCommand implements Asked {
     @Option(names = "--save-as", paramLabel = "NAME", description = "Adds what was found to the file as a set-up.")
     private Optional<String> saveAs = Optional.empty();
 
-    @Option(
-            names = "--radius",
-            paramLabel = "LENGTH",
-            defaultValue = "40 m",
-            description = "Radius of the circle. Otherwise ${DEFAULT-VALUE}.")
-    private String radius = "40 m";
+    @Mixin
+    private final CircleOptions circle = new CircleOptions();
 
-    @Option(
-            names = "--turn",
-            paramLabel = "left|right",
-            defaultValue = "left",
-            description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
-    private String turn = "left";
-
-    @Option(
-            names = "--road",
-            paramLabel = "A..H|FILE.csv",
-            defaultValue = "B",
-            description =
-                    "Class of the road that the ride is judged on, or a measured profile. Otherwise ${DEFAULT-VALUE}.")
-    private String road = "B";
-
-    @Option(
-            names = "--speed",
-            paramLabel = "SPEED",
-            defaultValue = "80 km/h",
-            description = "How fast on it. Otherwise ${DEFAULT-VALUE}.")
-    private String speed = "80 km/h";
+    @Mixin
+    private final RoadOptions road = new RoadOptions();
 
     @Mixin
     private final LoadOption load = new LoadOption();
@@ -244,8 +221,7 @@ final class FindCommand implements Asked {
                 .flatMap(one -> one.judged().pace().stream().boxed())
                 .distinct()
                 .toList();
-        return new Trial(paces, OptionText.radius(radius), OptionText.direction(turn))
-                .on(AskedRoad.sound(road).road(), OptionText.speed(speed));
+        return road.on(circle.trial(paces));
     }
 
     private List<Span> spans(Setup setup) throws Mistake {
