@@ -40,11 +40,17 @@ public final class Typeface {
         return STRONG.deriveFont((float) size);
     }
 
+    /** A file of the family, to be embedded in a paper: "Roboto-Regular.ttf" or "Roboto-Bold.ttf". */
+    public static InputStream file(String name) {
+        InputStream in = Typeface.class.getResourceAsStream(FOLDER + name);
+        if (in == null) {
+            throw new IllegalStateException("the program's font " + name + " is missing from its libraries");
+        }
+        return in;
+    }
+
     private static void register(String file) {
-        try (InputStream in = Typeface.class.getResourceAsStream(FOLDER + file)) {
-            if (in == null) {
-                throw new IllegalStateException("the program's font " + file + " is missing from its libraries");
-            }
+        try (InputStream in = file(file)) {
             Font font = Font.createFont(Font.TRUETYPE_FONT, in);
             GraphicsEnvironment.getLocalGraphicsEnvironment().registerFont(font);
         } catch (FontFormatException e) {

@@ -135,6 +135,7 @@ public final class Evenhand {
                 .addSubcommand(new BumpCommand())
                 .addSubcommand(new RoughnessCommand())
                 .addSubcommand(new LowerCommand())
+                .addSubcommand(new ReportCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new WindowCommand(window))
                 .addSubcommand(new SchemaCommand())

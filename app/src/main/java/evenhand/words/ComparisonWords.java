@@ -267,7 +267,8 @@ public final class ComparisonWords {
     private String share(Difference difference, int change) {
         double si = difference.shares().orElseThrow().shares().get(change);
         Judged judged = difference.judged();
-        return Numbers.signed(shown(judged, si), judged.criterion().digits()) + " " + symbol(judged);
+        String number = Numbers.signed(shown(judged, si), judged.criterion().digits());
+        return symbol(judged).isEmpty() ? number : number + " " + symbol(judged);
     }
 
     private boolean hardly(Difference difference) {

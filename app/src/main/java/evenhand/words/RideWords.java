@@ -110,6 +110,18 @@ public final class RideWords {
         return words.sentences;
     }
 
+    /** What of it the owner of the car wants to know: how it swings, how the road feels, where travel is short. */
+    public static List<String> forOwner(Car car, Ride ride, String road, Units units) {
+        RideWords words = new RideWords(car, ride, FirstStops.NONE, List.of(), road, units);
+        for (End end : End.values()) {
+            words.sentences.addAll(warnings(ride.axle(end)));
+        }
+        words.frequencies();
+        words.road();
+        words.travel();
+        return words.sentences;
+    }
+
     /** What a road class is like. Common practice, no source. */
     public static String like(RoadClass road) {
         return switch (road) {

@@ -17,6 +17,10 @@ import java.util.OptionalDouble;
  * @param noTurn why there is no such turn, where there is none
  */
 public record FirstStops(OptionalDouble front, OptionalDouble rear, Optional<String> noTurn) {
+    /** No stop is touched. */
+    public static final FirstStops NONE =
+            new FirstStops(OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+
     private static final double USUAL_RADIUS = 40;
 
     /** Of a car settled at its ride height. */

@@ -154,6 +154,14 @@ class ArchitectureTest {
             .resideInAPackage("evenhand.chart..");
 
     @ArchTest
+    static final ArchRule theReportKnowsNoTerminalAndNoWindow = noClasses()
+            .that()
+            .resideInAPackage("evenhand.report..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("evenhand.terminal..", "evenhand.window..", "evenhand.start..");
+
+    @ArchTest
     static final ArchRule theWindowKnowsNoTerminalAndNoReport = noClasses()
             .that()
             .resideInAPackage("evenhand.window..")

@@ -1,0 +1,154 @@
+package evenhand.chart;
+
+import evenhand.car.End;
+import evenhand.chart.Part.Bar;
+import evenhand.chart.Part.Hatch;
+import evenhand.chart.Part.Rule;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
+import evenhand.turn.PaceAnswer;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnRow;
+import evenhand.words.EventWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+
+/** Charts that need no training to read: a row for each question, a bar for each set-up. */
+public final class OwnerCharts {
+    /** Grip used is nearly the same at both ends: the bar is short, and so is the axis. Per cent. */
+    private static final double LEAST_BALANCE = 10;
+
+    private OwnerCharts() {}
+
+    /** Which end works harder, at each pace and at the limit: to the right the front, to the left the rear. */
+    public static Chart whichEnd(List<Shown> cars, Units units) {
+        Unit unit = units.of(Dimension.RATIO);
+        return atPaces(
+                "Which end works harder",
+                "left: the rear, it slides; right: the front, it pushes",
+                unit,
+                0,
+                cars,
+                row -> unit.fromSi(row.gripBalance()),
+                value -> Numbers.signed(value, 0) + " %",
+                LEAST_BALANCE);
+    }
+
+    /** How far the body leans, at each pace and at the limit. */
+    public static Chart lean(List<Shown> cars, Units units) {
+        Unit unit = units.of(Dimension.ANGLE);
+        return atPaces(
+                "How far the body leans",
+                "lean",
+                unit,
+                1,
+                cars,
+                row -> unit.fromSi(Math.abs(row.roll())),
+                value -> Numbers.fixed(value, 1) + " deg",
+                1);
+    }
+
+    private static Chart atPaces(
+            String title,
+            String words,
+            Unit unit,
+            int digits,
+            List<Shown> cars,
+            ToDoubleFunction<TurnRow> reading,
+            Function<Double, String> said,
+            double least) {
+        Map<String, Function<TurnAnswer.Turns, Optional<TurnRow>>> rows = new LinkedHashMap<>();
+        cars.stream()
+                .flatMap(car -> car.turns().stream())
+                .flatMap(turn -> turn.paces().stream())
+                .mapToDouble(PaceAnswer::lateralAcceleration)
+                .distinct()
+                .sorted()
+                .forEach(pace -> rows.put("at " + Units.pace(pace), turn -> row(turn, pace)));
+        rows.put("at the limit", turn -> Optional.of(turn.limit().row()));
+        List<Part> parts = new ArrayList<>();
+        int index = 0;
+        for (Function<TurnAnswer.Turns, Optional<TurnRow>> at : rows.values()) {
+            for (int lane = 0; lane < cars.size(); lane++) {
+                Shown car = cars.get(lane);
+                Optional<TurnRow> row = car.turns().flatMap(at);
+                if (row.isPresent()) {
+                    double value = reading.applyAsDouble(row.get());
+                    parts.add(bar(index, lane, cars, value, said.apply(value)));
+                }
+            }
+            index++;
+        }
+        return chart(title, words, unit, digits, List.copyOf(rows.keySet()), parts, least, TurnCharts.notes(cars));
+    }
+
+    private static Optional<TurnRow> row(TurnAnswer.Turns turn, double pace) {
+        return turn.paces().stream()
+                .filter(one -> one.lateralAcceleration() == pace)
+                .flatMap(one -> one instanceof PaceAnswer.InBalance in
+                        ? java.util.stream.Stream.of(in.row())
+                        : java.util.stream.Stream.empty())
+                .findFirst();
+    }
+
+    /** Room to the bump stops at rest; below zero where the car stands on them. */
+    public static Chart travelLeft(List<Shown> cars, Units units) {
+        Unit unit = units.of(Dimension.LENGTH);
+        int digits = units == Units.METRIC ? 0 : 2;
+        List<Part> parts = new ArrayList<>();
+        List<String> rows = new ArrayList<>();
+        for (End end : End.values()) {
+            for (int lane = 0; lane < cars.size(); lane++) {
+                OptionalDouble gap = cars.get(lane).car().axle(end).stops().bump().stream()
+                        .mapToDouble(stop -> stop.gap())
+                        .findFirst();
+                if (gap.isPresent()) {
+                    double value = unit.fromSi(gap.getAsDouble());
+                    parts.add(bar(rows.size(), lane, cars, value, Numbers.fixed(value, digits) + " " + unit.symbol()));
+                }
+            }
+            rows.add(EventWords.end(end));
+        }
+        return chart("Travel left before the bump stops", "room at rest", unit, digits, rows, parts, 1, List.of());
+    }
+
+    private static Bar bar(int row, int lane, List<Shown> cars, double value, String words) {
+        Shown car = cars.get(lane);
+        return new Bar(row, lane, cars.size(), car.name(), "", car.style(), Hatch.FULL, 0, value, words);
+    }
+
+    private static Chart chart(
+            String title,
+            String words,
+            Unit unit,
+            int digits,
+            List<String> rows,
+            List<Part> parts,
+            double least,
+            List<String> notes) {
+        Span span = Span.around(parts.stream()
+                        .flatMapToDouble(
+                                part -> part instanceof Bar bar ? DoubleStream.of(bar.to()) : DoubleStream.empty()))
+                .including(0)
+                .atLeast(least)
+                .loosened(0.25)
+                .rounded();
+        parts.add(new Rule(Rule.Kind.ZERO, Rule.Along.ACROSS, 0, ""));
+        return new Chart(
+                title,
+                Axis.Measure.of(words, unit, digits, span),
+                new Axis.Rows(
+                        "", rows.stream().map(row -> new Axis.Row(row, "")).toList()),
+                parts,
+                notes);
+    }
+}

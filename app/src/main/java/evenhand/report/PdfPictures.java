@@ -1,0 +1,72 @@
+package evenhand.report;
+
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import evenhand.chart.ChartPainter;
+import evenhand.drawing.DrawingPainter;
+import evenhand.look.Picture;
+import evenhand.look.Theme;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.io.IOException;
+import java.text.AttributedCharacterIterator;
+import java.text.CharacterIterator;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+
+/** Charts and drawings as vectors in a PDF, their words as text wherever the embedded family has the letters. */
+final class PdfPictures {
+    private static final double TYPE = 8;
+
+    private final PDDocument document;
+    private final Words words;
+
+    PdfPictures(PDDocument document, PdfType type) {
+        this.document = document;
+        words = new Words(type);
+    }
+
+    /** A figure as a picture on white paper, one px a point. */
+    static Picture picture(Block.Figure figure, int width, int height) {
+        Theme paper = Theme.paper(TYPE);
+        return figure instanceof Block.Plot plot
+                ? ChartPainter.picture(plot.chart(), paper, width, height)
+                : DrawingPainter.picture(((Block.View) figure).drawing(), paper, width, height);
+    }
+
+    PDFormXObject form(Block.Figure figure, int width, int height) throws IOException {
+        Picture picture = picture(figure, width, height);
+        PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);
+        g.setFontTextDrawer(words);
+        picture.painting().accept(g);
+        g.dispose();
+        return g.getXFormObject();
+    }
+
+    private static final class Words extends PdfBoxGraphics2DFontTextDrawer {
+        private final PdfType type;
+
+        Words(PdfType type) {
+            this.type = type;
+        }
+
+        @Override
+        public boolean canDrawText(AttributedCharacterIterator iterator, IFontTextDrawerEnv env)
+                throws IOException, FontFormatException {
+            StringBuilder text = new StringBuilder();
+            for (char c = iterator.first(); c != CharacterIterator.DONE; c = iterator.next()) {
+                text.append(c);
+            }
+            iterator.first();
+            return type.covers(text.toString(), false)
+                    && type.covers(text.toString(), true)
+                    && super.canDrawText(iterator, env);
+        }
+
+        @Override
+        protected PDFont mapFont(Font font, IFontTextDrawerEnv env) {
+            return type.pdf(font.isBold());
+        }
+    }
+}

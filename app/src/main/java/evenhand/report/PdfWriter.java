@@ -1,0 +1,387 @@
+package evenhand.report;
+
+import java.awt.Color;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.List;
+import java.util.TimeZone;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.apache.pdfbox.util.Matrix;
+
+/** Sets a paper as PDF. The same paper gives the same bytes. */
+public final class PdfWriter {
+    static final double MARGIN = 46;
+    private static final double FOOT = 44;
+    private static final double SIZE = 9.2;
+    private static final double LINE = 12.4;
+    private static final double TABLE_SIZE = 8;
+    private static final double TABLE_LINE = 10.2;
+    private static final double CELL = 3;
+    private static final double SECTION_SIZE = 13;
+    private static final double HEADING_SIZE = 10;
+    private static final double FIELD = 28;
+    /** What must follow a heading on its page. */
+    private static final double KEPT = 40;
+
+    private static final Color INK = Color.BLACK;
+    private static final Color QUIET = new Color(0x545454);
+    private static final Color RULE = new Color(0xb8b8b8);
+    private static final Color TINT = new Color(0xeaf1fc);
+    private static final Color WARNING = new Color(0xb3261e);
+
+    private final PDDocument document;
+    private final PaperSize size;
+    private final PdfType type;
+    private final PdfPictures pictures;
+    private final List<PDPage> pages = new ArrayList<>();
+    private PDPageContentStream page;
+    private double y;
+
+    private PdfWriter(PDDocument document, PaperSize size) throws IOException {
+        this.document = document;
+        this.size = size;
+        type = new PdfType(document);
+        pictures = new PdfPictures(document, type);
+        page = open();
+    }
+
+    public static Printed write(Paper paper, PaperSize size) {
+        try (PDDocument document = new PDDocument()) {
+            PdfWriter writer = new PdfWriter(document, size);
+            writer.all(paper);
+            document.setDocumentId(1L); // a clock otherwise
+            describe(document, paper);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            document.save(out);
+            return new Printed(out.toByteArray(), writer.type.remarks());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void describe(PDDocument document, Paper paper) {
+        PDDocumentInformation about = new PDDocumentInformation();
+        about.setTitle(paper.title());
+        about.setSubject(paper.subtitle());
+        about.setCreator("Evenhand");
+        paper.date().ifPresent(date -> {
+            Calendar day = new GregorianCalendar(TimeZone.getTimeZone(ZoneOffset.UTC));
+            day.setTimeInMillis(date.atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
+            about.setCreationDate(day);
+        });
+        document.setDocumentInformation(about);
+        document.getDocumentCatalog().setLanguage("en-GB");
+    }
+
+    private double width() {
+        return size.width() - 2 * MARGIN;
+    }
+
+    private PDPageContentStream open() throws IOException {
+        PDPage next = new PDPage(new PDRectangle(size.width(), size.height()));
+        document.addPage(next);
+        pages.add(next);
+        y = size.height() - MARGIN;
+        return new PDPageContentStream(document, next);
+    }
+
+    private void newPage() throws IOException {
+        page.close();
+        page = open();
+    }
+
+    private boolean isFresh() {
+        return y >= size.height() - MARGIN;
+    }
+
+    private double room() {
+        return y - MARGIN - FOOT / 2;
+    }
+
+    private void need(double height) throws IOException {
+        if (height > room() && !isFresh()) {
+            newPage();
+        }
+    }
+
+    private void all(Paper paper) throws IOException {
+        head(paper);
+        for (Section section : paper.sections()) {
+            if (section.opensPage() && !isFresh()) {
+                newPage();
+            }
+            section(section);
+        }
+        page.close();
+        foot(paper);
+    }
+
+    private void head(Paper paper) throws IOException {
+        double right = size.width() - MARGIN;
+        double textWidth = width();
+        if (paper.picture().isPresent()) {
+            PDImageXObject image = LosslessFactory.createFromImage(
+                    document, paper.picture().get().image());
+            double scale = Math.min(150.0 / image.getWidth(), 56.0 / image.getHeight());
+            double w = scale * image.getWidth();
+            double h = scale * image.getHeight();
+            page.drawImage(image, (float) (right - w), (float) (y - h), (float) w, (float) h);
+            textWidth -= w + 16;
+        }
+        double top = y;
+        if (paper.shop().isPresent()) {
+            lines(paper.shop().get(), true, 9.5, 13, textWidth, QUIET, 0);
+            y -= 3;
+        }
+        lines(paper.title(), true, 18, 22, textWidth, INK, 0);
+        lines(paper.subtitle(), false, 10.5, 14, textWidth, QUIET, 0);
+        if (paper.date().isPresent()) {
+            lines(paper.date().get().toString(), false, 9.5, 13, textWidth, QUIET, 0);
+        }
+        if (paper.picture().isPresent()) {
+            y = Math.min(y, top - 60);
+        }
+        y -= 4;
+        rule(INK, 0.8);
+        y -= 2;
+    }
+
+    private void rule(Color colour, double thick) throws IOException {
+        line(MARGIN, y, size.width() - MARGIN, y, colour, thick);
+    }
+
+    private void line(double x1, double y1, double x2, double y2, Color colour, double thick) throws IOException {
+        page.setStrokingColor(colour);
+        page.setLineWidth((float) thick);
+        page.moveTo((float) x1, (float) y1);
+        page.lineTo((float) x2, (float) y2);
+        page.stroke();
+    }
+
+    /** Lines of one text below one another, over as many pages as they need. */
+    private void lines(
+            String text, boolean bold, double size, double leading, double width, Color colour, double indent)
+            throws IOException {
+        for (String line : type.wrap(type.clean(text), bold, size, width - indent)) {
+            need(leading);
+            y -= leading;
+            type.draw(page, line, MARGIN + indent, y + 0.25 * leading, bold, size, colour);
+        }
+    }
+
+    private void section(Section section) throws IOException {
+        need(SECTION_SIZE + 16 + first(section.blocks()));
+        if (!isFresh()) {
+            y -= 9;
+        }
+        lines(section.title(), true, SECTION_SIZE, 17, width(), INK, 0);
+        y -= 2;
+        for (Block block : section.blocks()) {
+            block(block);
+        }
+    }
+
+    /** Height of what must stand below a section's title on its page. */
+    private double first(List<Block> blocks) {
+        return blocks.isEmpty()
+                ? 0
+                : blocks.get(0) instanceof Block.Figures figures ? figures.height() * width() : KEPT;
+    }
+
+    private void block(Block block) throws IOException {
+        if (block instanceof Block.Heading heading) {
+            need(HEADING_SIZE + KEPT + 14);
+            y -= isFresh() ? 0 : 5;
+            lines(heading.text(), true, HEADING_SIZE, 14, width(), INK, 0);
+        } else if (block instanceof Block.Text text) {
+            boolean quiet = text.tone() == Block.Tone.QUIET;
+            Color colour = quiet ? QUIET : text.tone() == Block.Tone.WARNING ? WARNING : INK;
+            lines(
+                    text.text(),
+                    text.tone() == Block.Tone.WARNING,
+                    quiet ? 8 : SIZE,
+                    quiet ? 10.6 : LINE,
+                    width(),
+                    colour,
+                    0);
+            y -= 4;
+        } else if (block instanceof Block.Points points) {
+            for (String sentence : points.sentences()) {
+                need(LINE);
+                type.draw(page, "•", MARGIN + 1, y - 0.75 * LINE, false, SIZE, QUIET);
+                lines(sentence, false, SIZE, LINE, width(), INK, 11);
+                y -= 1.5;
+            }
+            y -= 3;
+        } else if (block instanceof Block.Figures figures) {
+            figures(figures);
+        } else if (block instanceof Block.Table table) {
+            table(table);
+        } else if (block instanceof Block.Fields fields) {
+            fields(fields.labels());
+        }
+    }
+
+    private void figures(Block.Figures figures) throws IOException {
+        double gap = 10;
+        List<Integer> widths = figures.widths(width(), gap);
+        int height = (int) (figures.height() * width());
+        need(height);
+        y -= height;
+        double x = MARGIN;
+        for (int i = 0; i < widths.size(); i++) {
+            PDFormXObject form = pictures.form(figures.figures().get(i), widths.get(i), height);
+            page.saveGraphicsState();
+            page.transform(Matrix.getTranslateInstance((float) x, (float) y));
+            page.drawForm(form);
+            page.restoreGraphicsState();
+            x += widths.get(i) + gap;
+        }
+        y -= 6;
+    }
+
+    private void fields(List<String> labels) throws IOException {
+        int across = 3;
+        double each = width() / across;
+        for (int i = 0; i < labels.size(); i++) {
+            if (i % across == 0) {
+                need(FIELD + 4);
+                y -= FIELD;
+            }
+            double x = MARGIN + i % across * each;
+            page.setStrokingColor(RULE);
+            page.setLineWidth(0.6f);
+            page.addRect((float) x, (float) y, (float) (each - 4), (float) FIELD - 2);
+            page.stroke();
+            String label =
+                    type.wrap(type.clean(labels.get(i)), false, 6.5, each - 10).get(0);
+            type.draw(page, label, x + 3, y + FIELD - 10, false, 6.5, QUIET);
+        }
+        y -= 6;
+    }
+
+    private void table(Block.Table table) throws IOException {
+        double all = table.columns().stream().mapToDouble(Block.Column::weight).sum();
+        double[] widths = table.columns().stream()
+                .mapToDouble(column -> column.weight() / all * width())
+                .toArray();
+        List<List<String>> heads = new ArrayList<>();
+        for (int i = 0; i < widths.length; i++) {
+            heads.add(cell(table.columns().get(i).head(), true, widths[i]));
+        }
+        need(tall(heads) + 3 * TABLE_LINE);
+        heads(table, heads, widths);
+        for (Block.Row row : table.rows()) {
+            List<List<String>> cells = new ArrayList<>();
+            for (int i = 0; i < widths.length; i++) {
+                cells.add(cell(row.cells().get(i), row.marked(), widths[i]));
+            }
+            while (!cells.isEmpty()) {
+                if (tall(cells) > room() && !isFresh() && !(tall(cells) > 12 * TABLE_LINE && room() > 6 * TABLE_LINE)) {
+                    newPage();
+                    heads(table, heads, widths);
+                }
+                int most = Math.max(1, (int) ((room() - 2 * CELL) / TABLE_LINE));
+                row(table, row, firsts(cells, most), widths);
+                cells = rest(cells, most);
+            }
+        }
+        y -= 7;
+    }
+
+    private void heads(Block.Table table, List<List<String>> heads, double[] widths) throws IOException {
+        double height = tall(heads);
+        double x = MARGIN;
+        for (int i = 0; i < widths.length; i++) {
+            words(table.columns().get(i), heads.get(i), x, widths[i], true, QUIET);
+            x += widths[i];
+        }
+        y -= height;
+        rule(INK, 0.6);
+    }
+
+    private void row(Block.Table table, Block.Row row, List<List<String>> cells, double[] widths) throws IOException {
+        double height = tall(cells);
+        if (row.marked()) {
+            page.setNonStrokingColor(TINT);
+            page.addRect((float) MARGIN, (float) (y - height), (float) width(), (float) height);
+            page.fill();
+        }
+        double x = MARGIN;
+        for (int i = 0; i < widths.length; i++) {
+            Block.Column column = table.columns().get(i);
+            if (column.kind() == Block.Kind.BLANK) {
+                page.setStrokingColor(RULE);
+                page.setLineWidth(0.5f);
+                page.addRect((float) x + 2, (float) (y - height + 1), (float) widths[i] - 4, (float) height - 2);
+                page.stroke();
+            }
+            words(column, cells.get(i), x, widths[i], row.marked(), INK);
+            x += widths[i];
+        }
+        y -= height;
+        rule(RULE, 0.3);
+    }
+
+    private void words(Block.Column column, List<String> lines, double x, double width, boolean bold, Color colour)
+            throws IOException {
+        double at = y - CELL / 2;
+        for (String line : lines) {
+            at -= TABLE_LINE;
+            double indent =
+                    column.kind() == Block.Kind.NUMBER ? width - CELL - type.width(line, bold, TABLE_SIZE) : CELL;
+            type.draw(page, line, x + indent, at + 0.25 * TABLE_LINE, bold, TABLE_SIZE, colour);
+        }
+    }
+
+    private List<String> cell(String text, boolean bold, double width) {
+        return type.wrap(type.clean(text), bold, TABLE_SIZE, width - 2 * CELL);
+    }
+
+    private static double tall(List<List<String>> cells) {
+        return cells.stream().mapToInt(List::size).max().orElse(1) * TABLE_LINE + CELL;
+    }
+
+    private static List<List<String>> firsts(List<List<String>> cells, int lines) {
+        return cells.stream()
+                .map(cell -> cell.subList(0, Math.min(lines, cell.size())))
+                .toList();
+    }
+
+    /** What is left of a row that did not fit its page; nothing where it did. */
+    private static List<List<String>> rest(List<List<String>> cells, int lines) {
+        if (cells.stream().allMatch(cell -> cell.size() <= lines)) {
+            return List.of();
+        }
+        return cells.stream()
+                .map(cell -> cell.subList(Math.min(lines, cell.size()), cell.size()))
+                .toList();
+    }
+
+    private void foot(Paper paper) throws IOException {
+        String left =
+                type.wrap(type.clean(paper.title()), false, 7.5, width() - 150).get(0);
+        for (int i = 0; i < pages.size(); i++) {
+            String right = "page " + (i + 1) + " of " + pages.size();
+            try (PDPageContentStream under = new PDPageContentStream(
+                    document, pages.get(i), PDPageContentStream.AppendMode.APPEND, true, true)) {
+                double at = MARGIN - 14;
+                type.draw(under, left, MARGIN, at, false, 7.5, QUIET);
+                double width = type.width(right, false, 7.5);
+                type.draw(under, right, size.width() - MARGIN - width, at, false, 7.5, QUIET);
+            }
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package evenhand.report;
+
+import evenhand.answers.Trial;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.words.Units;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be reported.
+ *
+ * @param setups in the order of the comparison; the last of them is handed over
+ * @param base the set-up before, which the others are compared with; the only one where nothing is compared
+ * @param samples of cars that doubt is taken from
+ */
+public record Question(
+        Scenario scenario,
+        List<Setup> setups,
+        Setup base,
+        Trial trial,
+        int samples,
+        Units units,
+        Optional<ShopPicture> picture,
+        Optional<LocalDate> date) {
+    /** Samples enough for intervals of two digits, and few enough to wait for. */
+    public static final int USUAL_SAMPLES = 512;
+
+    public Question {
+        setups = List.copyOf(setups);
+        if (setups.isEmpty()) {
+            throw new IllegalArgumentException("no set-up to report");
+        }
+    }
+}

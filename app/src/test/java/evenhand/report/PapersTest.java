@@ -1,0 +1,139 @@
+package evenhand.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.chart.Chart;
+import evenhand.scenario.Demo;
+import evenhand.scenario.Scenario;
+import evenhand.words.Units;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class PapersTest {
+    static Stream<String> demos() {
+        return Demo.names();
+    }
+
+    private static List<Chart> charts(Paper paper) {
+        return paper.sections().stream()
+                .flatMap(section -> section.blocks().stream())
+                .flatMap(block -> block instanceof Block.Figures figures ? figures.figures().stream() : Stream.empty())
+                .flatMap(figure -> figure instanceof Block.Plot plot ? Stream.of(plot.chart()) : Stream.empty())
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void everyDemoCarHasAWholeReport(String demo) {
+        Findings findings = Reports.demo(demo, Units.METRIC);
+        Paper paper = Papers.of(findings);
+        assertThat(paper.sections())
+                .extracting(section -> section.title().replaceAll(":.*", ""))
+                .contains(
+                        "What was asked",
+                        "How it goes round a bend now",
+                        "Stance, and what it costs",
+                        "Ride and comfort",
+                        "How sure this is",
+                        "Before you drive it",
+                        "Set-up sheet",
+                        "The working",
+                        "What was estimated");
+        assertThat(paper.toString())
+                .doesNotContain("NaN")
+                .doesNotContain("Infinity")
+                .doesNotContain("null");
+        assertThat(charts(paper))
+                .isNotEmpty()
+                .allSatisfy(chart -> assertThat(chart.isEmpty()).isFalse());
+    }
+
+    @Test
+    void theBarsOfTheReportAreTheNumbersOfTheAnswers() {
+        Findings findings = Reports.demo("harbour-saloon", Units.METRIC);
+        Chart chart = charts(Papers.of(findings)).stream()
+                .filter(one -> one.title().equals("Which end works harder"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(chart.bars()).hasSize(6);
+        double limit = findings.chosen().turns().orElseThrow().limit().limitBalance();
+        assertThat(chart.bars().get(5).to()).isEqualTo(100 * limit);
+        assertThat(chart.bars().get(5).name()).isEqualTo(findings.chosen().name());
+    }
+
+    @Test
+    void turnedRoundTheSentencesSayTheOpposite() {
+        Paper forth = Papers.of(Reports.demo("harbour-saloon", Units.METRIC));
+        Paper back = Papers.of(Reports.turnedRound("harbour-saloon"));
+        assertThat(Reports.sentences(forth, "What was changed"))
+                .anySatisfy(sentence -> assertThat(sentence).contains("rolls less"));
+        assertThat(Reports.sentences(back, "What was changed"))
+                .anySatisfy(sentence -> assertThat(sentence).contains("rolls more"));
+        assertThat(Reports.sentences(forth, "Stance"))
+                .anySatisfy(sentence ->
+                        assertThat(sentence).contains("weight sits 30 mm lower").contains("longer, 430 mm"));
+        assertThat(Reports.sentences(back, "Stance"))
+                .anySatisfy(sentence -> assertThat(sentence)
+                        .contains("weight sits 30 mm higher")
+                        .contains("shorter, 426 mm"));
+    }
+
+    @Test
+    void aSingleSetUpIsReportedWithoutAComparison() {
+        Scenario scenario = Demo.read("harbour-saloon");
+        Findings findings = Findings.of(
+                Reports.question(scenario, List.of(scenario.setups().get(0)), Units.METRIC), (done, of) -> true);
+        Paper paper = Papers.of(findings);
+        assertThat(findings.compares()).isFalse();
+        assertThat(paper.sections()).extracting(Section::title).noneMatch(title -> title.contains("changed"));
+        assertThat(paper.sections()).extracting(Section::title).noneMatch(title -> title.contains("side by side"));
+    }
+
+    @Test
+    void theSheetMarksWhatIsChangedAndOnlyThat() {
+        Scenario scenario = Demo.read("harbour-saloon");
+        SetupSheet sheet = SetupSheet.of(
+                scenario.setup("Pivot middle, rear bar added").orElseThrow(),
+                java.util.Optional.of(scenario.setups().get(0)),
+                Units.METRIC);
+        assertThat(sheet.items().stream().filter(SetupSheet.Item::changed).map(SetupSheet.Item::path))
+                .contains(
+                        "front.lowered",
+                        "rear.lowered",
+                        "rear.spring.rate",
+                        "rear.lateralLocator.height",
+                        "rear.bar.rollStiffness")
+                .doesNotContain("front.track", "front.tyre.size", "rear.tyre.pressure");
+        SetupSheet.Item pivot = sheet.rear().stream()
+                .filter(item -> item.path().equals("rear.lateralLocator.height"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(pivot.value()).isEqualTo("216 mm"); // lowered by 30 mm with the body
+        assertThat(pivot.before()).isEqualTo("246 mm");
+        assertThat(sheet.freeWords()).extracting(SetupSheet.Note::head).containsExactly("rear bar", "re-torque");
+    }
+
+    @Test
+    void inInchesAndPoundsNoMillimetreIsLeft() {
+        Scenario scenario = Demo.read("harbour-saloon");
+        SetupSheet sheet = SetupSheet.of(scenario.setups().get(1), java.util.Optional.empty(), Units.IMPERIAL);
+        assertThat(sheet.items().stream()
+                        .filter(item -> !item.path().endsWith("curve"))) // a curve is quoted as written
+                .noneMatch(item -> item.value().matches(".* (mm|kg|N|bar|N/mm)"))
+                .anyMatch(item -> item.value().endsWith(" in"))
+                .anyMatch(item -> item.value().endsWith(" psi"));
+    }
+
+    @Test
+    void aSheetWithoutASetUpBeforeMarksNothing() {
+        Scenario scenario = Demo.read("harbour-saloon");
+        SetupSheet sheet = SetupSheet.of(
+                scenario.setups().get(0),
+                java.util.Optional.of(scenario.setups().get(0)),
+                Units.METRIC);
+        assertThat(sheet.items()).noneMatch(SetupSheet.Item::changed);
+    }
+}

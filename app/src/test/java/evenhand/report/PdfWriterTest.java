@@ -1,0 +1,162 @@
+package evenhand.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.words.Units;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PdfWriterTest {
+    private static final String LONG = "The set-up that nobody could agree upon ".repeat(12);
+    private static final String UNBROKEN = "Donaudampfschifffahrtsgesellschaft".repeat(14);
+    private static final String FOREIGN = "Żółć Ærø Łódź ğ – עגלה שחורה – 車高短 – سيارة – 🚗 \uD800 \u0007";
+
+    private static Paper paper(String name) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(name));
+        blocks.add(Block.Text.plain(name));
+        blocks.add(new Block.Points(List.of(name, name)));
+        blocks.add(new Block.Table(
+                List.of(Block.Column.words(name, 1), Block.Column.number("n", 1), Block.Column.blank("box", 1)),
+                List.of(
+                        new Block.Row(List.of(name, name, ""), true),
+                        Block.Row.of("x", "1", ""),
+                        Block.Row.of(name.repeat(12), "2", ""))));
+        blocks.add(new Block.Fields(List.of(name, "date")));
+        return new Paper(
+                name,
+                name,
+                Optional.of(name),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(new Section(name, false, blocks), new Section("On a new page", true, blocks)));
+    }
+
+    /** All letters with the page that they stand on. */
+    private static List<TextPosition> letters(byte[] pdf, PaperSize size) throws IOException {
+        List<TextPosition> all = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (PDPage page : document.getPages()) {
+                assertThat(page.getMediaBox().getWidth()).isEqualTo(size.width());
+                assertThat(page.getMediaBox().getHeight()).isEqualTo(size.height());
+            }
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition position) {
+                    all.add(position);
+                }
+            }.getText(document);
+        }
+        return all;
+    }
+
+    private static void nothingOverflows(byte[] pdf, PaperSize size) throws IOException {
+        List<TextPosition> letters = letters(pdf, size);
+        assertThat(letters).isNotEmpty();
+        for (TextPosition letter : letters) {
+            assertThat(letter.getXDirAdj())
+                    .as(letter.getUnicode())
+                    .isGreaterThanOrEqualTo((float) PdfWriter.MARGIN - 1);
+            if (!letter.getUnicode().isBlank()) {
+                assertThat(letter.getXDirAdj() + letter.getWidthDirAdj())
+                        .as(letter.getUnicode())
+                        .isLessThanOrEqualTo((float) (size.width() - PdfWriter.MARGIN) + 1);
+            }
+            assertThat(letter.getYDirAdj())
+                    .isBetween((float) PdfWriter.MARGIN - 10, (float) (size.height() - PdfWriter.MARGIN + 16));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(PaperSize.class)
+    void namesOfAnyLengthAndScriptStayInsideTheMargins(PaperSize size) throws IOException {
+        for (String name : List.of("A", LONG, UNBROKEN, FOREIGN, " ", "")) {
+            nothingOverflows(PdfWriter.write(paper(name), size).bytes(), size);
+        }
+    }
+
+    @Test
+    void aLetterThatNoFontHasIsShownAsABoxAndToldOnce() {
+        Printed printed = PdfWriter.write(paper("Oily \uE123 rag"), PaperSize.A4);
+        assertThat(printed.remarks()).containsExactly("no font here has U+E123: shown as ◊");
+        assertThat(Reports.text(printed.bytes())).contains("Oily ◊ rag");
+        assertThat(PdfWriter.write(paper("Oily rag"), PaperSize.A4).remarks()).isEmpty();
+    }
+
+    @Test
+    void wordsAreFoundAgainByAReader() {
+        String text = Reports.text(PdfWriter.write(paper("Coupé affûté, ± 5 °, φ = ½"), PaperSize.A4)
+                .bytes());
+        assertThat(text)
+                .contains("Coupé affûté, ± 5 °, φ = ½")
+                .contains("page 1 of 2")
+                .contains("page 2 of 2");
+    }
+
+    @Test
+    void theSamePaperGivesTheSameBytes() {
+        Paper paper = paper("Twice");
+        assertThat(PdfWriter.write(paper, PaperSize.A4).bytes())
+                .isEqualTo(PdfWriter.write(paper, PaperSize.A4).bytes());
+    }
+
+    @Test
+    void onlyADateThatIsAskedForIsInIt() throws IOException {
+        Paper paper = paper("Dated");
+        Paper dated = new Paper(
+                paper.title(),
+                paper.subtitle(),
+                paper.shop(),
+                paper.picture(),
+                Optional.of(LocalDate.of(2026, 5, 4)),
+                paper.sections());
+        try (PDDocument without =
+                        Loader.loadPDF(PdfWriter.write(paper, PaperSize.A4).bytes());
+                PDDocument with =
+                        Loader.loadPDF(PdfWriter.write(dated, PaperSize.A4).bytes())) {
+            assertThat(without.getDocumentInformation().getCreationDate()).isNull();
+            assertThat(with.getDocumentInformation().getCreationDate().toInstant())
+                    .hasToString("2026-05-04T00:00:00Z");
+        }
+        assertThat(Reports.text(PdfWriter.write(dated, PaperSize.A4).bytes())).contains("2026-05-04");
+    }
+
+    @ParameterizedTest
+    @EnumSource(PaperSize.class)
+    void aReportOfADemoCarHasItsPagesAndNothingOverflows(PaperSize size) throws IOException {
+        Paper paper = Papers.of(Reports.demo("harbour-saloon", Units.IMPERIAL));
+        byte[] pdf = PdfWriter.write(paper, size).bytes();
+        nothingOverflows(pdf, size);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            int sheet = page(document, "Set-up sheet");
+            assertThat(sheet - 1).as("pages of the owner's report").isBetween(2, 4);
+            int after = page(document, "All set-ups side by side");
+            assertThat(after - sheet).as("pages of the set-up sheet").isBetween(1, 2);
+            assertThat(document.getNumberOfPages()).isLessThan(14);
+        }
+        assertThat(Reports.text(pdf)).contains("lbf").contains("What was asked").contains("the lever between them");
+    }
+
+    private static int page(PDDocument document, String text) throws IOException {
+        for (int page = 1; page <= document.getNumberOfPages(); page++) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setStartPage(page);
+            stripper.setEndPage(page);
+            if (stripper.getText(document).stripLeading().startsWith(text)) {
+                return page;
+            }
+        }
+        throw new AssertionError("no page begins with " + text);
+    }
+}

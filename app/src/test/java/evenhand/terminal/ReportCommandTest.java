@@ -1,0 +1,182 @@
+package evenhand.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportCommandTest {
+    @TempDir
+    Path folder;
+
+    private String car;
+
+    @BeforeEach
+    void writeCar() {
+        car = Run.car(folder).toString();
+    }
+
+    private String out(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    private Run stiffer(String name, String... more) {
+        String[] args = {"report", car, "-o", out(name), "--setup", "Flatter, stiffer"};
+        String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
+        System.arraycopy(more, 0, all, args.length, more.length);
+        return Run.of(all);
+    }
+
+    private String text(String name) throws IOException {
+        try (PDDocument document = Loader.loadPDF(folder.resolve(name).toFile())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
+    private java.util.List<String> files() throws IOException {
+        try (var files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void aPdfIsWrittenAndNothingElse() throws IOException {
+        Run run = stiffer("mule.pdf", "--date", "2026-05-04");
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).isEmpty();
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(files()).containsExactly("mule.json", "mule.pdf");
+        assertThat(text("mule.pdf"))
+                .contains("Test mule, \"blue\"")
+                .contains("2026-05-04")
+                .contains("Set-up \"Flatter, stiffer\", compared with \"As bought\"")
+                .contains("front bar roll stiffness goes from none to 300 N·m/deg")
+                .contains("no proof of strength");
+    }
+
+    @Test
+    void theSameFileGivesTheSameReport() throws IOException {
+        for (String kind : new String[] {"pdf", "html", "csv"}) {
+            stiffer("one." + kind);
+            stiffer("two." + kind);
+            assertThat(Files.readAllBytes(folder.resolve("one." + kind)))
+                    .as(kind)
+                    .isNotEmpty()
+                    .isEqualTo(Files.readAllBytes(folder.resolve("two." + kind)));
+        }
+    }
+
+    @Test
+    void aFileThatIsThereIsKeptUnlessForced() throws IOException {
+        Path there = Files.writeString(folder.resolve("there.pdf"), "mine");
+        Run run = stiffer("there.pdf");
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.err()).isEqualTo("evenhand report: " + there + ": is there already; --force writes over it\n");
+        assertThat(there).hasContent("mine");
+        assertThat(stiffer("there.pdf", "--force").status()).isEqualTo(Status.DONE);
+        assertThat(Files.size(there)).isGreaterThan(10_000);
+    }
+
+    @Test
+    void whereNothingCanBeWrittenOneLineSaysSo() throws IOException {
+        Run lost = Run.of("report", car, "-o", out("nowhere/x.pdf"));
+        assertThat(lost.status()).isEqualTo(Status.WRONG);
+        assertThat(lost.err()).contains("there is no folder").hasLineCount(1);
+        Run kind = Run.of("report", car, "-o", out("x.doc"));
+        assertThat(kind.status()).isEqualTo(Status.WRONG);
+        assertThat(kind.err())
+                .contains("Let its name end in .pdf, .html or .csv")
+                .hasLineCount(1);
+        Files.createDirectory(folder.resolve("f.pdf"));
+        assertThat(Run.of("report", car, "-o", out("f.pdf"), "--force").err()).contains("is a folder");
+        assertThat(Run.of("report", car).err()).contains("-o: where to?");
+    }
+
+    @Test
+    void wrongOptionsAreNamed() {
+        assertThat(stiffer("x.pdf", "--paper", "a5").err()).contains("--paper \"a5\": write a4 or letter");
+        assertThat(stiffer("x.pdf", "--date", "yesterday").err()).contains("--date \"yesterday\": write year");
+        assertThat(stiffer("x.pdf", "--base", "As baught").err()).contains("did you mean \"As bought\"?");
+        assertThat(folder.resolve("x.pdf")).doesNotExist();
+    }
+
+    @Test
+    void aSetUpWithoutAnAnswerIsSaidSoAndTheRestIsPrinted() throws IOException {
+        Run run = Run.of("report", car, "-o", out("jelly.pdf"));
+        assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
+        assertThat(run.err())
+                .startsWith("evenhand report: no answer for \"Jelly\": ")
+                .hasLineCount(1);
+        assertThat(text("jelly.pdf"))
+                .contains("\"Jelly\" has no answer: ")
+                .contains("Set-up sheet")
+                .contains("At its limit, ")
+                .contains("no proof of strength");
+    }
+
+    @Test
+    void aBaseWithoutAnAnswerLeavesTheChosenItsOwn() throws IOException {
+        Run run = stiffer("base.pdf", "--base", "Jelly");
+        assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
+        assertThat(text("base.pdf")).contains("\"Jelly\" has no answer: ").contains("How sure this is");
+    }
+
+    private String withPicture(String picture) {
+        return Run.file(
+                        folder,
+                        "shop.json",
+                        Run.CAR.replace(
+                                "\"evenhand\": 1,",
+                                "\"evenhand\": 1, \"shop\": {\"name\": \"Two Bays & Sons\", \"picture\": \"" + picture
+                                        + "\"},"))
+                .toString();
+    }
+
+    @Test
+    void theShopsPictureMustBeThereAndBeOne() throws IOException {
+        Run missing = Run.of("report", withPicture("sign.png"), "-o", out("s.pdf"));
+        assertThat(missing.status()).isEqualTo(Status.WRONG);
+        assertThat(missing.err())
+                .contains("shop.picture: \"sign.png\" is not there")
+                .hasLineCount(1);
+        Files.writeString(folder.resolve("sign.png"), "no picture at all");
+        Run none = Run.of("report", withPicture("sign.png"), "-o", out("s.pdf"));
+        assertThat(none.status()).isEqualTo(Status.WRONG);
+        assertThat(none.err())
+                .contains("shop.picture: \"sign.png\" is no picture")
+                .hasLineCount(1);
+        assertThat(folder.resolve("s.pdf")).doesNotExist();
+        BufferedImage image = new BufferedImage(1200, 300, BufferedImage.TYPE_INT_RGB);
+        ImageIO.write(image, "png", folder.resolve("sign.png").toFile());
+        Run found = Run.of("report", withPicture("sign.png"), "-o", out("s.pdf"), "--setup", "As bought");
+        assertThat(found.status()).isEqualTo(Status.DONE);
+        assertThat(text("s.pdf")).contains("Two Bays & Sons");
+    }
+
+    @Test
+    void theSheetAloneIsCsv() throws IOException {
+        assertThat(stiffer("sheet.csv").status()).isEqualTo(Status.DONE);
+        assertThat(Files.readAllLines(folder.resolve("sheet.csv")))
+                .startsWith("setup,path,what,value,tolerance,before,changed")
+                .contains("\"Flatter, stiffer\",front.bar.rollStiffness,anti-roll bar,300 N·m/deg,±24,none,yes");
+    }
+
+    @Test
+    void lettersOfOtherScriptsAndLongNamesDoNotStopIt() throws IOException {
+        String name = "\u05E2\u05D2\u05DC\u05D4 " + "\u8ECA\u9AD8 ".repeat(30) + "\uE123";
+        String file = Run.file(folder, "far.json", Run.CAR.replace("Flatter, stiffer", name))
+                .toString();
+        Run run = Run.of("report", file, "-o", out("far.pdf"), "--setup", name, "--paper", "letter");
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(run.err()).contains("U+E123").contains("shown as").hasLineCount(1);
+    }
+}

@@ -1,0 +1,80 @@
+package evenhand.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.car.Weights;
+import evenhand.handsums.HandSums;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Demo;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class OwnerWordsTest {
+    private static final OptionalDouble NONE = OptionalDouble.empty();
+
+    private static OptionalDouble g(double g) {
+        return OptionalDouble.of(Unit.of("g").toSi(g));
+    }
+
+    @Test
+    void theFeelOfAGradientTurnsRoundWithItsSign() {
+        assertThat(OwnerWords.feel(1.2)).contains("a little more steering").contains("understeer of 1.20 deg/g");
+        assertThat(OwnerWords.feel(3.1)).contains("clearly more steering");
+        assertThat(OwnerWords.feel(6)).contains("far more steering");
+        assertThat(OwnerWords.feel(-1.2)).contains("let back").contains("oversteer of 1.20 deg/g");
+        assertThat(OwnerWords.feel(0.05)).contains("neither pushes nor slides").contains("+0.05 deg/g");
+        assertThat(OwnerWords.feel(-0.05)).contains("neither pushes nor slides").contains("−0.05 deg/g");
+    }
+
+    @Test
+    void stopsComeLaterEarlierOrNotAtAll() {
+        assertThat(OwnerWords.stops(End.REAR, g(0.3), g(0.5)))
+                .contains("From 0.500 g")
+                .contains("later than before (0.300 g)");
+        assertThat(OwnerWords.stops(End.REAR, g(0.5), g(0.3)))
+                .contains("From 0.300 g")
+                .contains("earlier than before (0.500 g)");
+        assertThat(OwnerWords.stops(End.FRONT, g(0.5), g(0.5))).endsWith("as before.");
+        assertThat(OwnerWords.stops(End.FRONT, g(0.5), NONE))
+                .contains("no longer")
+                .contains("0.500 g");
+        assertThat(OwnerWords.stops(End.FRONT, NONE, g(0.5))).contains("before, it did not up to the limit");
+        assertThat(OwnerWords.stops(End.FRONT, NONE, NONE)).contains("before as now");
+    }
+
+    private static OwnerWords.Stance stance(String setup, double frontRoom) {
+        Car car = Demo.read("harbour-saloon").setup(setup).orElseThrow().car().settled();
+        HandSums sums = ((HandSums.Found) HandSums.of(car, Weights.GRAVITY)).sums();
+        return new OwnerWords.Stance(sums, OptionalDouble.of(frontRoom), NONE);
+    }
+
+    @Test
+    void aStanceTurnedRoundSaysTheOpposite() {
+        OwnerWords.Stance high = stance("As bought", 0.058);
+        OwnerWords.Stance low = stance("Lowered", 0.028);
+        List<String> down = OwnerWords.stance(high, low, Units.METRIC);
+        List<String> up = OwnerWords.stance(low, high, Units.METRIC);
+        assertThat(down.get(0)).contains("30 mm lower than before").contains("longer");
+        assertThat(up.get(0)).contains("30 mm higher than before").contains("shorter");
+        assertThat(down.get(2))
+                .isEqualTo("At the front there is 28 mm of travel before the bump stops, 30 mm less than before.");
+        assertThat(up.get(2))
+                .isEqualTo("At the front there is 58 mm of travel before the bump stops, 30 mm more than before.");
+        assertThat(OwnerWords.stance(low, low, Units.METRIC).get(0)).contains("as high as before");
+        assertThat(OwnerWords.stance(high, low, Units.IMPERIAL).get(2))
+                .contains("1.10 in")
+                .contains("1.18 in less");
+    }
+
+    @Test
+    void roomThatIsUsedUpIsSaidSo() {
+        OwnerWords.Stance free = stance("As bought", 0.01);
+        OwnerWords.Stance standing = stance("As bought", -0.005);
+        assertThat(OwnerWords.stance(free, standing, Units.METRIC).get(2)).contains("now stands on its bump stops");
+        assertThat(OwnerWords.stance(standing, free, Units.METRIC).get(2)).contains("stood on them before");
+        assertThat(OwnerWords.stance(standing, standing, Units.METRIC).get(2)).contains("as before");
+    }
+}
