@@ -28,6 +28,8 @@ class LauncherIT {
         Path err = Files.createTempFile("launcher", ".err");
         ProcessBuilder builder =
                 new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+        // The tests' own Java brings a screen with it.
+        builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
         builder.environment().remove("DISPLAY");
         builder.environment().remove("WAYLAND_DISPLAY");
         Process process = builder.start();
