@@ -6,16 +6,14 @@ import evenhand.answers.RideFigures;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.chart.Chart;
-import evenhand.chart.CurveCharts;
-import evenhand.chart.CurveCharts.Curve;
-import evenhand.chart.CurveCharts.Quantity;
+import evenhand.chart.RideCharts;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
 import evenhand.ride.BodyOverHump;
-import evenhand.ride.DampingSweep;
 import evenhand.ride.Ride;
 import evenhand.ride.RideAnswer;
 import evenhand.ride.RoadClass;
@@ -38,7 +36,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** How it rides on a road: frequencies, damping, travel left, comfort against grip. */
@@ -89,8 +86,7 @@ final class WillItRide implements Question {
         RoadClass road = RoadClass.valueOf(asked.wish(ROAD));
         double speed;
         try {
-            speed = evenhand.quantity.Quantity.parse(asked.wish(SPEED), Dimension.SPEED)
-                    .si();
+            speed = Quantity.parse(asked.wish(SPEED), Dimension.SPEED).si();
         } catch (QuantityException wrong) {
             return Reply.only("The speed " + wrong.getMessage() + ".");
         }
@@ -131,52 +127,20 @@ final class WillItRide implements Question {
     }
 
     private static List<Chart> charts(Asked asked, Map<TurnedSetup, Ride> rides) {
-        Quantity grip = new Quantity("change of the tyre's load, r.m.s.", Unit.of("%"), 1);
-        Quantity comfort = new Quantity("weighted acceleration, r.m.s.", Unit.of("m/s^2"), 2);
-        List<Chart> charts = new ArrayList<>();
-        for (End end : End.values()) {
-            String axle = end == End.FRONT ? "front" : "rear";
-            charts.add(chart(
-                    "What damping does to grip, " + axle,
-                    grip,
-                    asked,
-                    rides,
-                    end,
-                    DampingSweep.Point::tyreLoadVariation));
-            charts.add(chart(
-                    "What damping does to comfort, " + axle,
-                    comfort,
-                    asked,
-                    rides,
-                    end,
-                    DampingSweep.Point::weightedAcceleration));
-        }
-        return charts;
-    }
-
-    private static Chart chart(
-            String title,
-            Quantity up,
-            Asked asked,
-            Map<TurnedSetup, Ride> rides,
-            End end,
-            ToDoubleFunction<DampingSweep.Point> figure) {
-        List<Curve> curves = new ArrayList<>();
-        rides.forEach((one, ride) -> {
-            List<DampingSweep.Point> sweep = DampingSweep.of(ride.axle(end), ride.road(), ride.speed());
-            curves.add(new Curve(
-                    one.setup().name(),
-                    "",
-                    new SetupStyle(SideBySide.index(asked, one.setup().name())),
-                    numbers(sweep, DampingSweep.Point::dampingRate),
-                    numbers(sweep, figure)));
-        });
-        Quantity damping = new Quantity("damping at the wheel", asked.units().of(Dimension.DAMPING), 0);
-        return CurveCharts.curves(title, damping, up, curves);
-    }
-
-    private static double[] numbers(List<DampingSweep.Point> sweep, ToDoubleFunction<DampingSweep.Point> number) {
-        return sweep.stream().mapToDouble(number).toArray();
+        List<RideCharts.Riding> riding = rides.entrySet().stream()
+                .map(one -> new RideCharts.Riding(
+                        one.getKey().setup().name(),
+                        new SetupStyle(
+                                SideBySide.index(asked, one.getKey().setup().name())),
+                        one.getKey().standing(),
+                        one.getValue()))
+                .toList();
+        return List.of(
+                RideCharts.comfortAgainstGrip(riding, End.FRONT),
+                RideCharts.comfortAgainstGrip(riding, End.REAR),
+                RideCharts.bodyOverRoad(riding),
+                RideCharts.tyreOverRoad(riding),
+                RideCharts.roadResponse(riding));
     }
 
     private static Figures table(Map<TurnedSetup, Ride> rides, Units units) {
