@@ -29,7 +29,10 @@ public final class OwnerCharts {
 
     private OwnerCharts() {}
 
-    /** Which end works harder, at each pace and at the limit: to the right the front, to the left the rear. */
+    /**
+     * Which end works harder, at each pace and at the limit: grip used at the front less that at the rear. To the right the front,
+     * to the left the rear.
+     */
     public static Chart whichEnd(List<Shown> cars, Units units) {
         Unit unit = units.of(Dimension.RATIO);
         return atPaces(
@@ -38,7 +41,7 @@ public final class OwnerCharts {
                 unit,
                 0,
                 cars,
-                row -> unit.fromSi(row.gripBalance()),
+                row -> unit.fromSi(row.frontGripUsed() - row.rearGripUsed()),
                 value -> Numbers.signed(value, 0) + " %",
                 LEAST_BALANCE);
     }

@@ -12,6 +12,7 @@ import evenhand.look.SetupStyle;
 import evenhand.ride.Ride;
 import evenhand.scenario.Setup;
 import evenhand.turn.PaceAnswer;
+import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
@@ -59,6 +60,13 @@ public record Candidate(
     /** Its turn, if it has one. */
     public Optional<TurnAnswer.Turns> turns() {
         return turn instanceof TurnAnswer.Turns turns ? Optional.of(turns) : Optional.empty();
+    }
+
+    /** Its turn as it is judged. */
+    PacesAnswer judged() {
+        return turn instanceof TurnAnswer.Turns turns
+                ? new PacesAnswer.Paces(turns.direction(), turns.paces(), turns.limit())
+                : (TurnAnswer.NoTurn) turn;
     }
 
     /** Why it has none, as a clause. */

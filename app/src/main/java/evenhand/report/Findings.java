@@ -1,15 +1,18 @@
 package evenhand.report;
 
+import evenhand.answers.Answers;
 import evenhand.answers.Judged;
 import evenhand.choice.Comparison;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Progress;
 import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
+import evenhand.lowering.LoweringStudy;
+import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -18,29 +21,29 @@ import java.util.stream.Stream;
  * @param base the set-up before
  * @param chosen the one that is handed over; the base itself where it is the only one
  * @param candidates all, the base first
+ * @param comparison of chosen and base, each difference shared out to the changes; none where one of them has no answer
  * @param doubt of base and chosen, or of the chosen alone; none where that one has no answer
+ * @param lower how much lower the chosen one could stand; none where it has no answer
  */
 public record Findings(
         Question question,
         Candidate base,
         Candidate chosen,
         List<Candidate> candidates,
-        List<Against> against,
-        Optional<Doubt.Answer> doubt) {
-    /** A set-up compared with the base. */
-    public record Against(Candidate candidate, Comparison comparison) {}
+        Optional<Comparison> comparison,
+        Optional<Doubt.Answer> doubt,
+        Optional<LoweringStudy> lower) {
+    /** How far down the chosen set-up is tried, m. */
+    private static final double LOWEST = Unit.of("mm").toSi(80);
 
     public Findings {
         candidates = List.copyOf(candidates);
-        against = List.copyOf(against);
     }
 
     /** Asks all. */
     public static Findings of(Question question, Progress progress) {
-        List<Setup> asked = Stream.concat(Stream.of(question.base()), question.setups().stream())
+        List<Candidate> candidates = Stream.concat(Stream.of(question.base()), question.setups().stream())
                 .distinct()
-                .toList();
-        List<Candidate> candidates = asked.stream()
                 .map(setup -> Candidate.of(setup, question.scenario().setups().indexOf(setup), question.trial()))
                 .toList();
         Candidate base = candidates.get(0);
@@ -49,32 +52,40 @@ public record Findings(
                 .filter(one -> one.setup().equals(last))
                 .findFirst()
                 .orElseThrow();
-        List<Against> against = new ArrayList<>();
-        for (Candidate candidate : candidates) {
-            if (candidate.index() != base.index()
-                    && base.turns().isPresent()
-                    && candidate.turns().isPresent()) {
-                against.add(new Against(
-                        candidate,
-                        Comparison.of(base.setup().entries(), candidate.setup().entries(), question.trial())));
-            }
-        }
-        List<Candidate> doubted = Stream.of(base, chosen)
-                .distinct()
-                .filter(one -> one.turns().isPresent())
-                .toList();
-        Optional<Doubt.Answer> doubt = chosen.turns().isEmpty()
-                ? Optional.empty()
-                : Optional.of(Doubt.of(
-                        doubted.stream().map(one -> one.setup().entries()).toList(),
-                        new Doubt.Question(
+        boolean both = base.index() != chosen.index()
+                && base.turns().isPresent()
+                && chosen.turns().isPresent();
+        return new Findings(
+                question,
+                base,
+                chosen,
+                candidates,
+                both
+                        ? Optional.of(Comparison.of(
+                                base.setup().entries(), chosen.setup().entries(), question.trial()))
+                        : Optional.empty(),
+                chosen.turns().map(turn -> doubt(question, both ? List.of(base, chosen) : List.of(chosen), progress)),
+                chosen.turns()
+                        .map(turn -> LoweringStudy.of(
+                                chosen.setup().car(),
+                                0,
+                                LOWEST,
+                                LOWEST,
+                                OptionalDouble.empty(),
                                 question.trial(),
-                                question.samples(),
-                                1,
-                                Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                                Optional.empty(),
-                                progress)));
-        return new Findings(question, base, chosen, candidates, against, doubt);
+                                done -> {})));
+    }
+
+    private static Doubt.Answer doubt(Question question, List<Candidate> doubted, Progress progress) {
+        return Doubt.of(
+                doubted.stream().map(one -> one.setup().entries()).toList(),
+                new Doubt.Question(
+                        question.trial(),
+                        question.samples(),
+                        1,
+                        Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
+                        Optional.empty(),
+                        progress));
     }
 
     /** Whether there is a set-up before the one that is handed over. */
@@ -87,14 +98,6 @@ public record Findings(
         return candidate.index() == chosen.index();
     }
 
-    /** The chosen set-up against the base. */
-    public Optional<Comparison> comparison() {
-        return against.stream()
-                .filter(one -> hasChosen(one.candidate()))
-                .map(Against::comparison)
-                .findFirst();
-    }
-
     /** Base and chosen, or the one. */
     List<Candidate> beforeAndAfter() {
         return compares() ? List.of(base, chosen) : List.of(chosen);
@@ -103,6 +106,11 @@ public record Findings(
     /** Whether every set-up has an answer. */
     public boolean complete() {
         return candidates.stream().allMatch(one -> one.turns().isPresent());
+    }
+
+    /** A figure of a set-up, SI. */
+    OptionalDouble figure(Candidate candidate, Judged judged) {
+        return judged.si(new Answers(candidate.judged(), candidate.ride()));
     }
 
     /** What doubt leaves of a figure of the chosen set-up. */

@@ -30,6 +30,7 @@ import evenhand.words.ComparisonWords;
 import evenhand.words.DoubtWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
+import evenhand.words.LowestWords;
 import evenhand.words.Numbers;
 import evenhand.words.OwnerWords;
 import evenhand.words.RideWords;
@@ -86,7 +87,8 @@ final class OwnerPages {
         for (Candidate one : findings.candidates()) {
             one.silence()
                     .ifPresent(why -> blocks.add(new Text(
-                            "\"" + one.name() + "\" has no answer: " + why + ". What depends on it is left out below.",
+                            "\"" + one.name() + "\" has no answer: " + SheetText.printed(why)
+                                    + ". What depends on it is left out below.",
                             Tone.WARNING)));
         }
         if (blocks.isEmpty()) {
@@ -102,7 +104,10 @@ final class OwnerPages {
     private Block behaviour(Candidate car) {
         return car.turns().isPresent()
                 ? new Points(OwnerWords.behaviour(car.turns().get(), units))
-                : new Text("There is no answer for it: " + car.silence().orElse("") + ".", Tone.WARNING);
+                : new Text(
+                        SheetText.printed(
+                                "There is no answer for it: " + car.silence().orElse("") + "."),
+                        Tone.WARNING);
     }
 
     private Section changed() {
@@ -159,6 +164,7 @@ final class OwnerPages {
                 }
             }
         }
+        findings.lower().ifPresent(study -> sentences.add("And lower still? " + LowestWords.of(study, units)));
         blocks.add(Figures.even(
                 0.42,
                 new View(

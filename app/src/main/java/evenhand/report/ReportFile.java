@@ -48,8 +48,8 @@ public record ReportFile(Path path, Kind kind) {
 
     /** Writes it beside its place first, so that a reader never sees half of it. */
     public void write(byte[] bytes) throws CannotReport {
+        Path beside = path.resolveSibling("." + path.getFileName() + ".part");
         try {
-            Path beside = Files.createTempFile(folder(path), ".evenhand-", ".part");
             try {
                 Files.write(beside, bytes);
                 Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);

@@ -115,6 +115,9 @@ public record SetupSheet(
 
     /** Reads what a sheet says off one set-up. */
     private static final class Readings {
+        /** A perch is left alone below it, m. */
+        private static final double NO_MOVE = 0.0005;
+
         private final Setup setup;
         private final Units units;
         private final Car car;
@@ -224,13 +227,13 @@ public record SetupSheet(
             words("load on one spring at rest", "spring.rate", units.show(standing.springLoad(), Dimension.FORCE, 0));
             if (standing.perchMove().isPresent()) {
                 double move = standing.perchMove().getAsDouble();
-                String by = units.show(Math.abs(move), Dimension.LENGTH, units == Units.METRIC ? 0 : 2);
                 words(
                         "perch for this height",
                         "spring.installedLength",
-                        units.of(Dimension.LENGTH).fromSi(Math.abs(move)) < 0.5 && units == Units.METRIC
+                        Math.abs(move) < NO_MOVE
                                 ? "as it is"
-                                : by + (move > 0 ? " down" : " up"));
+                                : units.show(Math.abs(move), Dimension.LENGTH, units == Units.METRIC ? 0 : 2)
+                                        + (move > 0 ? " down" : " up"));
             }
         }
 

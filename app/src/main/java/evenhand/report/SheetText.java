@@ -22,7 +22,8 @@ final class SheetText {
         return sentence.replace("N*m", "N·m")
                 .replace("m/s^2", "m/s²")
                 .replace("kg*m^2", "kg·m²")
-                .replace("N*s", "N·s");
+                .replace("N*s", "N·s")
+                .replace("lbf*", "lbf·");
     }
 
     static String symbol(String symbol) {

@@ -44,10 +44,10 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  evenhand report coupe.json -o coupe.pdf",
-            "  evenhand report coupe.json -o coupe.html --base \"As bought\" --setup Lowered --date 2026-05-04",
+            "  evenhand report coupe.json -o coupe.html --setup Lowered --date 2026-05-04",
             "",
-            "Ends with 0 when done, with 1 when a set-up has no answer (the report says so and has the",
-            "rest), and with 2 when the command line or a file is wrong."
+            "Ends with 0 when done, with 1 when a set-up has no answer (the report says so",
+            "and has the rest), and with 2 when the command line or a file is wrong."
         })
 final class ReportCommand implements Asked {
     @Parameters(paramLabel = "FILE", description = "The scenario file.")
@@ -57,7 +57,7 @@ final class ReportCommand implements Asked {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "OUT",
-            description = "The file to write: its name ends in .pdf, .html or .csv.")
+            description = "The file to write; its name ends in .pdf or .html, or in .csv for the sheet.")
     private Optional<String> output = Optional.empty();
 
     @Option(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenhand.chart.Chart;
 import evenhand.scenario.Demo;
 import evenhand.scenario.Scenario;
+import evenhand.turn.TurnRow;
 import evenhand.words.Units;
 import java.util.List;
 import java.util.stream.Stream;
@@ -59,8 +60,8 @@ class PapersTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(chart.bars()).hasSize(6);
-        double limit = findings.chosen().turns().orElseThrow().limit().limitBalance();
-        assertThat(chart.bars().get(5).to()).isEqualTo(100 * limit);
+        TurnRow limit = findings.chosen().turns().orElseThrow().limit().row();
+        assertThat(chart.bars().get(5).to()).isEqualTo(100 * (limit.frontGripUsed() - limit.rearGripUsed()));
         assertThat(chart.bars().get(5).name()).isEqualTo(findings.chosen().name());
     }
 
