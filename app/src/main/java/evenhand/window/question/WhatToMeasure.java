@@ -28,7 +28,7 @@ import java.util.concurrent.CancellationException;
 
 /** What measuring errors and guesses leave of the answers, and what to go and measure. */
 final class WhatToMeasure implements Question {
-    private static final int SAMPLES = 1024;
+    private static final int SAMPLES = 512;
     private static final int MOST_BARS = 10;
 
     /** The figure that is looked at first, as an aim whose value does not matter. */
