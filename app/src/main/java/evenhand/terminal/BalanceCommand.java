@@ -53,20 +53,15 @@ final class BalanceCommand implements Asked {
     @Mixin
     private final LoadOption load = new LoadOption();
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: SI and degrees, unrounded.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: the whole turn of each set-up, row by row.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
+        FormOptions.Form form = forms.form();
         Trial asWeighed = turn.trial();
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
@@ -82,9 +77,9 @@ final class BalanceCommand implements Asked {
             all &= answer instanceof SetupAnswer.Turned;
             answers.add(answer);
         }
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(BalanceJson.write(scenario, trial, answers));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             for (SetupAnswer answer : answers) {
                 if (answer instanceof SetupAnswer.Unanswered none) {
                     console.complain(

@@ -96,11 +96,8 @@ final class BumpCommand implements Asked {
     @Mixin
     private final LoadOption load = new LoadOption();
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded, with everything in time.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: a row per set-up and axle, or wheel.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
@@ -125,9 +122,7 @@ final class BumpCommand implements Asked {
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
+        FormOptions.Form form = forms.form();
         Units shown = usual.units();
         double drivenAt = OptionText.speed(speed);
         Direction direction = OptionText.direction(turn);
@@ -153,9 +148,9 @@ final class BumpCommand implements Asked {
             all &= !(answer.bump() instanceof BumpAnswer.None);
             answers.add(answer);
         }
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(BumpJson.write(scenario, aboard, question, answers));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             for (Answer answer : answers) {
                 complain(answer, console);
             }

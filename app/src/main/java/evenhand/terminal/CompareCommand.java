@@ -60,20 +60,15 @@ final class CompareCommand implements Asked {
     @Mixin
     private final LoadOption load = new LoadOption();
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: a row per share.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
+        FormOptions.Form form = forms.form();
         Trial asWeighed = road.on(turn.trial());
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
@@ -96,9 +91,9 @@ final class CompareCommand implements Asked {
         try (ProgressLine progress = new ProgressLine(console, "comparing set-ups")) {
             compared = compared(scenario, first, others, trial, progress);
         }
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(CompareJson.write(compared));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             for (Compared.Against none : compared.setups()) {
                 if (none.answer() instanceof Compared.Unanswered silent) {
                     console.complain(

@@ -88,20 +88,15 @@ final class DoubtCommand implements Asked {
     @Mixin
     private final LoadOption load = new LoadOption();
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: a row per figure and cause.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
+        FormOptions.Form form = forms.form();
         long count = whole("--samples", samples, FEWEST, MOST);
         long seeded = whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
         Optional<Aim> aim = aim();
@@ -119,14 +114,14 @@ final class DoubtCommand implements Asked {
         Doubted doubted =
                 doubted(scenario, SoundScenario.choose(scenario, setups), trial, aim, (int) count, seeded, console);
         for (Doubted.Silent none : doubted.silent()) {
-            if (!json) {
+            if (form != FormOptions.Form.JSON) {
                 console.complain("evenhand doubt: no answer for \""
                         + none.setup().name() + "\": " + none.why().text());
             }
         }
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(DoubtJson.write(doubted));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             console.answer(DoubtCsv.write(doubted, shown));
         } else {
             console.answer(new DoubtTables(console, shown).write(doubted));

@@ -61,11 +61,8 @@ final class EffectsCommand implements Asked {
     @Mixin
     private final LoadOption load = new LoadOption();
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: a row per difference.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
@@ -86,9 +83,7 @@ final class EffectsCommand implements Asked {
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
+        FormOptions.Form form = forms.form();
         Trial asWeighed = road.on(turn.trial());
         Units shown = usual.units();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
@@ -106,9 +101,9 @@ final class EffectsCommand implements Asked {
             all &= answer instanceof Found found && !found.effects().isEmpty();
             answers.add(answer);
         }
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(EffectsJson.write(scenario, trial, answers));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             for (Answer answer : answers) {
                 if (answer instanceof Unanswered none) {
                     console.complain(

@@ -125,20 +125,15 @@ final class FindCommand implements Asked {
     @Mixin
     private final LoadOption load = new LoadOption();
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: a row per change.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
+        FormOptions.Form form = forms.form();
         Units shown = usual.units();
         Aim aim = aim("--aim", aimText);
         List<Aim> keeps = new ArrayList<>();
@@ -175,9 +170,9 @@ final class FindCommand implements Asked {
         if (saveAs.isPresent()) {
             save(scenario, setup, finding, saveAs.get(), console);
         }
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(FindJson.write(scenario, trial, setup, finding));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             if (finding instanceof Finding.NoValue none) {
                 console.complain("evenhand find: no answer for \"" + setup.name() + "\": " + none.text());
             }

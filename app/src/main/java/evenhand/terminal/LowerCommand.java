@@ -85,11 +85,8 @@ final class LowerCommand implements Asked {
     @Mixin
     private final LoadOption load = new LoadOption();
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: SI and degrees, unrounded.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: a row per height.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
@@ -103,9 +100,7 @@ final class LowerCommand implements Asked {
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
+        FormOptions.Form form = forms.form();
         Trial asWeighed = turn.trial();
         Units shown = usual.units();
         double first = OptionText.lowering("--from", from);
@@ -130,9 +125,9 @@ final class LowerCommand implements Asked {
                     chosen.car(), first, last, between, kept, trial, part -> progress.at((int) (1000 * part), 1000));
         }
         Lowered lowered = new Lowered(scenario, chosen, trial, kept, study);
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(LowerJson.write(lowered));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             for (Stance stance : study.rows()) {
                 stance.noAnswer()
                         .ifPresent(why -> console.complain("evenhand lower: no answer let down by "

@@ -69,21 +69,16 @@ final class RideCommand implements Asked {
             description = "Also the response over frequency, and comfort against grip over damping.")
     private boolean curves;
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: SI, unrounded.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: a row per set-up.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
-        if (csv && curves) {
+        FormOptions.Form form = forms.form();
+        if (form == FormOptions.Form.CSV && curves) {
             throw new Mistake("--curves and --csv: a row per set-up has no room for curves; take --json");
         }
         Optional<AskedRoad> askedFor = AskedRoad.of(road, console::complain);
@@ -106,9 +101,9 @@ final class RideCommand implements Asked {
             all &= answer instanceof SetupRide.Rides;
             answers.add(answer);
         }
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(RideJson.write(scenario, aboard, asked, metresPerSecond, answers, curves));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             for (SetupRide answer : answers) {
                 if (answer instanceof SetupRide.Unanswered none) {
                     console.complain(

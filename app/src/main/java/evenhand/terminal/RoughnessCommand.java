@@ -13,7 +13,6 @@ import evenhand.words.Units;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code evenhand roughness}. */
@@ -43,20 +42,15 @@ final class RoughnessCommand implements Asked {
     @SuppressWarnings("NullAway.Init")
     private String file;
 
-    @Option(names = "--json", description = "Answers in JSON, for programs: unrounded.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Answers in CSV: the whole, then a row per segment.")
-    private boolean csv;
+    @Mixin
+    private final FormOptions forms = new FormOptions();
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
     @Override
     public Status run(Console console) throws Mistake {
-        if (json && csv) {
-            throw new Mistake("--json and --csv: write one of them");
-        }
+        FormOptions.Form form = forms.form();
         Units shown = usual.units();
         RoadReading reading = RoadFile.read(OptionText.file(file));
         reading.problems().forEach(problem -> console.complain(problem.toString()));
@@ -71,9 +65,9 @@ final class RoughnessCommand implements Asked {
             console.complain(file + ": " + e.component() + " " + e.getMessage());
             return Status.WRONG;
         }
-        if (json) {
+        if (form == FormOptions.Form.JSON) {
             console.answer(inJson(profile, found));
-        } else if (csv) {
+        } else if (form == FormOptions.Form.CSV) {
             console.answer(inCsv(profile, found, shown));
         } else {
             console.answer(inWords(profile, found, shown, console));
