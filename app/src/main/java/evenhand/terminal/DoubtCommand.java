@@ -35,10 +35,10 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  evenhand doubt coupe.json",
-            "  evenhand doubt coupe.json --setup Lowered --aim \"understeer at least 1 deg/g at 0.5 g\"",
+            "  evenhand doubt coupe.json --aim \"understeer at least 1 deg/g at 0.5 g\"",
             "",
-            "Ends with 0 when done, with 1 when a set-up has no answer or most of its samples have none,",
-            "and with 2 when the command line or the file is wrong."
+            "Ends with 0 when done, with 1 when a set-up has no answer or most of its",
+            "samples have none, and with 2 when the command line or the file is wrong."
         })
 final class DoubtCommand implements Asked {
     private static final int FEWEST = 10;

@@ -35,8 +35,8 @@ import picocli.CommandLine.Parameters;
             "  evenhand effects coupe.json --setup Lowered",
             "  evenhand effects coupe.json --complaint \"pushes at the limit\"",
             "",
-            "Ends with 0 when done, with 1 when a set-up has no answer or no single step helps, and",
-            "with 2 when the command line or the file is wrong."
+            "Ends with 0 when done, with 1 when a set-up has no answer or no single step",
+            "helps, and with 2 when the command line or the file is wrong."
         })
 final class EffectsCommand implements Asked {
     @Parameters(paramLabel = "FILE", description = "The scenario file.")

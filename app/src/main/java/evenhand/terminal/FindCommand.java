@@ -49,20 +49,25 @@ import picocli.CommandLine.Parameters;
             "With several changes: the smallest that meet the aim and keep what is to be kept, each measured by its"
                     + " range. An aim is a figure, a bound or none, a value, and the pace where it has one: understeer,"
                     + " roll gradient, sideslip, grip balance, front share, inside rear load or inside front load at a"
-                    + " pace; limit or limit balance without.",
+                    + " pace; limit or limit balance without; and of the"
+                    + " ride front or rear damping, frequency, comfort and tyre load variation.",
             ""
         },
         footer = {
             "",
             "Examples:",
-            "  evenhand find coupe.json --setup Lowered --change rear.lateralLocator.height \\",
-            "      --from \"200 mm\" --to \"340 mm\" --aim \"understeer 0.8 deg/g at 0.5 g\" --grid \"5 mm\"",
-            "  evenhand find coupe.json --change front.bar.rollStiffness --from \"100 N*m/deg\" \\",
-            "      --to \"400 N*m/deg\" --change rear.spring.rate --from \"20 N/mm\" --to \"40 N/mm\" \\",
-            "      --aim \"limit balance 5 %%\" --keep \"roll gradient at most 5.5 deg/g at 0.5 g\"",
+            "  evenhand find coupe.json --change rear.lateralLocator.height \\",
+            "      --from \"200 mm\" --to \"340 mm\" --grid \"5 mm\" \\",
+            "      --aim \"understeer 0.8 deg/g at 0.5 g\"",
+            "  evenhand find coupe.json \\",
+            "      --change rear.spring.rate --from \"20 N/mm\" --to \"40 N/mm\" \\",
+            "      --change front.spring.rate --from \"30 N/mm\" --to \"80 N/mm\" \\",
+            "      --aim \"limit balance 5 %%\" \\",
+            "      --keep \"roll gradient at most 5.5 deg/g at 0.5 g\"",
             "",
-            "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the nearest is",
-            "told) or the set-up has no answer, and with 2 when the command line or the file is wrong."
+            "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the",
+            "nearest is told) or the set-up has no answer, and with 2 when the command line",
+            "or the file is wrong."
         })
 final class FindCommand implements Asked {
     /** A found value is saved with so many digits: more than can be built, so that the figure stays the same. */

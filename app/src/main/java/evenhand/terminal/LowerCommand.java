@@ -31,11 +31,11 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  evenhand lower coupe.json",
-            "  evenhand lower coupe.json --setup \"As bought\" --from \"-20 mm\" --to \"40 mm\" --step \"5 mm\"",
+            "  evenhand lower coupe.json --from \"-20 mm\" --to \"40 mm\" --step \"5 mm\"",
             "  evenhand lower coupe.json --keep-reserve \"1.0 g\"",
             "",
-            "Ends with 0 when done, with 1 when the set-up has no answer at any height, and with 2",
-            "when the command line or the file is wrong."
+            "Ends with 0 when done, with 1 when the set-up has no answer at any height, and",
+            "with 2 when the command line or the file is wrong."
         })
 final class LowerCommand implements Asked {
     private static final int MOST_ROWS = 1000;

@@ -21,8 +21,8 @@ import picocli.CommandLine.Parameters;
             "  evenhand",
             "  evenhand window coupe.json",
             "",
-            "Ends with 0 when the window was closed, and with 2 when there is no display to open it on or",
-            "the command line is wrong."
+            "Ends with 0 when the window was closed, and with 2 when there is no display to",
+            "open it on or the command line is wrong."
         })
 final class WindowCommand implements Asked {
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "The scenario file.")
