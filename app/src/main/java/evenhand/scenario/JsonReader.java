@@ -12,11 +12,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads JSON into a tree that knows the place of every value. Numbers stay as they are written. */
 final class JsonReader {
     /** A scenario nests to nine. */
     static final int DEEPEST = 64;
+
+    /** What would break a line of a message, or drive the terminal. */
+    private static final Pattern BREAKING = Pattern.compile("[\\p{Cntrl}\\u2028\\u2029]");
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
@@ -149,7 +153,7 @@ final class JsonReader {
 
     /** A key on one line, and not too long for one. */
     static String shown(String text) {
-        String plain = text.replaceAll("[\\p{Cntrl}\\u2028\\u2029]", "?");
+        String plain = BREAKING.matcher(text).replaceAll("?");
         return plain.length() > 60 ? plain.substring(0, 60) + "…" : plain;
     }
 }

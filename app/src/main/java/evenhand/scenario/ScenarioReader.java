@@ -7,6 +7,7 @@ import evenhand.catalogue.Entries;
 import evenhand.catalogue.Nearest;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -22,14 +23,16 @@ public final class ScenarioReader {
 
     private final Problems problems;
     private final EntryReader entryReader;
+    private final Map<Patched, Setup> known;
 
-    private ScenarioReader(String file) {
+    private ScenarioReader(String file, Map<Patched, Setup> known) {
         this.problems = new Problems(file);
         this.entryReader = new EntryReader(problems);
+        this.known = known;
     }
 
     public static Reading read(Path file) {
-        ScenarioReader reader = new ScenarioReader(file.toString());
+        ScenarioReader reader = new ScenarioReader(file.toString(), Map.of());
         Optional<Scenario> scenario =
                 Source.read(file, "scenario", reader.problems).flatMap(reader::scenario);
         return reader.reading(scenario);
@@ -37,8 +40,28 @@ public final class ScenarioReader {
 
     /** Reads what would stand in a file of this name. */
     public static Reading read(String file, String text) {
-        ScenarioReader reader = new ScenarioReader(file);
+        ScenarioReader reader = new ScenarioReader(file, Map.of());
         return reader.reading(reader.scenario(new Source(text)));
+    }
+
+    /**
+     * Reads the text of a scenario that was edited. The set-ups that stand as they did are taken over, the very same, so that an
+     * adjustment that is dragged costs one set-up and not all of them.
+     */
+    public static Reading again(Scenario before, String text) {
+        ScenarioReader reader = new ScenarioReader(before.file(), patched(before));
+        return reader.reading(reader.scenario(new Source(text)));
+    }
+
+    private static Map<Patched, Setup> patched(Scenario sound) {
+        ScenarioReader reader = new ScenarioReader(sound.file(), Map.of());
+        Map<Patched, Setup> patched = new HashMap<>();
+        if (JsonReader.read(new Source(sound.text()), reader.problems).orElse(null) instanceof Json.Obj top
+                && top.members().get("car") instanceof Json.Obj car) {
+            reader.patched(car, top)
+                    .forEach(one -> sound.setup(one.named().name()).ifPresent(setup -> patched.put(one, setup)));
+        }
+        return patched;
     }
 
     private Reading reading(Optional<Scenario> scenario) {
@@ -47,6 +70,9 @@ public final class ScenarioReader {
 
     /** A set-up's JSON and what is known of it before its changes are applied. */
     private record Raw(FileCatalogue.Named named, Json.Obj json) {}
+
+    /** A set-up and its car, with all changes applied. */
+    private record Patched(FileCatalogue.Named named, Json car) {}
 
     private Optional<Scenario> scenario(Source source) {
         Optional<Json> read = JsonReader.read(source, problems);
@@ -64,7 +90,9 @@ public final class ScenarioReader {
         if (!(top.members().get("car") instanceof Json.Obj car)) {
             return Optional.empty();
         }
-        List<Setup> setups = setups(car, top);
+        List<Setup> setups = patched(car, top).stream()
+                .flatMap(one -> Optional.ofNullable(known.get(one)).or(() -> setup(one)).stream())
+                .toList();
         if (!problems.isEmpty()
                 || opened.value().isEmpty()
                 || !(entries.get().given().get("car") instanceof Entries given)) {
@@ -99,12 +127,12 @@ public final class ScenarioReader {
         }
     }
 
-    private List<Setup> setups(Json car, Json.Obj top) {
+    private List<Patched> patched(Json car, Json.Obj top) {
         if (!(top.members().get("setups") instanceof Json.Arr list)
                 || list.items().isEmpty()) {
             FileCatalogue.Named only =
                     new FileCatalogue.Named(Setup.AS_GIVEN, Optional.empty(), Optional.empty(), Map.of());
-            return setup(only, car).map(List::of).orElse(List.of());
+            return List.of(new Patched(only, car));
         }
         Map<String, Raw> byName = new LinkedHashMap<>();
         Set<String> unreadable = new HashSet<>();
@@ -120,7 +148,7 @@ public final class ScenarioReader {
                 }
             }
         }
-        List<Setup> setups = new ArrayList<>();
+        List<Patched> setups = new ArrayList<>();
         byName.forEach((name, raw) -> {
             List<Json> patches = new ArrayList<>();
             if (chain(raw, byName, unreadable, patches)) {
@@ -128,7 +156,7 @@ public final class ScenarioReader {
                 for (Json patch : patches) {
                     patched = MergePatch.merge(patched, patch);
                 }
-                setup(raw.named(), patched).ifPresent(setups::add);
+                setups.add(new Patched(raw.named(), patched));
             }
         });
         return setups;
@@ -204,7 +232,9 @@ public final class ScenarioReader {
         return names.append(" and so on").toString();
     }
 
-    private Optional<Setup> setup(FileCatalogue.Named named, Json car) {
+    private Optional<Setup> setup(Patched patched) {
+        FileCatalogue.Named named = patched.named();
+        Json car = patched.car();
         Optional<Entries> entries = entryReader.read(Catalogue.CAR, car);
         if (entries.isEmpty()) {
             return Optional.empty();

@@ -14,10 +14,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class ScenarioReaderTest {
     @Test
@@ -33,6 +36,45 @@ class ScenarioReaderTest {
                 .isEqualTo(new LateralLocator.WattsLinkage(0.255, LateralLocator.CarriedBy.BODY));
         assertThat(((Spring.Leaning) rear.spring()).lean()).isCloseTo(Math.PI / 12, within(1e-15));
         assertThat(scenario.setups().get(1).sheet()).containsEntry("castor", "4 deg");
+    }
+
+    @ParameterizedTest
+    @MethodSource("evenhand.scenario.Demo#names")
+    void anEditedTextReadAgainIsTheScenarioThatItWouldBeReadAsAfresh(String demo) {
+        Scenario before = Demo.read(demo);
+        SplittableRandom random = new SplittableRandom(29);
+        for (int i = 0; i < 40; i++) {
+            List<Setup> setups = before.setups();
+            String text = ScenarioWriter.set(
+                    before.text(),
+                    random.nextInt(4) == 0
+                            ? Optional.empty()
+                            : Optional.of(
+                                    setups.get(random.nextInt(setups.size())).name()),
+                    random.nextBoolean() ? "front.lowered" : "rear.spring.rate",
+                    random.nextBoolean() ? random.nextInt(12, 40) + " N/mm" : random.nextInt(20) + " mm");
+            Reading again = ScenarioReader.again(before, text);
+            assertThat(again).isEqualTo(ScenarioReader.read(before.file(), text));
+            before = again.scenario().orElse(before);
+        }
+    }
+
+    @Test
+    void setupsThatAnEditLeavesAloneAreTakenOver() {
+        Scenario before = Demo.read("harbour-saloon");
+        String name = before.setups().get(before.setups().size() - 1).name();
+        String once = ScenarioWriter.set(before.text(), Optional.of(name), "front.lowered", "11 mm");
+        Scenario first = ScenarioReader.again(before, once).scenario().orElseThrow();
+        String twice = ScenarioWriter.set(once, Optional.of(name), "front.lowered", "12 mm");
+        Scenario second = ScenarioReader.again(first, twice).scenario().orElseThrow();
+        for (Setup setup : second.setups()) {
+            Setup old = first.setup(setup.name()).orElseThrow();
+            if (setup.name().equals(name)) {
+                assertThat(setup).isNotEqualTo(old);
+            } else {
+                assertThat(setup).isSameAs(old);
+            }
+        }
     }
 
     @Test

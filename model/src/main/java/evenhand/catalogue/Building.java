@@ -85,14 +85,18 @@ final class Building {
 
     /** Whether a slot stands beside another that it excludes. */
     private static boolean collides(Shape.Plain<?> plain, Slot<?> slot, Entries entries) {
-        return slot.content() instanceof Content.Group
-                && entries.given().containsKey(slot.key())
-                && plain.slots().stream()
-                        .anyMatch(other -> entries.given().containsKey(other.key())
-                                && other.instead()
-                                        .filter(one ->
-                                                !one.both() && one.slot().key().equals(slot.key()))
-                                        .isPresent());
+        if (slot.content() instanceof Content.Group && entries.given().containsKey(slot.key())) {
+            for (Slot<?> other : plain.slots()) {
+                Optional<Slot.Instead> instead = other.instead();
+                if (instead.isPresent()
+                        && !instead.get().both()
+                        && instead.get().slot().key().equals(slot.key())
+                        && entries.given().containsKey(other.key())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static String missing(Slot<?> slot) {

@@ -41,7 +41,7 @@ final class Edit {
         if (text.equals(old.text())) {
             return new Outcome.Done(desk);
         }
-        Reading reading = ScenarioReader.read(old.file(), text);
+        Reading reading = ScenarioReader.again(old, text);
         return reading.scenario()
                 .<Outcome>map(next -> new Outcome.Done(desk.with(work.withScenario(next))))
                 .orElseGet(() -> new Outcome.Refused(why(reading.problems(), path)));
