@@ -2,11 +2,9 @@ package evenhand.window.desk;
 
 import evenhand.answers.Balance;
 import evenhand.answers.Trial;
-import evenhand.car.Car;
 import evenhand.handsums.HandSums;
 import evenhand.load.Laden;
 import evenhand.scenario.Setup;
-import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,26 +19,16 @@ import java.util.function.Consumer;
  * which may take longer, on another.
  */
 public final class Answering implements AutoCloseable {
-    private static final int REMEMBERED = 64;
-
     /** What may be done next is worked out when the hands were still for so long, ms. */
     private static final long CALM = 200;
 
-    private record CarOnCircle(Car car, List<Double> paces, double radius, Direction direction) {}
-
     private final List<Question> questions;
     private final Executor eventThread;
+    private final Balances balances = new Balances();
     private final Worker<Asking> turns;
     private final Worker<Question.Asked> replies;
     private final Worker<Question.Asked> afterthoughts;
     private Consumer<Act> deliver = act -> {};
-
-    private final Map<CarOnCircle, Balance> known = new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<CarOnCircle, Balance> eldest) {
-            return size() > REMEMBERED;
-        }
-    };
 
     /** @param eventThread where answers are delivered */
     public Answering(List<Question> questions, Executor eventThread) {
@@ -84,30 +72,20 @@ public final class Answering implements AutoCloseable {
             turned.put(setup.name(), turned(setup, work.trial()));
         }
         post(new Act.TurnsCame(new Replies.Turns(work, turned)));
-        replies.ask(new Question.Asked(asking, turned));
+        replies.ask(new Question.Asked(asking, turned, balances));
     }
 
     private TurnedSetup turned(Setup setup, Trial trial) {
         Laden laden = Laden.of(setup.car(), trial.load());
         if (laden instanceof Laden.AtRest rest) {
-            return new TurnedSetup(setup, rest.car(), balance(rest.car(), trial));
+            return new TurnedSetup(
+                    setup, rest.car(), balances.of(rest.car(), trial.paces(), trial.radius(), trial.direction()));
         }
         String why = ((Laden.NoRest) laden).text();
         return new TurnedSetup(
                 setup,
                 setup.car().settled(),
                 new Balance(new HandSums.FallsOver(why), new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
-    }
-
-    private Balance balance(Car car, Trial trial) {
-        CarOnCircle key = new CarOnCircle(car, trial.paces(), trial.radius(), trial.direction());
-        Balance before = known.get(key);
-        if (before != null) {
-            return before;
-        }
-        Balance balance = Balance.of(car, trial.paces(), trial.radius(), trial.direction());
-        known.put(key, balance);
-        return balance;
     }
 
     private void reply(Question.Asked asked, Progress progress) {
@@ -120,16 +98,14 @@ public final class Answering implements AutoCloseable {
         if (progress.isCancelled()) {
             post(new Act.ProgressCame(Optional.empty()));
         } else {
-            post(new Act.ReplyCame(new Replies.Replied(asked.asking(), reply)));
+            post(new Act.ReplyCame(asked.asking(), reply));
             afterthoughts.ask(asked);
         }
     }
 
     private void afterthought(Question.Asked asked, Progress progress) {
         List<Reply.Next> next = question(questions, asked.asking().question()).next(asked, progress);
-        if (!next.isEmpty()) {
-            post(new Act.AfterthoughtCame(asked.asking(), next));
-        }
+        post(new Act.AfterthoughtCame(asked.asking(), next));
     }
 
     private void progress(double share) {

@@ -1,6 +1,8 @@
 package evenhand.window.desk;
 
 import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import evenhand.turn.TurnAnswer;
 import evenhand.words.Units;
 import java.util.List;
 import java.util.Map;
@@ -54,8 +56,9 @@ public interface Question {
      * What is known when a question is answered.
      *
      * @param turns of the set-ups that are shown, and of the base
+     * @param balances those that are known from before
      */
-    record Asked(Asking asking, Map<String, TurnedSetup> turns) {
+    record Asked(Asking asking, Map<String, TurnedSetup> turns, Balances balances) {
         public Work work() {
             return asking.work();
         }
@@ -77,6 +80,12 @@ public interface Question {
 
         public TurnedSetup base() {
             return java.util.Objects.requireNonNull(turns.get(work().base()));
+        }
+
+        /** How a set-up turns the other way, as far as its limit. */
+        public TurnAnswer turnedBack(TurnedSetup one) {
+            Direction back = work().direction() == Direction.LEFT ? Direction.RIGHT : Direction.LEFT;
+            return balances.of(one.standing(), List.of(), work().radius(), back).turn();
         }
 
         /** What stands in a field. */

@@ -1,9 +1,6 @@
 package evenhand.window.question;
 
-import evenhand.answers.Balance;
 import evenhand.scenario.Setup;
-import evenhand.turn.Direction;
-import evenhand.turn.TurnAnswer;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
@@ -32,15 +29,11 @@ final class Said {
     /** All that is to be said of each set-up. */
     static List<Reply.Paragraph> balances(Question.Asked asked) {
         List<Reply.Paragraph> paragraphs = new ArrayList<>();
-        Direction back = asked.work().direction() == Direction.LEFT ? Direction.RIGHT : Direction.LEFT;
         for (TurnedSetup one : asked.shown()) {
             if (one.turn().isPresent() && one.sums().isPresent()) {
-                TurnAnswer other = Balance.of(
-                                one.setup().car(), List.of(), asked.work().radius(), back)
-                        .turn();
                 paragraphs.add(new Reply.Paragraph(
                         one.setup().name(),
-                        BalanceWords.of(one.sums().get(), one.turn().get(), other, asked.units())));
+                        BalanceWords.of(one.sums().get(), one.turn().get(), asked.turnedBack(one), asked.units())));
             }
         }
         return paragraphs;

@@ -56,11 +56,7 @@ final class SideBySide {
     }
 
     static Shown shown(Question.Asked asked, TurnedSetup one) {
-        return Shown.of(
-                one.setup().name(),
-                index(asked, one.setup().name()),
-                one.setup().car(),
-                one.balance());
+        return Shown.of(one.setup().name(), index(asked, one.setup().name()), one.standing(), one.balance());
     }
 
     /** The place of a set-up in the list: it decides its colour, line and marker. */
