@@ -7,6 +7,7 @@ import evenhand.window.desk.Desk;
 import evenhand.window.desk.SetupChange;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -20,7 +21,10 @@ import net.miginfocom.swing.MigLayout;
 final class ActiveSetup extends JPanel implements Bench.View {
     private static final String THE_CAR = "the car as measured";
 
+    private record Row(Words.Area words, JButton back) {}
+
     private final transient Bench bench;
+    private final transient List<Row> rows = new ArrayList<>();
     private final JComboBox<String> base = new JComboBox<>();
     private final JPanel changes =
             new JPanel(new MigLayout("insets 0, gap 4 2, fillx, wrap 2", "[grow,fill][pref!]", ""));
@@ -97,31 +101,40 @@ final class ActiveSetup extends JPanel implements Bench.View {
         Setup active = now.work().activeSetup();
         bases(now, active);
         List<SetupChange> list = SetupChange.of(now.work().scenario(), active);
-        if (!list.equals(shownChanges) || !active.name().equals(shownSetup)) {
-            shownChanges = list;
-            shownSetup = active.name();
+        boolean sameRows =
+                paths(list).equals(paths(shownChanges)) && active.name().equals(shownSetup);
+        if (!sameRows || before.is(now)) {
             changes(active, list);
+        } else {
+            for (int i = 0; i < list.size(); i++) {
+                say(rows.get(i), list.get(i));
+            }
         }
+        shownChanges = list;
+        shownSetup = active.name();
         String text = active.note().orElse("");
         if (!note.isFocusOwner() || !before.work().active().equals(now.work().active())) {
-            note.setText(text);
+            if (!note.getText().equals(text)) {
+                note.setText(text);
+            }
         }
         shownNote = text;
     }
 
     private void changes(Setup active, List<SetupChange> list) {
         changes.removeAll();
+        rows.clear();
         for (SetupChange change : list) {
             Words.Area words = Words.quiet("change");
-            words.setText(change.words());
             JButton back = new JButton("undo");
             back.setFont(Looks.small());
             back.putClientProperty("JButton.buttonType", "borderless");
             back.setName("take back " + change.path());
             back.setToolTipText("take this change back");
-            back.getAccessibleContext().setAccessibleName("take back " + change.words());
             back.addActionListener(
                     event -> say(bench.act(new Act.TakeBack(Optional.of(active.name()), change.path()))));
+            rows.add(new Row(words, back));
+            say(rows.get(rows.size() - 1), change);
             changes.add(words, "wmin 40");
             changes.add(back, "aligny top");
         }
@@ -134,13 +147,22 @@ final class ActiveSetup extends JPanel implements Bench.View {
         repaint();
     }
 
+    private static List<String> paths(List<SetupChange> changes) {
+        return changes.stream().map(SetupChange::path).toList();
+    }
+
+    private static void say(Row row, SetupChange change) {
+        Words.say(row.words(), change.words());
+        row.back().getAccessibleContext().setAccessibleName("take back " + change.words());
+    }
+
     private void bases(Desk now, Setup active) {
-        List<String> names = new java.util.ArrayList<>(List.of(THE_CAR));
+        List<String> names = new ArrayList<>(List.of(THE_CAR));
         now.work().scenario().setups().stream()
                 .map(Setup::name)
                 .filter(name -> !name.equals(active.name()))
                 .forEach(names::add);
-        List<String> shown = new java.util.ArrayList<>();
+        List<String> shown = new ArrayList<>();
         for (int i = 0; i < base.getItemCount(); i++) {
             shown.add(base.getItemAt(i));
         }

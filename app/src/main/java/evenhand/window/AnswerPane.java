@@ -47,8 +47,8 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final JPanel tiles = new JPanel(new Tiles(FOREMOST));
     private final JPanel moreTiles = new JPanel(new Tiles(MOST_COLUMNS));
     private final FiguresTable figures = new FiguresTable();
-    private final JPanel next = new JPanel(new MigLayout("insets 0, gap 8 4, fillx, wrap 2", "[grow,fill][pref!]", ""));
-    private final JPanel more = new JPanel(new MigLayout("insets 0, gap 0 4, fillx, wrap 1", "[grow,fill]", ""));
+    private final Todo todo;
+    private final Said said = new Said();
     private final transient List<ChartView> charts = new ArrayList<>();
     private final DrawingTile drawing;
     private final Timer lateness = new Timer(PATIENCE, event -> dim());
@@ -70,8 +70,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         waiting.setVisible(false);
         tiles.setOpaque(false);
         moreTiles.setOpaque(false);
-        next.setOpaque(false);
-        more.setOpaque(false);
+        todo = new Todo(bench);
         lateness.setRepeats(false);
         add(title, "wmin 100");
         add(headline, "wmin 100, wmax " + Looks.em(1.35 * READABLE));
@@ -79,9 +78,9 @@ final class AnswerPane extends JPanel implements Bench.View {
         add(waiting);
         add(tiles, "wmin 100");
         add(figures, "wmin 100, growx 0, alignx left");
-        add(next, "wmin 100, wmax " + Looks.em(READABLE));
+        add(todo, "wmin 100, wmax " + Looks.em(READABLE));
         add(moreTiles, "wmin 100");
-        add(more, "wmin 100, wmax " + Looks.em(READABLE));
+        add(said, "wmin 100, wmax " + Looks.em(READABLE));
     }
 
     /** The charts that are shown, for tests. */
@@ -114,7 +113,7 @@ final class AnswerPane extends JPanel implements Bench.View {
                 before.is(now) || !before.replies().reply().equals(now.replies().reply());
         boolean otherTheme = before.look().dark() != now.look().dark();
         if (other || otherTheme) {
-            now.replies().reply().ifPresent(reply -> showReply(reply, before, otherTheme || before.is(now)));
+            now.replies().reply().ifPresent(this::showReply);
         }
         if (now.replies().replyLate(now.asking())) {
             if (!lateness.isRunning()) {
@@ -137,21 +136,14 @@ final class AnswerPane extends JPanel implements Bench.View {
         }
     }
 
-    private void showReply(Replies.Replied replied, Desk before, boolean all) {
+    private void showReply(Replies.Replied replied) {
         Reply reply = replied.reply();
-        Optional<Reply> old = all ? Optional.empty() : before.replies().reply().map(Replies.Replied::reply);
-        if (!old.map(Reply::headlines).equals(Optional.of(reply.headlines()))) {
-            headline.setText(String.join("\n", reply.headlines()));
-        }
+        Words.say(headline, String.join("\n", reply.headlines()));
         headline.setForeground(Looks.theme().ink());
         charts(reply.charts(), replied);
         figures.show(reply.figures());
-        if (!old.map(Reply::next).equals(Optional.of(reply.next()))) {
-            next(reply.next());
-        }
-        if (!old.map(Reply::more).equals(Optional.of(reply.more()))) {
-            more(reply.more());
-        }
+        todo.show(replied);
+        said.show(reply.more());
     }
 
     private void charts(List<Chart> wanted, Replies.Replied replied) {
@@ -186,41 +178,5 @@ final class AnswerPane extends JPanel implements Bench.View {
             boolean overAcceleration = chart.across().words().equals("lateral acceleration");
             charts.get(i).mark(overAcceleration ? OptionalDouble.of(g) : OptionalDouble.empty());
         }
-    }
-
-    private void next(List<Reply.Next> wanted) {
-        next.removeAll();
-        if (!wanted.isEmpty()) {
-            next.add(Words.head("What to do next"), "span 2");
-        }
-        for (Reply.Next one : wanted) {
-            Words.Area words = Words.plain("next");
-            words.setText(one.words());
-            next.add(words, "wmin 60" + (one.act().isEmpty() ? ", span 2" : ""));
-            one.act().ifPresent(act -> {
-                JButton button = new JButton("do it");
-                button.setName("do it");
-                button.getAccessibleContext().setAccessibleName("do it: " + one.words());
-                button.addActionListener(event -> bench.act(act));
-                next.add(button, "aligny top");
-            });
-        }
-        next.setVisible(!wanted.isEmpty());
-        revalidate();
-        repaint();
-    }
-
-    private void more(List<Reply.Paragraph> wanted) {
-        more.removeAll();
-        for (Reply.Paragraph paragraph : wanted) {
-            if (!paragraph.sentences().isEmpty()) {
-                more.add(Words.head(paragraph.heading()), "gaptop 8");
-                Words.Area words = Words.plain("more");
-                words.setText(String.join("\n", paragraph.sentences()));
-                more.add(words, "wmin 60");
-            }
-        }
-        revalidate();
-        repaint();
     }
 }

@@ -81,8 +81,10 @@ final class KnobCell extends JPanel {
             String words = own.shown(desk.look().units());
             // What is being typed is left alone until it is done.
             if (!field.isFocusOwner() || field.getText().equals(shown)) {
-                field.setText(words);
                 trouble.setVisible(false);
+                if (!field.getText().equals(words)) {
+                    field.setText(words);
+                }
             }
             shown = words;
             Range range = own.shown();

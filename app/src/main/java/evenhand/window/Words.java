@@ -2,6 +2,7 @@ package evenhand.window;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Rectangle;
 import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
@@ -20,9 +21,7 @@ final class Words {
             this.font = font;
             this.colour = colour;
             setEditable(false);
-            if (getCaret() instanceof DefaultCaret caret) {
-                caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // new text scrolls nothing
-            }
+            setCaret(new Still());
             setLineWrap(true);
             setWrapStyleWord(true);
             setOpaque(false);
@@ -30,6 +29,20 @@ final class Words {
             getAccessibleContext().setAccessibleName(name);
             setName(name);
             updateUI();
+        }
+
+        /** The caret of text that is read: new text scrolls nothing, only who walks through it with the keys is followed. */
+        private final class Still extends DefaultCaret {
+            Still() {
+                setUpdatePolicy(NEVER_UPDATE);
+            }
+
+            @Override
+            protected void adjustVisibility(Rectangle caret) {
+                if (isFocusOwner()) {
+                    super.adjustVisibility(caret);
+                }
+            }
         }
 
         @Override
@@ -42,6 +55,13 @@ final class Words {
                 setOpaque(false);
                 setBorder(null);
             }
+        }
+    }
+
+    /** Says something, if it is not what is said already: new text lays the window out anew. */
+    static void say(Area area, String words) {
+        if (!area.getText().equals(words)) {
+            area.setText(words);
         }
     }
 

@@ -350,10 +350,10 @@ public sealed interface Act {
         }
     }
 
-    record ReplyCame(Replies.Replied reply) implements Looking {
+    record ReplyCame(Asking of, Reply reply) implements Looking {
         @Override
         public Outcome on(Desk desk) {
-            return new Outcome.Done(desk.with(desk.replies().with(reply)));
+            return new Outcome.Done(desk.with(desk.replies().with(of, reply)));
         }
     }
 
@@ -365,12 +365,7 @@ public sealed interface Act {
 
         @Override
         public Outcome on(Desk desk) {
-            return desk.replies()
-                    .reply()
-                    .filter(reply -> reply.of().equals(of))
-                    .<Outcome>map(reply -> new Outcome.Done(desk.with(desk.replies()
-                            .with(new Replies.Replied(of, reply.reply().withNext(next))))))
-                    .orElseGet(() -> new Outcome.Done(desk));
+            return new Outcome.Done(desk.with(desk.replies().withAfter(of, next)));
         }
     }
 

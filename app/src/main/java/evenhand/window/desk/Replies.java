@@ -2,6 +2,7 @@ package evenhand.window.desk;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,7 +23,17 @@ public record Replies(Optional<Turns> turns, Optional<Replied> reply, Optional<D
         }
     }
 
-    public record Replied(Asking of, Reply reply) {}
+    /**
+     * A reply to a question.
+     *
+     * @param after what may be done next besides the reply's own, worked out when the hands were still
+     * @param afterLate whether it was worked out for an earlier asking
+     */
+    public record Replied(Asking of, Reply reply, List<Reply.Next> after, boolean afterLate) {
+        public Replied {
+            after = List.copyOf(after);
+        }
+    }
 
     /** Whether the turns belong to an earlier state of the job. */
     public boolean turnsLate(Work work) {
@@ -38,8 +49,20 @@ public record Replies(Optional<Turns> turns, Optional<Replied> reply, Optional<D
         return new Replies(Optional.of(next), reply, progress);
     }
 
-    Replies with(Replied next) {
-        return new Replies(turns, Optional.of(next), Optional.empty());
+    /** With a newer reply; what may be done next stays for the time being where it is of the same question. */
+    Replies with(Asking of, Reply next) {
+        List<Reply.Next> after = reply.filter(before -> before.of().question().equals(of.question()))
+                .map(Replied::after)
+                .orElse(List.of());
+        return new Replies(turns, Optional.of(new Replied(of, next, after, true)), Optional.empty());
+    }
+
+    /** With what may be done next, if the reply that it belongs to is still shown. */
+    Replies withAfter(Asking of, List<Reply.Next> after) {
+        return new Replies(
+                turns,
+                reply.map(shown -> shown.of().equals(of) ? new Replied(of, shown.reply(), after, false) : shown),
+                progress);
     }
 
     Replies withProgress(Optional<Double> next) {

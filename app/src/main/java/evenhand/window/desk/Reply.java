@@ -31,10 +31,6 @@ public record Reply(
         next = List.copyOf(next);
     }
 
-    Reply withNext(List<Next> more) {
-        return new Reply(headlines, this.more, charts, figures, more);
-    }
-
     /** An answer of a single sentence. */
     public static Reply only(String sentence) {
         return new Reply(List.of(sentence), List.of(), List.of(), Figures.NONE, List.of());

@@ -187,4 +187,44 @@ class BenchTest {
         bench.undo();
         assertThat(bench.desk().unsaved()).isFalse();
     }
+
+    @Test
+    void whatMayBeDoneNextStaysMarkedLateUntilItIsWorkedOutAnew() {
+        Bench bench = Desks.bench("harbour-saloon");
+        Asking asking = bench.desk().asking();
+        List<Reply.Next> first = List.of(new Reply.Next("a stiffer bar", Optional.empty()));
+        Desks.done(bench, new Act.ReplyCame(asking, Reply.only("It pushes.")));
+        Desks.done(bench, new Act.AfterthoughtCame(asking, first));
+        assertThat(replied(bench).after()).isEqualTo(first);
+        assertThat(replied(bench).afterLate()).isFalse();
+
+        Desks.done(bench, new Act.ChoosePace(3, false));
+        Asking later = bench.desk().asking();
+        Desks.done(bench, new Act.ReplyCame(later, Reply.only("It slides.")));
+        assertThat(replied(bench).after()).isEqualTo(first);
+        assertThat(replied(bench).afterLate()).isTrue();
+
+        Desks.done(bench, new Act.AfterthoughtCame(asking, List.of()));
+        assertThat(replied(bench).afterLate()).isTrue();
+        Desks.done(bench, new Act.AfterthoughtCame(later, List.of()));
+        assertThat(replied(bench).after()).isEmpty();
+        assertThat(replied(bench).afterLate()).isFalse();
+    }
+
+    @Test
+    void whatMayBeDoneNextIsForgottenWithItsQuestion() {
+        Bench bench = Desks.bench("harbour-saloon");
+        Desks.done(bench, new Act.ReplyCame(bench.desk().asking(), Reply.only("It pushes.")));
+        Desks.done(
+                bench,
+                new Act.AfterthoughtCame(
+                        bench.desk().asking(), List.of(new Reply.Next("a stiffer bar", Optional.empty()))));
+        Desks.done(bench, new Act.Ask("another"));
+        Desks.done(bench, new Act.ReplyCame(bench.desk().asking(), Reply.only("It rides.")));
+        assertThat(replied(bench).after()).isEmpty();
+    }
+
+    private static Replies.Replied replied(Bench bench) {
+        return bench.desk().replies().reply().orElseThrow();
+    }
 }
