@@ -7,7 +7,8 @@ set "archive=%home%target\evenhand.jsa"
 set "window=%home%target\evenhand-window.jsa"
 set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
-set flags=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Dfile.encoding=UTF-8
+set compiling=-XX:TieredStopAtLevel=1
+set flags=-XX:+UseSerialGC -XX:-UsePerfData -Dfile.encoding=UTF-8
 
 if not "%java%"=="java" goto java
 where java >nul 2>nul
@@ -38,7 +39,11 @@ rem The classes of a small command in an archive that Java starts faster from; n
 "%java%" -Xshare:dump -XX:SharedClassListFile="%window%.lst" -XX:SharedArchiveFile="%window%" -cp "%jar%" >nul 2>nul <nul
 
 :run
-if "%~1"=="" set "archive=%window%"
-if "%~1"=="window" set "archive=%window%"
-"%java%" %flags% -Xshare:auto -XX:SharedArchiveFile="%archive%" -jar "%jar%" %*
+if "%~1"=="" goto window
+if not "%~1"=="window" goto start
+:window
+set "archive=%window%"
+set compiling=
+:start
+"%java%" %compiling% %flags% -Xshare:auto -XX:SharedArchiveFile="%archive%" -jar "%jar%" %*
 exit /b %errorlevel%

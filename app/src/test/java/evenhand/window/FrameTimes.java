@@ -3,9 +3,12 @@ package evenhand.window;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
 import java.awt.event.MouseEvent;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javax.swing.RepaintManager;
@@ -17,6 +20,7 @@ import javax.swing.SwingUtilities;
  * that step until all visible answers are those of the new value, and painted.
  */
 public final class FrameTimes {
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int WARM = 300;
     private static final int STEPS = 600;
 
@@ -25,7 +29,8 @@ public final class FrameTimes {
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createTempDirectory("evenhand-frames");
         try (Hands hands = new Hands(folder, Optional.empty())) {
-            for (String demo : Demos.NAMES) {
+            List<String> demos = arguments.length == 0 ? Demos.NAMES : List.of(arguments);
+            for (String demo : demos) {
                 Hands.see(() -> {
                     hands.pane().cabinet().openDemo(demo);
                     return true;
@@ -40,13 +45,14 @@ public final class FrameTimes {
     private static void measure(Hands hands, String demo) throws Exception {
         Track track = Hands.see(() -> hands.pane().adjust().knobs().get(0).track());
         double[] frames = new double[STEPS];
+        double[] work = new double[STEPS];
         double[] answers = new double[STEPS];
         mouse(track, MouseEvent.MOUSE_PRESSED, Hands.see(() -> track.xOf(track.value())));
         int width = Hands.see(track::getWidth);
         for (int i = -WARM; i < STEPS; i++) {
             int x = width / 4 + Math.abs(Math.floorMod(i, width) - width / 2);
             long start = System.nanoTime();
-            double frame = mouse(track, MouseEvent.MOUSE_DRAGGED, x);
+            Frame frame = mouse(track, MouseEvent.MOUSE_DRAGGED, x);
             boolean[] late = {true};
             while (late[0]) {
                 SwingUtilities.invokeAndWait(() -> {
@@ -56,34 +62,45 @@ public final class FrameTimes {
             }
             SwingUtilities.invokeAndWait(FrameTimes::paint);
             if (i >= 0) {
-                frames[i] = frame;
+                frames[i] = frame.wall();
+                work[i] = frame.work();
                 answers[i] = (System.nanoTime() - start) / 1e6;
             }
         }
         mouse(track, MouseEvent.MOUSE_RELEASED, width / 2);
         System.out.printf(
-                "%-24s frame: median %5.1f ms, 99th %5.1f ms   answer: median %5.1f ms, 99th %5.1f ms%n",
-                demo, part(frames, 0.5), part(frames, 0.99), part(answers, 0.5), part(answers, 0.99));
+                "%-24s frame: median %5.1f ms, 99th %5.1f ms (work of the processor: %5.1f, %5.1f)"
+                        + "   answer: median %5.1f ms, 99th %5.1f ms%n",
+                demo,
+                part(frames, 0.5),
+                part(frames, 0.99),
+                part(work, 0.5),
+                part(work, 0.99),
+                part(answers, 0.5),
+                part(answers, 0.99));
     }
 
     private static void paint() {
         RepaintManager.currentManager(null).paintDirtyRegions();
     }
 
-    /** One step of the mouse, ms on the event thread. */
-    private static double mouse(Track track, int id, int x) throws Exception {
+    /** What a step of the mouse took on the event thread: by the clock, and of the processor, ms. */
+    private record Frame(double wall, double work) {}
+
+    private static Frame mouse(Track track, int id, int x) throws Exception {
         CountDownLatch done = new CountDownLatch(1);
-        double[] time = new double[1];
+        Frame[] frame = new Frame[1];
         SwingUtilities.invokeLater(() -> {
             long start = System.nanoTime();
+            long busy = THREADS.getCurrentThreadCpuTime();
             track.dispatchEvent(new MouseEvent(
                     track, id, System.currentTimeMillis(), 0, x, track.getHeight() / 2, 1, false, MouseEvent.BUTTON1));
             paint();
-            time[0] = (System.nanoTime() - start) / 1e6;
+            frame[0] = new Frame((System.nanoTime() - start) / 1e6, (THREADS.getCurrentThreadCpuTime() - busy) / 1e6);
             done.countDown();
         });
         done.await();
-        return time[0];
+        return frame[0];
     }
 
     private static double part(double[] times, double part) {
