@@ -14,8 +14,9 @@ import java.text.CharacterIterator;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.util.Matrix;
 
-/** Charts and drawings as vectors in a PDF, their words as text wherever the embedded family has the letters. */
+/** Charts and drawings as vectors in a PDF, their words as text. */
 final class PdfPictures {
     private static final double TYPE = 8;
 
@@ -54,14 +55,41 @@ final class PdfPictures {
         @Override
         public boolean canDrawText(AttributedCharacterIterator iterator, IFontTextDrawerEnv env)
                 throws IOException, FontFormatException {
+            return !isPlain(text(iterator)) || super.canDrawText(iterator, env);
+        }
+
+        /** The pen stands where the text begins; y grows downwards. */
+        @Override
+        public void drawText(AttributedCharacterIterator iterator, IFontTextDrawerEnv env)
+                throws IOException, FontFormatException {
+            String text = text(iterator);
+            if (isPlain(text)) {
+                super.drawText(iterator, env);
+                return;
+            }
+            env.applyPaint(env.getPaint(), env.getFont().getMaxCharBounds(env.getFontRenderContext()));
+            Font font = env.getFont();
+            type.drawn()
+                    .draw(
+                            env.getContentStream(),
+                            type.clean(text),
+                            font.isBold(),
+                            font.getSize2D(),
+                            Matrix.getScaleInstance(1, -1));
+        }
+
+        /** Whether the family has all of it. */
+        private boolean isPlain(String text) {
+            return type.covers(text, false) && type.covers(text, true);
+        }
+
+        private static String text(AttributedCharacterIterator iterator) {
             StringBuilder text = new StringBuilder();
             for (char c = iterator.first(); c != CharacterIterator.DONE; c = iterator.next()) {
                 text.append(c);
             }
             iterator.first();
-            return type.covers(text.toString(), false)
-                    && type.covers(text.toString(), true)
-                    && super.canDrawText(iterator, env);
+            return text.toString();
         }
 
         @Override

@@ -2,11 +2,6 @@ package evenhand.report;
 
 import evenhand.look.Typeface;
 import java.awt.Color;
-import java.awt.Font;
-import java.awt.font.FontRenderContext;
-import java.awt.font.TextLayout;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -22,19 +17,19 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.util.Matrix;
 
 /**
- * Words in a PDF: the program's own family, embedded. A line with letters that the family lacks is drawn, letter by letter in its
- * right order and joined as its script asks, in the machine's fonts; what no font has is shown as a box and remembered.
+ * Words in a PDF: the program's own family, embedded. A line with letters that the family lacks is set in {@link DrawnType}; what
+ * no font has is shown as a box and remembered.
  */
 final class PdfType {
     /** Stands for a letter that no font has; in the family. */
     private static final String BOX = "\u25CA";
 
-    private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
-
     private final Face plain;
     private final Face strong;
+    private final DrawnType drawn = new DrawnType();
     private final Set<String> missing = new LinkedHashSet<>();
 
     private record Face(PDFont pdf, CmapLookup letters) {
@@ -54,6 +49,10 @@ final class PdfType {
             font.setEnableGsub(false); // one letter, one glyph, so that a reader finds the words
             return new Face(PDType0Font.load(document, font, true), font.getUnicodeCmapLookup());
         }
+    }
+
+    DrawnType drawn() {
+        return drawn;
     }
 
     PDFont pdf(boolean bold) {
@@ -76,7 +75,7 @@ final class PdfType {
                 miss(letter, clean);
             } else if (plain.has(letter) && strong.has(letter)) {
                 clean.appendCodePoint(letter);
-            } else if (machine(false).canDisplay(letter)) {
+            } else if (drawn.has(letter)) {
                 clean.appendCodePoint(letter);
             } else if (kind != Character.FORMAT && kind != Character.NON_SPACING_MARK) {
                 miss(letter, clean);
@@ -100,21 +99,13 @@ final class PdfType {
                 + ": shown as " + BOX);
     }
 
-    private static Font machine(boolean bold) {
-        return bold ? Typeface.strong(10) : Typeface.plain(10);
-    }
-
-    private static TextLayout layout(String text, boolean bold, double size) {
-        return new TextLayout(text, machine(bold).deriveFont((float) size), CONTEXT);
-    }
-
     /** Width of a clean text, points. */
     double width(String text, boolean bold, double size) {
         if (text.isEmpty()) {
             return 0;
         }
         if (!covers(text, bold)) {
-            return layout(text, bold, size).getAdvance();
+            return drawn.width(text, bold, size);
         }
         try {
             return pdf(bold).getStringWidth(text) / 1000 * size;
@@ -131,7 +122,7 @@ final class PdfType {
         }
         page.setNonStrokingColor(colour);
         if (!covers(text, bold)) {
-            outline(page, layout(text, bold, size), x, y);
+            drawn.draw(page, text, bold, size, Matrix.getTranslateInstance((float) x, (float) y));
             return;
         }
         page.beginText();
@@ -141,33 +132,9 @@ final class PdfType {
         page.endText();
     }
 
-    private static void outline(PDPageContentStream page, TextLayout layout, double x, double y) throws IOException {
-        AffineTransform upwards = new AffineTransform(1, 0, 0, -1, x, y);
-        float[] at = new float[6];
-        float fromX = 0;
-        float fromY = 0;
-        for (PathIterator path = layout.getOutline(upwards).getPathIterator(null); !path.isDone(); path.next()) {
-            switch (path.currentSegment(at)) {
-                case PathIterator.SEG_MOVETO -> page.moveTo(at[0], at[1]);
-                case PathIterator.SEG_LINETO -> page.lineTo(at[0], at[1]);
-                case PathIterator.SEG_CUBICTO -> page.curveTo(at[0], at[1], at[2], at[3], at[4], at[5]);
-                case PathIterator.SEG_QUADTO ->
-                    page.curveTo(
-                            fromX + 2 * (at[0] - fromX) / 3,
-                            fromY + 2 * (at[1] - fromY) / 3,
-                            at[2] + 2 * (at[0] - at[2]) / 3,
-                            at[3] + 2 * (at[1] - at[3]) / 3,
-                            at[2],
-                            at[3]);
-                default -> page.closePath();
-            }
-            int last = path.currentSegment(at) == PathIterator.SEG_CUBICTO
-                    ? 4
-                    : path.currentSegment(at) == PathIterator.SEG_QUADTO ? 2 : 0;
-            fromX = at[last];
-            fromY = at[last + 1];
-        }
-        page.fill();
+    /** Writes down what was set; to be called once, before the document is kept. */
+    void close() throws IOException {
+        drawn.close();
     }
 
     /** Breaks a clean text into lines no wider than this; a word that is wider alone is broken too. */

@@ -61,6 +61,7 @@ public final class PdfWriter {
         try (PDDocument document = new PDDocument()) {
             PdfWriter writer = new PdfWriter(document, size);
             writer.all(paper);
+            writer.type.close();
             document.setDocumentId(1L); // a clock otherwise
             describe(document, paper);
             ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -1,6 +1,7 @@
 package evenhand.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import evenhand.words.Units;
 import java.io.IOException;
@@ -16,6 +17,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PdfWriterTest {
     private static final String LONG = "The set-up that nobody could agree upon ".repeat(12);
@@ -61,7 +63,7 @@ class PdfWriterTest {
         return all;
     }
 
-    private static void nothingOverflows(byte[] pdf, PaperSize size) throws IOException {
+    static void nothingOverflows(byte[] pdf, PaperSize size) throws IOException {
         List<TextPosition> letters = letters(pdf, size);
         assertThat(letters).isNotEmpty();
         for (TextPosition letter : letters) {
@@ -104,11 +106,44 @@ class PdfWriterTest {
                 .contains("page 2 of 2");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"עגלה שחורה", "سيارة صغيرة لا", "Волга ğ ł", "車高短", "ราคาถูก", "한국 자동차"})
+    void wordsInOtherScriptsAreFoundAgainWhereTheMachineHasThem(String name) {
+        DrawnType machine = new DrawnType();
+        assumeTrue(name.codePoints().allMatch(letter -> letter == ' ' || machine.has(letter)), "no font for " + name);
+        Printed printed = PdfWriter.write(paper(name), PaperSize.A4);
+        assertThat(printed.remarks()).isEmpty();
+        assertThat(Reports.text(printed.bytes())).contains(name);
+    }
+
+    @Test
+    void moreLettersThanOneFontHoldsAreFoundAgain() {
+        StringBuilder many = new StringBuilder();
+        DrawnType machine = new DrawnType();
+        for (int letter = 0x0250; letter < 0x2400 && many.length() < 700; letter++) {
+            if (Character.isLetter(letter)
+                    && Character.getDirectionality(letter) == Character.DIRECTIONALITY_LEFT_TO_RIGHT
+                    && machine.has(letter)) {
+                many.appendCodePoint(letter).append(many.length() % 7 == 0 ? " " : "");
+            }
+        }
+        assumeTrue(many.length() > 400, "too few fonts");
+        String text = Reports.text(
+                        PdfWriter.write(paper(many.toString()), PaperSize.A4).bytes())
+                .replace(" ", "");
+        assertThat(text.codePoints().boxed().toList())
+                .containsAll(
+                        many.toString().replace(" ", "").codePoints().boxed().toList());
+    }
+
     @Test
     void theSamePaperGivesTheSameBytes() {
         Paper paper = paper("Twice");
         assertThat(PdfWriter.write(paper, PaperSize.A4).bytes())
                 .isEqualTo(PdfWriter.write(paper, PaperSize.A4).bytes());
+        Paper foreign = paper(FOREIGN);
+        assertThat(PdfWriter.write(foreign, PaperSize.A4).bytes())
+                .isEqualTo(PdfWriter.write(foreign, PaperSize.A4).bytes());
     }
 
     @Test
