@@ -1,5 +1,6 @@
 package evenhand.report;
 
+import evenhand.scenario.Scenario;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
@@ -9,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 
 /** The picture that a workshop puts on its papers. */
@@ -17,30 +19,48 @@ public record ShopPicture(BufferedImage image) {
     private static final int LARGEST = 800;
 
     /**
+     * That of a file's workshop, if it names one.
+     *
+     * @param home the file that it is named in; a relative path starts from that file's folder
+     */
+    public static Optional<ShopPicture> of(Scenario scenario, Path home) throws CannotReport {
+        Optional<String> name = scenario.shop().flatMap(Scenario.Shop::picture);
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(read(home, name.get()));
+        } catch (CannotReport e) {
+            throw new CannotReport(scenario.problem("shop.picture", String.valueOf(e.getMessage()))
+                    .toString());
+        }
+    }
+
+    /**
      * Reads it.
      *
-     * @param name as written in the scenario's file; a relative one starts from that file's folder
+     * @param home the file that it is named in; a relative path starts from that file's folder
      */
-    public static ShopPicture read(Path scenario, String name) throws CannotReport {
-        String where = scenario + ": shop.picture: \"" + name + "\" ";
+    public static ShopPicture read(Path home, String name) throws CannotReport {
+        String whose = "\"" + name + "\" ";
         Path path;
         try {
-            path = scenario.resolveSibling(name);
+            path = home.resolveSibling(name);
         } catch (InvalidPathException e) {
-            throw new CannotReport(where + "cannot be the name of a file; write the path of a PNG or JPEG picture");
+            throw new CannotReport(whose + "cannot be the name of a file; write the path of a PNG or JPEG picture");
         }
         if (!Files.isRegularFile(path)) {
-            throw new CannotReport(where + "is not there; write the path of a PNG or JPEG picture, from the folder of"
+            throw new CannotReport(whose + "is not there; write the path of a PNG or JPEG picture, from the folder of"
                     + " this file, or leave it out");
         }
         BufferedImage image;
         try (var in = Files.newInputStream(path)) {
             image = ImageIO.read(in);
         } catch (IOException | RuntimeException e) { // readers of pictures throw both on broken ones
-            throw new CannotReport(where + "cannot be read as a picture; save it again as PNG or JPEG");
+            throw new CannotReport(whose + "cannot be read as a picture; save it again as PNG or JPEG");
         }
         if (image == null) {
-            throw new CannotReport(where + "is no picture; write the path of a PNG or JPEG picture");
+            throw new CannotReport(whose + "is no picture; write the path of a PNG or JPEG picture");
         }
         return new ShopPicture(fitted(image));
     }

@@ -35,6 +35,17 @@ public record Scenario(
         return setups.stream().filter(setup -> setup.name().equals(name)).findFirst();
     }
 
+    /**
+     * What is wrong with a value, where that shows only when it is used.
+     *
+     * @param where path from the file's top, such as {@code shop.picture}
+     */
+    public Problem problem(String where, String what) {
+        Problems problems = new Problems(file);
+        JsonReader.read(new Source(text), problems).ifPresent(root -> problems.at(Locator.place(root, where), what));
+        return problems.inOrder().get(0);
+    }
+
     public Optional<LoadCase> loadCase(String name) {
         return loadCases.stream()
                 .filter(loadCase -> loadCase.name().equals(name))

@@ -111,10 +111,16 @@ final class ReportCommand implements Asked {
                 return Status.WRONG;
             }
             Scenario scenario = read.get();
-            Optional<String> picture = scenario.shop().flatMap(Scenario.Shop::picture);
             Setup before = base.isPresent()
                     ? SoundScenario.choose(scenario, List.of(base.get())).get(0)
                     : scenario.setups().get(0);
+            Optional<ShopPicture> picture;
+            try {
+                picture = ShopPicture.of(scenario, scenarioFile);
+            } catch (CannotReport e) {
+                console.complain(String.valueOf(e.getMessage()));
+                return Status.WRONG;
+            }
             Question question = new Question(
                     scenario,
                     SoundScenario.choose(scenario, setups),
@@ -122,7 +128,7 @@ final class ReportCommand implements Asked {
                     trial().with(load.of(scenario)),
                     Question.USUAL_SAMPLES,
                     units,
-                    picture.isPresent() ? Optional.of(ShopPicture.read(scenarioFile, picture.get())) : Optional.empty(),
+                    picture,
                     day);
             return write(question, target, size, console);
         } catch (CannotReport e) {

@@ -146,7 +146,7 @@ class ReportCommandTest {
         Run missing = Run.of("report", withPicture("sign.png"), "-o", out("s.pdf"));
         assertThat(missing.status()).isEqualTo(Status.WRONG);
         assertThat(missing.err())
-                .contains("shop.picture: \"sign.png\" is not there")
+                .startsWith(folder.resolve("shop.json") + ":2:65: shop.picture: \"sign.png\" is not there")
                 .hasLineCount(1);
         Files.writeString(folder.resolve("sign.png"), "no picture at all");
         Run none = Run.of("report", withPicture("sign.png"), "-o", out("s.pdf"));
