@@ -46,6 +46,9 @@ public final class Working {
         List<Part> parts = new ArrayList<>();
         parts.add(WorkedMasses.of(new Pencil(car, sums)));
         for (End end : End.values()) {
+            WorkedTyres.of(new Pencil(car, sums), end).ifPresent(parts::add);
+        }
+        for (End end : End.values()) {
             parts.add(WorkedStiffness.of(new Pencil(car, sums), end));
         }
         parts.add(WorkedRoll.of(new Pencil(car, sums)));

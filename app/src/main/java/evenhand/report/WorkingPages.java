@@ -30,7 +30,8 @@ final class WorkingPages {
                     + " full equilibrium, which starts from the same numbers."));
             blocks.add(Text.quiet("m mass, h height of its centre, L wheelbase, a and b from it to the axles, t track,"
                     + " mu and hu unsprung mass and its height, z roll centre, p pneumatic trail, k spring rate, MR motion"
-                    + " ratio, W load at rest, C cornering stiffness of both tyres, N/deg, c camber thrust ratio, λ lean"
+                    + " ratio, W load at rest, C cornering stiffness of both tyres, N/deg, K0 and p0 that of one and its trail at the"
+                    + " reference load Fz0, q load of the greatest stiffness over Fz0, c camber thrust ratio, λ lean"
                     + " of the wheels, ε roll steer, A deg/kN, B deg/(kN·m); f front, r rear."));
             for (Working.Part part : Working.of(chosen.car(), sums)) {
                 blocks.add(new Heading(part.title()));

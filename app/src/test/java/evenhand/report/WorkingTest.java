@@ -67,7 +67,7 @@ class WorkingTest {
         }
     }
 
-    /** Reads an expression of + − × ÷ and brackets, and remembers the largest number on the way. */
+    /** Reads an expression of + − × ÷ √ and brackets, and remembers the largest number on the way. */
     private static final class Calculator {
         private final String text;
         private int at;
@@ -114,6 +114,10 @@ class WorkingTest {
             if (text.charAt(at) == '−') {
                 at++;
                 return -factor();
+            }
+            if (text.charAt(at) == '√') {
+                at++;
+                return Math.sqrt(factor());
             }
             int from = at;
             while (at < text.length() && "0123456789.".indexOf(text.charAt(at)) >= 0) {
