@@ -14,19 +14,31 @@ public final class HtmlWriter {
     private static final int WIDTH = 760;
     private static final int GAP = 10;
     private static final Pattern PROLOGUE = Pattern.compile("^.*?(?=<svg)", Pattern.DOTALL);
+    /** Words in pictures, px; on the screen of a phone they are as large as on that of a desk. */
+    private static final double TYPE = 11;
+
     private static final String STYLE = """
-            body{font:15px/1.5 Roboto,sans-serif;color:#000;background:#fff;max-width:760px;margin:2em auto;padding:0 1em}
-            h1{font-size:1.9em;margin:.1em 0}h2{font-size:1.35em;margin:1.6em 0 .4em}h3{font-size:1.05em;margin:1.2em 0 .3em}
-            p,ul,table{margin:.5em 0}ul{padding-left:1.2em}
+            :root{color-scheme:light dark}
+            body{font:15px/1.5 Roboto,sans-serif;color:#000;background:#fff;max-width:760px;margin:2em auto;padding:0 1em;
+            overflow-wrap:break-word}
+            h1{font-size:1.9em;line-height:1.25;margin:.1em 0}h2{font-size:1.35em;margin:1.6em 0 .4em}
+            h3{font-size:1.05em;margin:1.2em 0 .3em}p,ul,.wide{margin:.5em 0}ul{padding-left:1.2em}
             header{border-bottom:1px solid #000;padding-bottom:.6em}header img{float:right;max-width:200px;max-height:80px}
             .quiet{color:#545454;font-size:.88em}.warning{color:#b3261e;font-weight:bold}
-            table{border-collapse:collapse;width:100%;font-size:.88em}td,th{padding:.2em .4em;vertical-align:top;text-align:left;
-            border-bottom:1px solid #b8b8b8;overflow-wrap:anywhere}th{color:#545454;border-bottom:1px solid #000}
-            .number{text-align:right}.marked{background:#eaf1fc;font-weight:bold}td.blank{border:1px solid #b8b8b8;min-width:5em}
-            .figures{display:flex;gap:10px}.figures svg{height:auto;min-width:0;flex:0 1 auto}
+            .wide{overflow-x:auto}table{border-collapse:collapse;width:100%;font-size:.88em}
+            td,th{padding:.2em .4em;vertical-align:top;text-align:left;border-bottom:1px solid #b8b8b8}
+            th{color:#545454;border-bottom:1px solid #000}.number{text-align:right}
+            .marked{background:#eaf1fc;font-weight:bold}td.blank{border:1px solid #b8b8b8;min-width:5em}
+            .figures{display:flex;gap:10px}.figures svg{height:auto;min-width:0;flex:0 1 auto;background:#fff}
             .fields{display:flex;flex-wrap:wrap;gap:4px}.fields div{border:1px solid #b8b8b8;width:32%;height:3.4em;font-size:.75em;
-            color:#545454;padding:.2em .4em;box-sizing:border-box}
-            @media print{section.page{break-before:page}tr,.figures,.fields{break-inside:avoid}h2,h3{break-after:avoid}}
+            color:#545454;padding:.2em .4em;box-sizing:border-box;overflow:hidden}
+            @media screen and (max-width:600px){.figures{display:block;overflow-x:auto}
+            .figures svg{width:100%;min-width:340px}.figures svg:only-child{min-width:560px}}
+            @media screen and (prefers-color-scheme:dark){body{color:#e6e6e6;background:#1b1d20}header,th{border-color:#9a9a9a}
+            .quiet,th,.fields div{color:#a9a9a9}.warning{color:#ff8a80}.marked{background:#22344d}}
+            @media print{@page{margin:15mm}td,th{padding:.1em .4em}body{font-size:11.5px;max-width:none;margin:0;padding:0}.wide{overflow:visible}
+            section.page{break-before:page}tr,.figures,.fields{break-inside:avoid}h2,h3{break-after:avoid}
+            .marked{print-color-adjust:exact;-webkit-print-color-adjust:exact}}
             """;
 
     private final StringBuilder text = new StringBuilder();
@@ -124,7 +136,7 @@ public final class HtmlWriter {
     }
 
     private void table(Block.Table table) {
-        text.append("<table>\n<thead><tr>\n");
+        text.append("<div class=\"wide\"><table>\n<thead><tr>\n");
         for (Block.Column column : table.columns()) {
             element("th", kind(column), column.head());
         }
@@ -136,7 +148,7 @@ public final class HtmlWriter {
             }
             text.append("</tr>\n");
         }
-        text.append("</tbody>\n</table>\n");
+        text.append("</tbody>\n</table></div>\n");
     }
 
     private static String kind(Block.Column column) {
@@ -150,7 +162,7 @@ public final class HtmlWriter {
     /** A picture's document without its prologue, its names made its own among all pictures. */
     private String svg(Block.Figure figure, int width, int height) {
         String mark = "f" + ++figures + "-";
-        String svg = PdfPictures.picture(figure, width, height).svg();
+        String svg = PdfPictures.picture(figure, TYPE, width, height).svg();
         svg = PROLOGUE.matcher(svg).replaceFirst("");
         svg = svg.replaceAll("\\bid=\"", "id=\"" + mark)
                 .replaceAll("url\\(#", "url(#" + mark)

@@ -18,6 +18,7 @@ import org.apache.pdfbox.util.Matrix;
 
 /** Charts and drawings as vectors in a PDF, their words as text. */
 final class PdfPictures {
+    /** Points; a picture's px is one. */
     private static final double TYPE = 8;
 
     private final PDDocument document;
@@ -28,16 +29,16 @@ final class PdfPictures {
         words = new Words(type);
     }
 
-    /** A figure as a picture on white paper, one px a point. */
-    static Picture picture(Block.Figure figure, int width, int height) {
-        Theme paper = Theme.paper(TYPE);
+    /** A figure as a picture on white paper, its words of a size. */
+    static Picture picture(Block.Figure figure, double size, int width, int height) {
+        Theme paper = Theme.paper(size);
         return figure instanceof Block.Plot plot
                 ? ChartPainter.picture(plot.chart(), paper, width, height)
                 : DrawingPainter.picture(((Block.View) figure).drawing(), paper, width, height);
     }
 
     PDFormXObject form(Block.Figure figure, int width, int height) throws IOException {
-        Picture picture = picture(figure, width, height);
+        Picture picture = picture(figure, TYPE, width, height);
         PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);
         g.setFontTextDrawer(words);
         picture.painting().accept(g);

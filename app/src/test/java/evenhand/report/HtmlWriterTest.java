@@ -60,6 +60,11 @@ class HtmlWriterTest {
         }
         String text = new String(html, StandardCharsets.UTF_8);
         assertThat(text).doesNotContain("src=\"http").doesNotContain("url(http").doesNotContain("@import");
+        assertThat(text.replaceAll("http://www\\.w3\\.org/[0-9a-zA-Z/]+", "")).doesNotContain("http:", "https:");
+        assertThat(text)
+                .contains("prefers-color-scheme:dark")
+                .contains("@media print")
+                .contains("max-width:600px");
         assertThat(text).contains("What was asked").contains("Before you drive it");
     }
 }
