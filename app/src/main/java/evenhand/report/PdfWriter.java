@@ -26,12 +26,17 @@ public final class PdfWriter {
     private static final double FOOT = 44;
     private static final double SIZE = 9.2;
     private static final double LINE = 12.4;
+    private static final double QUIET_SIZE = 8;
+    private static final double QUIET_LINE = 10.6;
     private static final double TABLE_SIZE = 8;
     private static final double TABLE_LINE = 10.2;
     private static final double CELL = 3;
     private static final double SECTION_SIZE = 13;
     private static final double HEADING_SIZE = 10;
     private static final double FIELD = 28;
+    /** A table lower than this part of a sheet is not torn. */
+    private static final double WHOLE = 0.48;
+
     /** What must follow a heading on its page. */
     private static final double KEPT = 40;
 
@@ -183,27 +188,42 @@ public final class PdfWriter {
     }
 
     private void section(Section section) throws IOException {
-        need(SECTION_SIZE + 16 + first(section.blocks()));
+        need(SECTION_SIZE + 16 + following(section.blocks(), 0));
         if (!isFresh()) {
             y -= 9;
         }
         lines(section.title(), true, SECTION_SIZE, 17, width(), INK, 0);
         y -= 2;
-        for (Block block : section.blocks()) {
-            block(block);
+        for (int i = 0; i < section.blocks().size(); i++) {
+            if (section.blocks().get(i) instanceof Block.Heading) {
+                need(HEADING_SIZE + 14 + following(section.blocks(), i + 1));
+            }
+            block(section.blocks().get(i));
         }
     }
 
-    /** Height of what must stand below a section's title on its page. */
-    private double first(List<Block> blocks) {
-        return blocks.isEmpty()
-                ? 0
-                : blocks.get(0) instanceof Block.Figures figures ? figures.height() * width() : KEPT;
+    /** Height of what must stand on the page of the title or heading before it: quiet words, and the beginning of what they lead to. */
+    private double following(List<Block> blocks, int from) {
+        double height = 0;
+        for (Block block : blocks.subList(from, blocks.size())) {
+            if (block instanceof Block.Text text && text.tone() == Block.Tone.QUIET) {
+                height += height(text);
+            } else if (block instanceof Block.Figures figures) {
+                return height + figures.height() * width();
+            } else {
+                return height
+                        + (block instanceof Block.Table table ? laid(table).together() : KEPT);
+            }
+        }
+        return height;
+    }
+
+    private double height(Block.Text text) {
+        return type.wrap(type.clean(text.text()), false, QUIET_SIZE, width()).size() * QUIET_LINE + 4;
     }
 
     private void block(Block block) throws IOException {
         if (block instanceof Block.Heading heading) {
-            need(HEADING_SIZE + KEPT + 14);
             y -= isFresh() ? 0 : 5;
             lines(heading.text(), true, HEADING_SIZE, 14, width(), INK, 0);
         } else if (block instanceof Block.Text text) {
@@ -212,8 +232,8 @@ public final class PdfWriter {
             lines(
                     text.text(),
                     text.tone() == Block.Tone.WARNING,
-                    quiet ? 8 : SIZE,
-                    quiet ? 10.6 : LINE,
+                    quiet ? QUIET_SIZE : SIZE,
+                    quiet ? QUIET_LINE : LINE,
                     width(),
                     colour,
                     0);
@@ -273,26 +293,54 @@ public final class PdfWriter {
         y -= 6;
     }
 
-    private void table(Block.Table table) throws IOException {
+    /** A table with its words broken into lines. */
+    private record Laid(List<List<String>> heads, List<List<List<String>>> rows, double wholeBelow) {
+        /** Height of what is not torn: all of a low one, the beginning of a high one. */
+        double together() {
+            double all =
+                    tall(heads) + rows.stream().mapToDouble(PdfWriter::tall).sum();
+            return all < wholeBelow ? all : tall(heads) + 3 * TABLE_LINE;
+        }
+    }
+
+    private double[] widths(Block.Table table) {
         double all = table.columns().stream().mapToDouble(Block.Column::weight).sum();
-        double[] widths = table.columns().stream()
+        return table.columns().stream()
                 .mapToDouble(column -> column.weight() / all * width())
                 .toArray();
-        List<List<String>> heads = new ArrayList<>();
+    }
+
+    private Laid laid(Block.Table table) {
+        double[] widths = widths(table);
+        List<String> heads = table.columns().stream().map(Block.Column::head).toList();
+        return new Laid(
+                cells(heads, true, widths),
+                table.rows().stream()
+                        .map(row -> cells(row.cells(), row.marked(), widths))
+                        .toList(),
+                WHOLE * size.height());
+    }
+
+    private List<List<String>> cells(List<String> texts, boolean bold, double[] widths) {
+        List<List<String>> cells = new ArrayList<>();
         for (int i = 0; i < widths.length; i++) {
-            heads.add(cell(table.columns().get(i).head(), true, widths[i]));
+            cells.add(cell(texts.get(i), bold, widths[i]));
         }
-        need(tall(heads) + 3 * TABLE_LINE);
-        heads(table, heads, widths);
-        for (Block.Row row : table.rows()) {
-            List<List<String>> cells = new ArrayList<>();
-            for (int i = 0; i < widths.length; i++) {
-                cells.add(cell(row.cells().get(i), row.marked(), widths[i]));
-            }
+        return cells;
+    }
+
+    private void table(Block.Table table) throws IOException {
+        double[] widths = widths(table);
+        Laid laid = laid(table);
+        need(laid.together());
+        heads(table, laid.heads(), widths);
+        for (int at = 0; at < laid.rows().size(); at++) {
+            Block.Row row = table.rows().get(at);
+            List<List<String>> cells = laid.rows().get(at);
             while (!cells.isEmpty()) {
                 if (tall(cells) > room() && !isFresh() && !(tall(cells) > 12 * TABLE_LINE && room() > 6 * TABLE_LINE)) {
                     newPage();
-                    heads(table, heads, widths);
+                    heads(table, laid.heads(), widths);
                 }
                 int most = Math.max(1, (int) ((room() - 2 * CELL) / TABLE_LINE));
                 row(table, row, firsts(cells, most), widths);

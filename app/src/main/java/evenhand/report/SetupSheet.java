@@ -287,18 +287,29 @@ public record SetupSheet(
             measure(what, key, key, si, dimension, digits);
         }
 
-        /** @param like the key that its tolerance is looked up by */
+        /** @param like where it is not given by itself, a quarter of the tolerance of this */
         private void measure(String what, String key, String like, double si, Dimension dimension, int digits) {
             Unit unit = units.of(dimension);
             String symbol = SheetText.symbol(unit);
-            String tolerance = adjustable(like)
-                    .map(value -> value.tolerance() > 0 ? value.tolerance() : value.usualTolerance())
-                    .map(half -> key.equals(like) ? half : half / 4)
+            String tolerance = adjustable(key)
+                    .map(Readings::half)
+                    .or(() -> adjustable(like).map(whole -> half(whole) / 4))
                     .filter(half -> half > 0)
-                    .map(half -> "±" + Numbers.significant(unit.fromSi(half), 2))
+                    .map(half -> "±" + rounded(unit.fromSi(half), digits))
                     .orElse("");
             all.add(new Reading(
                     end, path(key), what, Numbers.fixed(unit.fromSi(si), digits) + " " + symbol, tolerance));
+        }
+
+        /** With as many digits behind the point as the value has, or as few as tell it from nothing. */
+        private static String rounded(double half, int digits) {
+            String fixed = Numbers.fixed(half, digits);
+            return fixed.equals(Numbers.fixed(0, digits)) ? Numbers.significant(half, 1) : fixed;
+        }
+
+        /** What it is measured to, SI. */
+        private static double half(Adjustable value) {
+            return value.tolerance() > 0 ? value.tolerance() : value.usualTolerance();
         }
 
         private void ratio(String what, String key, double value) {

@@ -36,6 +36,7 @@ final class SheetPages {
         blocks.add(new Fields(List.of("job", "odometer", "measured by, floor, scales")));
         blocks.add(table("Whole car", sheet.weights(), sheet.before().isPresent(), false));
         blocks.add(table("Front axle", sheet.front(), sheet.before().isPresent(), true));
+        blocks.add(figures(findings, units));
         blocks.add(table("Rear axle", sheet.rear(), sheet.before().isPresent(), true));
         if (!sheet.freeWords().isEmpty()) {
             blocks.add(new Table(
@@ -44,7 +45,6 @@ final class SheetPages {
                             .map(note -> Row.of(note.head(), note.text()))
                             .toList()));
         }
-        blocks.add(figures(findings, units));
         blocks.add(new Heading("Torque and re-check"));
         blocks.add(new Table(
                 List.of(
