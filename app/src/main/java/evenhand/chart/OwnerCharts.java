@@ -31,7 +31,7 @@ public final class OwnerCharts {
 
     /**
      * Which end works harder, at each pace and at the limit: grip used at the front less that at the rear. To the right the front,
-     * to the left the rear.
+     * to the left the rear. (Their ratio would grow out of bounds where a locked differential leaves the rear little to do.)
      */
     public static Chart whichEnd(List<Shown> cars, Units units) {
         Unit unit = units.of(Dimension.RATIO);

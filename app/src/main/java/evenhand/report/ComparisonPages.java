@@ -10,10 +10,12 @@ import evenhand.report.Block.Column;
 import evenhand.report.Block.Figures;
 import evenhand.report.Block.Heading;
 import evenhand.report.Block.Plot;
+import evenhand.report.Block.Points;
 import evenhand.report.Block.Row;
 import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
 import evenhand.words.ChangeWords;
+import evenhand.words.ComparisonWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -44,25 +46,34 @@ final class ComparisonPages {
         for (int from = 0; from < others.size(); from += BESIDE) {
             List<Candidate> some = others.subList(from, Math.min(others.size(), from + BESIDE));
             sections.add(new Section(
-                    from == 0 ? "All set-ups side by side" : "More set-ups side by side", true, pages.blocks(some)));
+                    from == 0 ? "All set-ups side by side" : "More set-ups side by side", true, pages.figures(some)));
         }
+        sections.add(new Section(
+                "What each changes against \"" + findings.base().name() + "\"", false, pages.changes(others)));
         return sections;
     }
 
-    private List<Block> blocks(List<Candidate> others) {
+    private List<Block> figures(List<Candidate> others) {
         List<Candidate> shown = new ArrayList<>(List.of(base));
         shown.addAll(others);
         List<Block> blocks = new ArrayList<>();
         if (shown.stream().anyMatch(one -> one.turns().isPresent())) {
-            blocks.add(Figures.even(
-                    0.5,
-                    new Plot(OwnerCharts.whichEnd(Candidate.shown(shown), units)),
-                    new Plot(TurnCharts.steer(Candidate.shown(shown), units))));
+            blocks.add(new Figures(
+                    List.of(
+                            new Plot(OwnerCharts.whichEnd(Candidate.shown(shown), units)),
+                            new Plot(TurnCharts.steer(Candidate.shown(shown), units))),
+                    0.42,
+                    0.46));
         }
         blocks.add(table(shown));
         blocks.add(Text.quiet("In brackets: the difference from \"" + base.name() + "\"."));
+        return blocks;
+    }
+
+    private List<Block> changes(List<Candidate> others) {
+        List<Block> blocks = new ArrayList<>();
         for (Candidate one : others) {
-            blocks.add(new Heading("\"" + one.name() + "\" against \"" + base.name() + "\""));
+            blocks.add(new Heading("\"" + one.name() + "\""));
             one.setup().note().ifPresent(note -> blocks.add(Text.plain(note)));
             List<String> changes = Change.between(
                             base.setup().entries(), one.setup().entries())
@@ -74,6 +85,11 @@ final class ComparisonPages {
                     changes.isEmpty()
                             ? "Nothing is changed: both are the same car."
                             : SheetText.printed(String.join(" ", changes))));
+            if (findings.hasChosen(one) && findings.comparison().isPresent()) {
+                blocks.add(Text.plain("What that does, and how much of it each change did:"));
+                blocks.add(new Points(SheetText.printed(
+                        ComparisonWords.of(findings.comparison().get(), units))));
+            }
         }
         return blocks;
     }

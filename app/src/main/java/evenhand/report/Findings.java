@@ -2,15 +2,27 @@ package evenhand.report;
 
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.Trial;
+import evenhand.car.Car;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Catalogue.Difference;
+import evenhand.catalogue.Entries;
+import evenhand.choice.Change;
 import evenhand.choice.Comparison;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Progress;
 import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
 import evenhand.lowering.LoweringStudy;
+import evenhand.lowering.Need;
+import evenhand.lowering.Stance;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
+import evenhand.words.CostWords;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -24,6 +36,7 @@ import java.util.stream.Stream;
  * @param comparison of chosen and base, each difference shared out to the changes; none where one of them has no answer
  * @param doubt of base and chosen, or of the chosen alone; none where that one has no answer
  * @param lower how much lower the chosen one could stand; none where it has no answer
+ * @param costs what a low car must have, of base and chosen; none where one of them has no answer
  */
 public record Findings(
         Question question,
@@ -32,12 +45,14 @@ public record Findings(
         List<Candidate> candidates,
         Optional<Comparison> comparison,
         Optional<Doubt.Answer> doubt,
-        Optional<LoweringStudy> lower) {
+        Optional<LoweringStudy> lower,
+        List<CostWords.Cost> costs) {
     /** How far down the chosen set-up is tried, m. */
     private static final double LOWEST = Unit.of("mm").toSi(80);
 
     public Findings {
         candidates = List.copyOf(candidates);
+        costs = List.copyOf(costs);
     }
 
     /** Asks all. */
@@ -73,7 +88,43 @@ public record Findings(
                                 LOWEST,
                                 OptionalDouble.empty(),
                                 question.trial(),
-                                done -> {})));
+                                done -> {})),
+                both || (base.index() == chosen.index() && chosen.turns().isPresent())
+                        ? costs(base.setup(), chosen.setup(), question.trial())
+                        : List.of());
+    }
+
+    /** Each change is undone by itself, so that the one that decides shows. */
+    private static List<CostWords.Cost> costs(Setup base, Setup chosen, Trial trial) {
+        Stance before = stance(base.car(), trial);
+        Stance now = stance(chosen.car(), trial);
+        Map<Change, Stance> without = new LinkedHashMap<>();
+        for (Change change : Change.between(base.entries(), chosen.entries())) {
+            Entries undone = chosen.entries();
+            for (Difference one : change.differences()) {
+                undone = Catalogue.with(undone, new Difference(one.path(), one.to(), one.from()));
+            }
+            Catalogue.build(undone).value().ifPresent(car -> without.put(change, stance(car, trial)));
+        }
+        List<CostWords.Cost> costs = new ArrayList<>();
+        for (Need need : Need.ALL) {
+            OptionalDouble was = need.value(before);
+            OptionalDouble is = need.value(now);
+            if (was.isPresent() || is.isPresent()) {
+                List<CostWords.Without> each = new ArrayList<>();
+                without.forEach((change, stance) -> {
+                    if (stance.noAnswer().isEmpty()) {
+                        each.add(new CostWords.Without(change, need.value(stance)));
+                    }
+                });
+                costs.add(new CostWords.Cost(need, was, is, each));
+            }
+        }
+        return costs;
+    }
+
+    private static Stance stance(Car car, Trial trial) {
+        return Stance.of(car, 0, OptionalDouble.empty(), trial);
     }
 
     private static Doubt.Answer doubt(Question question, List<Candidate> doubted, Progress progress) {

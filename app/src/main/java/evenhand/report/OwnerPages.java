@@ -7,7 +7,6 @@ import evenhand.chart.OwnerCharts;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.choice.Change;
-import evenhand.choice.Comparison;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.drawing.Detail;
@@ -27,6 +26,7 @@ import evenhand.report.Block.View;
 import evenhand.ride.RoadClass;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
+import evenhand.words.CostWords;
 import evenhand.words.DoubtWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
@@ -38,6 +38,8 @@ import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What the owner of the car gets to read. */
 final class OwnerPages {
@@ -113,22 +115,47 @@ final class OwnerPages {
     private Section changed() {
         List<Block> blocks = new ArrayList<>();
         chosen.setup().note().ifPresent(note -> blocks.add(Text.plain(note)));
-        List<Change> changes =
-                Change.between(base.setup().entries(), chosen.setup().entries());
-        blocks.add(new Table(
-                List.of(Column.words("changed", 3), Column.words("from", 2.5), Column.words("to", 2.5)),
-                changes.stream()
-                        .map(change -> Row.of(
-                                ChangeWords.name(change),
-                                SheetText.symbol(change.from()),
-                                SheetText.symbol(change.to())))
-                        .toList()));
-        Optional<Comparison> comparison = findings.comparison();
-        if (comparison.isPresent()) {
-            blocks.add(Text.plain("What that does, and how much of it each change did:"));
-            blocks.add(new Points(SheetText.printed(ComparisonWords.of(comparison.get(), units))));
-        }
+        blocks.add(changes());
+        findings.comparison().ifPresent(comparison -> {
+            blocks.add(Text.plain("What that does, and which of the changes did it, the largest first:"));
+            blocks.add(new Points(SheetText.printed(ComparisonWords.noticed(comparison, lean(), units))));
+        });
         return new Section("What was changed, and why: \"" + chosen.name() + "\"", false, blocks);
+    }
+
+    /** What is set by hand, value by value; of the others how many there are. */
+    private Table changes() {
+        Set<String> byHand = SetupSheet.of(chosen.setup(), Optional.of(base.setup()), units).items().stream()
+                .map(SetupSheet.Item::path)
+                .collect(Collectors.toSet());
+        List<Row> rows = new ArrayList<>();
+        for (Change change :
+                Change.between(base.setup().entries(), chosen.setup().entries())) {
+            List<Change> each = change.differences().stream().map(Change::of).toList();
+            List<Change> named = each.size() == 1
+                    ? List.of(change)
+                    : each.stream().filter(one -> byHand.contains(one.path())).toList();
+            named.forEach(one ->
+                    rows.add(Row.of(ChangeWords.name(one), SheetText.symbol(one.from()), SheetText.symbol(one.to()))));
+            int others = each.size() - named.size();
+            if (others > 0) {
+                rows.add(Row.of(
+                        ChangeWords.name(change) + (named.isEmpty() ? "" : ", also"),
+                        "",
+                        others == 1 ? "one other value" : others + " other values"));
+            }
+        }
+        return new Table(List.of(Column.words("changed", 3), Column.words("from", 2.5), Column.words("to", 2.5)), rows);
+    }
+
+    private double brisk() {
+        return question.trial().paces().stream().mapToDouble(pace -> pace).max().orElse(0);
+    }
+
+    private Optional<ComparisonWords.Lean> lean() {
+        return base.at(brisk())
+                .flatMap(before -> chosen.at(brisk())
+                        .map(now -> new ComparisonWords.Lean(Math.abs(before.roll()), Math.abs(now.roll()))));
     }
 
     private Section now() {
@@ -137,13 +164,13 @@ final class OwnerPages {
         blocks.add(behaviour(chosen));
         if (findings.beforeAndAfter().stream().anyMatch(one -> one.turns().isPresent())) {
             blocks.add(Figures.even(
-                    0.40, new Plot(OwnerCharts.whichEnd(shown, units)), new Plot(OwnerCharts.lean(shown, units))));
+                    0.37, new Plot(OwnerCharts.whichEnd(shown, units)), new Plot(OwnerCharts.lean(shown, units))));
             blocks.add(
                     Text.quiet("A bar to the right: the front tyres use more of their grip than the rear ones, the car"
-                            + " tends to run wide. To the left: the rear ones, the tail tends to come round. A short bar is a"
-                            + " balanced car. Balance is three things, gentle, brisk and at the limit, and one number for all"
+                            + " tends to run wide. To the left: the rear ones, the tail tends to come"
+                            + " round. The number is the one less the other: a short bar is a balanced car. Balance is three things, gentle, brisk and at the limit, and one number for all"
                             + " would mislead."));
-            blocks.add(Figures.even(0.40, new Plot(TurnCharts.gripUsed(shown, units))));
+            blocks.add(Figures.even(0.34, new Plot(TurnCharts.gripUsed(shown, units))));
         }
         return new Section("How it goes round a bend now: \"" + chosen.name() + "\"", false, blocks);
     }
@@ -155,7 +182,7 @@ final class OwnerPages {
         List<Block> blocks = new ArrayList<>();
         List<String> sentences = new ArrayList<>();
         if (findings.compares() && base.sums().isPresent() && chosen.sums().isPresent()) {
-            sentences.addAll(OwnerWords.stance(ofOwner(base), ofOwner(chosen), units));
+            sentences.addAll(SheetText.printed(OwnerWords.stance(ofOwner(base), ofOwner(chosen), units)));
         }
         if (base.turns().isPresent() && chosen.turns().isPresent()) {
             for (End end : End.values()) {
@@ -166,7 +193,7 @@ final class OwnerPages {
         }
         findings.lower().ifPresent(study -> sentences.add("And lower still? " + LowestWords.of(study, units)));
         blocks.add(Figures.even(
-                0.42,
+                0.36,
                 new View(
                         stances.size() == 1
                                 ? SideView.of(stances.get(0), new Detail(units, detail.load(), true), List.of())
@@ -175,11 +202,7 @@ final class OwnerPages {
             blocks.add(new Points(sentences));
         }
         List<Block.Figure> pair = new ArrayList<>();
-        double brisk = question.trial().paces().stream()
-                .mapToDouble(pace -> pace)
-                .max()
-                .orElse(0);
-        chosen.at(brisk)
+        chosen.at(brisk())
                 .ifPresent(row ->
                         pair.add(new View(RearView.of(chosen.stance().turning(row), End.REAR, detail, List.of()))));
         if (findings.beforeAndAfter().stream()
@@ -188,9 +211,40 @@ final class OwnerPages {
             pair.add(new Plot(OwnerCharts.travelLeft(Candidate.shown(findings.beforeAndAfter()), units)));
         }
         if (!pair.isEmpty()) {
-            blocks.add(new Figures(pair, 0.58, 0.38));
+            blocks.add(new Figures(pair, 0.58, 0.34));
+        }
+        if (!findings.costs().isEmpty()) {
+            blocks.add(new Block.Heading(
+                    "What a low car must keep" + (findings.compares() ? ", and what was done about it" : "")));
+            blocks.add(costs());
+            List<String> told = CostWords.of(findings.costs(), units);
+            blocks.add(
+                    told.isEmpty()
+                            ? Text.plain("Nothing of it falls short" + (findings.compares() ? ", before or now." : "."))
+                            : new Points(told));
+            blocks.add(
+                    Text.quiet("What is wanted is common practice of those who set up cars for the road, no standard."
+                            + " Set bold on a tint: short of it now."));
         }
         return new Section("Stance, and what it costs", false, blocks);
+    }
+
+    private Table costs() {
+        List<Column> columns = new ArrayList<>(List.of(Column.words("", 3.4), Column.number("wanted", 1.6)));
+        if (findings.compares()) {
+            columns.add(Column.number("before", 1.6));
+        }
+        columns.add(Column.number("now", 1.6));
+        List<Row> rows = new ArrayList<>();
+        for (CostWords.Cost cost : findings.costs()) {
+            List<String> cells = new ArrayList<>(List.of(cost.need().words(), LowestWords.bound(cost.need(), units)));
+            if (findings.compares()) {
+                cells.add(CostWords.value(cost.need(), cost.before(), units));
+            }
+            cells.add(CostWords.value(cost.need(), cost.now(), units));
+            rows.add(new Row(cells, cost.isShort()));
+        }
+        return new Table(columns, rows);
     }
 
     private static OwnerWords.Stance ofOwner(Candidate one) {
@@ -201,17 +255,19 @@ final class OwnerPages {
         List<Block> blocks = new ArrayList<>();
         RoadClass road = RoadClass.B;
         String on = "a class " + road + " road (" + RideWords.like(road) + ")";
-        for (Candidate one : findings.beforeAndAfter()) {
-            if (findings.compares()) {
-                blocks.add(
-                        new Block.Heading((findings.hasChosen(one) ? "Now: " : "Before: ") + "\"" + one.name() + "\""));
-            }
-            blocks.add(
-                    one.ride().isPresent()
-                            ? new Points(
-                                    RideWords.forOwner(one.car(), one.ride().get(), on, units))
-                            : Text.plain("There is nothing to say of its ride: it does not stand on its springs."));
+        List<List<String>> told = findings.beforeAndAfter().stream()
+                .map(one -> one.ride()
+                        .map(ride -> RideWords.forOwner(one.car(), ride, on, units))
+                        .orElse(List.of("There is nothing to say of its ride: it does not stand on its springs.")))
+                .toList();
+        if (told.size() == 2 && !told.get(0).equals(told.get(1))) {
+            blocks.add(new Block.Heading("Before: \"" + base.name() + "\""));
+            blocks.add(new Points(told.get(0)));
+            blocks.add(new Block.Heading("Now: \"" + chosen.name() + "\""));
+        } else if (told.size() == 2) {
+            blocks.add(Text.plain("The changes do not touch the ride; before as now:"));
         }
+        blocks.add(new Points(told.get(told.size() - 1)));
         blocks.add(Text.quiet(RideWords.PRACTICE));
         return new Section("Ride and comfort", false, blocks);
     }
@@ -239,14 +295,19 @@ final class OwnerPages {
         blocks.add(table(doubt, both));
         doubt.cars().get(0).spreads().stream()
                 .findFirst()
-                .ifPresent(first ->
-                        blocks.add(new Points(DoubtWords.measureNext(doubt.measureNext(), first, units).stream()
-                                .filter(sentence -> !sentence.endsWith(":"))
-                                .map(sentence -> "Worth measuring better: " + SheetText.printed(sentence))
-                                .toList())));
+                .ifPresent(first -> measureNext(
+                        SheetText.printed(DoubtWords.measureNext(doubt.measureNext(), first, units)), blocks));
         blocks.add(Text.quiet("Between: nineteen of twenty such cars lie there. What was estimated, and by which rule,"
                 + " is listed at the end."));
         return new Section("How sure this is", false, blocks);
+    }
+
+    /** The first of several sentences says what for. */
+    private static void measureNext(List<String> sentences, List<Block> blocks) {
+        blocks.add(Text.plain(sentences.get(0)));
+        if (sentences.size() > 1) {
+            blocks.add(new Points(sentences.subList(1, sentences.size())));
+        }
     }
 
     private Table table(Doubt.Answer doubt, boolean both) {
@@ -259,14 +320,10 @@ final class OwnerPages {
         if (both) {
             columns.add(Column.number("the difference, between", 2.4));
         }
-        double brisk = question.trial().paces().stream()
-                .mapToDouble(pace -> pace)
-                .max()
-                .orElse(0);
         List<Row> rows = new ArrayList<>();
         for (Spread spread : doubt.cars().get(doubt.cars().size() - 1).spreads()) {
             Judged judged = spread.judged();
-            if (DOUBTED.contains(judged.criterion()) && judged.pace().orElse(brisk) == brisk) {
+            if (DOUBTED.contains(judged.criterion()) && judged.pace().orElse(brisk()) == brisk()) {
                 List<String> cells = new ArrayList<>();
                 cells.add(JudgedWords.figure(judged));
                 if (both) {

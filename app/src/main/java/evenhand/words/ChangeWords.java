@@ -15,6 +15,11 @@ public final class ChangeWords {
         return name(change.path());
     }
 
+    /** What is changed as the subject of a sentence: "the rear lateral locator height", "the front lowering". */
+    static String subject(Change change) {
+        return "the " + name(change).replaceAll("lowered$", "lowering");
+    }
+
     /** A path as it is said. */
     public static String name(String path) {
         if (path.isEmpty()) {

@@ -5,13 +5,16 @@ import evenhand.answers.Judged;
 import evenhand.choice.Change;
 import evenhand.choice.Comparison;
 import evenhand.choice.Comparison.Difference;
+import evenhand.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What a comparison says, in plain sentences: each with its number and its pace, and turned round where the number is. The
@@ -53,6 +56,69 @@ public final class ComparisonWords {
         return new ComparisonWords(comparison, units).sentences();
     }
 
+    /**
+     * How far the body leans at the briskest pace, rad; that it leans less is not the same as that its lean grows less there.
+     */
+    public record Lean(double before, double now) {}
+
+    /**
+     * What a driver notices of it: the differences that can be felt or read off a scale, each with the changes that made it, the
+     * largest first; then what is hardly changed. The shares in numbers are in {@link #of}.
+     *
+     * @param lean none where one of the two does not get to the briskest pace
+     */
+    public static List<String> noticed(Comparison comparison, Optional<Lean> lean, Units units) {
+        return new ComparisonWords(comparison, units).noticed(lean);
+    }
+
+    private List<String> noticed(Optional<Lean> lean) {
+        List<String> sentences = new ArrayList<>();
+        List<String> hardly = new ArrayList<>();
+        for (Difference difference : comparison.differences()) {
+            Judged judged = difference.judged();
+            if (judged.criterion().equals(Criterion.ROLL_GRADIENT)) {
+                if (lean.isPresent() && judged.pace().equals(lastPace())) {
+                    sentences.add(leans(difference, lean.get()));
+                }
+            } else if (isSpoken(judged) && !judged.criterion().equals(Criterion.FRONT_SHARE)) {
+                if (Math.abs(difference.difference()) >= judged.criterion().noticeable()) {
+                    sentences.add(sentence(difference) + makers(difference) + ".");
+                } else if (!RIDE.contains(judged.criterion())) {
+                    hardly.add(JudgedWords.figure(judged));
+                }
+            }
+        }
+        if (!hardly.isEmpty()) {
+            sentences.add("Hardly changed: " + listed(hardly) + ".");
+        }
+        return sentences;
+    }
+
+    /** Those who make its lean grow less are named only where it leans less altogether. */
+    private String leans(Difference gradient, Lean lean) {
+        String start = "A" + JudgedWords.pace(gradient.judged()).substring(1) + " the body leans ";
+        String before = units.show(lean.before(), Dimension.ANGLE, 1);
+        String now = units.show(lean.now(), Dimension.ANGLE, 1);
+        if (before.equals(now)) {
+            return start + "as before, " + now + ".";
+        }
+        double more = lean.now() - lean.before();
+        return start + (more > 0 ? "more" : "less") + " (" + before + " to " + now + ")"
+                + (more > 0 == gradient.difference() > 0
+                                && Math.abs(gradient.difference())
+                                        >= gradient.judged().criterion().noticeable()
+                        ? makers(gradient)
+                        : "")
+                + ".";
+    }
+
+    private boolean isSpoken(Judged judged) {
+        return judged.criterion().equals(Criterion.UNDERSTEER)
+                || judged.criterion().atLimit()
+                || RIDE.contains(judged.criterion())
+                || (SPOKEN_ONCE.contains(judged.criterion()) && judged.pace().equals(lastPace()));
+    }
+
     private List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         if (comparison.changes().isEmpty()) {
@@ -61,14 +127,10 @@ public final class ComparisonWords {
         }
         for (Difference difference : comparison.differences()) {
             Judged judged = difference.judged();
-            if (RIDE.contains(judged.criterion())) {
-                if (Math.abs(difference.difference()) >= judged.criterion().noticeable()) {
-                    sentences.add(sentence(difference) + causes(difference) + ".");
-                }
-            } else if (judged.criterion().equals(Criterion.UNDERSTEER)
-                    || judged.criterion().atLimit()
-                    || (SPOKEN_ONCE.contains(judged.criterion())
-                            && judged.pace().equals(lastPace()))) {
+            if (isSpoken(judged)
+                    && (!RIDE.contains(judged.criterion())
+                            || Math.abs(difference.difference())
+                                    >= judged.criterion().noticeable())) {
                 sentences.add(sentence(difference) + causes(difference) + ".");
             }
         }
@@ -190,28 +252,53 @@ public final class ComparisonWords {
         return criterion.equals(Criterion.LIMIT_BALANCE) ? "the limit balance" : "its roll gradient";
     }
 
+    /** The changes that push a difference along, or against it, the largest first; small ones are left out. */
+    private static List<Integer> worthSaying(Difference difference, boolean along) {
+        List<Double> shares = difference.shares().orElseThrow().shares();
+        double all = shares.stream().mapToDouble(Math::abs).sum();
+        return IntStream.range(0, shares.size())
+                .filter(i -> Math.abs(shares.get(i)) >= WORTH_SAYING * all)
+                .filter(i -> (shares.get(i) > 0 == difference.difference() > 0) == along)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -Math.abs(shares.get(i))))
+                .toList();
+    }
+
+    /** The changes that made a difference, by name. */
+    private String makers(Difference difference) {
+        if (comparison.changes().size() < 2 || difference.shares().isEmpty()) {
+            return "";
+        }
+        List<String> with = named(worthSaying(difference, true));
+        List<String> against = named(worthSaying(difference, false));
+        if (with.isEmpty()) {
+            return "";
+        }
+        return ": by " + with.get(0) + (with.size() > 1 ? " first, then " + listed(with.subList(1, with.size())) : "")
+                + (against.isEmpty()
+                        ? ""
+                        : "; against it " + (against.size() == 1 ? "works " : "work ") + listed(against));
+    }
+
+    private List<String> named(List<Integer> changes) {
+        return changes.stream()
+                .limit(MOST_CAUSES)
+                .map(i -> ChangeWords.subject(comparison.changes().get(i)))
+                .toList();
+    }
+
     private String causes(Difference difference) {
         List<Change> changes = comparison.changes();
         if (hardly(difference) || difference.shares().isEmpty()) {
             return "";
         }
-        List<Double> shares = difference.shares().get().shares();
-        double all = shares.stream().mapToDouble(Math::abs).sum();
-        List<Integer> with = new ArrayList<>();
-        List<Integer> against = new ArrayList<>();
-        for (int i = 0; i < shares.size(); i++) {
-            if (Math.abs(shares.get(i)) >= WORTH_SAYING * all) {
-                (shares.get(i) > 0 == difference.difference() > 0 ? with : against).add(i);
-            }
-        }
-        Comparator<Integer> largestFirst = Comparator.comparingDouble(i -> -Math.abs(shares.get(i)));
-        with.sort(largestFirst);
-        against.sort(largestFirst);
+        List<Integer> with = worthSaying(difference, true);
+        List<Integer> against = worthSaying(difference, false);
         if (with.isEmpty()) {
             return "";
         }
         int main = with.get(0);
-        double part = shares.get(main) / difference.difference();
+        double part = difference.shares().get().shares().get(main) / difference.difference();
         boolean alone = with.size() == 1 && against.isEmpty();
         StringBuilder text = new StringBuilder();
         if (changes.size() > 1) {

@@ -69,7 +69,7 @@ public final class LowestWords {
         return text.toString();
     }
 
-    private static String value(Need need, double si, Units units) {
+    static String value(Need need, double si, Units units) {
         if (need.dimension() == Dimension.LENGTH) {
             return length(si, units);
         }

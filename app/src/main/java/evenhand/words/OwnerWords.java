@@ -24,6 +24,9 @@ public final class OwnerWords {
     /** Lengths nearer than this are the same to a tape, m. */
     private static final double SAME = 0.0005;
 
+    /** Roll stiffnesses that differ by a smaller part of them are the same. */
+    private static final double SAME_STIFFNESS = 0.005;
+
     /** Up to here a bend is a gentle one, m/s². */
     private static final double GENTLE = 0.3 * 9.80665;
 
@@ -125,15 +128,14 @@ public final class OwnerWords {
                     + " than before, the axis that"
                     + " it leans about " + moved(axis, "higher", "lower", units) + ": the lever between them is "
                     + (Math.abs(lever) < SAME ? "as long as before, " : moved(lever, "longer", "shorter", units) + ", ")
-                    + length(now.sums().rollArm(), units) + ", and a "
-                    + (lever < -SAME ? "shorter lever leans less" : "longer lever leans more")
-                    + " on the same springs.");
+                    + length(now.sums().rollArm(), units)
+                    + (Math.abs(lever) < SAME
+                            ? "."
+                            : ", and a "
+                                    + (lever < 0 ? "shorter lever leans less" : "longer lever leans more")
+                                    + " on the same springs."));
         }
-        double leans = now.sums().rollAngle() - before.sums().rollAngle();
-        String by = units.show(Math.abs(leans), Dimension.ANGLE, 1);
-        sentences.add("By the hand sums its body leans " + units.show(now.sums().rollAngle(), Dimension.ANGLE, 1)
-                + " for each g of cornering, "
-                + (by.startsWith("0.0 ") ? "as before." : by + (leans > 0 ? " more" : " less") + " than before."));
+        sentences.add(leans(before.sums(), now.sums(), units));
         for (End end : End.values()) {
             if (before.room(end).isPresent() && now.room(end).isPresent()) {
                 double was = before.room(end).getAsDouble();
@@ -142,6 +144,27 @@ public final class OwnerWords {
             }
         }
         return sentences;
+    }
+
+    /** Lean for each g, and what springs and bars have to do with it. */
+    private static String leans(HandSums before, HandSums now, Units units) {
+        double leans = now.rollAngle() - before.rollAngle();
+        String by = units.show(Math.abs(leans), Dimension.ANGLE, 1);
+        boolean same = by.equals(units.show(0, Dimension.ANGLE, 1));
+        double was = stiffness(before);
+        double is = stiffness(now);
+        String resist = "springs and bars resist its roll with " + units.show(is, Dimension.ROLL_STIFFNESS, 0);
+        String stiffness = Math.abs(is - was) < SAME_STIFFNESS * was
+                ? resist + " as before"
+                : resist + " instead of " + units.show(was, Dimension.ROLL_STIFFNESS, 0);
+        return "By the hand sums its body leans " + units.show(now.rollAngle(), Dimension.ANGLE, 1)
+                + " for each g of cornering, "
+                + (same ? "as before" : by + (leans > 0 ? " more" : " less") + " than before")
+                + ": " + stiffness + ".";
+    }
+
+    private static double stiffness(HandSums sums) {
+        return sums.front().suspensionRollStiffness() + sums.rear().suspensionRollStiffness();
     }
 
     private static String room(End end, double was, double is, Units units) {

@@ -70,8 +70,18 @@ class PapersTest {
         Paper forth = Papers.of(Reports.demo("harbour-saloon", Units.METRIC));
         Paper back = Papers.of(Reports.turnedRound("harbour-saloon"));
         assertThat(Reports.sentences(forth, "What was changed"))
-                .anySatisfy(sentence -> assertThat(sentence).contains("rolls less"));
+                .anySatisfy(sentence ->
+                        assertThat(sentence).contains("leans less (3.3 deg to 2.8 deg): by the front spring rate"))
+                .anySatisfy(sentence ->
+                        assertThat(sentence).contains("understeers less").contains("4.38 to 3.20"));
         assertThat(Reports.sentences(back, "What was changed"))
+                .anySatisfy(sentence ->
+                        assertThat(sentence).contains("leans more (2.8 deg to 3.3 deg): by the front spring rate"))
+                .anySatisfy(sentence ->
+                        assertThat(sentence).contains("understeers more").contains("3.20 to 4.38"));
+        assertThat(Reports.sentences(forth, "What each changes"))
+                .anySatisfy(sentence -> assertThat(sentence).contains("rolls less"));
+        assertThat(Reports.sentences(back, "What each changes"))
                 .anySatisfy(sentence -> assertThat(sentence).contains("rolls more"));
         assertThat(Reports.sentences(forth, "Stance"))
                 .anySatisfy(sentence ->
