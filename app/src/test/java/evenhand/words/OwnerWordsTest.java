@@ -70,6 +70,23 @@ class OwnerWordsTest {
     }
 
     @Test
+    void theReasonOfTheLeanTurnsRoundWithTheStiffnesses() {
+        OwnerWords.Stance soft = stance("As bought", 0.058);
+        OwnerWords.Stance firm = stance("Lowered, firmer springs", 0.036);
+        String firmer = OwnerWords.stance(soft, firm, Units.METRIC).get(1);
+        String softer = OwnerWords.stance(firm, soft, Units.METRIC).get(1);
+        assertThat(firmer).contains(" less than before: springs and bars resist its roll with ");
+        assertThat(softer).contains(" more than before: springs and bars resist its roll with ");
+        String[] rates = firmer.replaceAll(".*with (\\d+) N\\*m/deg instead of (\\d+) N\\*m/deg\\.", "$1 $2")
+                .split(" ", -1);
+        assertThat(Double.parseDouble(rates[0])).isGreaterThan(Double.parseDouble(rates[1]));
+        assertThat(softer).endsWith("with " + rates[1] + " N*m/deg instead of " + rates[0] + " N*m/deg.");
+        assertThat(OwnerWords.stance(firm, firm, Units.METRIC).get(1))
+                .contains("as before: ")
+                .endsWith(" as before.");
+    }
+
+    @Test
     void roomThatIsUsedUpIsSaidSo() {
         OwnerWords.Stance free = stance("As bought", 0.01);
         OwnerWords.Stance standing = stance("As bought", -0.005);
