@@ -12,7 +12,6 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
-import evenhand.quantity.Unit;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioFile;
@@ -21,13 +20,12 @@ import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.AimText;
+import evenhand.words.FindWords;
+import evenhand.words.GridText;
 import evenhand.words.Units;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,7 +69,7 @@ import picocli.CommandLine.Parameters;
         })
 final class FindCommand implements Asked {
     /** A found value is saved with so many digits: more than can be built, so that the figure stays the same. */
-    private static final MathContext SAVED = new MathContext(7);
+    private static final int SAVED = 7;
 
     @Parameters(paramLabel = "FILE", description = "The scenario file.")
     @SuppressWarnings("NullAway.Init")
@@ -252,36 +250,11 @@ final class FindCommand implements Asked {
     }
 
     private List<OptionalDouble> steps(List<Span> spans) throws Mistake {
-        OptionalDouble[] steps = new OptionalDouble[spans.size()];
-        Arrays.fill(steps, OptionalDouble.empty());
-        for (String grid : grids) {
-            boolean used = false;
-            for (int i = 0; i < steps.length; i++) {
-                Span span = spans.get(i);
-                try {
-                    double step =
-                            Quantity.parse(grid, span.adjustable().dimension()).si();
-                    if (step <= 0) {
-                        throw new Mistake("--grid \"" + grid + "\": must be above zero, for example \"5 mm\"");
-                    }
-                    if (!span.holds(step)) {
-                        throw new Mistake("--grid \"" + grid + "\": has no whole multiple in the range of "
-                                + span.path() + "; widen the range or take a smaller step");
-                    }
-                    steps[i] = OptionalDouble.of(step);
-                    used = true;
-                } catch (QuantityException e) {
-                    // Of another dimension: it is meant for another change.
-                }
-            }
-            if (!used) {
-                throw new Mistake("--grid \"" + grid + "\": is no step of "
-                        + spans.get(0).adjustable().dimension().words() + ", as "
-                        + spans.get(0).path() + " is; write for example "
-                        + spans.get(0).adjustable().dimension().example());
-            }
+        try {
+            return GridText.read(grids, spans);
+        } catch (InvalidValue e) {
+            throw new Mistake("--grid \"" + e.component() + "\": " + e.getMessage());
         }
-        return List.of(steps);
     }
 
     private static double quantity(String option, String text, Dimension dimension) throws Mistake {
@@ -313,11 +286,14 @@ final class FindCommand implements Asked {
         }
         Map<String, String> changes = new LinkedHashMap<>();
         if (finding instanceof Finding.One one) {
-            changes.put(one.change().path(), text(setup, one.change(), one.value()));
+            changes.put(one.change().path(), FindWords.written(setup.entries(), one.change(), one.value(), SAVED));
         } else if (finding instanceof Finding.Several several) {
             for (int i = 0; i < several.changes().size(); i++) {
                 Span span = several.changes().get(i);
-                changes.put(span.path(), text(setup, span, several.values().get(i)));
+                changes.put(
+                        span.path(),
+                        FindWords.written(
+                                setup.entries(), span, several.values().get(i), SAVED));
             }
         }
         try {
@@ -334,22 +310,5 @@ final class FindCommand implements Asked {
         } catch (IOException e) {
             throw new Mistake("--save-as \"" + name + "\": cannot write " + scenario.file() + ": " + e.getMessage());
         }
-    }
-
-    /** The value in the person's unit, with the tolerance that the old one had. */
-    private static String text(Setup setup, Span span, double si) {
-        Optional<Quantity> before = Catalogue.get(setup.entries(), span.path());
-        Unit unit = span.adjustable().unit();
-        double number = new BigDecimal(unit.fromSi(si)).round(SAVED).doubleValue();
-        String tolerance = before.filter(Quantity::hasTolerance)
-                .map(quantity -> " ± "
-                        + Quantity.of(
-                                        unit.toSi(new BigDecimal(unit.fromSi(quantity.tolerance()))
-                                                .round(SAVED)
-                                                .doubleValue()),
-                                        unit)
-                                .text())
-                .orElse("");
-        return Quantity.of(unit.toSi(number), unit).text() + tolerance;
     }
 }

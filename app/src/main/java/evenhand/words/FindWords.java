@@ -6,10 +6,15 @@ import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Entries;
 import evenhand.choice.Finding;
 import evenhand.choice.Span;
 import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
 import evenhand.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,6 +43,26 @@ public final class FindWords {
         Unit unit = unit(adjustable, units);
         String symbol = unit.symbol();
         return Numbers.significant(unit.fromSi(si), VALUE_DIGITS) + (symbol.isEmpty() ? "" : " " + symbol);
+    }
+
+    /**
+     * A value of a change as it goes into the car's file: in the person's unit, with the tolerance that the old one had.
+     *
+     * @param digits that count
+     */
+    public static String written(Entries car, Span change, double si, int digits) {
+        Unit unit = change.adjustable().unit();
+        String tolerance = Catalogue.get(car, change.path())
+                .filter(Quantity::hasTolerance)
+                .map(given -> " ± " + written(given.tolerance(), unit, digits))
+                .orElse("");
+        return written(si, unit, digits) + tolerance;
+    }
+
+    private static String written(double si, Unit unit, int digits) {
+        double number =
+                new BigDecimal(unit.fromSi(si)).round(new MathContext(digits)).doubleValue();
+        return Quantity.of(unit.toSi(number), unit).text();
     }
 
     static Unit unit(Adjustable adjustable, Units units) {
