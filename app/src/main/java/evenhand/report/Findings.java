@@ -2,6 +2,7 @@ package evenhand.report;
 
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.catalogue.Catalogue;
@@ -10,7 +11,6 @@ import evenhand.catalogue.Entries;
 import evenhand.choice.Change;
 import evenhand.choice.Comparison;
 import evenhand.doubt.Doubt;
-import evenhand.doubt.Progress;
 import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
 import evenhand.lowering.LoweringStudy;

@@ -1,5 +1,6 @@
 package evenhand.terminal;
 
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.choice.Comparison;
 import evenhand.scenario.Scenario;
@@ -108,11 +109,12 @@ final class CompareCommand implements Asked {
     }
 
     private static Compared compared(
-            Scenario scenario, Setup base, List<Setup> others, Trial trial, ProgressLine progress) {
+            Scenario scenario, Setup base, List<Setup> others, Trial trial, Progress progress) {
         Optional<TurnAnswer.NoTurn> noBase = trial.ask(base.car()).noTurn();
         List<Compared.Against> answers = new ArrayList<>();
         for (Setup other : others) {
-            progress.at(answers.size(), others.size());
+            double each = 1.0 / others.size();
+            Progress own = progress.part(answers.size() * each, (answers.size() + 1) * each);
             Optional<TurnAnswer.NoTurn> noOther = trial.ask(other.car()).noTurn();
             if (noBase.isPresent()) {
                 answers.add(new Compared.Against(
@@ -128,7 +130,7 @@ final class CompareCommand implements Asked {
                                 noOther.get().reason(), noOther.get().text())));
             } else {
                 answers.add(new Compared.Against(
-                        other, new Compared.Answered(Comparison.of(base.entries(), other.entries(), trial))));
+                        other, new Compared.Answered(Comparison.of(base.entries(), other.entries(), trial, own))));
             }
         }
         return new Compared(scenario, base, trial, answers);

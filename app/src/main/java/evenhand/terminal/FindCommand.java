@@ -164,9 +164,12 @@ final class FindCommand implements Asked {
         }
         List<Span> spans = spans(setup);
         List<OptionalDouble> steps = steps(spans);
-        Finding finding = spans.size() == 1
-                ? OneChange.find(setup.entries(), spans.get(0), aim, keeps, steps.get(0), trial)
-                : SeveralChanges.find(setup.entries(), spans, aim, keeps, steps, trial);
+        Finding finding;
+        try (ProgressLine progress = new ProgressLine(console, "looking for it")) {
+            finding = spans.size() == 1
+                    ? OneChange.find(setup.entries(), spans.get(0), aim, keeps, steps.get(0), trial, progress)
+                    : SeveralChanges.find(setup.entries(), spans, aim, keeps, steps, trial, progress);
+        }
         if (finding instanceof Finding.NoValue) {
             finding = why(setup, aim, trial);
         }

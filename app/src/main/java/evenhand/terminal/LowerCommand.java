@@ -121,8 +121,7 @@ final class LowerCommand implements Asked {
         canGo(chosen, "--to \"" + to + "\"", last);
         LoweringStudy study;
         try (ProgressLine progress = new ProgressLine(console, "letting it down")) {
-            study = LoweringStudy.of(
-                    chosen.car(), first, last, between, kept, trial, part -> progress.at((int) (1000 * part), 1000));
+            study = LoweringStudy.of(chosen.car(), first, last, between, kept, trial, progress);
         }
         Lowered lowered = new Lowered(scenario, chosen, trial, kept, study);
         if (form == FormOptions.Form.JSON) {

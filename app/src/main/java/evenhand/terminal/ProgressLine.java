@@ -1,6 +1,6 @@
 package evenhand.terminal;
 
-import evenhand.doubt.Progress;
+import evenhand.answers.Progress;
 
 /** How far long work has come, on one line of the terminal that is wiped at the end; nothing where nobody watches. */
 final class ProgressLine implements Progress, AutoCloseable {
@@ -15,13 +15,12 @@ final class ProgressLine implements Progress, AutoCloseable {
     }
 
     @Override
-    public synchronized boolean at(int done, int of) {
-        int part = (int) (100L * done / of);
+    public synchronized void at(double share) {
+        int part = (int) (100 * share);
         if (console.watched() && part > shown) {
             shown = part;
             console.progress(work + ": " + part + " %");
         }
-        return true;
     }
 
     @Override

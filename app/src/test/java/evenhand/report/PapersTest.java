@@ -95,8 +95,8 @@ class PapersTest {
     @Test
     void aSingleSetUpIsReportedWithoutAComparison() {
         Scenario scenario = Demo.read("harbour-saloon");
-        Findings findings = Findings.of(
-                Reports.question(scenario, List.of(scenario.setups().get(0)), Units.METRIC), (done, of) -> true);
+        Findings findings =
+                Findings.of(Reports.question(scenario, List.of(scenario.setups().get(0)), Units.METRIC), done -> {});
         Paper paper = Papers.of(findings);
         assertThat(findings.compares()).isFalse();
         assertThat(paper.sections()).extracting(Section::title).noneMatch(title -> title.contains("changed"));

@@ -31,7 +31,7 @@ final class Reports {
     static Findings demo(String name, Units units) {
         Scenario scenario = Demo.read(name);
         int last = scenario.setups().size() - 1;
-        return Findings.of(question(scenario, List.of(scenario.setups().get(last)), units), (done, of) -> true);
+        return Findings.of(question(scenario, List.of(scenario.setups().get(last)), units), done -> {});
     }
 
     /** The same the other way round. */
@@ -47,7 +47,7 @@ final class Reports {
                 Units.METRIC,
                 Optional.empty(),
                 Optional.empty());
-        return Findings.of(question, (done, of) -> true);
+        return Findings.of(question, done -> {});
     }
 
     static String text(byte[] pdf) {

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -336,5 +339,20 @@ class FindCommandTest {
         List<String> keys = new ArrayList<>();
         object.fieldNames().forEachRemaining(keys::add);
         return keys;
+    }
+
+    @Test
+    void somebodyWhoWatchesSeesHowFarTheSearchIsAndItIsWipedAway() {
+        for (String[] ranges : List.of(PIVOT_RANGE, join(PIVOT_RANGE, SPRING_RANGE))) {
+            String[] words = find(join(ranges, of("--aim", aim())));
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            Evenhand.run(Console.of(out, err, false, true, Map.of()), words);
+            assertThat(err.toString(StandardCharsets.UTF_8))
+                    .contains("looking for it: 90 %")
+                    .endsWith("\r\u001b[K");
+            assertThat(out.toString(StandardCharsets.UTF_8))
+                    .isEqualTo(Run.of(words).out());
+        }
     }
 }

@@ -7,6 +7,7 @@ import evenhand.answers.Aim;
 import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.car.Weights;
 import evenhand.catalogue.Catalogue;
@@ -80,8 +81,8 @@ class FindOnDemoCarsTest {
             }
             double level = low + 0.613 * (high - low);
             Aim aim = new Aim(judged, Aim.Sense.EXACTLY, level);
-            Finding.One found =
-                    (Finding.One) OneChange.find(car, span.get(0), aim, List.of(), OptionalDouble.empty(), TRIAL);
+            Finding.One found = (Finding.One)
+                    OneChange.find(car, span.get(0), aim, List.of(), OptionalDouble.empty(), TRIAL, Progress.NONE);
             double little = 0.05 * criterion.noticeable();
             assertThat(found.reach().lowest()).as(criterion.name()).isBetween(low - little, low + little);
             assertThat(found.reach().highest()).as(criterion.name()).isBetween(high - little, high + little);
@@ -128,8 +129,8 @@ class FindOnDemoCarsTest {
         }
         double just = kink - gap.get(0).width() / n;
         Aim aim = new Aim(roll, Aim.Sense.EXACTLY, roll.si(ask(car, gap, just)).orElseThrow());
-        Finding.One found =
-                (Finding.One) OneChange.find(car, gap.get(0), aim, List.of(), OptionalDouble.empty(), TRIAL);
+        Finding.One found = (Finding.One)
+                OneChange.find(car, gap.get(0), aim, List.of(), OptionalDouble.empty(), TRIAL, Progress.NONE);
         assertThat(found.solutions()).anySatisfy(place -> assertThat(place).isCloseTo(just, within(1e-4)));
         Finding.One there = (Finding.One) OneChange.find(
                 Catalogue.with(car, gap.get(0).path(), just),
@@ -137,7 +138,8 @@ class FindOnDemoCarsTest {
                 aim,
                 List.of(),
                 OptionalDouble.empty(),
-                TRIAL);
+                TRIAL,
+                Progress.NONE);
         assertThat(there.notes()).contains(Finding.Note.KINK);
         Finding.One away = (Finding.One) OneChange.find(
                 Catalogue.with(car, gap.get(0).path(), 0.01),
@@ -145,7 +147,8 @@ class FindOnDemoCarsTest {
                 new Aim(roll, Aim.Sense.AT_LEAST, 0),
                 List.of(),
                 OptionalDouble.empty(),
-                TRIAL);
+                TRIAL,
+                Progress.NONE);
         assertThat(away.notes()).doesNotContain(Finding.Note.KINK);
     }
 
@@ -176,7 +179,13 @@ class FindOnDemoCarsTest {
                         + by * judged.criterion().noticeable();
         Aim aim = new Aim(judged, Aim.Sense.EXACTLY, wanted);
         Finding.Several found = (Finding.Several) SeveralChanges.find(
-                car, spans, aim, List.of(), List.of(OptionalDouble.empty(), OptionalDouble.empty()), TRIAL);
+                car,
+                spans,
+                aim,
+                List.of(),
+                List.of(OptionalDouble.empty(), OptionalDouble.empty()),
+                TRIAL,
+                Progress.NONE);
         int n = 40;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= n; i++) {

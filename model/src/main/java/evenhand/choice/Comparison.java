@@ -2,6 +2,7 @@ package evenhand.choice;
 
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 
 /**
@@ -45,14 +47,21 @@ public record Comparison(
         missing = List.copyOf(missing);
     }
 
-    /** Compares two cars that both build. */
+    /** Compares two cars that both build, while nobody waits. */
     public static Comparison of(Entries base, Entries other, Trial trial) {
+        return of(base, other, trial, Progress.NONE);
+    }
+
+    /**
+     * Compares two cars that both build.
+     *
+     * @throws CancellationException if it is no longer wanted
+     */
+    public static Comparison of(Entries base, Entries other, Trial trial, Progress progress) {
         List<Change> changes = Change.between(base, other);
-        List<Optional<Answers>> answers = IntStream.range(0, 1 << changes.size())
-                .parallel()
-                .mapToObj(
-                        set -> Catalogue.build(with(base, changes, set)).value().map(trial::ask))
-                .toList();
+        List<Integer> sets = IntStream.range(0, 1 << changes.size()).boxed().toList();
+        List<Optional<Answers>> answers = progress.each(
+                sets, set -> Catalogue.build(with(base, changes, set)).value().map(trial::ask));
         List<Difference> differences = new ArrayList<>();
         List<Judged> missing = new ArrayList<>();
         for (Judged judged : judged(trial, answers)) {

@@ -3,6 +3,7 @@ package evenhand.choice;
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Entries;
 import evenhand.turn.TurnAnswer;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -39,6 +41,13 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
  * <p>Source: Brent, Algorithms for Minimization without Derivatives, 1973, as Apache Commons Math has it.
  */
 public final class OneChange {
+    /** How much of the work is done when; about. */
+    private static final double SAMPLED = 0.3;
+
+    private static final double ENDS_KNOWN = 0.4;
+    private static final double HILLS_CLIMBED = 0.6;
+    private static final double SOLVED = 0.9;
+
     private static final int INTERVALS = 24;
     private static final int MOST_EVALUATIONS = 60;
     /** To this part of the range a place is found. */
@@ -51,14 +60,6 @@ public final class OneChange {
     private static final int HALVINGS = 30;
     /** Nearer to an end of the range than this part of it is the end. */
     private static final double AT_END = 0.01;
-    /** The neighbourhood that is looked at for a kink, as part of the range, on either side, in four steps. */
-    private static final double NEIGHBOURHOOD = 0.01;
-
-    private static final int LOOKS = 4;
-    /** A bend this many times sharper than the usual bend of the neighbourhood is a kink... */
-    private static final double SHARPER = 8;
-    /** ... if it changes the slope by this part of itself. */
-    private static final double SLOPE_CHANGE = 0.1;
     /** More steps than these are not tried one by one. */
     private static final int MOST_STEPS = 400;
 
@@ -83,9 +84,11 @@ public final class OneChange {
      * Searches.
      *
      * @param step that can be built, SI: only whole multiples of it are found; none for any value
+     * @throws CancellationException if it is no longer wanted
      */
-    public static Finding find(Entries car, Span span, Aim aim, List<Aim> keeps, OptionalDouble step, Trial trial) {
-        return new OneChange(new Variation(car, List.of(span), trial), aim, keeps).find(step);
+    public static Finding find(
+            Entries car, Span span, Aim aim, List<Aim> keeps, OptionalDouble step, Trial trial, Progress progress) {
+        return new OneChange(new Variation(car, List.of(span), trial, progress), aim, keeps).find(step);
     }
 
     private Finding find(OptionalDouble step) {
@@ -97,13 +100,18 @@ public final class OneChange {
                     "the car has no such figure anywhere in the range; is its pace beyond the limit?");
         }
         closeInOnEnds();
+        variation.progress().at(ENDS_KNOWN);
         climbHills();
+        variation.progress().at(HILLS_CLIMBED);
         List<Double> solutions = solutions();
         double exact = nearest(solutions);
+        variation.progress().at(SOLVED);
         boolean met = solutions.contains(exact);
         double value = exact;
         if (step.isPresent()) {
-            value = rounded(exact, step.getAsDouble());
+            Built built = built(solutions, exact, step.getAsDouble());
+            exact = built.exact();
+            value = built.value();
             met = aim.sense() == Aim.Sense.EXACTLY ? met : isMet(value);
             met &= keepsAll(value);
         }
@@ -155,8 +163,7 @@ public final class OneChange {
         }
         values.add(span.start());
         List<Double> all = List.copyOf(values);
-        List<Optional<Answers>> answers =
-                all.parallelStream().map(variation::at).toList();
+        List<Optional<Answers>> answers = variation.progress().part(0, SAMPLED).each(all, variation::at);
         for (int i = 0; i < all.size(); i++) {
             asked.put(all.get(i), answers.get(i));
             figure(aim.judged(), all.get(i));
@@ -323,7 +330,25 @@ public final class OneChange {
                 .orElseThrow();
     }
 
-    /** The step to build: next to an exact solution the one that comes nearer; of a bound the nearest that does. */
+    /** A solution, and the step to build for it. */
+    private record Built(double exact, double value) {}
+
+    /** The step to build: beside the nearest solution that has one which does and keeps what is to be kept. */
+    private Built built(List<Double> solutions, double exact, double step) {
+        List<Double> nearestFirst = solutions.stream()
+                .sorted(Comparator.comparingDouble(
+                        value -> Math.abs(value - span.adjustable().si())))
+                .toList();
+        for (double solution : nearestFirst) {
+            double value = rounded(solution, step);
+            if (keepsAll(value) && (aim.sense() == Aim.Sense.EXACTLY || isMet(value))) {
+                return new Built(solution, value);
+            }
+        }
+        return new Built(exact, rounded(exact, step));
+    }
+
+    /** The step next to an exact solution that comes nearer; of a bound the nearest that does. */
     private double rounded(double exact, double step) {
         double first = span.firstStep(step);
         double last = span.lastStep(step);
@@ -352,7 +377,7 @@ public final class OneChange {
 
     /** Slope of the figure here, from both sides where both have it. */
     private double slope(double value) {
-        double reach = NEIGHBOURHOOD / LOOKS * span.width();
+        double reach = Kink.STEP * span.width();
         double left = Math.max(span.from(), value - reach);
         double right = Math.min(span.to(), value + reach);
         OptionalDouble before = variation.figure(aim.judged(), left);
@@ -365,7 +390,8 @@ public final class OneChange {
 
     private List<Finding.Note> notes(double value, Finding.Reach reach) {
         List<Finding.Note> notes = new ArrayList<>();
-        if (isKink(value)) {
+        double ripple = RIPPLE * aim.judged().criterion().noticeable();
+        if (Kink.isAt(value, span.from(), span.to(), ripple, at -> variation.figure(aim.judged(), at))) {
             notes.add(Finding.Note.KINK);
         }
         if (Math.min(value - span.from(), span.to() - value) < AT_END * span.width()) {
@@ -375,32 +401,5 @@ public final class OneChange {
             notes.add(Finding.Note.FLAT);
         }
         return notes;
-    }
-
-    /** Whether the slope changes at once near here: one bend far sharper than the others, and large against the slope. */
-    private boolean isKink(double value) {
-        double h = NEIGHBOURHOOD / LOOKS * span.width();
-        double[] figures = IntStream.rangeClosed(-LOOKS, LOOKS)
-                .mapToDouble(k -> value + k * h)
-                .filter(at -> at >= span.from() && at <= span.to())
-                .mapToObj(at -> variation.figure(aim.judged(), at))
-                .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .toArray();
-        if (figures.length < LOOKS) {
-            return false;
-        }
-        double[] bends = IntStream.range(1, figures.length - 1)
-                .mapToDouble(i -> Math.abs(figures[i + 1] - 2 * figures[i] + figures[i - 1]))
-                .sorted()
-                .toArray();
-        double sharpest = bends[bends.length - 1];
-        double usual = bends[bends.length / 2];
-        double steepest = IntStream.range(1, figures.length)
-                .mapToDouble(i -> Math.abs(figures[i] - figures[i - 1]))
-                .max()
-                .orElse(0);
-        double ripple = RIPPLE * aim.judged().criterion().noticeable();
-        return sharpest > ripple && sharpest > SHARPER * usual && sharpest > SLOPE_CHANGE * steepest;
     }
 }

@@ -1,6 +1,7 @@
 package evenhand.choice;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Entries;
 import evenhand.turn.TurnAnswer;
@@ -10,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -34,10 +36,19 @@ public final class SeveralChanges {
     /** The steps to either side are tried of so many changes. */
     private static final int MOST_STEPPED = 8;
 
+    /** Less than this part of what is noticeable is no bend. */
+    private static final double RIPPLE = 1e-3;
     /** A move that is at its end to this part of the range is at it. */
     private static final double AT_END = 1e-3;
 
+    /** How much of the work is done when; about. */
+    private static final double SCATTERED_ASKED = 0.05;
+
+    private static final double REACH_KNOWN = 0.2;
+    private static final double SOLVED = 0.9;
+
     private final Variation variation;
+    private final Progress progress;
     private final List<Span> spans;
     private final Aim aim;
     private final List<Aim> keeps;
@@ -45,6 +56,7 @@ public final class SeveralChanges {
 
     private SeveralChanges(Variation variation, Aim aim, List<Aim> keeps) {
         this.variation = variation;
+        this.progress = variation.progress();
         this.spans = variation.spans();
         this.aim = aim;
         this.keeps = keeps;
@@ -56,15 +68,23 @@ public final class SeveralChanges {
      * Searches.
      *
      * @param steps that can be built, SI, in the order of the spans: only whole multiples are found; none for any value
+     * @throws CancellationException if it is no longer wanted
      */
     public static Finding find(
-            Entries car, List<Span> spans, Aim aim, List<Aim> keeps, List<OptionalDouble> steps, Trial trial) {
-        return new SeveralChanges(new Variation(car, spans, trial), aim, keeps).find(steps);
+            Entries car,
+            List<Span> spans,
+            Aim aim,
+            List<Aim> keeps,
+            List<OptionalDouble> steps,
+            Trial trial,
+            Progress progress) {
+        return new SeveralChanges(new Variation(car, spans, trial, progress), aim, keeps).find(steps);
     }
 
     private Finding find(List<OptionalDouble> steps) {
         List<double[]> scattered = scattered();
-        List<double[]> answered = scattered.parallelStream()
+        progress.part(0, SCATTERED_ASKED).each(scattered, moves::figure);
+        List<double[]> answered = scattered.stream()
                 .filter(move -> moves.figure(move).isPresent())
                 .toList();
         if (answered.isEmpty()) {
@@ -74,7 +94,9 @@ public final class SeveralChanges {
                     "the car has no such figure anywhere in the ranges; is its pace beyond the limit?");
         }
         Finding.Reach reach = reach(answered);
+        progress.at(REACH_KNOWN);
         double[] exact = smallest(answered);
+        progress.at(SOLVED);
         double[] found = exact;
         boolean stepped = steps.stream().anyMatch(OptionalDouble::isPresent);
         if (stepped) {
@@ -175,9 +197,8 @@ public final class SeveralChanges {
                 .filter(move -> !Arrays.equals(move, present))
                 .limit(STARTS - 1)
                 .forEach(starts::add);
-        List<double[]> ends = new ArrayList<>(starts.parallelStream()
-                .map(start -> new LeastMoves(moves).from(start))
-                .toList());
+        List<double[]> ends = new ArrayList<>(
+                progress.part(REACH_KNOWN, SOLVED).each(starts, start -> new LeastMoves(moves).from(start)));
         if (ends.stream().noneMatch(moves::does)) {
             double[] best = Stream.concat(ends.stream(), answered.stream())
                     .min(Comparator.comparingDouble(moves::missingAimMost))
@@ -215,8 +236,7 @@ public final class SeveralChanges {
         LeastMoves rest = new LeastMoves(moves, fixed);
         Comparator<double[]> keeping = Comparator.comparing(move -> !keepsAt(move));
         Comparator<double[]> best = keeping.thenComparingDouble(moves::missing).thenComparingDouble(moves::size);
-        return candidates.parallelStream()
-                .map(rest::near)
+        return progress.part(SOLVED, 1).each(candidates, rest::near).stream()
                 .filter(move -> moves.figure(move).isPresent())
                 .min(best)
                 .map(move -> Stream.of(move, rest.from(move)).min(best).orElseThrow())
@@ -245,15 +265,35 @@ public final class SeveralChanges {
 
     private List<Finding.Note> notes(double[] move, Finding.Reach reach) {
         List<Finding.Note> notes = new ArrayList<>();
-        for (int k = 0; k < spans.size() && notes.isEmpty(); k++) {
-            if (Math.min(move[k] - moves.lowest(k), moves.highest(k) - move[k]) < AT_END
-                    && Math.abs(move[k]) > AT_END) {
-                notes.add(Finding.Note.END_OF_RANGE);
-            }
+        if (progress.part(1, 1).each(changes(), k -> isKink(move, k)).contains(true)) {
+            notes.add(Finding.Note.KINK);
+        }
+        if (changes().stream().anyMatch(k -> isAtEnd(move, k))) {
+            notes.add(Finding.Note.END_OF_RANGE);
         }
         if (reach.highest() - reach.lowest() < aim.judged().criterion().noticeable()) {
             notes.add(Finding.Note.FLAT);
         }
         return notes;
+    }
+
+    private List<Integer> changes() {
+        return IntStream.range(0, spans.size()).boxed().toList();
+    }
+
+    /** Whether the figure has a kink along one of the changes. */
+    private boolean isKink(double[] move, int change) {
+        double ripple = RIPPLE * aim.judged().criterion().noticeable();
+        return Kink.isAt(move[change], moves.lowest(change), moves.highest(change), ripple, at -> {
+            double[] beside = move.clone();
+            beside[change] = at;
+            return moves.figure(beside);
+        });
+    }
+
+    /** Whether a change has gone to an end of its range. */
+    private boolean isAtEnd(double[] move, int change) {
+        return Math.min(move[change] - moves.lowest(change), moves.highest(change) - move[change]) < AT_END
+                && Math.abs(move[change]) > AT_END;
     }
 }

@@ -3,12 +3,14 @@ package evenhand.choice;
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
 
 /**
  * A car with some of its values free.
@@ -16,10 +18,16 @@ import java.util.OptionalDouble;
  * @param car all else
  * @param spans what is free
  * @param trial in which each car is asked
+ * @param progress of whoever waits for it
  */
-record Variation(Entries car, List<Span> spans, Trial trial) {
-    /** What the car answers with these values, in the order of the spans; nothing where they make no car. */
+record Variation(Entries car, List<Span> spans, Trial trial, Progress progress) {
+    /**
+     * What the car answers with these values, in the order of the spans; nothing where they make no car.
+     *
+     * @throws CancellationException if it is no longer wanted
+     */
     Optional<Answers> at(double... values) {
+        progress.goOn();
         Entries changed = car;
         for (int i = 0; i < values.length; i++) {
             changed = Catalogue.with(changed, spans.get(i).path(), values[i]);

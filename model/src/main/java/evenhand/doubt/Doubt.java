@@ -3,15 +3,13 @@ package evenhand.doubt;
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
-import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Deviation;
 import evenhand.catalogue.Entries;
-import evenhand.catalogue.Range;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -19,9 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What measuring errors and guesses leave of the answers.
@@ -35,7 +32,7 @@ import java.util.stream.IntStream;
  */
 public final class Doubt {
     /** Samples that one thread takes at once. */
-    private static final int CHUNK = 64;
+    private static final int CHUNK = 16;
 
     private static final double LOW = 0.025;
     private static final double HIGH = 0.975;
@@ -45,14 +42,47 @@ public final class Doubt {
     private static final double ERRORS = 2;
     /** A figure that varies by less than this part of what is noticeable stands still: the solver's rounding. */
     private static final double ROUNDING = 1e-6;
+    /** How much of the work is done when; about. */
+    private static final double INFLUENCE_KNOWN = 0.1;
+
+    private static final double SAMPLED = 0.9;
     /** So many measurements are proposed. */
     private static final int MEASUREMENTS = 3;
     /** A better measurement is at least this much better. */
     private static final double BETTER = 0.5;
 
-    /** How a doubt is taken. */
+    /**
+     * How a doubt is taken.
+     *
+     * @param along figures besides those of the trial, such as one at a row of paces: of them the spread alone is answered
+     */
     public record Question(
-            Trial trial, int samples, long seed, Tolerance.Unsaid unsaid, Optional<Aim> aim, Progress progress) {}
+            Trial trial,
+            int samples,
+            long seed,
+            Tolerance.Unsaid unsaid,
+            Optional<Aim> aim,
+            List<Judged> along,
+            Progress progress) {
+        public Question {
+            along = List.copyOf(along);
+        }
+
+        /** With no figure besides those of the trial. */
+        public Question(
+                Trial trial, int samples, long seed, Tolerance.Unsaid unsaid, Optional<Aim> aim, Progress progress) {
+            this(trial, samples, seed, unsaid, aim, List.of(), progress);
+        }
+
+        /** The trial, at every pace that is needed. */
+        private Trial everyPace() {
+            Trial every = trial;
+            for (Judged one : along) {
+                every = one.pace().isPresent() ? every.at(one.pace().getAsDouble()) : every;
+            }
+            return every;
+        }
+    }
 
     /**
      * What is left of one car's figures, or of their differences from the first car's.
@@ -60,10 +90,12 @@ public final class Doubt {
      * @param spreads in the order of what is judged; the figure of an aim first
      * @param noAnswerShare part of the samples that do not turn at all
      * @param chance that the aim is met; samples without an answer do not meet it
+     * @param along of the figures besides, in their order, as far as samples have them; whose fault it is, is not asked
      */
-    public record Left(List<Spread> spreads, double noAnswerShare, OptionalDouble chance) {
+    public record Left(List<Spread> spreads, double noAnswerShare, OptionalDouble chance, List<Spread> along) {
         public Left {
             spreads = List.copyOf(spreads);
+            along = List.copyOf(along);
         }
     }
 
@@ -84,13 +116,13 @@ public final class Doubt {
 
     private final List<Entries> cars;
     private final Question question;
+    private final Trial trial;
     private final List<Optional<Answers>> nominal;
-    private final List<Judged> judged;
+    private final List<Judged> judged; // what is answered in full, then what is asked along
+    private final int inFull;
     private final List<Tolerance> tolerances;
-    private final Map<String, Integer> places = new HashMap<>();
+    private final Draw draw;
     private final List<FirstOrder> inputs;
-    private final double[][] deviates; // by tolerance, then sample
-    private final double[][] chances; // the same as chances
     private final double[][][] figures; // by car, figure, sample
     private final boolean[][][] has; // whether there is such a figure
     private final boolean[][] turns; // by car, sample
@@ -98,27 +130,23 @@ public final class Doubt {
     private Doubt(List<Entries> cars, Question question) {
         this.cars = cars;
         this.question = question;
+        trial = question.everyPace();
         nominal = cars.stream()
-                .map(car -> Catalogue.build(car).value().map(question.trial()::ask))
+                .map(car -> Catalogue.build(car).value().map(trial::ask))
                 .toList();
-        judged = inOrder(question, nominal);
+        List<Judged> full = inOrder(question, nominal);
+        inFull = full.size();
+        judged = Stream.concat(full.stream(), question.along().stream()).toList();
         tolerances = byInfluence();
-        for (int k = 0; k < tolerances.size(); k++) {
-            places.put(tolerances.get(k).path(), k);
-        }
         int n = question.samples();
-        chances = NormalPoints.chances(tolerances.size(), n, question.seed());
-        deviates = Arrays.stream(chances)
-                .parallel()
-                .map(row -> Arrays.stream(row).map(NormalPoints::deviate).toArray())
-                .toArray(double[][]::new);
+        draw = new Draw(tolerances, n, question.seed(), question.unsaid());
         figures = new double[cars.size()][judged.size()][n];
         has = new boolean[cars.size()][judged.size()][n];
         turns = new boolean[cars.size()][n];
         sample();
         inputs = IntStream.range(0, tolerances.size())
                 .parallel()
-                .mapToObj(k -> new FirstOrder(deviates[k]))
+                .mapToObj(k -> new FirstOrder(draw.errors(k)))
                 .toList();
     }
 
@@ -138,7 +166,7 @@ public final class Doubt {
     /**
      * Takes the doubt of some set-ups of one car.
      *
-     * @throws CancellationException if the progress was told to stop
+     * @throws CancellationException if it is no longer wanted
      */
     public static Answer of(List<Entries> cars, Question question) {
         return new Doubt(List.copyOf(cars), question).answer();
@@ -149,11 +177,13 @@ public final class Doubt {
         List<Tolerance> all = Tolerance.all(cars, question.unsaid());
         Entries car = cars.get(0);
         Map<Tolerance, Double> influence = new HashMap<>();
-        List<Double> sizes = all.parallelStream()
-                .map(one -> nominal.get(0)
-                        .map(answers -> influence(car, one, answers))
-                        .orElse(0.0))
-                .toList();
+        List<Double> sizes = question.progress()
+                .part(0, INFLUENCE_KNOWN)
+                .each(
+                        all,
+                        one -> nominal.get(0)
+                                .map(answers -> influence(car, one, answers))
+                                .orElse(0.0));
         for (int k = 0; k < sizes.size(); k++) {
             influence.put(all.get(k), sizes.get(k));
         }
@@ -169,7 +199,7 @@ public final class Doubt {
                 : number.si();
         Optional<Answers> off = Catalogue.build(car, deviation).value().map(question.trial()::ask);
         double largest = 0;
-        for (Judged figure : judged) {
+        for (Judged figure : judged.subList(0, inFull)) {
             OptionalDouble now = figure.si(nominal);
             OptionalDouble then = off.map(figure::si).orElseGet(OptionalDouble::empty);
             if (now.isPresent() && then.isPresent()) {
@@ -183,32 +213,23 @@ public final class Doubt {
 
     private void sample() {
         int n = question.samples();
-        int chunks = (n + CHUNK - 1) / CHUNK;
-        AtomicInteger done = new AtomicInteger();
-        AtomicBoolean stopped = new AtomicBoolean();
-        IntStream.range(0, chunks).parallel().forEach(chunk -> {
-            if (stopped.get()) {
-                return;
+        List<Integer> chunks =
+                IntStream.range(0, (n + CHUNK - 1) / CHUNK).boxed().toList();
+        question.progress().part(INFLUENCE_KNOWN, SAMPLED).each(chunks, chunk -> {
+            int end = Math.min(n, (chunk + 1) * CHUNK);
+            for (int sample = chunk * CHUNK; sample < end; sample++) {
+                question.progress().goOn();
+                take(sample);
             }
-            int first = chunk * CHUNK;
-            int count = Math.min(CHUNK, n - first);
-            for (int i = 0; i < count; i++) {
-                take(first + i);
-            }
-            if (!question.progress().at(done.addAndGet(count), n)) {
-                stopped.set(true);
-            }
+            return chunk;
         });
-        if (stopped.get()) {
-            throw new CancellationException("stopped");
-        }
     }
 
     private void take(int sample) {
-        Deviation deviation = number -> deviated(number, sample);
+        Deviation deviation = draw.deviation(sample);
         for (int car = 0; car < cars.size(); car++) {
             Optional<Car> built = Catalogue.build(cars.get(car), deviation).value();
-            Optional<Answers> answers = built.map(question.trial()::ask);
+            Optional<Answers> answers = built.map(trial::ask);
             turns[car][sample] = answers.isPresent() && answers.get().noTurn().isEmpty();
             for (int figure = 0; figure < judged.size(); figure++) {
                 OptionalDouble value = answers.map(judged.get(figure)::si).orElseGet(OptionalDouble::empty);
@@ -216,31 +237,6 @@ public final class Doubt {
                 has[car][figure][sample] = value.isPresent();
             }
         }
-    }
-
-    /** A number as it is in this sample: normal about what was given, within its bounds. */
-    private double deviated(Adjustable number, int sample) {
-        Integer k = places.get(number.path());
-        double halfWidth = k == null ? 0 : Tolerance.of(number, question.unsaid());
-        if (k == null || halfWidth == 0) {
-            return number.si();
-        }
-        double sigma = halfWidth / 2;
-        double value = number.si() + sigma * deviates[k][sample];
-        Range bounds = number.slot().bounds();
-        if (bounds.holds(number.si()) && !far(bounds, number.si(), sigma)) {
-            double below = NormalPoints.chance((bounds.low() - number.si()) / sigma);
-            double above = NormalPoints.chance((bounds.high() - number.si()) / sigma);
-            double chance = below + chances[k][sample] * (above - below);
-            value = number.si() + sigma * NormalPoints.deviate(NormalPoints.inside(chance));
-        }
-        return bounds.cut(value);
-    }
-
-    /** Whether the bounds are so far off that cutting there changes nothing. */
-    private static boolean far(Range bounds, double si, double sigma) {
-        double nearest = Math.min(si - bounds.low(), bounds.high() - si);
-        return nearest > 9 * sigma;
     }
 
     private Answer answer() {
@@ -256,7 +252,7 @@ public final class Doubt {
         List<Left> differences = new ArrayList<>();
         for (int car = 0; car < cars.size(); car++) {
             List<OptionalDouble> own = values(nominal.get(car));
-            left.add(new Left(spreads(samples.get(car), own), silent(car, car), chance(samples.get(car))));
+            left.add(left(samples.get(car), own, silent(car, car), chance(samples.get(car))));
             if (car > 0) {
                 List<OptionalDouble> base = values(nominal.get(0));
                 List<Samples> apart = new ArrayList<>();
@@ -269,7 +265,7 @@ public final class Doubt {
                                             - base.get(k).getAsDouble())
                                     : OptionalDouble.empty());
                 }
-                differences.add(new Left(spreads(apart, nominalApart), silent(0, car), OptionalDouble.empty()));
+                differences.add(left(apart, nominalApart, silent(0, car), OptionalDouble.empty()));
             }
         }
         return new Answer(left, differences, measureNext(samples.get(0)));
@@ -301,33 +297,52 @@ public final class Doubt {
         return OptionalDouble.of((double) met / figure.size());
     }
 
-    private List<Spread> spreads(List<Samples> figures, List<OptionalDouble> nominal) {
-        return IntStream.range(0, judged.size())
-                .parallel()
+    private Left left(List<Samples> figures, List<OptionalDouble> nominal, double silent, OptionalDouble chance) {
+        List<Integer> present = IntStream.range(0, judged.size())
                 .filter(k -> figures.get(k).count() > 1)
-                .mapToObj(k -> spread(judged.get(k), nominal.get(k), figures.get(k)))
+                .boxed()
                 .toList();
+        List<Integer> full = present.stream().filter(k -> k < inFull).toList();
+        List<Integer> besides = present.stream().filter(k -> k >= inFull).toList();
+        return new Left(
+                question.progress()
+                        .part(SAMPLED, 1)
+                        .each(full, k -> spread(judged.get(k), nominal.get(k), figures.get(k), causes(k, figures))),
+                silent,
+                chance,
+                besides.stream()
+                        .map(k -> spread(judged.get(k), nominal.get(k), figures.get(k), List.of()))
+                        .toList());
     }
 
-    private Spread spread(Judged one, OptionalDouble nominal, Samples figure) {
-        double[] parts = figure.quantiles(LOW, 0.5, HIGH);
+    /** Whose fault it is that a figure varies. */
+    private List<Spread.Cause> causes(int figure, List<Samples> figures) {
+        Samples samples = figures.get(figure);
         List<Spread.Cause> causes = new ArrayList<>();
-        boolean varies = figure.standardDeviation() > ROUNDING * one.criterion().noticeable();
+        double ripple = ROUNDING * judged.get(figure).criterion().noticeable();
+        boolean varies = samples.standardDeviation() > ripple;
         for (int k = 0; k < inputs.size() && varies; k++) {
-            FirstOrder.Share share = inputs.get(k).share(figure);
+            FirstOrder.Share share = inputs.get(k).share(samples);
             if (share.share() >= LEAST_SHARE && share.share() >= ERRORS * share.standardError()) {
                 causes.add(new Spread.Cause(tolerances.get(k), share.share(), share.standardError()));
             }
         }
         causes.sort(Comparator.comparingDouble(cause -> -cause.share()));
+        return causes;
+    }
+
+    private static Spread spread(Judged one, OptionalDouble nominal, Samples figure, List<Spread.Cause> causes) {
+        double[] parts = figure.quantiles(LOW, 0.5, HIGH);
         double none = 1 - (double) figure.count() / figure.size();
         return new Spread(one, nominal, parts[0], parts[2], parts[1], figure.standardDeviation(), none, causes);
     }
 
     /** What a better measurement of one input leaves of the first figure: its own line through the samples drawn in. */
     private List<Measurement> measureNext(List<Samples> figures) {
-        Optional<Samples> answered =
-                figures.stream().filter(figure -> figure.count() > 1).findFirst();
+        Optional<Samples> answered = figures.stream()
+                .limit(inFull)
+                .filter(figure -> figure.count() > 1)
+                .findFirst();
         if (answered.isEmpty()) {
             return List.of();
         }

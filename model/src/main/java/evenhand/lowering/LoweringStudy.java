@@ -1,5 +1,6 @@
 package evenhand.lowering;
 
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.quantity.InvalidValue;
@@ -8,7 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleConsumer;
+import java.util.concurrent.CancellationException;
 
 /**
  * A car let down step by step on its own links and springs, and the lowest height at which it meets every {@link Need}.
@@ -60,25 +61,19 @@ public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stanc
      * @param to last height
      * @param step between rows, above zero; the last height is always a row
      * @param reserve that springs are to keep, g
-     * @param progress is told the part of the work that is done
      * @throws InvalidValue if the first or the last height is further than a body can go
+     * @throws CancellationException if it is no longer wanted
      */
     public static LoweringStudy of(
-            Car car,
-            double from,
-            double to,
-            double step,
-            OptionalDouble reserve,
-            Trial trial,
-            DoubleConsumer progress) {
-        Search search = new Search(car, reserve, trial);
+            Car car, double from, double to, double step, OptionalDouble reserve, Trial trial, Progress progress) {
+        Search search = new Search(car, reserve, trial, progress);
         List<Stance> rows = new ArrayList<>();
         int steps = steps(from, to, step);
         int searched = steps(from, to, SEARCH_STEP);
         double work = steps + searched + 2;
         for (int i = 0; i <= steps; i++) {
             rows.add(search.at(i == steps ? to : from + i * step));
-            progress.accept(rows.size() / work);
+            progress.at(rows.size() / work);
         }
         List<Need> met = new ArrayList<>(Need.ALL);
         Ending[] ends = new Ending[Need.ALL.size()];
@@ -95,7 +90,7 @@ public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stanc
                 }
             }
             above = here;
-            progress.accept((rows.size() + i + 1) / work);
+            progress.at((rows.size() + i + 1) / work);
         }
         for (Need need : met) {
             ends[Need.ALL.indexOf(need)] = Ending.never(need);
@@ -151,8 +146,9 @@ public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stanc
     }
 
     /** Asks one car at height after height. */
-    private record Search(Car car, OptionalDouble reserve, Trial trial) {
+    private record Search(Car car, OptionalDouble reserve, Trial trial, Progress progress) {
         Stance at(double lowered) {
+            progress.goOn();
             return Stance.of(car, lowered, reserve, trial);
         }
 

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.answers.Trials;
 import evenhand.car.Car;
@@ -54,7 +55,7 @@ class OneChangeTest {
     }
 
     private static Finding.One find(Span span, Aim aim, List<Aim> keeps, OptionalDouble step) {
-        return (Finding.One) OneChange.find(car(), span, aim, keeps, step, TRIAL);
+        return (Finding.One) OneChange.find(car(), span, aim, keeps, step, TRIAL, Progress.NONE);
     }
 
     private static Finding.One find(Span span, Aim aim) {
@@ -70,7 +71,9 @@ class OneChangeTest {
     }
 
     private static double figure(Judged judged, Span span, double value) {
-        return new Variation(car(), List.of(span), TRIAL).figure(judged, value).orElseThrow();
+        return new Variation(car(), List.of(span), TRIAL, Progress.NONE)
+                .figure(judged, value)
+                .orElseThrow();
     }
 
     @ParameterizedTest
@@ -86,7 +89,8 @@ class OneChangeTest {
                 new Aim(judged, Aim.Sense.EXACTLY, roll),
                 List.of(),
                 OptionalDouble.empty(),
-                Trials.on(1e5, 1e-3));
+                Trials.on(1e5, 1e-3),
+                Progress.NONE);
         assertThat(found.met()).isTrue();
         assertThat(found.value() / BAR_UNIT).isCloseTo(stiffness, within(0.002 * (stiffness + 100)));
         assertThat(found.solutions()).hasSize(1);
@@ -221,7 +225,7 @@ class OneChangeTest {
     void aPaceBeyondTheLimitHasNoValue() {
         Trial fast = Trials.at(1.5);
         Aim aim = aim(judged(Criterion.UNDERSTEER, 1.5), Aim.Sense.EXACTLY, 1);
-        assertThat(OneChange.find(car(), pivot(), aim, List.of(), OptionalDouble.empty(), fast))
+        assertThat(OneChange.find(car(), pivot(), aim, List.of(), OptionalDouble.empty(), fast, Progress.NONE))
                 .isInstanceOf(Finding.NoValue.class);
     }
 
@@ -237,8 +241,8 @@ class OneChangeTest {
         Judged judged = judged(Criterion.ROLL_GRADIENT, pace / Trials.G);
         Trial trial = Trials.at(pace / Trials.G);
         Aim anything = aim(judged, Aim.Sense.AT_MOST, 1e3);
-        Finding.One found =
-                (Finding.One) OneChange.find(car(), bar(), anything, List.of(), OptionalDouble.empty(), trial);
+        Finding.One found = (Finding.One)
+                OneChange.find(car(), bar(), anything, List.of(), OptionalDouble.empty(), trial, Progress.NONE);
         assertThat(found.met()).isTrue();
         assertThat(figure(limit, bar(), found.value())).isCloseTo(pace, within(1e-6));
         Finding.One reaching = find(bar(), new Aim(limit, Aim.Sense.AT_LEAST, pace));
@@ -266,5 +270,50 @@ class OneChangeTest {
     void theSameSearchFindsTheSame() {
         Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, figure(UNDERSTEER, pivot(), 0.3));
         assertThat(find(pivot(), aim)).isEqualTo(find(pivot(), aim));
+    }
+
+    @Test
+    void whereNoStepBesideTheNearestSolutionKeepsThoseBesideAnotherDo() {
+        // The limit rises and falls over the spring rate, so it is at a level twice.
+        Judged limit = judged(Criterion.LIMIT);
+        Span spring = Span.of(car(), "front.spring.rate", 3_000, 130_000);
+        double end = figure(limit, spring, spring.to());
+        double level = end + 0.7 * (find(spring, limitAtLeast(0)).reach().highest() - end);
+        Aim aim = new Aim(limit, Aim.Sense.EXACTLY, level);
+        List<Double> solutions = find(spring, aim).solutions();
+        assertThat(solutions).hasSize(2);
+        double present = spring.adjustable().si();
+        boolean firstIsNearer = Math.abs(solutions.get(0) - present) < Math.abs(solutions.get(1) - present);
+        double nearest = solutions.get(firstIsNearer ? 0 : 1);
+        double other = solutions.get(firstIsNearer ? 1 : 0);
+        int seen = 0;
+        for (double step = 1_000; step < 3_000; step += 25) {
+            double besideNearest = miss(limit, spring, nearest, step, level);
+            double besideOther = miss(limit, spring, other, step, level);
+            if (besideOther < 0.8 * besideNearest) {
+                double near = 0.9 * besideNearest;
+                List<Aim> keeps = List.of(
+                        new Aim(limit, Aim.Sense.AT_LEAST, level - near),
+                        new Aim(limit, Aim.Sense.AT_MOST, level + near));
+                Finding.One found = find(spring, aim, keeps, OptionalDouble.of(step));
+                assertThat(found.met()).isTrue();
+                assertThat(found.kept()).allMatch(Finding.Kept::ok);
+                assertThat(found.value()).isCloseTo(other, within(step));
+                assertThat(found.unrounded().orElseThrow()).isCloseTo(other, within(1e-6 * other));
+                seen++;
+            }
+        }
+        assertThat(seen).isPositive();
+    }
+
+    private static Aim limitAtLeast(double value) {
+        return new Aim(judged(Criterion.LIMIT), Aim.Sense.AT_LEAST, value);
+    }
+
+    /** By how much the better of the steps beside a place misses a level. */
+    private static double miss(Judged judged, Span span, double place, double step, double level) {
+        double below = step * Math.floor(place / step);
+        return Math.min(
+                Math.abs(figure(judged, span, below) - level), Math.abs(figure(judged, span, below + step) - level));
     }
 }

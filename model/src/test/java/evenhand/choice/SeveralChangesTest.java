@@ -9,6 +9,7 @@ import evenhand.answers.Aim;
 import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.answers.Trials;
 import evenhand.catalogue.CatalogueTest;
@@ -32,11 +33,13 @@ class SeveralChangesTest {
             List.of(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
 
     private static Finding.Several find(Aim aim, List<Aim> keeps, List<OptionalDouble> steps) {
-        return (Finding.Several) SeveralChanges.find(CAR, SPANS, aim, keeps, steps, TRIAL);
+        return (Finding.Several) SeveralChanges.find(CAR, SPANS, aim, keeps, steps, TRIAL, Progress.NONE);
     }
 
     private static double now(Judged judged) {
-        return new Variation(CAR, List.of(), TRIAL).figure(judged).orElseThrow();
+        return new Variation(CAR, List.of(), TRIAL, Progress.NONE)
+                .figure(judged)
+                .orElseThrow();
     }
 
     private static double size(List<Span> spans, double... values) {
@@ -57,7 +60,7 @@ class SeveralChangesTest {
 
     /** Every place of a grid over two changes, the last change solved on a fine line for an exact aim. */
     private static double leastOfGrid(Aim aim, List<Aim> keeps, int n) {
-        Variation variation = new Variation(CAR, SPANS, TRIAL);
+        Variation variation = new Variation(CAR, SPANS, TRIAL, Progress.NONE);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= n; i++) {
             for (int k = 0; k <= n; k++) {
@@ -134,7 +137,13 @@ class SeveralChangesTest {
                 Span.of(CAR, "front.spring.rate", 60_000, 90_000));
         Aim aim = new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL) * 0.93);
         Finding.Several found = (Finding.Several) SeveralChanges.find(
-                CAR, above, aim, List.of(), List.of(OptionalDouble.empty(), OptionalDouble.empty()), TRIAL);
+                CAR,
+                above,
+                aim,
+                List.of(),
+                List.of(OptionalDouble.empty(), OptionalDouble.empty()),
+                TRIAL,
+                Progress.NONE);
         assertThat(found.met()).isTrue();
         for (int i = 0; i < above.size(); i++) {
             assertThat(found.values().get(i))
@@ -150,7 +159,7 @@ class SeveralChangesTest {
         assertThat(found.met()).isFalse();
         assertThat(found.kept()).allMatch(Finding.Kept::ok);
         assertThat(found.achieved()).isGreaterThanOrEqualTo(found.reach().lowest() - 1e-9);
-        Variation variation = new Variation(CAR, SPANS, TRIAL);
+        Variation variation = new Variation(CAR, SPANS, TRIAL, Progress.NONE);
         int n = 8;
         int places = n + 1;
         for (int i = 0; i < places * places * places; i++) {
@@ -188,7 +197,7 @@ class SeveralChangesTest {
     @Test
     void reachHoldsWhatAnyPlaceOfTheRangesGives() {
         Finding.Several found = find(new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL)), List.of(), FREE);
-        Variation variation = new Variation(CAR, SPANS, TRIAL);
+        Variation variation = new Variation(CAR, SPANS, TRIAL, Progress.NONE);
         for (int corner = 0; corner < 8; corner++) {
             double figure = variation
                     .figure(ROLL, place(0, corner & 1, 1), place(1, corner >> 1 & 1, 1), place(2, corner >> 2, 1))
@@ -204,8 +213,8 @@ class SeveralChangesTest {
         Finding.Several limits = find(new Aim(limit, Aim.Sense.AT_LEAST, 0), List.of(), FREE);
         double pace = (limits.reach().lowest() + limits.reach().highest()) / 2 / Trials.G;
         Judged rare = judged(Criterion.ROLL_GRADIENT, pace);
-        Finding found =
-                SeveralChanges.find(CAR, SPANS, aim(rare, Aim.Sense.AT_MOST, 1e3), List.of(), FREE, Trials.at(pace));
+        Finding found = SeveralChanges.find(
+                CAR, SPANS, aim(rare, Aim.Sense.AT_MOST, 1e3), List.of(), FREE, Trials.at(pace), Progress.NONE);
         assertThat(((Finding.Several) found).met()).isTrue();
         assertThat(SeveralChanges.find(
                         CAR,
@@ -213,7 +222,8 @@ class SeveralChangesTest {
                         aim(judged(Criterion.UNDERSTEER, 1.5), Aim.Sense.EXACTLY, 1),
                         List.of(),
                         FREE,
-                        Trials.at(1.5)))
+                        Trials.at(1.5),
+                        Progress.NONE))
                 .isInstanceOf(Finding.NoValue.class);
     }
 

@@ -3,12 +3,13 @@ package evenhand.doubt;
 import static evenhand.answers.Trials.aim;
 import static evenhand.answers.Trials.judged;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
+import evenhand.answers.Impatient;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.answers.Trials;
 import evenhand.catalogue.Adjustable;
@@ -23,10 +24,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
 class DoubtTest {
@@ -297,21 +297,40 @@ class DoubtTest {
     }
 
     @Test
-    void whoWatchesSeesItComeAndMayStopIt() {
-        AtomicInteger most = new AtomicInteger();
-        Progress watch = (done, of) -> {
-            most.accumulateAndGet(done, Math::max);
-            return of == 300;
-        };
-        Doubt.of(List.of(CAR), new Doubt.Question(TRIAL, 300, 1, Tolerance.Unsaid.EXACT, Optional.empty(), watch));
-        assertThat(most.get()).isEqualTo(300);
-        AtomicInteger calls = new AtomicInteger();
-        Progress stop = (done, of) -> {
-            calls.incrementAndGet();
-            return false;
-        };
-        Doubt.Question many = new Doubt.Question(TRIAL, 100_000, 1, Tolerance.Unsaid.EXACT, Optional.empty(), stop);
-        assertThatThrownBy(() -> Doubt.of(List.of(CAR), many)).isInstanceOf(CancellationException.class);
-        assertThat(calls.get()).isLessThan(64);
+    void whoWaitsSeesItComeAndMayStopIt() throws InterruptedException {
+        Impatient.mayStop(progress -> Doubt.of(
+                List.of(CAR), new Doubt.Question(TRIAL, 300, 1, Tolerance.Unsaid.EXACT, Optional.empty(), progress)));
+    }
+
+    @Test
+    void aFigureAlongARowOfPacesIsOfTheSameCarsAsTheFiguresOfTheTrial() {
+        List<Judged> row = DoubleStream.of(0.1, 0.3, 0.5, 0.7)
+                .mapToObj(pace -> judged(Criterion.UNDERSTEER, pace))
+                .toList();
+        Entries lower = with(CAR, "rear.lateralLocator.height", "200 mm");
+        Doubt.Question plain = question(TRIAL, 256, 5, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES);
+        Doubt.Question along = new Doubt.Question(TRIAL, 256, 5, plain.unsaid(), Optional.empty(), row, Progress.NONE);
+        Doubt.Answer without = Doubt.of(List.of(CAR, lower), plain);
+        Doubt.Answer with = Doubt.of(List.of(CAR, lower), along);
+        for (int car = 0; car < 2; car++) {
+            Doubt.Left left = with.cars().get(car);
+            assertThat(left.along()).extracting(Spread::judged).isEqualTo(row);
+            assertThat(left.along()).allSatisfy(spread -> {
+                assertThat(spread.causes()).isEmpty();
+                assertThat(spread.median()).isBetween(spread.low(), spread.high());
+            });
+            same(left.along().get(2), of(left, UNDERSTEER));
+            same(of(without.cars().get(car), UNDERSTEER), of(left, UNDERSTEER));
+        }
+        same(with.differences().get(0).along().get(2), of(with.differences().get(0), UNDERSTEER));
+        assertThat(without.cars().get(0).along()).isEmpty();
+    }
+
+    /** The same interval, but for the solver's rounding. */
+    private static void same(Spread one, Spread other) {
+        double rounding = 1e-6 * other.judged().criterion().noticeable();
+        assertThat(one.nominal().orElseThrow()).isCloseTo(other.nominal().orElseThrow(), within(rounding));
+        assertThat(one.low()).isCloseTo(other.low(), within(rounding));
+        assertThat(one.high()).isCloseTo(other.high(), within(rounding));
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import evenhand.answers.Balance;
+import evenhand.answers.Impatient;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.car.End;
@@ -36,7 +38,7 @@ class LoweringStudyTest {
     }
 
     private static LoweringStudy study(Car car, double from, double to, double step) {
-        return LoweringStudy.of(car, from, to, step, AS_THEY_ARE, TRIAL, done -> {});
+        return LoweringStudy.of(car, from, to, step, AS_THEY_ARE, TRIAL, Progress.NONE);
     }
 
     /** A random car whose body can go all the way. */
@@ -296,5 +298,11 @@ class LoweringStudyTest {
     void aBodyGoesNoFurtherThanItCan() {
         Car car = RoadCars.damped(1);
         assertThatThrownBy(() -> study(car, 0, 0.6, 0.1)).isInstanceOf(InvalidValue.class);
+    }
+
+    @Test
+    void whoWaitsMayStopIt() throws InterruptedException {
+        Car car = car(1, 0.06).orElseThrow();
+        Impatient.mayStop(progress -> LoweringStudy.of(car, 0, 0.06, 0.02, AS_THEY_ARE, TRIAL, progress));
     }
 }

@@ -3,12 +3,12 @@ package evenhand.choice;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.car.Weights;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.doubt.Doubt;
-import evenhand.doubt.Progress;
 import evenhand.doubt.Tolerance;
 import evenhand.scenario.ScenarioReader;
 import evenhand.turn.Direction;
@@ -98,7 +98,7 @@ public class ChoiceBenchmark {
         Aim aim = new Aim(
                 judged, Aim.Sense.EXACTLY, now - 0.2 * judged.criterion().noticeable());
         Span pivot = Span.of(car, "rear.lateralLocator.height", 0.18, 0.34);
-        return OneChange.find(car, pivot, aim, List.of(), OptionalDouble.empty(), trial);
+        return OneChange.find(car, pivot, aim, List.of(), OptionalDouble.empty(), trial, Progress.NONE);
     }
 
     @Benchmark

@@ -1,6 +1,7 @@
 package evenhand.window.desk;
 
 import evenhand.answers.Balance;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.handsums.HandSums;
 import evenhand.load.Laden;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
@@ -92,15 +94,14 @@ public final class Answering implements AutoCloseable {
         Reply reply;
         try {
             reply = question(questions, asked.asking().question()).answer(asked, progress);
+        } catch (CancellationException stopped) {
+            post(new Act.ProgressCame(Optional.empty()));
+            return;
         } catch (RuntimeException defect) {
             reply = Reply.only("This question has met a defect of the program, please report it: " + defect);
         }
-        if (progress.isCancelled()) {
-            post(new Act.ProgressCame(Optional.empty()));
-        } else {
-            post(new Act.ReplyCame(asked.asking(), reply));
-            afterthoughts.ask(asked);
-        }
+        post(new Act.ReplyCame(asked.asking(), reply));
+        afterthoughts.ask(asked);
     }
 
     private void afterthought(Question.Asked asked, Progress progress) {

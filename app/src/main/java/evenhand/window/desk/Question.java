@@ -1,5 +1,6 @@
 package evenhand.window.desk;
 
+import evenhand.answers.Progress;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
@@ -7,6 +8,7 @@ import evenhand.words.Units;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
 /** One of the questions on the left: its words, what matters for it, and its answer. A new question is one such class. */
 public interface Question {
@@ -32,7 +34,11 @@ public interface Question {
         return true;
     }
 
-    /** The answer. Asked on a worker's thread; looks at the progress between two cars where it takes long. */
+    /**
+     * The answer. Asked on a worker's thread; looks at the progress between two cars where it takes long.
+     *
+     * @throws CancellationException if it is no longer wanted
+     */
     Reply answer(Asked asked, Progress progress);
 
     /** What may be done next: worked out when the hands are still, as it may take longer than the answer. */

@@ -1,41 +1,64 @@
 package evenhand.window.desk;
 
+import evenhand.answers.Progress;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
 import java.util.function.DoubleConsumer;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One thread that works on what is asked, with room for one that waits, the newest. Whoever asks is never held up.
  *
+ * <p>Short work is always finished, so that answers follow a drag. Work that has gone on for a while is given up for something
+ * newer that differs. Each time in a row that this happens the next may take twice as long, so that in the end something is
+ * finished however often something newer is asked.
+ *
  * @param <Q> what is asked
  */
 public final class Worker<Q> implements AutoCloseable {
+    /** Work that takes no longer than this is not given up for something newer. */
+    private static final long PATIENCE = TimeUnit.MILLISECONDS.toNanos(300);
+
+    /** Progress is passed on when it has grown by so much. */
+    private static final double NOTICEABLE = 0.01;
+
     private final BiConsumer<Q, Progress> work;
     private final DoubleConsumer progress;
+    private final LongSupplier clock;
     private final long calm;
     private final Object door = new Object();
     private @Nullable Q waiting;
+    private @Nullable Q inHand;
     private boolean closed;
     private volatile boolean cancelled;
+    private long patience = PATIENCE;
 
     /**
      * @param calm begins only when nothing more was asked for so long, ms
-     * @param work done on the worker's own thread
-     * @param progress is told how much of it is done, on that thread
+     * @param work done on the worker's own thread; may end by a {@link CancellationException} when it is no longer wanted
+     * @param progress is told how much of it is done, from 0 to 1 and never less than before, by any thread
      */
     public Worker(String name, long calm, BiConsumer<Q, Progress> work, DoubleConsumer progress) {
+        this(name, calm, work, progress, System::nanoTime);
+    }
+
+    /** @param clock ns */
+    Worker(String name, long calm, BiConsumer<Q, Progress> work, DoubleConsumer progress, LongSupplier clock) {
         this.calm = calm;
         this.work = work;
         this.progress = progress;
+        this.clock = clock;
         Thread thread = new Thread(this::run, name);
         thread.setDaemon(true);
         thread.start();
     }
 
-    /** Asks; what waited before is forgotten. */
+    /** Asks; what waited before is forgotten. What is in hand already is not begun again. */
     public void ask(Q question) {
         synchronized (door) {
-            waiting = question;
+            waiting = question.equals(inHand) && !cancelled ? null : question;
             door.notifyAll();
         }
     }
@@ -58,34 +81,57 @@ public final class Worker<Q> implements AutoCloseable {
     }
 
     private void run() {
-        Progress told = new Progress() {
-            @Override
-            public boolean isCancelled() {
-                return cancelled;
-            }
-
-            @Override
-            public void at(double share) {
-                progress.accept(share);
-            }
-        };
         try {
             for (Q next = next(); next != null; next = next()) {
-                work.accept(next, told);
+                Watch watch = new Watch();
+                try {
+                    work.accept(next, watch);
+                } catch (CancellationException stopped) {
+                    // Nobody waits for it any more.
+                }
+                patience = watch.givenUp ? 2 * patience : PATIENCE;
             }
         } catch (InterruptedException stop) {
             close();
         }
     }
 
+    /** Watches one piece of work. */
+    private final class Watch implements Progress {
+        private final long begun = clock.getAsLong();
+        private volatile boolean givenUp;
+        private double told = Double.NEGATIVE_INFINITY;
+
+        @Override
+        public boolean isCancelled() {
+            if (!cancelled && clock.getAsLong() - begun > patience) {
+                synchronized (door) {
+                    givenUp = waiting != null;
+                    cancelled |= givenUp;
+                }
+            }
+            return cancelled;
+        }
+
+        @Override
+        public synchronized void at(double share) {
+            if (share >= told + NOTICEABLE) {
+                told = share;
+                progress.accept(share);
+            }
+        }
+    }
+
     private @Nullable Q next() throws InterruptedException {
         synchronized (door) {
+            inHand = null;
             while (!closed) {
                 Q next = waiting;
                 if (next == null) {
                     door.wait();
                 } else if (stays(next)) {
                     waiting = null;
+                    inHand = next;
                     cancelled = closed;
                     return closed ? null : next;
                 }

@@ -2,6 +2,7 @@ package evenhand.window.question;
 
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.Progress;
 import evenhand.car.Axle;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
@@ -14,7 +15,6 @@ import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Figures;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.Work;

@@ -1,6 +1,7 @@
 package evenhand.window.question;
 
 import evenhand.answers.Figure;
+import evenhand.answers.Progress;
 import evenhand.car.Car;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
@@ -20,7 +21,6 @@ import evenhand.window.desk.Act;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Names;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.Work;
@@ -104,7 +104,7 @@ final class HowLow implements Question {
             return Reply.only("The body cannot go there: " + wrong.component() + " " + wrong.getMessage() + ".");
         }
         LoweringStudy study = LoweringStudy.of(
-                setup.car(), 0, down, STEP, OptionalDouble.empty(), asked.work().usualTrial(), progress::at);
+                setup.car(), 0, down, STEP, OptionalDouble.empty(), asked.work().usualTrial(), progress);
         List<String> sentences = LoweringWords.of(study, setup.car(), OptionalDouble.empty(), asked.units());
         return new Reply(
                 List.of(Said.named(setup) + ": " + LowestWords.of(study, asked.units())),

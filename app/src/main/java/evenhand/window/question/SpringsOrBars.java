@@ -1,5 +1,6 @@
 package evenhand.window.question;
 
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.chart.EffectCharts;
 import evenhand.chart.TurnCharts;
@@ -7,7 +8,6 @@ import evenhand.choice.Effect;
 import evenhand.look.SetupStyle;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Figures;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;

@@ -1,10 +1,10 @@
 package evenhand.window.question;
 
+import evenhand.answers.Progress;
 import evenhand.catalogue.Adjustable;
 import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
 import evenhand.window.desk.Figures;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.words.ChangeWords;

@@ -1,6 +1,7 @@
 package evenhand.window.question;
 
 import evenhand.answers.Criterion;
+import evenhand.answers.Progress;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
 import evenhand.chart.TurnCharts;
@@ -9,7 +10,6 @@ import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Figures;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.SetupChange;
@@ -61,9 +61,8 @@ final class WhatDidItDo implements Question {
         List<Chart> charts = new ArrayList<>();
         Figures.Builder table = new Figures.Builder(List.of("before", "now", "difference"));
         TurnedSetup foremost = others.contains(asked.active()) ? asked.active() : others.get(others.size() - 1);
-        for (int i = 0; i < others.size() && !progress.isCancelled(); i++) {
+        for (int i = 0; i < others.size(); i++) {
             TurnedSetup one = others.get(i);
-            progress.at((double) i / others.size());
             if (one.turn().isEmpty()) {
                 more.add(new Reply.Paragraph(
                         one.setup().name(),
@@ -71,7 +70,10 @@ final class WhatDidItDo implements Question {
                 continue;
             }
             Comparison comparison = Comparison.of(
-                    base.setup().entries(), one.setup().entries(), asked.work().usualTrial());
+                    base.setup().entries(),
+                    one.setup().entries(),
+                    asked.work().usualTrial(),
+                    progress.part((double) i / others.size(), (i + 1.0) / others.size()));
             List<String> sentences = new ArrayList<>(ComparisonWords.of(comparison, asked.units()));
             if (one.equals(foremost)) {
                 headlines.add(Said.named(one.setup()) + " against " + Said.named(base.setup()) + ":");

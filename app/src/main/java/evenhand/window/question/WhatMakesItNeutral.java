@@ -1,6 +1,7 @@
 package evenhand.window.question;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Adjustable;
 import evenhand.chart.Chart;
@@ -17,7 +18,6 @@ import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.FormField;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.Work;
@@ -95,7 +95,7 @@ final class WhatMakesItNeutral implements Question {
                     ? asked.work().usualTrial().at(aim.judged().pace().getAsDouble())
                     : asked.work().usualTrial();
             OptionalDouble grid = grid(asked.wish(fields.get(4)), span);
-            return reply(asked, OneChange.find(setup.entries(), span, aim, List.of(), grid, trial));
+            return reply(asked, OneChange.find(setup.entries(), span, aim, List.of(), grid, trial, progress));
         } catch (InvalidValue wrong) {
             return Reply.only(ChangeWords.name(path) + " " + wrong.getMessage() + ".");
         } catch (QuantityException wrong) {

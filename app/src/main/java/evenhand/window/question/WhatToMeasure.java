@@ -1,6 +1,7 @@
 package evenhand.window.question;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Progress;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
 import evenhand.doubt.Doubt;
@@ -10,7 +11,6 @@ import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Figures;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
@@ -24,7 +24,6 @@ import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 
 /** What measuring errors and guesses leave of the answers, and what to go and measure. */
 final class WhatToMeasure implements Question {
@@ -80,23 +79,15 @@ final class WhatToMeasure implements Question {
         if (turning.isEmpty()) {
             return Reply.only("No set-up that is shown has an answer.");
         }
-        Doubt.Answer answer;
-        try {
-            answer = Doubt.of(
-                    turning.stream().map(one -> one.setup().entries()).toList(),
-                    new Doubt.Question(
-                            asked.work().usualTrial(),
-                            SAMPLES,
-                            1,
-                            Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                            Optional.of(aim(asked.wish(FIGURE))),
-                            (done, of) -> {
-                                progress.at((double) done / of);
-                                return !progress.isCancelled();
-                            }));
-        } catch (CancellationException stopped) {
-            return Reply.only("Stopped.");
-        }
+        Doubt.Answer answer = Doubt.of(
+                turning.stream().map(one -> one.setup().entries()).toList(),
+                new Doubt.Question(
+                        asked.work().usualTrial(),
+                        SAMPLES,
+                        1,
+                        Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
+                        Optional.of(aim(asked.wish(FIGURE))),
+                        progress));
         Units units = asked.units();
         Doubt.Left first = answer.cars().get(0);
         Spread spread = first.spreads().get(0);

@@ -1,10 +1,10 @@
 package evenhand.window.question;
 
+import evenhand.answers.Progress;
 import evenhand.chart.CauseCharts;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;

@@ -1,9 +1,9 @@
 package evenhand.window.question;
 
+import evenhand.answers.Progress;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;

@@ -2,6 +2,7 @@ package evenhand.window.question;
 
 import evenhand.answers.Figure;
 import evenhand.answers.FirstStops;
+import evenhand.answers.Progress;
 import evenhand.answers.RideFigures;
 import evenhand.car.Car;
 import evenhand.car.End;
@@ -20,7 +21,6 @@ import evenhand.ride.RoadClass;
 import evenhand.ride.RoadResponse;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Figures;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;

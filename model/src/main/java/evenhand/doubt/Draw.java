@@ -1,0 +1,65 @@
+package evenhand.doubt;
+
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Deviation;
+import evenhand.catalogue.Range;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The errors of every number that may be off, drawn all at once for each of many samples, evenly spread. */
+final class Draw {
+    private final Tolerance.Unsaid unsaid;
+    private final Map<String, Integer> places = new HashMap<>();
+    private final double[][] deviates; // by tolerance, then sample
+    private final double[][] chances; // the same as chances
+
+    /** @param tolerances those first that move the figures most */
+    Draw(List<Tolerance> tolerances, int samples, long seed, Tolerance.Unsaid unsaid) {
+        this.unsaid = unsaid;
+        for (int k = 0; k < tolerances.size(); k++) {
+            places.put(tolerances.get(k).path(), k);
+        }
+        chances = NormalPoints.chances(tolerances.size(), samples, seed);
+        deviates = Arrays.stream(chances)
+                .parallel()
+                .map(row -> Arrays.stream(row).map(NormalPoints::deviate).toArray())
+                .toArray(double[][]::new);
+    }
+
+    /** The errors of one number, in its standard deviations, a sample each. */
+    double[] errors(int tolerance) {
+        return deviates[tolerance];
+    }
+
+    /** The car of a sample, as far as it is off. */
+    Deviation deviation(int sample) {
+        return number -> deviated(number, sample);
+    }
+
+    /** A number as it is in a sample: normal about what was given, within its bounds. */
+    private double deviated(Adjustable number, int sample) {
+        Integer k = places.get(number.path());
+        double halfWidth = k == null ? 0 : Tolerance.of(number, unsaid);
+        if (k == null || halfWidth == 0) {
+            return number.si();
+        }
+        double sigma = halfWidth / 2;
+        double value = number.si() + sigma * deviates[k][sample];
+        Range bounds = number.slot().bounds();
+        if (bounds.holds(number.si()) && !far(bounds, number.si(), sigma)) {
+            double below = NormalPoints.chance((bounds.low() - number.si()) / sigma);
+            double above = NormalPoints.chance((bounds.high() - number.si()) / sigma);
+            double chance = below + chances[k][sample] * (above - below);
+            value = number.si() + sigma * NormalPoints.deviate(NormalPoints.inside(chance));
+        }
+        return bounds.cut(value);
+    }
+
+    /** Whether the bounds are so far off that cutting there changes nothing. */
+    private static boolean far(Range bounds, double si, double sigma) {
+        double nearest = Math.min(si - bounds.low(), bounds.high() - si);
+        return nearest > 9 * sigma;
+    }
+}
