@@ -70,6 +70,13 @@ public record Chart(String title, Axis.Measure across, Axis up, List<Part> parts
         return new Chart(title, across, up, all, notes);
     }
 
+    /** The same chart with one more line below it. */
+    public Chart noting(String note) {
+        List<String> all = new ArrayList<>(notes);
+        all.add(note);
+        return new Chart(title, across, up, parts, all);
+    }
+
     /** The same chart with other axes' spans; rows stay as they are. */
     public Chart over(Span acrossSpan, Span upSpan) {
         Axis other = up instanceof Axis.Measure measure ? measure.over(upSpan) : up;

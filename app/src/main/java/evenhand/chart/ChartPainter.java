@@ -134,6 +134,10 @@ public final class ChartPainter {
                 rule(rule);
             }
         }
+        for (Band band : sheet.chart.bands()) {
+            edge(band, band.low());
+            edge(band, band.high());
+        }
         BarPainter.bars(sheet);
         for (Part part : sheet.chart.parts()) {
             if (part instanceof Rule rule && rule.kind() == Rule.Kind.ZERO) {
@@ -169,6 +173,18 @@ public final class ChartPainter {
         path.closePath();
         sheet.g.setColor(sheet.theme.soft(band.style(), 0.16));
         sheet.g.fill(path);
+    }
+
+    /** An edge of a band, seen where bands lie over one another. */
+    private void edge(Band band, List<Point> points) {
+        if (points.isEmpty()) {
+            return;
+        }
+        Path2D path = new Path2D.Double();
+        append(path, points, false);
+        sheet.g.setStroke(band.style().stroke(sheet.width(Part.Weight.THREAD.width())));
+        sheet.g.setColor(sheet.theme.soft(band.style(), 0.6));
+        sheet.g.draw(path);
     }
 
     private void append(Path2D path, List<Point> points, boolean takeRoom) {

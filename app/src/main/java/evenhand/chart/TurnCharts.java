@@ -39,9 +39,6 @@ public final class TurnCharts {
     /** Oversteer near the limit is shown down to here, deg/g. */
     private static final double NEAR_LIMIT = -3;
 
-    /** Half the width of a band of doubt at a pace, g. */
-    private static final double HALF_BAND = 0.008;
-
     private static final Unit G = Unit.of("g");
 
     private final List<Shown> cars;
@@ -123,6 +120,25 @@ public final class TurnCharts {
                 row -> OptionalDouble.of(unit.fromSi(Math.max(row.frontGripUsed(), row.rearGripUsed())))));
         Axis.Measure up = Axis.Measure.of("grip used", unit, 1, new Span(0, 110));
         return charts.chart("Grip used at each end, up to the limit", up, parts);
+    }
+
+    /** Which end has less grip in hand. */
+    static Chart gripBalance(List<Shown> cars, Units units) {
+        TurnCharts charts = new TurnCharts(cars, units);
+        List<Part> parts = charts.curves(TurnFigures.GRIP_BALANCE, false);
+        parts.add(0, new Rule(Rule.Kind.ZERO, Rule.Along.UP, 0, "both ends alike"));
+        return charts.chart(
+                "Which end has less grip in hand",
+                "grip balance (below zero: the rear has less)",
+                TurnFigures.GRIP_BALANCE,
+                parts);
+    }
+
+    /** How much more it rolls for a little more lateral acceleration. */
+    static Chart rollGradient(List<Shown> cars, Units units) {
+        TurnCharts charts = new TurnCharts(cars, units);
+        List<Part> parts = charts.curves(TurnFigures.ROLL_GRADIENT, false);
+        return charts.chart("Roll gradient", "roll gradient", TurnFigures.ROLL_GRADIENT, parts);
     }
 
     /** Roll of the body. */
@@ -208,24 +224,6 @@ public final class TurnCharts {
         return part instanceof Rule rule && rule.kind() == Rule.Kind.ZERO;
     }
 
-    /**
-     * Doubt about a figure of a set-up at one pace: a soft band about the place on its curve, to be put behind the others.
-     *
-     * @param pace m/s²
-     * @param low SI
-     * @param high SI
-     */
-    public static Part.Band doubt(
-            Shown car, String part, double pace, double low, double high, Dimension dimension, Units units) {
-        double g = G.fromSi(pace);
-        Unit unit = units.of(dimension);
-        return new Part.Band(car.name(), part, car.style(), level(g, unit.fromSi(low)), level(g, unit.fromSi(high)));
-    }
-
-    private static List<Point> level(double g, double y) {
-        return List.of(new Point(g - HALF_BAND, y), new Point(g + HALF_BAND, y));
-    }
-
     /** What is not shown, and why. */
     static List<String> notes(List<Shown> cars) {
         return cars.stream()
@@ -245,13 +243,11 @@ public final class TurnCharts {
                 parts.add(line(car, "", limit(turn), Weight.HEAVY, turn, figure, sign));
             });
         }
-        if (!figure.equals(TurnFigures.UNDERSTEER_GRADIENT)) {
-            for (Shown car : cars) {
-                car.turns().ifPresent(turn -> {
-                    double value = unit.fromSi(figure.si(turn.limit().row()).orElse(0));
-                    parts.add(limit(car, turn, (signed ? Shown.inwards(turn) : 1) * value));
-                });
-            }
+        for (Shown car : cars) {
+            car.turns()
+                    .ifPresent(turn -> figure.si(turn.limit().row())
+                            .ifPresent(value -> parts.add(
+                                    limit(car, turn, (signed ? Shown.inwards(turn) : 1) * unit.fromSi(value)))));
         }
         return parts;
     }

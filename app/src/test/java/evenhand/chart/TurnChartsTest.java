@@ -148,28 +148,6 @@ class TurnChartsTest {
     }
 
     @Test
-    void doubtIsASoftBandAboutThePaceItIsOf() {
-        Shown car = DemoCharts.shown("harbour-saloon", Direction.LEFT).get(0);
-        Part.Band band = TurnCharts.doubt(
-                car,
-                "",
-                DemoCharts.BRISK,
-                DEG_PER_G.toSi(4),
-                DEG_PER_G.toSi(5),
-                evenhand.quantity.Dimension.UNDERSTEER_GRADIENT,
-                Units.METRIC);
-        assertThat(band.low())
-                .extracting(Point::y)
-                .allSatisfy(y -> assertThat(y).isCloseTo(4, within(1e-12)));
-        assertThat(band.high())
-                .extracting(Point::y)
-                .allSatisfy(y -> assertThat(y).isCloseTo(5, within(1e-12)));
-        assertThat((band.low().get(0).x() + band.low().get(1).x()) / 2).isCloseTo(0.5, within(1e-12));
-        Chart chart = TurnCharts.understeerGradient(List.of(car), Units.METRIC);
-        assertThat(chart.behind(List.of(band)).parts().get(0)).isEqualTo(band);
-    }
-
-    @Test
     void aSetupWithoutAnAnswerIsNamedInANoteAndTheOthersAreShown() {
         List<Shown> cars = new ArrayList<>(
                 DemoCharts.shown("harbour-saloon", Direction.LEFT).subList(0, 2));

@@ -1,9 +1,12 @@
 package evenhand.window.question;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
+import evenhand.chart.DoubtCharts;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
@@ -24,11 +27,16 @@ import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
 
 /** What measuring errors and guesses leave of the answers, and what to go and measure. */
 final class WhatToMeasure implements Question {
     private static final int SAMPLES = 512;
     private static final int MOST_BARS = 10;
+
+    /** Of a curve with its band. */
+    private static final int PACES = 24;
 
     /** The figure that is looked at first, as an aim whose value does not matter. */
     private static final List<String> FIGURES =
@@ -79,6 +87,8 @@ final class WhatToMeasure implements Question {
         if (turning.isEmpty()) {
             return Reply.only("No set-up that is shown has an answer.");
         }
+        Aim aim = aim(asked.wish(FIGURE));
+        Criterion followed = followed(aim.judged().criterion());
         Doubt.Answer answer = Doubt.of(
                 turning.stream().map(one -> one.setup().entries()).toList(),
                 new Doubt.Question(
@@ -86,7 +96,10 @@ final class WhatToMeasure implements Question {
                         SAMPLES,
                         1,
                         Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                        Optional.of(aim(asked.wish(FIGURE))),
+                        Optional.of(aim),
+                        paces(turning).stream()
+                                .map(pace -> new Judged(followed, OptionalDouble.of(pace)))
+                                .toList(),
                         progress));
         Units units = asked.units();
         Doubt.Left first = answer.cars().get(0);
@@ -96,7 +109,7 @@ final class WhatToMeasure implements Question {
             headlines.add("No single measurement would narrow it noticeably.");
         }
         List<Reply.Paragraph> more = new ArrayList<>();
-        List<Chart> charts = new ArrayList<>();
+        List<Chart> charts = new ArrayList<>(bands(asked, turning, followed, answer));
         for (int i = 0; i < turning.size(); i++) {
             TurnedSetup one = turning.get(i);
             Doubt.Left left = answer.cars().get(i);
@@ -115,6 +128,42 @@ final class WhatToMeasure implements Question {
         return new Reply(headlines, more, charts, table(turning, answer, units), List.of());
     }
 
+    /** What is followed along the curve for a figure: the same, or the balance on the way to that of the limit. */
+    private static Criterion followed(Criterion criterion) {
+        return criterion.hasPace() ? criterion : Criterion.GRIP_BALANCE;
+    }
+
+    /** A row of paces up to the highest limit, the usual ones among them, m/s². */
+    private static List<Double> paces(List<TurnedSetup> turning) {
+        double highest = turning.stream()
+                .mapToDouble(one -> one.turn().orElseThrow().limit().lateralAcceleration())
+                .max()
+                .orElseThrow();
+        TreeSet<Double> paces = new TreeSet<>(Work.USUAL_PACES);
+        for (int i = 1; i < PACES; i++) {
+            paces.add(highest * i / PACES);
+        }
+        return List.copyOf(paces);
+    }
+
+    /** The curves with their bands, and the difference of the foremost set-up from the first. */
+    private static List<Chart> bands(Asked asked, List<TurnedSetup> turning, Criterion followed, Doubt.Answer answer) {
+        List<DoubtCharts.Doubted> doubted = new ArrayList<>();
+        for (int i = 0; i < turning.size(); i++) {
+            doubted.add(new DoubtCharts.Doubted(
+                    SideBySide.shown(asked, turning.get(i)),
+                    answer.cars().get(i).along()));
+        }
+        List<Chart> charts = new ArrayList<>();
+        charts.add(DoubtCharts.curves(followed, doubted, asked.units()));
+        for (int i = 1; i < doubted.size(); i++) {
+            DoubtCharts.Doubted apart = new DoubtCharts.Doubted(
+                    doubted.get(i).car(), answer.differences().get(i - 1).along());
+            charts.add(DoubtCharts.difference(followed, doubted.get(0).car(), apart, asked.units()));
+        }
+        return charts;
+    }
+
     private static Chart causes(Asked asked, TurnedSetup one, Spread spread) {
         return CurveCharts.causes(
                 one.setup().name() + ": whose fault the doubt about the " + JudgedWords.figure(spread.judged()) + " is",
@@ -131,9 +180,9 @@ final class WhatToMeasure implements Question {
     }
 
     private static Figures table(List<TurnedSetup> turning, Doubt.Answer answer, Units units) {
-        Figures.Builder table = new Figures.Builder(List.of("as given", "from", "to"));
+        Figures.Builder table = new Figures.Builder(List.of("as given", "19 in 20 from", "to"));
         for (int i = 0; i < turning.size(); i++) {
-            table.heading(turning.get(i).setup().name() + ", nineteen times in twenty");
+            table.heading(turning.get(i).setup().name());
             for (Spread spread : answer.cars().get(i).spreads()) {
                 Unit unit = units.of(spread.judged().criterion());
                 int digits = spread.judged().criterion().digits();
