@@ -4,9 +4,12 @@ import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Question;
+import java.awt.Component;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -15,28 +18,39 @@ import net.miginfocom.swing.MigLayout;
 
 /** The fields of the question that is asked. */
 final class FieldRow extends JPanel {
+    private static final int FEWEST_COLUMNS = 8;
+
     private final transient Bench bench;
     private transient List<Question.Field> shown = List.of();
 
     FieldRow(Bench bench) {
-        super(new MigLayout("insets 0, gap 8 4", "", ""));
+        super(new MigLayout("insets 0, gap 8 4, nogrid", "", ""));
         this.bench = bench;
         setOpaque(false);
         setVisible(false);
     }
 
     void show(Question question, Desk before, Desk now) {
-        List<Question.Field> fields = question.fields(now.work());
+        List<Question.Field> fields = question.fields(now.asking());
         boolean sameQuestion = before.look().question().equals(now.look().question());
         if (fields.equals(shown) && sameQuestion) {
             return;
         }
+        if (sameQuestion && withoutHints(fields).equals(withoutHints(shown))) {
+            fields.forEach(field -> named(field.key()).ifPresent(component -> hint(component, field)));
+            shown = fields;
+            return;
+        }
+        Optional<String> focused = Arrays.stream(getComponents())
+                .filter(component -> sameQuestion && component.isFocusOwner())
+                .map(Component::getName)
+                .findFirst();
         shown = fields;
         removeAll();
         for (Question.Field field : fields) {
             String value = now.look().wish(field.key()).orElse(field.start());
             JLabel label = new JLabel(field.words());
-            add(label);
+            add(label, field.onNewLine() ? "newline" : "");
             if (field.choices().isEmpty()) {
                 add(text(field, value, label));
             } else {
@@ -44,8 +58,30 @@ final class FieldRow extends JPanel {
             }
         }
         setVisible(!fields.isEmpty());
+        focused.flatMap(this::named).ifPresent(Component::requestFocusInWindow);
         revalidate();
         repaint();
+    }
+
+    private static List<Question.Field> withoutHints(List<Question.Field> fields) {
+        return fields.stream()
+                .map(field -> new Question.Field(
+                        field.key(), field.words(), field.choices(), field.start(), "", field.onNewLine()))
+                .toList();
+    }
+
+    private Optional<Component> named(String key) {
+        return Arrays.stream(getComponents())
+                .filter(component -> key.equals(component.getName()))
+                .findFirst();
+    }
+
+    /** What an empty field stands for. */
+    private static void hint(Component component, Question.Field field) {
+        if (component instanceof JTextField text) {
+            text.putClientProperty("JTextField.placeholderText", field.hint());
+            text.repaint();
+        }
     }
 
     private JComboBox<String> choice(Question.Field field, String value, JLabel label) {
@@ -59,9 +95,11 @@ final class FieldRow extends JPanel {
     }
 
     private JTextField text(Question.Field field, String value, JLabel label) {
-        JTextField text = new JTextField(value, 14);
+        int columns = Math.max(
+                FEWEST_COLUMNS, Math.max(field.hint().length(), field.start().length()) * 3 / 4);
+        JTextField text = new JTextField(value, columns);
         text.setName(field.key());
-        text.putClientProperty("JTextField.placeholderText", field.start().isEmpty() ? "as usual" : field.start());
+        hint(text, field);
         text.getAccessibleContext().setAccessibleName(field.words());
         label.setLabelFor(text);
         text.addActionListener(event -> bench.act(new Act.Wish(field.key(), text.getText())));

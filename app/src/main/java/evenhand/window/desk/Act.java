@@ -6,9 +6,12 @@ import evenhand.turn.Direction;
 import evenhand.words.ChangeWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Something that is done to the desk. */
 public sealed interface Act {
@@ -47,6 +50,35 @@ public sealed interface Act {
         @Override
         public String words() {
             return ChangeWords.name(path);
+        }
+    }
+
+    /**
+     * Gives several values other quantities or ratios, all of them or none.
+     *
+     * @param setup the set-up that is changed; the car itself where empty
+     * @param texts by path
+     */
+    record SetValues(Optional<String> setup, Map<String, String> texts) implements Act {
+        public SetValues {
+            texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+        }
+
+        @Override
+        public Outcome on(Desk desk) {
+            return Edit.whole(desk, desk.work(), old -> {
+                String next = old;
+                for (Map.Entry<String, String> value : texts.entrySet()) {
+                    next = ScenarioWriter.set(
+                            next, setup, value.getKey(), value.getValue().strip());
+                }
+                return next;
+            });
+        }
+
+        @Override
+        public String words() {
+            return texts.keySet().stream().map(ChangeWords::name).collect(Collectors.joining(", "));
         }
     }
 

@@ -21,8 +21,8 @@ public interface Question {
     /** In the user's words. */
     String words();
 
-    /** Fields of its own beside the words, for this job. */
-    default List<Field> fields(Work work) {
+    /** Fields of its own beside the words; what stands in one may decide which others there are. */
+    default List<Field> fields(Asking asking) {
         return List.of();
     }
 
@@ -51,10 +51,25 @@ public interface Question {
      *
      * @param choices what can be chosen; any text where there are none
      * @param start what stands there at first
+     * @param hint what an empty field stands for
+     * @param onNewLine whether it begins a line of fields
      */
-    record Field(String key, String words, List<String> choices, String start) {
+    record Field(String key, String words, List<String> choices, String start, String hint, boolean onNewLine) {
         public Field {
             choices = List.copyOf(choices);
+        }
+
+        public Field(String key, String words, List<String> choices, String start) {
+            this(key, words, choices, start, start.isEmpty() ? "as usual" : start, false);
+        }
+
+        /** A field that is empty at first. */
+        public static Field empty(String key, String words, String hint) {
+            return new Field(key, words, List.of(), "", hint, false);
+        }
+
+        public Field beginningALine() {
+            return new Field(key, words, choices, start, hint, true);
         }
     }
 

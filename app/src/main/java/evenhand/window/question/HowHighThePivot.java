@@ -14,6 +14,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
+import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -52,9 +53,9 @@ final class HowHighThePivot implements Question {
     }
 
     @Override
-    public List<Field> fields(Work work) {
-        boolean frontOnly = work.activeSetup().car().front() instanceof Axle.Live
-                && !(work.activeSetup().car().rear() instanceof Axle.Live);
+    public List<Field> fields(Asking asking) {
+        boolean frontOnly = asking.work().activeSetup().car().front() instanceof Axle.Live
+                && !(asking.work().activeSetup().car().rear() instanceof Axle.Live);
         return List.of(new Field("axle", "axle", List.of(REAR, FRONT), frontOnly ? FRONT : REAR));
     }
 
@@ -66,7 +67,7 @@ final class HowHighThePivot implements Question {
     @Override
     public Reply answer(Asked asked, Progress progress) {
         Setup setup = asked.active().setup();
-        End end = asked.wish(fields(asked.work()).get(0)).equals(FRONT) ? End.FRONT : End.REAR;
+        End end = asked.wish(fields(asked.asking()).get(0)).equals(FRONT) ? End.FRONT : End.REAR;
         String path = Knobs.rollCentre(setup, end);
         Adjustable height = setup.values().stream()
                 .filter(value -> value.path().equals(path))

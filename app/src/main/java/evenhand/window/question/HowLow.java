@@ -18,12 +18,12 @@ import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
+import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Names;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
-import evenhand.window.desk.Work;
 import evenhand.words.LoweringWords;
 import evenhand.words.LowestWords;
 import evenhand.words.Numbers;
@@ -70,7 +70,7 @@ final class HowLow implements Question {
     }
 
     @Override
-    public List<Field> fields(Work work) {
+    public List<Field> fields(Asking asking) {
         return List.of(DOWN);
     }
 

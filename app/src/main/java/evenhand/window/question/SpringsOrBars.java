@@ -7,11 +7,11 @@ import evenhand.chart.TurnCharts;
 import evenhand.choice.Effect;
 import evenhand.look.SetupStyle;
 import evenhand.scenario.Setup;
+import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.window.desk.Work;
 import evenhand.words.ChangeWords;
 import evenhand.words.Complaint;
 import evenhand.words.EffectWords;
@@ -46,7 +46,7 @@ final class SpringsOrBars implements Question {
     }
 
     @Override
-    public List<Field> fields(Work work) {
+    public List<Field> fields(Asking asking) {
         return List.of(COMPLAINT);
     }
 

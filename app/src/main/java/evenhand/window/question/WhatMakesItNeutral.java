@@ -1,39 +1,61 @@
 package evenhand.window.question;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Answers;
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
 import evenhand.answers.Progress;
-import evenhand.answers.Trial;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Entries;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
+import evenhand.chart.MoveChart;
 import evenhand.choice.Finding;
 import evenhand.choice.OneChange;
+import evenhand.choice.SeveralChanges;
 import evenhand.choice.Span;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.InvalidValue;
-import evenhand.quantity.Quantity;
-import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
+import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.FormField;
+import evenhand.window.desk.Names;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
-import evenhand.window.desk.Work;
-import evenhand.words.AimText;
+import evenhand.window.question.SearchFields.Wanted;
 import evenhand.words.ChangeWords;
 import evenhand.words.FindWords;
 import evenhand.words.JudgedWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
+import java.util.Set;
+import java.util.stream.Collectors;
 
-/** Which value of one adjustment meets an aim, and what it can reach at all. */
+/** Which values of one adjustment or of several meet an aim and keep what is to be kept, and what they can reach at all. */
 final class WhatMakesItNeutral implements Question {
-    private static final int STEPS_EACH_WAY = 8;
+    /** What is found goes into the car with so many digits, as it is said. */
+    private static final int DIGITS = 5;
+
+    /** What else is told before and after, where it was not asked for. */
+    private static final List<Criterion> BESIDES = List.of(
+            Criterion.UNDERSTEER,
+            Criterion.ROLL_GRADIENT,
+            Criterion.INSIDE_REAR_LOAD,
+            Criterion.LIMIT,
+            Criterion.LIMIT_BALANCE,
+            Criterion.FRONT_FREQUENCY,
+            Criterion.REAR_FREQUENCY);
 
     @Override
     public String key() {
@@ -45,28 +67,9 @@ final class WhatMakesItNeutral implements Question {
         return "What would make it neutral?";
     }
 
-    /** The words of what may change; the first is what is tried first. */
-    private static List<String> changes(Setup setup) {
-        Stream<String> all = Stream.concat(
-                Knobs.springsAndBars(setup).stream(),
-                Stream.concat(Knobs.rollCentres(setup).stream(), Knobs.heights().stream()));
-        return Knobs.here(setup, all);
-    }
-
     @Override
-    public List<Field> fields(Work work) {
-        List<String> paths = changes(work.activeSetup());
-        String start = paths.contains("rear.bar.rollStiffness") ? "rear.bar.rollStiffness" : "rear.spring.rate";
-        return List.of(
-                new Field(
-                        "change",
-                        "change",
-                        paths.stream().map(ChangeWords::name).toList(),
-                        ChangeWords.name(start)),
-                new Field("from", "from", List.of(), ""),
-                new Field("to", "to", List.of(), ""),
-                new Field("aim", "so that", List.of(), "limit balance 0 %"),
-                new Field("grid", "in steps of", List.of(), ""));
+    public List<Field> fields(Asking asking) {
+        return new SearchFields(asking).all();
     }
 
     @Override
@@ -74,84 +77,139 @@ final class WhatMakesItNeutral implements Question {
         return Knobs.joined(active, Knobs.springsAndBars(active), Knobs.rollCentres(active));
     }
 
+    /** What was found, alike for one change and for several. */
+    private record Found(List<Span> spans, List<Double> values, boolean met, Finding finding) {
+        static Optional<Found> of(Finding finding) {
+            if (finding instanceof Finding.One one) {
+                return Optional.of(new Found(List.of(one.change()), List.of(one.value()), one.met(), one));
+            }
+            return finding instanceof Finding.Several several
+                    ? Optional.of(new Found(several.changes(), several.values(), several.met(), several))
+                    : Optional.empty();
+        }
+
+        /** The car with what was found. */
+        Entries in(Entries car) {
+            Entries changed = car;
+            for (int i = 0; i < values.size(); i++) {
+                changed = Catalogue.with(changed, spans.get(i).path(), values.get(i));
+            }
+            return changed;
+        }
+    }
+
     @Override
     public Reply answer(Asked asked, Progress progress) {
         Setup setup = asked.active().setup();
-        List<Field> fields = fields(asked.work());
-        Aim aim;
+        Wanted wanted;
         try {
-            aim = AimText.read(asked.wish(fields.get(3)));
+            wanted = new SearchFields(asked.asking()).read();
         } catch (InvalidValue wrong) {
-            return Reply.only("The aim " + wrong.getMessage() + ".");
+            return Reply.only(String.valueOf(wrong.getMessage()));
         }
-        String name = asked.wish(fields.get(0));
-        String path = changes(setup).stream()
-                .filter(one -> ChangeWords.name(one).equals(name))
-                .findFirst()
-                .orElseGet(() -> changes(setup).get(0));
-        try {
-            Span span = span(setup, path, asked.wish(fields.get(1)), asked.wish(fields.get(2)));
-            Trial trial = aim.judged().pace().isPresent()
-                    ? asked.work().usualTrial().at(aim.judged().pace().getAsDouble())
-                    : asked.work().usualTrial();
-            OptionalDouble grid = grid(asked.wish(fields.get(4)), span);
-            return reply(asked, OneChange.find(setup.entries(), span, aim, List.of(), grid, trial, progress));
-        } catch (InvalidValue wrong) {
-            return Reply.only(ChangeWords.name(path) + " " + wrong.getMessage() + ".");
-        } catch (QuantityException wrong) {
-            return Reply.only("From, to and steps: a value " + wrong.getMessage() + ".");
-        }
-    }
-
-    private static OptionalDouble grid(String text, Span span) throws QuantityException {
-        return text.isBlank()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        Quantity.parse(text, span.adjustable().dimension()).si());
-    }
-
-    private static Span span(Setup setup, String path, String from, String to) throws QuantityException {
-        Adjustable now = setup.values().stream()
-                .filter(value -> value.path().equals(path))
-                .findFirst()
-                .orElseThrow(() -> new InvalidValue(path, "has no value on this car"));
-        double low = from.isBlank()
-                ? now.slot().bounds().cut(now.si() - STEPS_EACH_WAY * now.step())
-                : Quantity.parse(from, now.dimension()).si();
-        double high = to.isBlank()
-                ? now.slot().bounds().cut(now.si() + STEPS_EACH_WAY * now.step())
-                : Quantity.parse(to, now.dimension()).si();
-        return Span.of(setup.entries(), path, low, high);
-    }
-
-    private static Reply reply(Asked asked, Finding finding) {
-        Setup setup = asked.active().setup();
+        Finding finding = wanted.spans().size() == 1
+                ? OneChange.find(
+                        setup.entries(),
+                        wanted.spans().get(0),
+                        wanted.aim(),
+                        wanted.keeps(),
+                        wanted.steps().get(0),
+                        wanted.trial(),
+                        progress)
+                : SeveralChanges.find(
+                        setup.entries(),
+                        wanted.spans(),
+                        wanted.aim(),
+                        wanted.keeps(),
+                        wanted.steps(),
+                        wanted.trial(),
+                        progress);
         List<String> sentences = new ArrayList<>(FindWords.of(finding, asked.units()));
-        if (!(finding instanceof Finding.One one)) {
-            return new Reply(sentences, List.of(), List.of(), Figures.NONE, List.of());
-        }
         sentences.set(0, Said.named(setup) + ": " + sentences.get(0));
+        return Found.of(finding)
+                .map(found -> reply(asked, wanted, found, sentences))
+                .orElseGet(() -> new Reply(sentences, List.of(), List.of(), Figures.NONE, List.of()));
+    }
+
+    private static Reply reply(Asked asked, Wanted wanted, Found found, List<String> sentences) {
+        Setup setup = asked.active().setup();
         int large = Math.min(2, sentences.size());
-        String value = FindWords.value(one.change().adjustable(), one.value(), asked.units());
-        Reply.Next apply = new Reply.Next(
-                (one.met() ? "take " : "take the nearest, ")
-                        + ChangeWords.name(one.change().path()) + " " + value,
-                Optional.of(
-                        new Act.SetValue(Optional.of(setup.name()), one.change().path(), plain(value))));
+        String heading = found.finding() instanceof Finding.One ? "How sharp it is" : "What is to be known of it";
         return new Reply(
                 sentences.subList(0, large),
-                List.of(new Reply.Paragraph("How sharp it is", sentences.subList(large, sentences.size()))),
-                List.of(chart(asked, setup, one)),
-                Figures.NONE,
-                List.of(apply));
+                List.of(new Reply.Paragraph(heading, sentences.subList(large, sentences.size()))),
+                List.of(
+                        found.finding() instanceof Finding.One one
+                                ? curve(asked, setup, one)
+                                : moves(asked, setup, found)),
+                beforeAndAfter(wanted, setup, found, asked.units()),
+                next(asked, setup, found));
     }
 
-    /** With the minus sign of a file. */
-    private static String plain(String shown) {
-        return shown.replace('−', '-');
+    /** What was found, done to the set-up, or as a set-up of its own. */
+    private static List<Reply.Next> next(Asked asked, Setup setup, Found found) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        List<String> said = new ArrayList<>();
+        for (int i = 0; i < found.spans().size(); i++) {
+            Span span = found.spans().get(i);
+            double value = found.values().get(i);
+            if (value != span.adjustable().si()) {
+                texts.put(span.path(), FindWords.written(setup.entries(), span, value, DIGITS));
+                said.add(
+                        ChangeWords.name(span.path()) + " " + FindWords.value(span.adjustable(), value, asked.units()));
+            }
+        }
+        if (texts.isEmpty()) {
+            return List.of();
+        }
+        String name = Names.free(asked.work(), setup.name() + ", " + (found.met() ? "found" : "nearest"));
+        return List.of(
+                new Reply.Next(
+                        (found.met() ? "take " : "take the nearest, ") + String.join("; ", said),
+                        Optional.of(new Act.SetValues(Optional.of(setup.name()), texts))),
+                new Reply.Next(
+                        "keep \"" + setup.name() + "\" as it is, and add it as \"" + name + "\"",
+                        Optional.of(new Act.AddSetup(name, Optional.of(setup.name()), Optional.empty(), texts))));
     }
 
-    private static Chart chart(Asked asked, Setup setup, Finding.One one) {
+    private static Figures beforeAndAfter(Wanted wanted, Setup setup, Found found, Units units) {
+        Optional<Answers> after =
+                Catalogue.build(found.in(setup.entries())).value().map(wanted.trial()::ask);
+        if (after.isEmpty()) {
+            return Figures.NONE;
+        }
+        Answers before = wanted.trial().ask(setup.car());
+        Set<Judged> asked = new LinkedHashSet<>();
+        asked.add(wanted.aim().judged());
+        wanted.keeps().stream().map(Aim::judged).forEach(asked::add);
+        Set<Judged> besides = wanted.trial().judged(before).stream()
+                .filter(one -> BESIDES.contains(one.criterion()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        besides.removeAll(asked);
+        Figures.Builder table = new Figures.Builder(List.of("before", "after", "difference"));
+        table.heading("Asked for");
+        asked.forEach(judged -> row(table, judged, before, after.get(), units));
+        table.heading("Besides");
+        besides.forEach(judged -> row(table, judged, before, after.get(), units));
+        return table.build();
+    }
+
+    private static void row(Figures.Builder table, Judged judged, Answers before, Answers after, Units units) {
+        Unit unit = units.of(judged.criterion());
+        int digits = judged.criterion().digits();
+        OptionalDouble was = judged.si(before);
+        OptionalDouble is = judged.si(after);
+        boolean both = was.isPresent() && is.isPresent();
+        table.row(
+                JudgedWords.figure(judged),
+                unit.symbol(),
+                List.of(
+                        was.isPresent() ? Numbers.fixed(unit.fromSi(was.getAsDouble()), digits) : "–",
+                        is.isPresent() ? Numbers.fixed(unit.fromSi(is.getAsDouble()), digits) : "–",
+                        both ? Numbers.signed(unit.fromSi(is.getAsDouble() - was.getAsDouble()), digits) : "–"));
+    }
+
+    private static Chart curve(Asked asked, Setup setup, Finding.One one) {
         Adjustable change = one.change().adjustable();
         Unit along = FormField.unit(change.dimension(), asked.units());
         Unit up = asked.units().of(one.aim().judged().criterion());
@@ -169,5 +227,27 @@ final class WhatMakesItNeutral implements Question {
                         OptionalDouble.of(one.aim().value()),
                         one.solutions(),
                         OptionalDouble.of(change.si())));
+    }
+
+    private static Chart moves(Asked asked, Setup setup, Found found) {
+        List<MoveChart.Move> moves = new ArrayList<>();
+        for (int i = 0; i < found.spans().size(); i++) {
+            Span span = found.spans().get(i);
+            Adjustable now = span.adjustable();
+            double value = found.values().get(i);
+            moves.add(new MoveChart.Move(
+                    ChangeWords.name(span.path()),
+                    "now " + FindWords.value(now, now.si(), asked.units()) + "; "
+                            + FindWords.value(now, span.from(), asked.units()) + " to "
+                            + FindWords.value(now, span.to(), asked.units()),
+                    (now.si() - span.from()) / span.width(),
+                    (value - span.from()) / span.width(),
+                    FindWords.value(now, value, asked.units())));
+        }
+        return MoveChart.of(
+                "How far each change goes in its range",
+                setup.name(),
+                new SetupStyle(SideBySide.index(asked, setup.name())),
+                moves);
     }
 }

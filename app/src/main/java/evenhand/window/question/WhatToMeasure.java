@@ -13,6 +13,7 @@ import evenhand.doubt.Tolerance;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
+import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -55,7 +56,7 @@ final class WhatToMeasure implements Question {
     }
 
     @Override
-    public List<Field> fields(Work work) {
+    public List<Field> fields(Asking asking) {
         return List.of(FIGURE);
     }
 

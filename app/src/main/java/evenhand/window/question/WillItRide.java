@@ -20,11 +20,11 @@ import evenhand.ride.RideAnswer;
 import evenhand.ride.RoadClass;
 import evenhand.ride.RoadResponse;
 import evenhand.scenario.Setup;
+import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.window.desk.Work;
 import evenhand.words.Numbers;
 import evenhand.words.RideWords;
 import evenhand.words.Units;
@@ -64,7 +64,7 @@ final class WillItRide implements Question {
     }
 
     @Override
-    public List<Field> fields(Work work) {
+    public List<Field> fields(Asking asking) {
         return List.of(ROAD, SPEED);
     }
 

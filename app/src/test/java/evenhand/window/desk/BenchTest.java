@@ -189,6 +189,24 @@ class BenchTest {
     }
 
     @Test
+    void severalValuesAreChangedTogetherOrNotAtAll() {
+        Bench bench = Desks.bench("harbour-saloon");
+        Work before = bench.desk().work();
+        Optional<String> setup = Optional.of(before.active());
+        Optional<String> why = bench.act(
+                new Act.SetValues(setup, Map.of("rear.spring.rate", "26 N/mm", "front.spring.rate", "-3 N/mm")));
+        assertThat(why).isPresent();
+        assertThat(bench.desk().work()).isEqualTo(before);
+        Desk after = Desks.done(
+                bench, new Act.SetValues(setup, Map.of("rear.spring.rate", "26 N/mm", "front.spring.rate", "70 N/mm")));
+        assertThat(SetupChange.of(after.work().scenario(), after.work().activeSetup()))
+                .extracting(SetupChange::path)
+                .contains("rear.spring.rate", "front.spring.rate");
+        bench.undo();
+        assertThat(bench.desk().work()).isEqualTo(before);
+    }
+
+    @Test
     void whatMayBeDoneNextStaysMarkedLateUntilItIsWorkedOutAnew() {
         Bench bench = Desks.bench("harbour-saloon");
         Asking asking = bench.desk().asking();

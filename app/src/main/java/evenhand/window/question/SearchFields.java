@@ -1,0 +1,221 @@
+package evenhand.window.question;
+
+import evenhand.answers.Aim;
+import evenhand.answers.Trial;
+import evenhand.catalogue.Adjustable;
+import evenhand.choice.Span;
+import evenhand.quantity.InvalidValue;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Asking;
+import evenhand.window.desk.FormField;
+import evenhand.window.desk.Question.Field;
+import evenhand.words.AimText;
+import evenhand.words.ChangeWords;
+import evenhand.words.GridText;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * The fields of a search: which changes, in which ranges and steps, and what for. One change at first; "and" adds a second, and
+ * that a third. The ends of a range are asked of each adjustment, so that what was written for one is not lost with another.
+ */
+final class SearchFields {
+    private static final int MOST_CHANGES = 3;
+    private static final int STEPS_EACH_WAY = 8;
+    private static final String NOTHING = "nothing else";
+
+    private static final Field AIM = new Field(
+                    "aim", "so that", List.of(), "limit balance 0 %", "understeer 0.8 deg/g at 0.5 g", false)
+            .beginningALine();
+    private static final Field KEEPS = Field.empty("keeps", "keeping", "nothing, or for example: limit at least 0.8 g");
+    private static final Field GRID = Field.empty("grid", "in steps of", "any value");
+
+    /**
+     * What is asked for.
+     *
+     * @param steps that can be built, in the order of the changes
+     */
+    record Wanted(List<Span> spans, Aim aim, List<Aim> keeps, List<OptionalDouble> steps, Trial trial) {}
+
+    private final Asking asking;
+    private final Setup setup;
+
+    SearchFields(Asking asking) {
+        this.asking = asking;
+        this.setup = asking.work().activeSetup();
+    }
+
+    /** Paths of what may change. */
+    private List<String> changes() {
+        return Knobs.here(
+                setup,
+                Stream.of(Knobs.springsAndBars(setup), Knobs.rollCentres(setup), Knobs.heights())
+                        .flatMap(List::stream));
+    }
+
+    /** The field that chooses one more change, besides those that are chosen. */
+    private Field choice(List<String> chosen) {
+        List<String> left = new ArrayList<>(changes());
+        left.removeAll(chosen);
+        List<String> names =
+                new ArrayList<>(left.stream().map(ChangeWords::name).toList());
+        if (chosen.isEmpty()) {
+            String start = left.contains("rear.bar.rollStiffness") ? "rear.bar.rollStiffness" : "rear.spring.rate";
+            return new Field("change", "change", names, ChangeWords.name(start));
+        }
+        names.add(0, NOTHING);
+        return new Field("and " + chosen.size(), "and", names, NOTHING);
+    }
+
+    private String wish(Field field) {
+        return asking.wish(field.key()).orElse(field.start());
+    }
+
+    /** Paths of what is chosen to change, at least one. */
+    private List<String> chosen() {
+        List<String> chosen = new ArrayList<>();
+        while (chosen.size() < MOST_CHANGES) {
+            String name = wish(choice(chosen));
+            List<String> paths = changes().stream()
+                    .filter(path ->
+                            !chosen.contains(path) && ChangeWords.name(path).equals(name))
+                    .toList();
+            if (paths.isEmpty() && !chosen.isEmpty()) {
+                break;
+            }
+            chosen.add(paths.isEmpty() ? changes().get(0) : paths.get(0));
+        }
+        return chosen;
+    }
+
+    List<Field> all() {
+        List<Field> fields = new ArrayList<>();
+        List<String> chosen = chosen();
+        for (int i = 0; i < chosen.size(); i++) {
+            Field choice = choice(chosen.subList(0, i));
+            fields.add(i == 0 ? choice : choice.beginningALine());
+            Adjustable now = adjustable(chosen.get(i));
+            fields.add(from(now));
+            fields.add(to(now));
+        }
+        if (chosen.size() < Math.min(MOST_CHANGES, changes().size())) {
+            fields.add(choice(chosen));
+        }
+        fields.addAll(List.of(AIM, KEEPS, GRID));
+        return fields;
+    }
+
+    private Adjustable adjustable(String path) {
+        return setup.values().stream()
+                .filter(value -> value.path().equals(path))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Field from(Adjustable now) {
+        return end("from", now, -STEPS_EACH_WAY);
+    }
+
+    private Field to(Adjustable now) {
+        return end("to", now, STEPS_EACH_WAY);
+    }
+
+    private Field end(String words, Adjustable now, int steps) {
+        return Field.empty(
+                words + " " + now.path(), words, FormField.show(usualEnd(now, steps), now.dimension(), asking.units()));
+    }
+
+    /** So many usual steps from where it stands, as far as a car can have that. */
+    private static double usualEnd(Adjustable now, int steps) {
+        return now.slot().bounds().cut(now.si() + steps * now.step());
+    }
+
+    /**
+     * What stands in the fields.
+     *
+     * @throws InvalidValue if it cannot be read; the message is a sentence that names the field
+     */
+    Wanted read() {
+        Aim aim = aim(AIM, wish(AIM));
+        List<Aim> keeps = new ArrayList<>();
+        for (String text : pieces(wish(KEEPS))) {
+            Aim keep = aim(KEEPS, text);
+            if (Stream.concat(Stream.of(aim), keeps.stream()).anyMatch(keep::contradicts)) {
+                throw wrong(KEEPS, text, "contradicts what else is asked; no car can do both");
+            }
+            keeps.add(keep);
+        }
+        List<Span> spans = chosen().stream().map(this::span).toList();
+        Trial trial = asking.work().usualTrial();
+        for (Aim one : Stream.concat(Stream.of(aim), keeps.stream()).toList()) {
+            trial = one.judged().pace().isPresent()
+                    ? trial.at(one.judged().pace().getAsDouble())
+                    : trial;
+        }
+        try {
+            return new Wanted(spans, aim, keeps, GridText.read(pieces(wish(GRID)), spans), trial);
+        } catch (InvalidValue step) {
+            throw wrong(GRID, step.component(), String.valueOf(step.getMessage()));
+        }
+    }
+
+    /** Apart by semicolons. */
+    private static List<String> pieces(String text) {
+        return Arrays.stream(text.split(";", -1))
+                .map(String::strip)
+                .filter(piece -> !piece.isEmpty())
+                .toList();
+    }
+
+    private static Aim aim(Field field, String text) {
+        try {
+            return AimText.read(text);
+        } catch (InvalidValue aim) {
+            throw wrong(field, text, String.valueOf(aim.getMessage()));
+        }
+    }
+
+    private Span span(String path) {
+        Adjustable now = adjustable(path);
+        double from = number(from(now), now, -STEPS_EACH_WAY);
+        double to = number(to(now), now, STEPS_EACH_WAY);
+        String name = ChangeWords.name(path);
+        if (!(from < to)) {
+            throw new InvalidValue(
+                    "to " + path,
+                    "\"from\" and \"to\" of the " + name + ": the range "
+                            + FormField.show(from, now.dimension(), asking.units()) + " to "
+                            + FormField.show(to, now.dimension(), asking.units())
+                            + " ends before it begins; put the lower value first.");
+        }
+        try {
+            return Span.of(setup.entries(), path, from, to);
+        } catch (InvalidValue beyond) {
+            throw new InvalidValue(path, "\"from\" and \"to\": the " + name + " " + beyond.getMessage() + ".");
+        }
+    }
+
+    private double number(Field field, Adjustable now, int steps) {
+        String text = wish(field).strip();
+        try {
+            return text.isEmpty()
+                    ? usualEnd(now, steps)
+                    : Quantity.parse(text, now.dimension()).si();
+        } catch (QuantityException wrong) {
+            String what = String.valueOf(wrong.getMessage());
+            throw new InvalidValue(
+                    field.key(),
+                    "\"" + field.words() + "\" of the " + ChangeWords.name(now.path()) + ": "
+                            + (what.startsWith("\"") ? "" : "\"" + text + "\" ") + what + ".");
+        }
+    }
+
+    private static InvalidValue wrong(Field field, String text, String what) {
+        return new InvalidValue(field.key(), "\"" + field.words() + "\": \"" + text + "\" " + what + ".");
+    }
+}

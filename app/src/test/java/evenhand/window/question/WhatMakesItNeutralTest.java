@@ -1,0 +1,187 @@
+package evenhand.window.question;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenhand.answers.Answers;
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
+import evenhand.chart.Part;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Figures;
+import evenhand.window.desk.Question.Field;
+import evenhand.window.desk.Reply;
+import evenhand.window.desk.Work;
+import evenhand.words.AimText;
+import evenhand.words.Numbers;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WhatMakesItNeutralTest {
+    private static final WhatMakesItNeutral QUESTION = new WhatMakesItNeutral();
+    private static final String PIVOT = "rear lateral locator height";
+    private static final Work HARBOUR = Asks.demo("harbour-saloon");
+
+    private static Reply answer(Map<String, String> wishes) {
+        return Asks.answer(QUESTION, HARBOUR, wishes);
+    }
+
+    private static List<Field> fields(Map<String, String> wishes) {
+        return QUESTION.fields(Asks.asking(QUESTION, HARBOUR, wishes));
+    }
+
+    private static Field field(List<Field> fields, String key) {
+        return fields.stream()
+                .filter(field -> field.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static final Judged UNDERSTEER =
+            AimText.read("understeer 0 deg/g at 0.5 g").judged();
+
+    /** deg/g at 0.5 g. */
+    private static double understeer(Setup setup) {
+        Answers answers = HARBOUR.usualTrial().ask(setup.car());
+        return Criterion.UNDERSTEER.unit().fromSi(UNDERSTEER.si(answers).orElseThrow());
+    }
+
+    /** Somewhat less than the car has now. */
+    private static final double WANTED = Math.round(10 * understeer(HARBOUR.activeSetup()) - 1) / 10.0;
+
+    private static final String AIM = "understeer " + WANTED + " deg/g at 0.5 g";
+
+    private static List<String> cells(Reply reply, String words) {
+        return reply.figures().lines().stream()
+                .filter(line -> line instanceof Figures.Row row && row.words().equals(words))
+                .map(line -> ((Figures.Row) line).cells())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void oneChangeIsAllThatIsAskedAtFirstAndSaysWhichRangeItSearches() {
+        List<Field> fields = fields(Map.of("change", PIVOT));
+        assertThat(fields)
+                .extracting(Field::words)
+                .containsExactly("change", "from", "to", "and", "so that", "keeping", "in steps of");
+        double now = HARBOUR.activeSetup().car().rear().rollCentreHeight();
+        double from = Double.parseDouble(fields.get(1).hint().replace(" mm", "")) / 1000;
+        double to = Double.parseDouble(fields.get(2).hint().replace(" mm", "")) / 1000;
+        assertThat((from + to) / 2).isCloseTo(now, within(1e-9));
+        Reply reply = answer(Map.of("change", PIVOT, "aim", "understeer 1 deg/g at 0.5 g"));
+        assertThat(reply.headlines().get(0))
+                .contains("between " + fields.get(1).hint() + " and "
+                        + fields.get(2).hint());
+    }
+
+    @Test
+    void andAddsAChangeWithItsOwnRangeAndOffersWhatIsNotChosenYet() {
+        List<Field> two = fields(Map.of("change", PIVOT, "and 1", "rear spring rate"));
+        assertThat(two)
+                .extracting(Field::words)
+                .containsExactly(
+                        "change", "from", "to", "and", "from", "to", "and", "so that", "keeping", "in steps of");
+        assertThat(field(two, "and 1").choices()).contains("rear spring rate").doesNotContain(PIVOT);
+        assertThat(field(two, "and 2").choices()).doesNotContain(PIVOT, "rear spring rate");
+        List<Field> three = fields(Map.of("change", PIVOT, "and 1", "rear spring rate", "and 2", "front spring rate"));
+        assertThat(three).extracting(Field::words).containsSequence("and", "from", "to", "so that");
+        // A second change that has become the first is none.
+        assertThat(fields(Map.of("change", PIVOT, "and 1", PIVOT))).hasSize(7);
+    }
+
+    @Test
+    void severalChangesMeetTheAimAndAreOneActToUndo() {
+        Map<String, String> wishes = Map.of("change", PIVOT, "and 1", "rear spring rate", "aim", AIM);
+        Reply reply = answer(wishes);
+        assertThat(String.join(" ", reply.headlines())).contains(PIVOT, "rear spring rate", "as asked");
+        List<Part.Bar> bars = reply.charts().get(0).bars();
+        assertThat(bars).hasSize(2).allSatisfy(bar -> {
+            assertThat(bar.from()).isCloseTo(50, within(1e-6)); // the usual range is as wide to either side
+            assertThat(bar.to()).isBetween(0.0, 100.0);
+        });
+        Act act = reply.next().get(0).act().orElseThrow();
+        Bench bench = new Bench(Asks.desk(HARBOUR), asking -> {});
+        assertThat(bench.act(act)).isEmpty();
+        Setup changed = bench.desk().work().activeSetup();
+        assertThat(understeer(changed)).isCloseTo(WANTED, within(1e-3));
+        assertThat(changed.car().rear().rollCentreHeight())
+                .isNotEqualTo(HARBOUR.activeSetup().car().rear().rollCentreHeight());
+        assertThat(cells(reply, "understeer at 0.5 g").get(1)).isEqualTo(Numbers.fixed(WANTED, 2));
+        bench.undo();
+        assertThat(bench.desk().work()).isEqualTo(HARBOUR);
+        assertThat(bench.undoable()).isEmpty();
+    }
+
+    @Test
+    void whatWasFoundMayBeASetupOfItsOwn() {
+        Reply reply = answer(Map.of("change", PIVOT, "aim", AIM));
+        Bench bench = new Bench(Asks.desk(HARBOUR), asking -> {});
+        assertThat(bench.act(reply.next().get(1).act().orElseThrow())).isEmpty();
+        Setup added = bench.desk().work().activeSetup();
+        assertThat(added.basedOn()).isEqualTo(Optional.of(HARBOUR.active()));
+        assertThat(understeer(added)).isCloseTo(WANTED, within(1e-3));
+    }
+
+    @Test
+    void whatIsToBeKeptIsKeptAndCostsMoreChange() {
+        Map<String, String> wishes = new HashMap<>(Map.of("change", PIVOT, "and 1", "front spring rate", "aim", AIM));
+        Reply free = answer(wishes);
+        double roll = Double.parseDouble(cells(free, "roll gradient at 0.5 g").get(1));
+        wishes.put("keeps", "roll gradient at most " + (roll - 0.03) + " deg/g at 0.5 g");
+        Reply keeping = answer(wishes);
+        assertThat(keeping.more().get(0).sentences()).anyMatch(sentence -> sentence.startsWith("Kept: roll gradient"));
+        assertThat(Double.parseDouble(cells(keeping, "roll gradient at 0.5 g").get(1)))
+                .isLessThan(roll - 0.02);
+        assertThat(cells(keeping, "understeer at 0.5 g").get(1)).isEqualTo(Numbers.fixed(WANTED, 2));
+        assertThat(moved(keeping)).isGreaterThan(moved(free));
+    }
+
+    private static double moved(Reply reply) {
+        return reply.charts().get(0).bars().stream()
+                .mapToDouble(bar -> (bar.to() - bar.from()) * (bar.to() - bar.from()))
+                .sum();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"rear spring rate, nothing else", "rear spring rate, " + PIVOT})
+    void anAimOutOfReachIsSaidAndTheNearestIsOffered(String first, String second) {
+        Reply reply = answer(Map.of("change", first, "and 1", second, "aim", "limit balance -60 %"));
+        assertThat(reply.headlines().get(1)).startsWith("No").contains("-60 %".replace('-', '−'), "the nearest is");
+        assertThat(reply.next().get(0).words()).startsWith("take the nearest");
+    }
+
+    @Test
+    void stepsHoldForTheChangesOfTheirDimension() {
+        Reply reply = answer(Map.of("change", PIVOT, "and 1", "rear spring rate", "aim", AIM, "grid", "5 mm; 1 N/mm"));
+        Act.SetValues act = (Act.SetValues) reply.next().get(0).act().orElseThrow();
+        assertThat(act.texts().values()).isNotEmpty().allMatch(text -> text.matches("\\d*[05] mm.*|\\d+ N/mm.*"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "from rear.lateralLocator.height | 240 | \"from\" of the rear lateral locator height: \"240\" needs a unit",
+                "to rear.lateralLocator.height | 3 N | \"to\" of the rear lateral locator height: \"3 N\" is a force",
+                "to rear.lateralLocator.height | 100 mm | \"from\" and \"to\" of the rear lateral locator height",
+                "from rear.lateralLocator.height | -2000 mm | \"from\" and \"to\": the rear lateral locator height cannot be",
+                "aim | understeer | \"so that\": \"understeer\" needs a value",
+                "keeps | roll | \"keeping\": \"roll\" begins with no known figure",
+                "keeps | limit balance at least 20 % | \"keeping\": \"limit balance at least 20 %\" contradicts",
+                "grid | 3 kg | \"in steps of\": \"3 kg\" is no step of a length",
+            })
+    void whatCannotBeReadIsSaidWithTheNameOfItsField(String key, String text, String said) {
+        Reply reply = answer(Map.of("change", PIVOT, key, text));
+        assertThat(reply.headlines()).hasSize(1);
+        assertThat(reply.headlines().get(0)).contains(said).endsWith(".");
+        assertThat(reply.next()).isEmpty();
+    }
+}
