@@ -8,11 +8,14 @@ import evenhand.car.LoadCase;
 import evenhand.load.Laden;
 import evenhand.quantity.InvalidValue;
 import evenhand.road.RoadEvent;
+import evenhand.scenario.EventReading;
+import evenhand.scenario.EventText;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.Units;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -134,7 +137,7 @@ final class BumpCommand implements Asked {
             throw new Mistake("--pace \"" + pace.get() + "\" at \"" + speed
                     + "\" is a circle of less than 4 m, which no car drives; ask for a higher speed or a gentler pace");
         }
-        Optional<RoadEvent> event = EventText.event(over, console);
+        Optional<RoadEvent> event = event(console);
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty() || event.isEmpty()) {
             return Status.WRONG;
@@ -160,6 +163,18 @@ final class BumpCommand implements Asked {
             console.answer(new BumpTables(console, shown).write(scenario, aboard, question, answers));
         }
         return all ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    /** The event; nothing after the problems of a road's file were told. */
+    private Optional<RoadEvent> event(Console console) throws Mistake {
+        EventReading reading = EventText.read(over, Path.of(""));
+        if (reading instanceof EventReading.Unclear unclear) {
+            throw new Mistake("--over \"" + over + "\": " + unclear.what());
+        }
+        if (reading instanceof EventReading.Unread unread) {
+            unread.problems().forEach(problem -> console.complain(problem.toString()));
+        }
+        return reading instanceof EventReading.Found found ? Optional.of(found.event()) : Optional.empty();
     }
 
     private static Answer answer(Setup setup, Optional<LoadCase> aboard, Question question) throws Mistake {

@@ -1,32 +1,21 @@
 package evenhand.terminal;
 
-import evenhand.answers.BumpFigures;
-import evenhand.answers.Figure;
-import evenhand.bump.Bump;
 import evenhand.bump.BumpAnswer;
-import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
 import evenhand.turn.Direction;
-import evenhand.turn.Wheel;
+import evenhand.words.BumpRows;
+import evenhand.words.BumpWheel;
 import evenhand.words.BumpWords;
-import evenhand.words.EventWords;
 import evenhand.words.LoadWords;
-import evenhand.words.Numbers;
 import evenhand.words.RoughnessWords;
 import evenhand.words.Units;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.function.Predicate;
 
 /** The answers of {@code bump} for people: a table of all set-ups, then words of each. */
 final class BumpTables {
-    private static final String NOTHING = "–";
-
     private final Console console;
     private final Units units;
     private final StringBuilder text = new StringBuilder();
@@ -58,7 +47,8 @@ final class BumpTables {
                 console.columns());
         load.ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
         List<BumpCommand.Answer> answered = answers.stream()
-                .filter(answer -> !BumpJson.byKey(answer.bump()).isEmpty())
+                .filter(answer ->
+                        !BumpWheel.of(answer.bump(), question.direction()).isEmpty())
                 .toList();
         if (!answered.isEmpty()) {
             text.append('\n').append(table(answered, question)).append('\n');
@@ -87,71 +77,11 @@ final class BumpTables {
     private String table(List<BumpCommand.Answer> answers, BumpCommand.Question question) {
         Table table =
                 new Table(answers.stream().map(answer -> answer.setup().name()).toList());
-        if (question.pace().isEmpty()) {
-            for (End end : End.values()) {
-                table.heading(end == End.FRONT ? "Front wheels" : "Rear wheels");
-                rows(table, answers, answer -> bump(answer, EventWords.end(end)));
-            }
-        } else {
-            for (Wheel wheel : Wheel.values()) {
-                boolean inner = wheel.left() == (question.direction() == Direction.LEFT);
-                table.heading((inner ? "Inner " : "Outer ") + EventWords.end(wheel.end()) + " wheel");
-                rows(table, answers, answer -> bump(answer, wheel.key()));
-            }
+        List<BumpAnswer> bumps = answers.stream().map(BumpCommand.Answer::bump).toList();
+        for (BumpRows.Group wheel : BumpRows.of(bumps, question.direction(), units)) {
+            table.heading(wheel.heading());
+            wheel.rows().forEach(row -> table.row(row.words(), row.unit(), row.cells()));
         }
         return table.text(console);
-    }
-
-    private static Optional<Bump> bump(BumpCommand.Answer answer, String key) {
-        return Optional.ofNullable(BumpJson.byKey(answer.bump()).get(key));
-    }
-
-    private void rows(
-            Table table, List<BumpCommand.Answer> answers, Function<BumpCommand.Answer, Optional<Bump>> wheel) {
-        List<Optional<Bump>> bumps = answers.stream().map(wheel).toList();
-        row(table, BumpFigures.PEAK_BODY_ACCELERATION, bumps);
-        row(table, BumpFigures.PEAK_BUMP_TRAVEL, bumps);
-        row(table, BumpFigures.BUMP_TRAVEL_TO_STOP, bumps);
-        row(table, BumpFigures.BUMP_TRAVEL_TO_METAL, bumps);
-        said(table, "bump stop", bumps, bump -> bump.room().toStop().isPresent(), Bump::stopTouched, "touched");
-        said(table, "metal", bumps, bump -> bump.room().toMetal().isPresent(), Bump::metalTouched, "met");
-        row(table, BumpFigures.PEAK_DROOP_TRAVEL, bumps);
-        row(table, BumpFigures.DROOP_TRAVEL, bumps);
-        row(table, BumpFigures.LEAST_TYRE_LOAD, bumps);
-        row(table, BumpFigures.TIME_OFF_GROUND, bumps);
-        row(table, BumpFigures.GRIP_LOST, bumps);
-    }
-
-    /** A row of numbers; none where no set-up has one. */
-    private void row(Table table, Figure<Bump> figure, List<Optional<Bump>> bumps) {
-        List<String> cells = new ArrayList<>();
-        for (Optional<Bump> bump : bumps) {
-            OptionalDouble value =
-                    bump.isPresent() ? figure.in(units.of(figure.dimension()), bump.get()) : OptionalDouble.empty();
-            cells.add(value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : NOTHING);
-        }
-        add(table, figure.words(), units.of(figure.dimension()).symbol(), cells);
-    }
-
-    private static void said(
-            Table table,
-            String label,
-            List<Optional<Bump>> bumps,
-            Predicate<Bump> known,
-            Predicate<Bump> happened,
-            String word) {
-        List<String> cells = new ArrayList<>();
-        for (Optional<Bump> bump : bumps) {
-            cells.add(bump.filter(known)
-                    .map(one -> happened.test(one) ? word : "clear")
-                    .orElse(NOTHING));
-        }
-        add(table, label, "", cells);
-    }
-
-    private static void add(Table table, String label, String unit, List<String> cells) {
-        if (cells.stream().anyMatch(cell -> !cell.equals(NOTHING))) {
-            table.row(label, unit, cells);
-        }
     }
 }

@@ -12,13 +12,15 @@ import java.util.List;
  * @param bodyAcceleration upwards, m/s²
  * @param travel bump travel of the wheel, m
  * @param tyreLoad N
+ * @param wheel how far the middle of the wheel has moved upwards since, m
  */
 public record Series(
         List<Double> time,
         List<Double> road,
         List<Double> bodyAcceleration,
         List<Double> travel,
-        List<Double> tyreLoad) {
+        List<Double> tyreLoad,
+        List<Double> wheel) {
     public static final int MOST = 10_000;
     public static final double FINEST = 1e-3;
 
@@ -28,11 +30,12 @@ public record Series(
         bodyAcceleration = List.copyOf(bodyAcceleration);
         travel = List.copyOf(travel);
         tyreLoad = List.copyOf(tyreLoad);
+        wheel = List.copyOf(wheel);
     }
 
     /** Collects the rows; allocates when they have doubled, and nothing otherwise. */
     static final class Recorder {
-        private static final int COLUMNS = 4;
+        private static final int COLUMNS = 5;
         private static final int FEW = 1_000;
 
         private double[] rows = new double[COLUMNS * FEW];
@@ -49,12 +52,13 @@ public record Series(
             return (double) count * every * finest;
         }
 
-        void add(double road, double bodyAcceleration, double travel, double tyreLoad) {
+        void add(double road, double bodyAcceleration, double travel, double tyreLoad, double wheel) {
             int at = COLUMNS * count++;
             rows[at] = road;
             rows[at + 1] = bodyAcceleration;
             rows[at + 2] = travel;
             rows[at + 3] = tyreLoad;
+            rows[at + 4] = wheel;
             if (count == MOST) {
                 thin();
             } else if (COLUMNS * count == rows.length) {
@@ -75,7 +79,7 @@ public record Series(
             for (int i = 0; i < count; i++) {
                 time[i] = (double) i * every * finest;
             }
-            return new Series(Arrays.asList(time), column(0), column(1), column(2), column(3));
+            return new Series(Arrays.asList(time), column(0), column(1), column(2), column(3), column(4));
         }
 
         private List<Double> column(int column) {

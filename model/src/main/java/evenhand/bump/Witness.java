@@ -28,6 +28,7 @@ final class Witness {
     private final StepMotion motion;
     private final SideGrip grip;
     private final double wheelMore;
+    private final double heldDeflection; // of the tyre in balance, m
     private final Series.Recorder rows;
 
     Witness(QuarterCarStep step, StepMotion motion, double finestRow) {
@@ -35,6 +36,7 @@ final class Witness {
         this.motion = motion;
         grip = step.station.grip();
         wheelMore = step.station.wheelMore();
+        heldDeflection = step.station.tyreHeld() / step.station.tyreRate();
         rows = new Series.Recorder(finestRow);
         mostTravel = step.station.travel();
         leastTravel = mostTravel;
@@ -44,7 +46,7 @@ final class Witness {
     /** The very beginning, on the road of the event. */
     void start() {
         if (rows.due() <= step.time) {
-            rows.add(step.roadHeight, step.bodyPull, step.travel() + wheelMore, step.tyreLoad(step.deflection()));
+            row(step.roadHeight, step.bodyPull, step.travel(), step.deflection());
         }
     }
 
@@ -61,12 +63,16 @@ final class Witness {
         double end = step.time + motion.length;
         while (rows.due() <= end) {
             double part = (rows.due() - step.time) / motion.length;
-            rows.add(
+            row(
                     step.roadHeight(part * motion.length),
                     motion.at(Watched.BODY_PULL, part),
-                    motion.at(Watched.TRAVEL, part) + wheelMore,
-                    step.tyreLoad(motion.at(Watched.DEFLECTION, part)));
+                    motion.at(Watched.TRAVEL, part),
+                    motion.at(Watched.DEFLECTION, part));
         }
+    }
+
+    private void row(double road, double bodyPull, double travel, double deflection) {
+        rows.add(road, bodyPull, travel + wheelMore, step.tyreLoad(deflection), road + heldDeflection - deflection);
     }
 
     private void travel() {
