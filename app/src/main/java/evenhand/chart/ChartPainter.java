@@ -17,6 +17,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.ChartRenderingInfo;
@@ -303,14 +304,17 @@ public final class ChartPainter {
                     {plot.getMaxX() - w - gap, at + 1},
                     {plot.getCenterX() - w / 2, at - h - 1}
                 };
-        for (double[] corner : corners) {
-            Rectangle2D place = new Rectangle2D.Double(corner[0], corner[1], w, h);
-            if (sheet.room.isFree(place)) {
-                sheet.room.take(place);
-                sheet.writeOver(rule.words(), sheet.theme.small(), sheet.theme.quiet(), place);
-                return;
-            }
-        }
+        List<Rectangle2D> places = Arrays.stream(corners)
+                .<Rectangle2D>map(corner -> new Rectangle2D.Double(corner[0], corner[1], w, h))
+                .toList();
+        places.stream()
+                .filter(sheet.room::isClear)
+                .findFirst()
+                .or(() -> places.stream().filter(sheet.room::isFree).findFirst())
+                .ifPresent(place -> {
+                    sheet.room.take(place);
+                    sheet.writeOver(rule.words(), sheet.theme.small(), sheet.theme.quiet(), place);
+                });
     }
 
     private boolean isInside(Mark mark) {

@@ -4,24 +4,22 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.chart.CurveCharts.Curve;
 import evenhand.chart.CurveCharts.Quantity;
-import evenhand.chart.Part.Line;
-import evenhand.chart.Part.Mark;
-import evenhand.chart.Part.Point;
-import evenhand.chart.Part.Weight;
 import evenhand.look.SetupStyle;
+import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
-import evenhand.ride.DampingSweep;
+import evenhand.ride.BodyOverHump;
 import evenhand.ride.QuarterCar;
 import evenhand.ride.Ride;
 import evenhand.ride.Transfer;
 import evenhand.ride.Weighting;
 import evenhand.words.EventWords;
+import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
-/** How set-ups ride: how body and tyres follow the road, what a road does at a speed, and comfort against grip. */
+/** How set-ups ride: how body and tyres follow the road, what a road does at a speed, and whether the body pitches. */
 public final class RideCharts {
     private static final double LOWEST = 0.4; // Hz
     private static final double HIGHEST = 25;
@@ -138,61 +136,29 @@ public final class RideCharts {
         return Math.sqrt(sum);
     }
 
-    /** Comfort against grip over the damping of an axle, and where its damper and each of its settings lie. */
-    public static Chart comfortAgainstGrip(List<Riding> cars, End end) {
-        Unit acceleration = Unit.of("m/s^2");
-        Unit share = Unit.of("%");
-        List<Part> parts = new ArrayList<>();
-        for (Riding car : cars) {
-            AxleRide axle = car.ride().axle(end);
-            List<Point> curve = DampingSweep.of(
-                            axle, car.ride().road(), car.ride().speed())
-                    .stream()
-                    .map(point -> point(point, acceleration, share))
-                    .toList();
-            parts.add(new Line(car.name(), "", "", car.style(), Weight.THREAD, curve));
-            List<AxleRide.Setting> settings =
-                    axle.settings(car.car(), car.ride().road(), car.ride().speed());
-            for (AxleRide.Setting setting : settings) {
-                parts.add(mark(car, axle, setting.damped(), setting.name(), setting.set(), acceleration, share));
-            }
-            if (settings.isEmpty()) {
-                axle.damped()
-                        .ifPresent(damped -> parts.add(mark(car, axle, damped, "as it is", true, acceleration, share)));
-            }
+    /**
+     * How far the ends of the body go against each other for each part that they go together, left to themselves after a short
+     * hump, over the speed that it is taken at.
+     *
+     * @param passages of each set-up, from slow to fast
+     */
+    public static Chart pitchOverHump(List<Riding> cars, List<List<BodyOverHump.Passage>> passages, Units units) {
+        List<Curve> curves = new ArrayList<>();
+        for (int i = 0; i < cars.size(); i++) {
+            List<BodyOverHump.Passage> own = passages.get(i);
+            curves.add(new Curve(
+                    cars.get(i).name(),
+                    "",
+                    cars.get(i).style(),
+                    own.stream().mapToDouble(BodyOverHump.Passage::speed).toArray(),
+                    own.stream()
+                            .mapToDouble(BodyOverHump.Passage::pitchOverBounce)
+                            .toArray()));
         }
-        Span across = span(parts, true);
-        Span up = span(parts, false);
-        return new Chart(
-                "Comfort against grip over the " + EventWords.end(end) + " dampers",
-                Axis.Measure.of("weighted acceleration, less is softer", acceleration, 2, across),
-                Axis.Measure.of("change of the tyre's load, less is more grip", share, 1, up),
-                parts);
-    }
-
-    private static Mark mark(
-            Riding car, AxleRide axle, AxleRide.Damped damped, String words, boolean set, Unit across, Unit up) {
-        return new Mark(
-                set ? Mark.Kind.NOW : Mark.Kind.EVENT,
-                car.name(),
-                car.style(),
-                point(DampingSweep.of(axle, damped), across, up),
-                words);
-    }
-
-    private static Point point(DampingSweep.Point point, Unit across, Unit up) {
-        return new Point(across.fromSi(point.weightedAcceleration()), up.fromSi(point.tyreLoadVariation()));
-    }
-
-    private static Span span(List<Part> parts, boolean across) {
-        return Span.around(parts.stream()
-                        .flatMap(part -> part instanceof Line line
-                                ? line.points().stream()
-                                : part instanceof Mark mark
-                                        ? java.util.stream.Stream.of(mark.at())
-                                        : java.util.stream.Stream.empty())
-                        .mapToDouble(point -> across ? point.x() : point.y()))
-                .loosened(0.05)
-                .rounded();
+        return CurveCharts.curves(
+                "Whether it pitches after a short hump",
+                new Quantity("speed over the hump", units.of(Dimension.SPEED), 0),
+                new Quantity("pitch of the body over its bounce", Unit.of(""), 2),
+                curves);
     }
 }

@@ -61,6 +61,11 @@ public final class LabelRoom {
         return inside.contains(place) && taken.stream().noneMatch(place::intersects);
     }
 
+    /** Whether a place is free and no line to be avoided goes through it. */
+    public boolean isClear(Rectangle2D place) {
+        return isFree(place) && lines.stream().noneMatch(line -> line.intersects(place));
+    }
+
     /** What was taken, in order. */
     public List<Rectangle2D> taken() {
         return List.copyOf(taken);
@@ -81,7 +86,7 @@ public final class LabelRoom {
             if (!isFree(place)) {
                 continue;
             }
-            if (lines.stream().noneMatch(line -> line.intersects(place))) {
+            if (isClear(place)) {
                 take(place);
                 return Optional.of(place);
             }

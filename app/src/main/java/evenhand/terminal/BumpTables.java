@@ -2,14 +2,11 @@ package evenhand.terminal;
 
 import evenhand.bump.BumpAnswer;
 import evenhand.car.LoadCase;
-import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
-import evenhand.turn.Direction;
 import evenhand.words.BumpRows;
 import evenhand.words.BumpWheel;
 import evenhand.words.BumpWords;
 import evenhand.words.LoadWords;
-import evenhand.words.RoughnessWords;
 import evenhand.words.Units;
 import java.util.List;
 import java.util.Optional;
@@ -31,19 +28,10 @@ final class BumpTables {
             BumpCommand.Question question,
             List<BumpCommand.Answer> answers) {
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
-        String way = question.direction() == Direction.LEFT ? "left" : "right";
-        String where = question.pace().isPresent()
-                ? ", turning " + way + " at " + Units.pace(question.pace().getAsDouble()) + " on a radius of "
-                        + RoughnessWords.road(
-                                question.speed()
-                                        * question.speed()
-                                        / question.pace().getAsDouble(),
-                                units)
-                : ", straight ahead";
         Paragraph.append(
                 text,
                 "",
-                "Over " + question.over() + " at " + units.show(question.speed(), Dimension.SPEED, 0) + where + ".",
+                BumpWords.where(question.over(), question.speed(), question.pace(), question.direction(), units),
                 console.columns());
         load.ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
         List<BumpCommand.Answer> answered = answers.stream()
@@ -55,11 +43,7 @@ final class BumpTables {
             Paragraph.append(
                     text,
                     "",
-                    "Grip lost: part of the side force that changes of load take, from the beginning until half a second"
-                            + " after the event, "
-                            + (question.pace().isPresent()
-                                    ? "at the slip that the wheel has in the corner."
-                                    : "of the most that the tyre could give."),
+                    BumpWords.gripLost(question.pace().isPresent()),
                     console.columns());
         }
         for (BumpCommand.Answer answer : answers) {

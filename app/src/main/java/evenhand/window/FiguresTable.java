@@ -4,6 +4,7 @@ import evenhand.look.Typeface;
 import evenhand.window.desk.Figures;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.FontMetrics;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -16,6 +17,9 @@ import javax.swing.table.TableColumn;
 /** Figures side by side: numbers right-aligned, digits of one width, the unit beside the words. */
 final class FiguresTable extends JPanel {
     private static final int FIXED = 2;
+
+    /** Left and right of what stands in a cell, px. */
+    private static final int PAD = 8;
 
     private final Model model = new Model();
     private final JTable table = new JTable(model) {
@@ -54,13 +58,12 @@ final class FiguresTable extends JPanel {
         setVisible(!figures.lines().isEmpty());
         if (!sameColumns) {
             model.fireTableStructureChanged();
-            columns();
+            heads();
         } else if (!sameRows) {
             model.fireTableDataChanged();
-            revalidate();
-        } else {
-            table.repaint();
         }
+        widths(!sameColumns || !sameRows);
+        table.repaint();
     }
 
     void showLate() {
@@ -73,27 +76,57 @@ final class FiguresTable extends JPanel {
         return model.figures;
     }
 
-    private void columns() {
+    private void heads() {
         for (int i = 0; i < table.getColumnCount(); i++) {
             TableColumn column = table.getColumnModel().getColumn(i);
-            column.setPreferredWidth(
-                    i == 0 ? Looks.em(21) : i == 1 ? Looks.em(5) : Math.max(Looks.em(9), headWidth(i)));
             DefaultTableCellRenderer head = new DefaultTableCellRenderer();
             head.setHorizontalAlignment(i < FIXED ? SwingConstants.LEFT : SwingConstants.RIGHT);
-            head.setFont(Looks.strong());
-            head.setBorder(BorderFactory.createEmptyBorder(4, 8, 4, 8));
+            head.setBorder(BorderFactory.createEmptyBorder(4, PAD, 4, PAD));
             column.setHeaderRenderer((t, value, selected, focus, row, index) -> {
-                Component cell = head.getTableCellRendererComponent(t, value, false, false, row, index);
+                JLabel cell = (JLabel) head.getTableCellRendererComponent(t, value, false, false, row, index);
                 cell.setFont(Looks.strong());
+                cell.setToolTipText(cell.getText().isEmpty() ? null : cell.getText());
                 return cell;
             });
+        }
+    }
+
+    /**
+     * Every column has at least what its cells need; where there is room it has more. While values move, columns grow and do not
+     * shrink.
+     */
+    private void widths(boolean anew) {
+        boolean units = model.figures.lines().stream()
+                .anyMatch(line -> line instanceof Figures.Row row && !row.unit().isEmpty());
+        for (int i = 0; i < table.getColumnCount(); i++) {
+            TableColumn column = table.getColumnModel().getColumn(i);
+            int head = headNeeds(i);
+            int needed = Math.max(cellsNeed(i), Math.min(head, Looks.em(9)));
+            int wished = i == 0 ? Looks.em(21) : i == 1 ? Looks.em(units ? 5 : 0) : Math.max(Looks.em(9), head);
+            // Words and long names of set-ups give way first: they can be read elsewhere.
+            int least = i == 0 ? Math.min(needed, Looks.em(12)) : needed;
+            if (anew || least > column.getMinWidth()) {
+                column.setMinWidth(least);
+                column.setPreferredWidth(Math.max(needed, wished));
+            }
         }
         revalidate();
     }
 
-    private int headWidth(int column) {
-        String head = model.getColumnName(column);
-        return Math.min(Looks.em(18), getFontMetrics(Looks.strong()).stringWidth(head) + Looks.em(2));
+    private int cellsNeed(int column) {
+        FontMetrics metrics = getFontMetrics(Typeface.plain(Looks.size()));
+        int needed = 0;
+        for (int row = 0; row < model.getRowCount(); row++) {
+            if (model.figures.lines().get(row) instanceof Figures.Row) {
+                needed = Math.max(needed, metrics.stringWidth(String.valueOf(model.getValueAt(row, column))));
+            }
+        }
+        return needed + 2 * PAD;
+    }
+
+    private int headNeeds(int column) {
+        return Math.min(
+                Looks.em(18), getFontMetrics(Looks.strong()).stringWidth(model.getColumnName(column)) + 2 * PAD);
     }
 
     private static final class Model extends AbstractTableModel {
@@ -136,7 +169,7 @@ final class FiguresTable extends JPanel {
             boolean heading = model.figures.lines().get(row) instanceof Figures.Heading;
             label.setHorizontalAlignment(column < FIXED ? SwingConstants.LEFT : SwingConstants.RIGHT);
             label.setFont(heading ? Looks.strong() : Typeface.plain(Looks.size()));
-            label.setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 8));
+            label.setBorder(BorderFactory.createEmptyBorder(0, PAD, 0, PAD));
             if (!selected) {
                 label.setBackground(Looks.theme().background());
                 boolean quiet = late || heading || column == 1;

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /** The figures of set-ups over an event beside one another, wheel by wheel. */
@@ -40,8 +41,18 @@ public final class BumpRows {
         }
     }
 
-    /** The groups of all wheels; a set-up without an answer has empty cells, a figure that none has no row. */
+    /** All that is known of each wheel; a set-up without an answer has empty cells, a figure that none has no row. */
     public static List<Group> of(List<BumpAnswer> answers, Direction direction, Units units) {
+        return groups(answers, direction, units, BumpRows::all);
+    }
+
+    /** What matters of each wheel: jolt, travel that is left, contact and grip. */
+    public static List<Group> inShort(List<BumpAnswer> answers, Direction direction, Units units) {
+        return groups(answers, direction, units, BumpRows::few);
+    }
+
+    private static List<Group> groups(
+            List<BumpAnswer> answers, Direction direction, Units units, Consumer<BumpRows> choice) {
         List<List<BumpWheel>> wheels =
                 answers.stream().map(answer -> BumpWheel.of(answer, direction)).toList();
         Set<String> headings = new LinkedHashSet<>();
@@ -54,12 +65,14 @@ public final class BumpRows {
                             .map(BumpWheel::bump)
                             .findFirst())
                     .toList();
-            groups.add(new Group(heading, new BumpRows(units, bumps).rows()));
+            BumpRows chosen = new BumpRows(units, bumps);
+            choice.accept(chosen);
+            groups.add(new Group(heading, chosen.rows));
         }
         return groups;
     }
 
-    private List<Row> rows() {
+    private void all() {
         number(BumpFigures.PEAK_BODY_ACCELERATION);
         number(BumpFigures.PEAK_BUMP_TRAVEL);
         number(BumpFigures.BUMP_TRAVEL_TO_STOP);
@@ -71,7 +84,16 @@ public final class BumpRows {
         number(BumpFigures.LEAST_TYRE_LOAD);
         number(BumpFigures.TIME_OFF_GROUND);
         number(BumpFigures.GRIP_LOST);
-        return rows;
+    }
+
+    private void few() {
+        number(BumpFigures.PEAK_BODY_ACCELERATION);
+        number(BumpFigures.LEFT_TO_STOP);
+        number(BumpFigures.LEFT_TO_METAL);
+        number(BumpFigures.LEFT_IN_DROOP);
+        number(BumpFigures.LEAST_TYRE_LOAD);
+        number(BumpFigures.TIME_OFF_GROUND);
+        number(BumpFigures.GRIP_LOST);
     }
 
     private void number(Figure<Bump> figure) {

@@ -8,12 +8,17 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Damper;
 import evenhand.car.End;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import evenhand.turn.Wheel;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /** What an event of the road does to a car, in plain sentences. */
 public final class BumpWords {
@@ -27,6 +32,127 @@ public final class BumpWords {
         this.units = units;
     }
 
+    /**
+     * What is driven over, how fast and where: "Over hump 80 mm by 3.7 m at 50 km/h, straight ahead."
+     *
+     * @param over as it was asked for
+     * @param speed m/s
+     * @param pace lateral acceleration in mid-corner, m/s²
+     */
+    public static String where(String over, double speed, OptionalDouble pace, Direction direction, Units units) {
+        String way = pace.isPresent()
+                ? ", turning " + (direction == Direction.LEFT ? "left" : "right") + " at "
+                        + Units.pace(pace.getAsDouble()) + " on a radius of "
+                        + RoughnessWords.road(speed * speed / pace.getAsDouble(), units)
+                : ", straight ahead";
+        return "Over " + over + " at " + units.show(speed, Dimension.SPEED, 0) + way + ".";
+    }
+
+    /** What "grip lost" means. */
+    public static String gripLost(boolean inCorner) {
+        return "Grip lost: part of the side force that changes of load take, from the beginning until half a second"
+                + " after the event, "
+                + (inCorner
+                        ? "at the slip that the wheel has in the corner."
+                        : "of the most that the tyre could give.");
+    }
+
+    /** The one sentence to be read first: whether it skips, what it strikes, and what that costs. */
+    public static String inShort(BumpAnswer answer, Direction direction, Units units) {
+        if (answer instanceof BumpAnswer.None none) {
+            return "No answer: " + none.text() + ".";
+        }
+        if (answer instanceof BumpAnswer.BeyondLimit beyond) {
+            return beyondLimit(beyond);
+        }
+        List<BumpWheel> wheels = BumpWheel.of(answer, direction);
+        BumpWords words = new BumpWords(units);
+        return words.contacts(wheels) + "; " + stops(wheels) + "; " + words.jolt(wheels) + words.ends(answer) + ".";
+    }
+
+    private String contacts(List<BumpWheel> wheels) {
+        List<BumpWheel> off =
+                wheels.stream().filter(wheel -> wheel.bump().timeOffGround() > 0).toList();
+        if (off.isEmpty()) {
+            BumpWheel lightest = Collections.min(
+                    wheels, Comparator.comparingDouble(wheel -> wheel.bump().leastTyreLoad()));
+            return "no tyre leaves the ground, the " + lightest.name() + " comes nearest with "
+                    + show(BumpFigures.LEAST_TYRE_LOAD, lightest.bump()) + " left";
+        }
+        BumpWheel longest = Collections.max(
+                off, Comparator.comparingDouble(wheel -> wheel.bump().timeOffGround()));
+        String time = show(BumpFigures.TIME_OFF_GROUND, longest.bump()) + " in all";
+        return off.size() == 1
+                ? "the " + longest.name() + " tyre is off the ground for " + time
+                : (off.size() == wheels.size() ? "every tyre" : "the " + names(off) + " tyres")
+                        + (off.size() == wheels.size() ? " leaves" : " leave") + " the ground, the " + longest.name()
+                        + " for longest, " + time;
+    }
+
+    private static String names(List<BumpWheel> wheels) {
+        List<String> names = wheels.stream().map(BumpWheel::name).toList();
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+
+    private static String stops(List<BumpWheel> wheels) {
+        List<String> struck = new ArrayList<>();
+        struck(struck, "metal meets metal at the ", wheels, Bump::metalTouched);
+        struck(
+                struck,
+                "the bump stop is struck at the ",
+                wheels,
+                bump -> bump.stopTouched() && !bump.metalTouched());
+        struck(struck, "the droop stop at the ", wheels, Bump::droopStopReached);
+        return struck.isEmpty() ? "no stop is struck" : String.join(", ", struck);
+    }
+
+    private static void struck(
+            List<String> struck, String words, List<BumpWheel> wheels, Predicate<Bump> happened) {
+        List<BumpWheel> those =
+                wheels.stream().filter(wheel -> happened.test(wheel.bump())).toList();
+        if (!those.isEmpty()) {
+            struck.add(words + names(those));
+        }
+    }
+
+    private String jolt(List<BumpWheel> wheels) {
+        BumpWheel jolted = Collections.max(
+                wheels, Comparator.comparingDouble(wheel -> wheel.bump().peakBodyAcceleration()));
+        return "the hardest jolt is " + show(BumpFigures.PEAK_BODY_ACCELERATION, jolted.bump()) + " at the "
+                + jolted.name();
+    }
+
+    /** What the load changes take from each end. */
+    private static String ends(BumpAnswer answer) {
+        double front = lost(answer, End.FRONT);
+        double rear = lost(answer, End.REAR);
+        if (Math.max(front, rear) < GRIP_WORTH_SAYING) {
+            return "";
+        }
+        return "; the front loses " + percent(front) + " of its side grip and the rear " + percent(rear);
+    }
+
+    private static double lost(BumpAnswer answer, End end) {
+        if (answer instanceof BumpAnswer.InCorner corner) {
+            return corner.gripLost(end).orElse(0);
+        }
+        Bump bump = answer instanceof BumpAnswer.Straight straight
+                ? straight.axles().get(end)
+                : null;
+        return bump == null ? 0 : bump.gripLost().orElse(0);
+    }
+
+    private static String percent(double share) {
+        Unit unit = Unit.of("%");
+        return Numbers.fixed(unit.fromSi(share), 1) + " " + unit.symbol();
+    }
+
+    private static String beyondLimit(BumpAnswer.BeyondLimit beyond) {
+        return "The car does not hold " + Units.pace(beyond.lateralAcceleration())
+                + " at this speed at all: it is beyond its limit.";
+    }
+
     /** The sentences of one set-up, in the order to be read; none where it has no answer. */
     public static List<String> of(Car car, BumpAnswer answer, Direction direction, Units units) {
         BumpWords words = new BumpWords(units);
@@ -35,8 +161,7 @@ public final class BumpWords {
         } else if (answer instanceof BumpAnswer.InCorner corner) {
             corner(words, corner.wheels(), direction);
         } else if (answer instanceof BumpAnswer.BeyondLimit beyond) {
-            words.sentences.add("The car does not hold " + Units.pace(beyond.lateralAcceleration())
-                    + " at this speed at all: it is beyond its limit.");
+            words.sentences.add(beyondLimit(beyond));
         }
         if (answer instanceof BumpAnswer.Straight || answer instanceof BumpAnswer.InCorner) {
             words.dampers(car);

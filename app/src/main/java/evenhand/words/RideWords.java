@@ -11,6 +11,7 @@ import evenhand.ride.AxleRide;
 import evenhand.ride.AxleTramp;
 import evenhand.ride.BodyOverHump;
 import evenhand.ride.ComfortBand;
+import evenhand.ride.DamperChoice;
 import evenhand.ride.DampingAtSpeed;
 import evenhand.ride.Ride;
 import evenhand.ride.RoadClass;
@@ -95,19 +96,36 @@ public final class RideWords {
     public static List<String> of(
             Car car, Ride ride, FirstStops stops, List<BodyOverHump.Passage> passages, String road, Units units) {
         RideWords words = new RideWords(car, ride, stops, passages, road, units);
-        for (End end : End.values()) {
-            words.sentences.addAll(warnings(ride.axle(end)));
-        }
-        words.frequencies();
-        words.flatRide();
-        words.damping();
+        words.body();
         words.settings();
-        words.tramp();
-        words.road();
-        words.travel();
-        words.stopsInTheTurn();
-        words.springs();
+        words.roadAndTravel();
         return words.sentences;
+    }
+
+    /** The same without what each setting of the dampers gives, where that is a question of its own. */
+    public static List<String> withoutSettings(
+            Car car, Ride ride, FirstStops stops, List<BodyOverHump.Passage> passages, String road, Units units) {
+        RideWords words = new RideWords(car, ride, stops, passages, road, units);
+        words.body();
+        words.roadAndTravel();
+        return words.sentences;
+    }
+
+    private void body() {
+        for (End end : End.values()) {
+            sentences.addAll(warnings(ride.axle(end)));
+        }
+        frequencies();
+        flatRide();
+        damping();
+    }
+
+    private void roadAndTravel() {
+        tramp();
+        road();
+        travel();
+        stopsInTheTurn();
+        springs();
     }
 
     /** What of it the owner of the car wants to know: how it swings, how the road feels, where travel is short. */
@@ -241,8 +259,8 @@ public final class RideWords {
     }
 
     /** Bands of the mean at low speed. Common practice. */
-    private static String firmness(double ratio) {
-        if (ratio < 0.2) {
+    static String firmness(double ratio) {
+        if (ratio < DamperChoice.LEAST_RATIO) {
             return "too little to hold the body on a wavy road";
         }
         if (ratio < 0.32) {

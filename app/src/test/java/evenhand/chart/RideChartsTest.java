@@ -7,7 +7,6 @@ import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.chart.Part.Line;
-import evenhand.chart.Part.Mark;
 import evenhand.chart.RideCharts.Riding;
 import evenhand.look.SetupStyle;
 import evenhand.ride.AxleRide;
@@ -65,28 +64,5 @@ class RideChartsTest {
             }
         }
         assertThat(met).isPositive();
-    }
-
-    @ParameterizedTest
-    @MethodSource("evenhand.scenario.Demo#names")
-    void theDamperThatIsSetLiesOnItsCurve(String demo) {
-        List<Riding> cars = riding(demo);
-        Chart chart = RideCharts.comfortAgainstGrip(cars, End.REAR);
-        assertThat(chart.lines()).hasSameSizeAs(cars);
-        List<Mark> now = chart.marks().stream()
-                .filter(mark -> mark.kind() == Mark.Kind.NOW)
-                .toList();
-        assertThat(now).isNotEmpty();
-        for (Mark mark : now) {
-            Line line = chart.line(mark.name(), "").findFirst().orElseThrow();
-            double nearest = line.points().stream()
-                    .mapToDouble(point -> Math.hypot(
-                            (point.x() - mark.at().x()) / chart.across().span().width(),
-                            (point.y() - mark.at().y()) / chart.up().span().width()))
-                    .min()
-                    .orElseThrow();
-            assertThat(nearest).isLessThan(0.1);
-        }
-        assertThat(RideCharts.roadResponse(cars).lines()).isNotEmpty();
     }
 }

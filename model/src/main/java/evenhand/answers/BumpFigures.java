@@ -5,6 +5,7 @@ import evenhand.quantity.Dimension;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** The figures of a wheel over an event of the road. */
 public final class BumpFigures {
@@ -34,6 +35,15 @@ public final class BumpFigures {
     public static final Figure<Bump> DROOP_TRAVEL =
             room("droopTravel", "droop travel to the stop", room -> room.toDroopStop());
 
+    /** Travel that is left, m; below zero as far as the stop was pressed in. */
+    public static final Figure<Bump> LEFT_TO_STOP =
+            left("leftToStop", "left before the bump stop", Bump.Room::toStop, Bump::peakBumpTravel);
+
+    public static final Figure<Bump> LEFT_TO_METAL =
+            left("leftToMetal", "left before metal", Bump.Room::toMetal, Bump::peakBumpTravel);
+    public static final Figure<Bump> LEFT_IN_DROOP =
+            left("leftInDroop", "left before the droop stop", Bump.Room::toDroopStop, Bump::peakDroopTravel);
+
     /** What happened, in the order of an answer. */
     public static final List<Figure<Bump>> PEAKS =
             List.of(PEAK_BODY_ACCELERATION, PEAK_BUMP_TRAVEL, PEAK_DROOP_TRAVEL, LEAST_TYRE_LOAD, TIME_OFF_GROUND);
@@ -46,5 +56,13 @@ public final class BumpFigures {
 
     private static Figure<Bump> room(String name, String words, Function<Bump.Room, OptionalDouble> reading) {
         return Figure.ofOptional(name, words, Dimension.LENGTH, "m", 0, bump -> reading.apply(bump.room()));
+    }
+
+    private static Figure<Bump> left(
+            String name, String words, Function<Bump.Room, OptionalDouble> room, ToDoubleFunction<Bump> used) {
+        return Figure.ofOptional(name, words, Dimension.LENGTH, "m", 0, bump -> {
+            OptionalDouble all = room.apply(bump.room());
+            return all.isPresent() ? OptionalDouble.of(all.getAsDouble() - used.applyAsDouble(bump)) : all;
+        });
     }
 }

@@ -5,6 +5,7 @@ import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** What a car answers when it is driven over an event of the road. */
 public sealed interface BumpAnswer {
@@ -19,6 +20,24 @@ public sealed interface BumpAnswer {
     record InCorner(TurnRow row, Map<Wheel, Bump> wheels) implements BumpAnswer {
         public InCorner {
             wheels = Map.copyOf(wheels);
+        }
+
+        /**
+         * Part of an axle's side force that the changes of load take: the parts of its wheels, each by the side force that the wheel
+         * has in the turn; none where the axle has none.
+         */
+        public OptionalDouble gripLost(End end) {
+            double lost = 0;
+            double all = 0;
+            for (Wheel wheel : Wheel.values()) {
+                Bump bump = wheels.get(wheel);
+                if (wheel.end() == end && bump != null && bump.gripLost().isPresent()) {
+                    double force = Math.abs(row.wheel(wheel).lateralForce());
+                    lost += force * bump.gripLost().getAsDouble();
+                    all += force;
+                }
+            }
+            return all > 0 ? OptionalDouble.of(lost / all) : OptionalDouble.empty();
         }
     }
 

@@ -228,4 +228,48 @@ class DriveOverTest {
                         car.pitchInertia())
                 .settled();
     }
+
+    /** Wheel and travel are recorded apart; that the body between them moves as its acceleration says holds them together. */
+    @Test
+    void theBodyMovesAsItsAccelerationSays() {
+        for (long seed = 0; seed < 40; seed++) {
+            Car car = RoadCars.damped(seed).settled();
+            BumpAnswer answer = DriveOver.straight(car, radius -> Profile.hump(0.03, 2), SPEED);
+            Series series = ((BumpAnswer.Straight) answer).axles().get(End.REAR).series();
+            double step = series.time().get(1);
+            double moved = 0;
+            double speed = 0;
+            for (int i = 1; i < 600; i++) {
+                // the area below straight lines between the rows, twice
+                double before = series.bodyAcceleration().get(i - 1);
+                double now = series.bodyAcceleration().get(i);
+                moved += speed * step + step * step * (2 * before + now) / 6;
+                speed += step * (before + now) / 2;
+                double body = series.wheel().get(i)
+                        - (series.travel().get(i) - series.travel().get(0));
+                assertThat(body).as("car %d, row %d", seed, i).isCloseTo(moved, within(2e-4));
+            }
+            assertThat(series.wheel().stream().mapToDouble(height -> height).max().orElseThrow())
+                    .isBetween(0.01, 0.09);
+        }
+    }
+
+    @Test
+    void anAxleLosesWhatLiesBetweenTheLossesOfItsWheels() {
+        int met = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            if (DriveOver.inCorner(
+                            RoadCars.damped(seed).settled(), RIPPLES, SPEED, 0.4 * Weights.GRAVITY, Direction.LEFT)
+                    instanceof BumpAnswer.InCorner corner) {
+                double left = corner.wheels().get(Wheel.FRONT_LEFT).gripLost().orElseThrow();
+                double right = corner.wheels().get(Wheel.FRONT_RIGHT).gripLost().orElseThrow();
+                double axle = corner.gripLost(End.FRONT).orElseThrow();
+                assertThat(axle).isBetween(Math.min(left, right), Math.max(left, right));
+                // the outer wheel carries more of the side force, and so has more to say
+                assertThat(Math.abs(axle - right)).isLessThanOrEqualTo(Math.abs(axle - left) + 1e-12);
+                met++;
+            }
+        }
+        assertThat(met).isGreaterThan(30);
+    }
 }

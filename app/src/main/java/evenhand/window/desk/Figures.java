@@ -25,6 +25,11 @@ public record Figures(List<String> columns, List<Line> lines) {
         lines = List.copyOf(lines);
     }
 
+    /** A unit as it is set in print: "N·m/deg", "m²". */
+    public static String symbol(String unit) {
+        return unit.replace('*', '·').replace("^2", "²");
+    }
+
     /** Gathers lines. */
     public static final class Builder {
         private final List<String> columns;
@@ -39,8 +44,9 @@ public record Figures(List<String> columns, List<Line> lines) {
             return this;
         }
 
+        /** @param unit as it is written; it is shown as it is set */
         public Builder row(String words, String unit, List<String> cells) {
-            lines.add(new Row(words, unit, cells));
+            lines.add(new Row(words, symbol(unit), cells));
             return this;
         }
 

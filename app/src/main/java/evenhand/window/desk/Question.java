@@ -80,6 +80,11 @@ public interface Question {
      * @param balances those that are known from before
      */
     record Asked(Asking asking, Map<String, TurnedSetup> turns, Balances balances) {
+        /** With no balance that would be known from before. */
+        public Asked(Asking asking, Map<String, TurnedSetup> turns) {
+            this(asking, turns, new Balances());
+        }
+
         public Work work() {
             return asking.work();
         }

@@ -159,10 +159,15 @@ final class HowLow implements Question {
                                 .toArray()));
             }
             Figure<Stands> first = figures.get(0);
-            Quantity up = new Quantity(picture.words(), units.of(first.dimension()), units.digits(first));
+            Quantity up = new Quantity(picture.words(), unit(first, units), units.digits(first));
             charts.add(CurveCharts.curves(picture.title(), down, up, curves));
         }
         return charts;
+    }
+
+    /** What shakes stands in m/s², what is turned at in g. */
+    private static Unit unit(Figure<Stands> figure, Units units) {
+        return figure.dimension() == Dimension.ACCELERATION ? figure.unit() : units.of(figure.dimension());
     }
 
     private static Figures table(LoweringStudy study, Units units) {
@@ -171,7 +176,7 @@ final class HowLow implements Question {
                 .toList());
         table.heading("Let down by");
         for (Figure<Stands> figure : FIGURES) {
-            Unit unit = units.of(figure.dimension());
+            Unit unit = unit(figure, units);
             table.row(
                     figure.words(),
                     figure.symbol(unit),

@@ -14,6 +14,8 @@ public final class Questions {
             new WhereTheLoadGoes(),
             new HowLow(),
             new WillItRide(),
+            new WhichDamper(),
+            new WillItSkip(),
             new WhatToMeasure(),
             new TheCarItself());
 

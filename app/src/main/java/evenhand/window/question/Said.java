@@ -1,5 +1,6 @@
 package evenhand.window.question;
 
+import evenhand.load.Laden;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -7,6 +8,7 @@ import evenhand.window.desk.TurnedSetup;
 import evenhand.words.BalanceWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The sentences of the terminal, for the window. */
 final class Said {
@@ -37,6 +39,13 @@ final class Said {
             }
         }
         return paragraphs;
+    }
+
+    /** Why a set-up does not come to rest with what is aboard; nothing where it does. */
+    static Optional<String> noRest(Question.Asked asked, TurnedSetup one) {
+        return Laden.of(one.setup().car(), asked.work().trial().load()) instanceof Laden.NoRest none
+                ? Optional.of(none.text())
+                : Optional.empty();
     }
 
     static String named(Setup setup) {

@@ -4,14 +4,11 @@ import evenhand.answers.Figure;
 import evenhand.answers.FirstStops;
 import evenhand.answers.Progress;
 import evenhand.answers.RideFigures;
-import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.chart.Chart;
 import evenhand.chart.RideCharts;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
-import evenhand.quantity.Quantity;
-import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
 import evenhand.ride.BodyOverHump;
@@ -29,29 +26,29 @@ import evenhand.words.Numbers;
 import evenhand.words.RideWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** How it rides on a road: frequencies, damping, travel left, comfort against grip. */
+/** How it rides on a road: frequencies, how it follows the road, whether it pitches, travel left. */
 final class WillItRide implements Question {
     private static final int SAID_FIRST = 2;
 
-    private static final Field ROAD = new Field(
-            "road",
-            "on a road of class",
-            Arrays.stream(RoadClass.values()).map(Enum::name).toList(),
-            "B");
-    private static final Field SPEED = new Field("speed", "at", List.of(), "80 km/h");
+    private static final Field SPEED = SpeedField.at("80 km/h");
+
+    /** A short hump that shows whether the body pitches, m. */
+    private static final double HUMP_HEIGHT = 0.02;
+
+    private static final double HUMP_LENGTH = 1;
 
     private static final List<Double> HUMP_SPEEDS = Stream.iterate(30, kmh -> kmh <= 130, kmh -> kmh + 10)
             .map(kmh -> Unit.of("km/h").toSi(kmh))
             .toList();
+
+    /** What one set-up answers. */
+    private record Riding(TurnedSetup setup, Ride ride, List<BodyOverHump.Passage> passages) {}
 
     @Override
     public String key() {
@@ -65,7 +62,7 @@ final class WillItRide implements Question {
 
     @Override
     public List<Field> fields(Asking asking) {
-        return List.of(ROAD, SPEED);
+        return List.of(RoadField.ROAD, SPEED);
     }
 
     @Override
@@ -83,27 +80,34 @@ final class WillItRide implements Question {
 
     @Override
     public Reply answer(Asked asked, Progress progress) {
-        RoadClass road = RoadClass.valueOf(asked.wish(ROAD));
-        double speed;
-        try {
-            speed = Quantity.parse(asked.wish(SPEED), Dimension.SPEED).si();
-        } catch (QuantityException wrong) {
-            return Reply.only("The speed " + wrong.getMessage() + ".");
+        Optional<String> noSpeed = SpeedField.refusal(asked.wish(SPEED));
+        if (noSpeed.isPresent()) {
+            return Reply.only(noSpeed.get());
         }
-        if (!(speed > 0)) {
-            return Reply.only("The speed must be above zero, for example 80 km/h.");
-        }
+        RoadClass road = RoadField.of(asked);
+        double speed = SpeedField.speed(asked.wish(SPEED));
         List<String> headlines = new ArrayList<>();
         List<Reply.Paragraph> more = new ArrayList<>();
-        Map<TurnedSetup, Ride> rides = new LinkedHashMap<>();
+        List<Riding> rides = new ArrayList<>();
         for (TurnedSetup one : asked.shown()) {
             boolean foremost = one.setup().name().equals(asked.work().active());
-            RideAnswer answer = Ride.of(one.standing(), road, speed);
+            Optional<String> noRest = Said.noRest(asked, one);
+            RideAnswer answer = noRest.isPresent()
+                    ? new RideAnswer.NoRide(noRest.get())
+                    : Ride.of(one.standing(), road, speed);
             if (answer instanceof RideAnswer.NoRide none) {
                 headlines.add(Said.named(one.setup()) + ": No answer: " + none.text() + ".");
             } else if (answer instanceof Ride ride) {
-                rides.put(one, ride);
-                List<String> sentences = words(one.standing(), ride, road, asked.units());
+                List<BodyOverHump.Passage> passages =
+                        BodyOverHump.over(one.standing(), ride, HUMP_HEIGHT, HUMP_LENGTH, HUMP_SPEEDS);
+                rides.add(new Riding(one, ride, passages));
+                List<String> sentences = RideWords.withoutSettings(
+                        one.standing(),
+                        ride,
+                        FirstStops.of(one.standing()),
+                        passages,
+                        RoadField.words(road),
+                        asked.units());
                 // The one that is adjusted is said large; the others are read below, and compared in the figures.
                 int large = foremost ? Math.min(SAID_FIRST, sentences.size()) : 0;
                 if (foremost) {
@@ -116,36 +120,26 @@ final class WillItRide implements Question {
         return new Reply(headlines, more, charts(asked, rides), table(rides, asked.units()), List.of());
     }
 
-    private static List<String> words(Car car, Ride ride, RoadClass road, Units units) {
-        return RideWords.of(
-                car,
-                ride,
-                FirstStops.of(car),
-                BodyOverHump.over(car, ride, 0.02, 1.0, HUMP_SPEEDS),
-                "a class " + road.name() + " road (" + RideWords.like(road) + ")",
-                units);
-    }
-
-    private static List<Chart> charts(Asked asked, Map<TurnedSetup, Ride> rides) {
-        List<RideCharts.Riding> riding = rides.entrySet().stream()
+    private static List<Chart> charts(Asked asked, List<Riding> rides) {
+        List<RideCharts.Riding> riding = rides.stream()
                 .map(one -> new RideCharts.Riding(
-                        one.getKey().setup().name(),
+                        one.setup().setup().name(),
                         new SetupStyle(
-                                SideBySide.index(asked, one.getKey().setup().name())),
-                        one.getKey().standing(),
-                        one.getValue()))
+                                SideBySide.index(asked, one.setup().setup().name())),
+                        one.setup().standing(),
+                        one.ride()))
                 .toList();
         return List.of(
-                RideCharts.comfortAgainstGrip(riding, End.FRONT),
-                RideCharts.comfortAgainstGrip(riding, End.REAR),
                 RideCharts.bodyOverRoad(riding),
                 RideCharts.tyreOverRoad(riding),
-                RideCharts.roadResponse(riding));
+                RideCharts.roadResponse(riding),
+                RideCharts.pitchOverHump(
+                        riding, rides.stream().map(Riding::passages).toList(), asked.units()));
     }
 
-    private static Figures table(Map<TurnedSetup, Ride> rides, Units units) {
+    private static Figures table(List<Riding> rides, Units units) {
         Figures.Builder table = new Figures.Builder(
-                rides.keySet().stream().map(one -> one.setup().name()).toList());
+                rides.stream().map(one -> one.setup().setup().name()).toList());
         for (End end : End.values()) {
             table.heading(end == End.FRONT ? "Front" : "Rear");
             for (Figure<AxleRide> figure : RideFigures.AXLE) {
@@ -158,17 +152,24 @@ final class WillItRide implements Question {
         return table.build();
     }
 
+    /** Ratios stand as ratios here, and vibration in m/s²: so the trade speaks of them. */
+    private static Unit unit(Figure<?> figure, Units units) {
+        return figure.dimension() == Dimension.RATIO || figure.dimension() == Dimension.ACCELERATION
+                ? figure.unit()
+                : units.of(figure.dimension());
+    }
+
     private static <T> void row(
             Figures.Builder table,
             Figure<T> figure,
-            Map<TurnedSetup, Ride> rides,
+            List<Riding> rides,
             Units units,
             Function<Ride, Optional<T>> part) {
-        Unit unit = units.of(figure.dimension());
+        Unit unit = unit(figure, units);
         List<String> cells = new ArrayList<>();
-        for (Ride ride : rides.values()) {
+        for (Riding one : rides) {
             OptionalDouble value =
-                    part.apply(ride).map(own -> figure.in(unit, own)).orElse(OptionalDouble.empty());
+                    part.apply(one.ride()).map(own -> figure.in(unit, own)).orElse(OptionalDouble.empty());
             cells.add(value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : "–");
         }
         if (cells.stream().anyMatch(cell -> !cell.equals("–"))) {

@@ -1,67 +1,105 @@
 package evenhand.window.question;
 
-import evenhand.answers.Balance;
-import evenhand.answers.Progress;
-import evenhand.car.Car;
-import evenhand.scenario.Setup;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Answering;
 import evenhand.window.desk.Asking;
+import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Drawer;
-import evenhand.window.desk.Filed;
+import evenhand.window.desk.Figures;
 import evenhand.window.desk.Look;
-import evenhand.window.desk.Question;
 import evenhand.window.desk.Replies;
 import evenhand.window.desk.Reply;
-import evenhand.window.desk.TurnedSetup;
-import evenhand.window.desk.Work;
 import evenhand.words.Units;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
 
-/** Questions asked without a window, for tests. */
+/** A desk without a screen that is asked questions the way the window asks them. */
 final class Asks {
-    private Asks() {}
+    private static final Path SCENARIOS = Path.of("..", "scenarios");
 
-    /** A demo car as it is first laid on the desk. */
-    static Work demo(String name) {
-        Drawer.Opened opened = Drawer.open(Path.of("..", "scenarios", name + ".json"));
-        return ((Drawer.Opened.Sound) opened).work();
+    private final Bench bench;
+    private final Map<String, String> wishes = new HashMap<>();
+    private Units units = Units.METRIC;
+
+    private Asks(String text, String file) {
+        Drawer.Opened opened = Drawer.open(text, Optional.of(SCENARIOS.resolve(file)));
+        assertThat(opened).as("%s", opened).isInstanceOf(Drawer.Opened.Sound.class);
+        Drawer.Opened.Sound sound = (Drawer.Opened.Sound) opened;
+        bench = new Bench(
+                new Desk(sound.work(), new Look("", Units.METRIC, false, Map.of()), Replies.NONE, sound.filed()),
+                asking -> {});
     }
 
-    static Desk desk(Work work) {
-        return new Desk(
-                work,
-                new Look("find", Units.METRIC, false, Map.of()),
-                Replies.NONE,
-                new Filed(Optional.empty(), Optional.empty()));
+    static Asks demo(String name) throws Exception {
+        return demo(name, text -> text);
     }
 
-    /** A question with something in its fields, by their keys. */
-    static Asking asking(Question question, Work work, Map<String, String> wishes) {
-        return new Asking(
-                work,
-                question.key(),
-                Units.METRIC,
-                wishes.entrySet().stream()
-                        .collect(Collectors.toMap(wish -> question.key() + "/" + wish.getKey(), Map.Entry::getValue)));
+    /** A demo car with another text. */
+    static Asks demo(String name, UnaryOperator<String> edit) throws Exception {
+        String text = Files.readString(SCENARIOS.resolve(name + ".json"));
+        return new Asks(edit.apply(text), name + ".json");
     }
 
-    static Question.Asked asked(Question question, Work work, Map<String, String> wishes) {
-        Map<String, TurnedSetup> turns = new LinkedHashMap<>();
-        for (Setup setup : work.scenario().setups()) {
-            if (work.shown().contains(setup) || setup.equals(work.baseSetup())) {
-                Car car = setup.car();
-                Balance balance = Balance.of(car, work.paces(), work.radius(), work.direction());
-                turns.put(setup.name(), new TurnedSetup(setup, car.settled(), balance));
+    Asks act(Act act) {
+        assertThat(bench.act(act)).isEmpty();
+        return this;
+    }
+
+    /** Puts something into a field of a question: "bump/over". */
+    Asks wish(String field, String value) {
+        wishes.put(field, value);
+        return this;
+    }
+
+    Asks in(Units other) {
+        units = other;
+        return this;
+    }
+
+    evenhand.window.desk.Work work() {
+        return bench.desk().work();
+    }
+
+    Reply reply(String question) throws Exception {
+        CompletableFuture<Reply> came = new CompletableFuture<>();
+        try (Answering answering = new Answering(Questions.ALL, Runnable::run)) {
+            answering.deliverTo(act -> {
+                if (act instanceof Act.ReplyCame reply) {
+                    came.complete(reply.reply());
+                }
+            });
+            answering.ask(new Asking(work(), question, units, wishes));
+            return came.get(60, TimeUnit.SECONDS);
+        }
+    }
+
+    static String all(Reply reply) {
+        return String.join("\n", reply.headlines()) + "\n"
+                + String.join(
+                        "\n",
+                        reply.more().stream().flatMap(one -> one.sentences().stream()).toList());
+    }
+
+    /** The cells of the first row with these words below a heading. */
+    static List<String> row(Figures figures, String heading, String words) {
+        boolean below = false;
+        for (Figures.Line line : figures.lines()) {
+            if (line instanceof Figures.Heading) {
+                below = line.words().equals(heading);
+            } else if (below && line instanceof Figures.Row row && row.words().equals(words)) {
+                return row.cells();
             }
         }
-        return new Question.Asked(asking(question, work, wishes), turns);
-    }
-
-    static Reply answer(Question question, Work work, Map<String, String> wishes) {
-        return question.answer(asked(question, work, wishes), Progress.NONE);
+        throw new AssertionError("no row " + words + " below " + heading + " in " + figures);
     }
 }

@@ -27,14 +27,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WhatMakesItNeutralTest {
     private static final WhatMakesItNeutral QUESTION = new WhatMakesItNeutral();
     private static final String PIVOT = "rear lateral locator height";
-    private static final Work HARBOUR = Asks.demo("harbour-saloon");
+    private static final Work HARBOUR = ByHand.demo("harbour-saloon");
 
     private static Reply answer(Map<String, String> wishes) {
-        return Asks.answer(QUESTION, HARBOUR, wishes);
+        return ByHand.answer(QUESTION, HARBOUR, wishes);
     }
 
     private static List<Field> fields(Map<String, String> wishes) {
-        return QUESTION.fields(Asks.asking(QUESTION, HARBOUR, wishes));
+        return QUESTION.fields(ByHand.asking(QUESTION, HARBOUR, wishes));
     }
 
     private static Field field(List<Field> fields, String key) {
@@ -108,7 +108,7 @@ class WhatMakesItNeutralTest {
             assertThat(bar.to()).isBetween(0.0, 100.0);
         });
         Act act = reply.next().get(0).act().orElseThrow();
-        Bench bench = new Bench(Asks.desk(HARBOUR), asking -> {});
+        Bench bench = new Bench(ByHand.desk(HARBOUR), asking -> {});
         assertThat(bench.act(act)).isEmpty();
         Setup changed = bench.desk().work().activeSetup();
         assertThat(understeer(changed)).isCloseTo(WANTED, within(1e-3));
@@ -123,7 +123,7 @@ class WhatMakesItNeutralTest {
     @Test
     void whatWasFoundMayBeASetupOfItsOwn() {
         Reply reply = answer(Map.of("change", PIVOT, "aim", AIM));
-        Bench bench = new Bench(Asks.desk(HARBOUR), asking -> {});
+        Bench bench = new Bench(ByHand.desk(HARBOUR), asking -> {});
         assertThat(bench.act(reply.next().get(1).act().orElseThrow())).isEmpty();
         Setup added = bench.desk().work().activeSetup();
         assertThat(added.basedOn()).isEqualTo(Optional.of(HARBOUR.active()));

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 class WhatToMeasureTest {
     private static final WhatToMeasure QUESTION = new WhatToMeasure();
-    private static final Work WORK = Asks.demo("slipper-coupe");
+    private static final Work WORK = ByHand.demo("slipper-coupe");
     private static final Map<String, String> UNDERSTEER = Map.of("figure", "understeer at 0.5 g");
 
     @SuppressWarnings("NullAway.Init")
@@ -33,7 +33,7 @@ class WhatToMeasureTest {
 
     @BeforeAll
     static void ask() {
-        reply = Asks.answer(QUESTION, WORK, UNDERSTEER);
+        reply = ByHand.answer(QUESTION, WORK, UNDERSTEER);
     }
 
     private static Point at(List<Point> edge, double pace) {
@@ -45,7 +45,7 @@ class WhatToMeasureTest {
 
     @Test
     void aBandAtAPaceIsTheIntervalThatDoubtGivesThere() {
-        List<TurnedSetup> shown = Asks.asked(QUESTION, WORK, UNDERSTEER).shown();
+        List<TurnedSetup> shown = ByHand.asked(QUESTION, WORK, UNDERSTEER).shown();
         Doubt.Answer doubt = Doubt.of(
                 shown.stream().map(one -> one.setup().entries()).toList(),
                 new Doubt.Question(
@@ -112,7 +112,7 @@ class WhatToMeasureTest {
 
     @Test
     void forTheLimitTheBalanceIsFollowedOnTheWayThere() {
-        Reply limit = Asks.answer(QUESTION, WORK, Map.of());
+        Reply limit = ByHand.answer(QUESTION, WORK, Map.of());
         assertThat(limit.charts().get(0).up().title()).contains("grip balance");
         assertThat(limit.charts().get(0).bands()).hasSameSizeAs(WORK.shown());
     }

@@ -1,0 +1,26 @@
+package evenhand.window.question;
+
+import evenhand.ride.RoadClass;
+import evenhand.window.desk.Question;
+import evenhand.words.RideWords;
+import java.util.Arrays;
+
+/** The road that a ride is asked about. */
+final class RoadField {
+    static final Question.Field ROAD = new Question.Field(
+            "road",
+            "on a road of class",
+            Arrays.stream(RoadClass.values()).map(Enum::name).toList(),
+            "B");
+
+    private RoadField() {}
+
+    static RoadClass of(Question.Asked asked) {
+        return RoadClass.valueOf(asked.wish(ROAD));
+    }
+
+    /** "a class B road (a good main road)". */
+    static String words(RoadClass road) {
+        return "a class " + road.name() + " road (" + RideWords.like(road) + ")";
+    }
+}
