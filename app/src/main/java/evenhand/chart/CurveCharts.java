@@ -80,7 +80,10 @@ public final class CurveCharts {
         if (high.low() < 0) {
             parts.add(0, new Rule(Rule.Kind.ZERO, Rule.Along.UP, 0, ""));
         }
-        Axis.Measure axis = logarithmic ? across.logarithmic(wide) : across.axis(wide.rounded());
+        // An empty chart has an axis too, and none of octaves begins at zero.
+        Axis.Measure axis = logarithmic
+                ? across.logarithmic(curves.isEmpty() ? new Span(1, 10) : wide)
+                : across.axis(wide.rounded());
         return new Chart(title, axis, up.axis(high), parts);
     }
 

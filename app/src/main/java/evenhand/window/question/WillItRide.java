@@ -129,12 +129,14 @@ final class WillItRide implements Question {
                         one.setup().standing(),
                         one.ride()))
                 .toList();
-        return List.of(
-                RideCharts.bodyOverRoad(riding),
-                RideCharts.tyreOverRoad(riding),
-                RideCharts.roadResponse(riding),
-                RideCharts.pitchOverHump(
-                        riding, rides.stream().map(Riding::passages).toList(), asked.units()));
+        return Stream.of(
+                        RideCharts.bodyOverRoad(riding),
+                        RideCharts.tyreOverRoad(riding),
+                        RideCharts.roadResponse(riding),
+                        RideCharts.pitchOverHump(
+                                riding, rides.stream().map(Riding::passages).toList(), asked.units()))
+                .filter(chart -> !chart.isEmpty())
+                .toList();
     }
 
     private static Figures table(List<Riding> rides, Units units) {

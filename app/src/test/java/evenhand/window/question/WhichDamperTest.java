@@ -10,7 +10,6 @@ import evenhand.chart.Part;
 import evenhand.ride.AxleRide;
 import evenhand.ride.Ride;
 import evenhand.ride.RoadClass;
-import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Reply;
@@ -21,6 +20,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WhichDamperTest {
     private static final String ROADSTER = "tinkers-lane-roadster";
@@ -127,16 +127,31 @@ class WhichDamperTest {
         assertThat(Asks.all(reply)).contains("Measure at the front: the damper's force at 0.05, 0.1, 0.3 and 0.6 m/s");
         assertThat(reply.charts()).hasSize(2);
         assertThat(reply.figures()).isEqualTo(Figures.NONE);
+        Reply ride = asks.reply("ride");
+        assertThat(Asks.all(ride)).contains("no damper curves at the front").doesNotContain("defect");
+        assertThat(ride.charts()).noneMatch(Chart::isEmpty).noneMatch(chart -> chart.title().contains("sits in it"));
     }
 
     @Test
-    void aSetupThatStandsNowhereIsSaidAndTheOthersAreAnswered() throws Exception {
-        Asks asks = Asks.demo(ROADSTER);
-        Setup broken = asks.work().activeSetup();
-        asks.act(new Act.SetValue(Optional.of(broken.name()), "front.spring.rate", "1 N/mm"));
-        Reply reply = asks.reply("damper");
-        System.out.println("XX " + Asks.all(reply));
+    void theRideShowsPitchAndLeavesTheSettingsToTheDampers() throws Exception {
+        Reply ride = Asks.demo(ROADSTER).reply("ride");
+        assertThat(Asks.all(ride)).doesNotContain("Settings of the");
+        assertThat(ride.charts().stream().map(Chart::title)).noneMatch(title -> title.startsWith("Comfort"));
+        assertThat(ride.charts().stream().map(chart -> chart.across().title()))
+                .contains("speed over the hump, km/h");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"damper", "bump", "ride"})
+    void whatDoesNotComeToRestIsSaidAndShowsNoPicture(String question) throws Exception {
+        Asks asks = Asks.demo("orchard-estate", text -> text.replace("\"140 kg\"", "\"3000 kg\""))
+                .act(new Act.ChooseLoad(Optional.of("Four up")));
+        Reply reply = asks.reply(question);
+        String active = "\"" + asks.work().active() + "\": No answer: ";
+        assertThat(reply.headlines()).anyMatch(said -> said.startsWith(active));
         assertThat(Asks.all(reply)).doesNotContain("defect").doesNotContain("NaN");
+        assertThat(reply.charts()).allMatch(Chart::isEmpty);
+        assertThat(reply.figures().lines()).noneMatch(Figures.Row.class::isInstance);
     }
 
     @Test
