@@ -96,11 +96,7 @@ public final class BumpCharts {
                             + units.show(wheel.bump().timeOffGround(), Dimension.TIME, 3));
                     longest(wheel.bump().series())
                             .ifPresent(time -> parts.add(new Mark(
-                                    Mark.Kind.EVENT,
-                                    car.name(),
-                                    car.style(),
-                                    new Point(SECOND.fromSi(time), 0),
-                                    "")));
+                                    Mark.Kind.EVENT, car.name(), car.style(), new Point(SECOND.fromSi(time), 0), "")));
                 }
             }
             if (!off.isEmpty()) {
@@ -123,7 +119,9 @@ public final class BumpCharts {
                 at = i;
             }
         }
-        return most == 0 ? OptionalDouble.empty() : OptionalDouble.of(series.time().get(at - most / 2));
+        return most == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(series.time().get(at - most / 2));
     }
 
     private Chart travels() {
@@ -230,8 +228,8 @@ public final class BumpCharts {
             for (BumpWheel wheel : wheels(car)) {
                 Series series = wheel.bump().series();
                 Weight weight = wheel.side().equals("inner") ? Weight.FINE : Weight.HEAVY;
-                parts.add(line(
-                        car.name(), wheel.side(), car.style(), weight, series.time(), column.apply(series), unit));
+                parts.add(
+                        line(car.name(), wheel.side(), car.style(), weight, series.time(), column.apply(series), unit));
             }
         }
         return parts;

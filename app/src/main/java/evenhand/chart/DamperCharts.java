@@ -61,7 +61,9 @@ public final class DamperCharts {
             Riding riding = car.riding();
             Ride ride = riding.ride();
             List<Fitted> settings = car.choice().settings();
-            double least = settings.isEmpty() ? LEAST_DRAWN : Math.min(LEAST_DRAWN, settings.get(0).bodyRatio());
+            double least = settings.isEmpty()
+                    ? LEAST_DRAWN
+                    : Math.min(LEAST_DRAWN, settings.get(0).bodyRatio());
             List<DampingSweep.Point> curve = DampingSweep.of(ride.axle(end), ride.road(), ride.speed(), POINTS).stream()
                     .filter(point -> point.dampingRatio() >= least)
                     .toList();
@@ -89,7 +91,9 @@ public final class DamperCharts {
                 Axis.Measure.of("weighted acceleration, less is softer", ACCELERATION, 3, span(parts, true)),
                 Axis.Measure.of("change of the tyre's load, less is more grip", SHARE, 1, span(parts, false)),
                 parts,
-                scaled ? List.of("Ticks along the curve: damping ratio of the body, were the damper another.") : List.of());
+                scaled
+                        ? List.of("Ticks along the curve: damping ratio of the body, were the damper another.")
+                        : List.of());
     }
 
     private static String words(Fitted one) {
@@ -168,9 +172,8 @@ public final class DamperCharts {
                 }
             }
         }
-        List<Point> all = parts.stream()
-                .flatMap(part -> ((Line) part).points().stream())
-                .toList();
+        List<Point> all =
+                parts.stream().flatMap(part -> ((Line) part).points().stream()).toList();
         parts.add(0, new Rule(Rule.Kind.ZERO, Rule.Along.UP, 0, ""));
         parts.add(0, new Rule(Rule.Kind.ZERO, Rule.Along.ACROSS, 0, ""));
         return new Chart(

@@ -40,11 +40,7 @@ final class BumpTables {
                 .toList();
         if (!answered.isEmpty()) {
             text.append('\n').append(table(answered, question)).append('\n');
-            Paragraph.append(
-                    text,
-                    "",
-                    BumpWords.gripLost(question.pace().isPresent()),
-                    console.columns());
+            Paragraph.append(text, "", BumpWords.gripLost(question.pace().isPresent()), console.columns());
         }
         for (BumpCommand.Answer answer : answers) {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');

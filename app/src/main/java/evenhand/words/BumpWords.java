@@ -71,8 +71,9 @@ public final class BumpWords {
     }
 
     private String contacts(List<BumpWheel> wheels) {
-        List<BumpWheel> off =
-                wheels.stream().filter(wheel -> wheel.bump().timeOffGround() > 0).toList();
+        List<BumpWheel> off = wheels.stream()
+                .filter(wheel -> wheel.bump().timeOffGround() > 0)
+                .toList();
         if (off.isEmpty()) {
             BumpWheel lightest = Collections.min(
                     wheels, Comparator.comparingDouble(wheel -> wheel.bump().leastTyreLoad()));
@@ -98,17 +99,12 @@ public final class BumpWords {
     private static String stops(List<BumpWheel> wheels) {
         List<String> struck = new ArrayList<>();
         struck(struck, "metal meets metal at the ", wheels, Bump::metalTouched);
-        struck(
-                struck,
-                "the bump stop is struck at the ",
-                wheels,
-                bump -> bump.stopTouched() && !bump.metalTouched());
+        struck(struck, "the bump stop is struck at the ", wheels, bump -> bump.stopTouched() && !bump.metalTouched());
         struck(struck, "the droop stop at the ", wheels, Bump::droopStopReached);
         return struck.isEmpty() ? "no stop is struck" : String.join(", ", struck);
     }
 
-    private static void struck(
-            List<String> struck, String words, List<BumpWheel> wheels, Predicate<Bump> happened) {
+    private static void struck(List<String> struck, String words, List<BumpWheel> wheels, Predicate<Bump> happened) {
         List<BumpWheel> those =
                 wheels.stream().filter(wheel -> happened.test(wheel.bump())).toList();
         if (!those.isEmpty()) {

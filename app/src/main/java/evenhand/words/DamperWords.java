@@ -80,7 +80,8 @@ public final class DamperWords {
         }
         if (choice.settings().size() == 1) {
             Fitted only = choice.settings().get(0);
-            return opening + (only.name().isPresent() ? "one setting only, " + named(only) : "one damper without settings")
+            return opening
+                    + (only.name().isPresent() ? "one setting only, " + named(only) : "one damper without settings")
                     + ", a ratio of " + ratio(only.bodyRatio()) + ", " + RideWords.firmness(only.bodyRatio()) + " ("
                     + both(only) + ").";
         }
@@ -116,12 +117,15 @@ public final class DamperWords {
             measure(sentences);
             return sentences;
         }
-        choice.now().ifPresent(now -> sentences.add(now.name()
-                        .map(own -> "The " + name + " dampers are on \"" + own + "\", which damps the body by a ratio of ")
-                        .orElse("The " + name + " dampers damp the body by a ratio of ")
-                + ratio(now.bodyRatio()) + " (bump " + ratio(now.bySpeed().bump()) + ", rebound "
-                + ratio(now.bySpeed().rebound()) + ") and the wheel by " + ratio(now.hopRatio()) + ", "
-                + RideWords.firmness(now.bodyRatio()) + "."));
+        choice.now()
+                .ifPresent(now -> sentences.add(now.name()
+                                .map(own -> "The " + name + " dampers are on \"" + own
+                                        + "\", which damps the body by a ratio of ")
+                                .orElse("The " + name + " dampers damp the body by a ratio of ")
+                        + ratio(now.bodyRatio()) + " (bump "
+                        + ratio(now.bySpeed().bump()) + ", rebound "
+                        + ratio(now.bySpeed().rebound()) + ") and the wheel by " + ratio(now.hopRatio()) + ", "
+                        + RideWords.firmness(now.bodyRatio()) + "."));
         if (choice.settings().size() == 1) {
             sentences.add("The file names no settings of the " + name + " dampers, so there is no click to choose. "
                     + scaled());
@@ -139,11 +143,13 @@ public final class DamperWords {
     private String scaled() {
         DampingSweep.Point only = choice.settings().get(0).point();
         List<String> parts = new ArrayList<>();
-        choice.softest().ifPresent(best -> parts.add("the softest ride with " + times(best, only) + ", "
-                + acceleration(best.weightedAcceleration()) + " at a ratio of " + ratio(best.dampingRatio())
-                + (best.dampingRatio() < DamperChoice.LEAST_RATIO ? ", too little to hold the body" : "")));
-        choice.steadiest().ifPresent(best -> parts.add("the steadiest tyre load with " + times(best, only) + ", "
-                + percent(best.tyreLoadVariation()) + " at a ratio of " + ratio(best.dampingRatio())));
+        choice.softest()
+                .ifPresent(best -> parts.add("the softest ride with " + times(best, only) + ", "
+                        + acceleration(best.weightedAcceleration()) + " at a ratio of " + ratio(best.dampingRatio())
+                        + (best.dampingRatio() < DamperChoice.LEAST_RATIO ? ", too little to hold the body" : "")));
+        choice.steadiest()
+                .ifPresent(best -> parts.add("the steadiest tyre load with " + times(best, only) + ", "
+                        + percent(best.tyreLoadVariation()) + " at a ratio of " + ratio(best.dampingRatio())));
         return parts.isEmpty()
                 ? "No damper of any force would be best within the range that is swept."
                 : "Scaled, it would give " + String.join(", and ", parts) + ".";
@@ -159,7 +165,8 @@ public final class DamperWords {
         }
         double soft = choice.softest().get().dampingRatio();
         double steady = choice.steadiest().get().dampingRatio();
-        return Optional.of("With the " + name + " springs, on this road, the floor shakes least at a damping ratio of " + ratio(soft)
+        return Optional.of("With the " + name + " springs, on this road, the floor shakes least at a damping ratio of "
+                + ratio(soft)
                 + " and the tyre load is steadiest at " + ratio(steady)
                 + ": with less the body floats and the wheel hops on, with more the dampers pass the road's edges on"
                 + " to the body and to the tyre.");
@@ -184,16 +191,19 @@ public final class DamperWords {
     /** A setting that would ride softest but does not hold the body is not advised, and that is said. */
     private Optional<String> notHeld() {
         return choice.settings().stream()
-                .filter(one -> one.bodyRatio() < DamperChoice.LEAST_RATIO && one.name().isPresent())
+                .filter(one ->
+                        one.bodyRatio() < DamperChoice.LEAST_RATIO && one.name().isPresent())
                 .reduce((less, more) -> more)
-                .map(one -> "Up to " + named(one) + " there is " + RideWords.firmness(one.bodyRatio())
-                        + " (a ratio below " + ratio(DamperChoice.LEAST_RATIO) + "), whatever comfort on this road says.");
+                .map(one ->
+                        "Up to " + named(one) + " there is " + RideWords.firmness(one.bodyRatio()) + " (a ratio below "
+                                + ratio(DamperChoice.LEAST_RATIO) + "), whatever comfort on this road says.");
     }
 
     private boolean hasCurves() {
         Optional<Damper> damper = car.axle(end).damper();
         return damper.isPresent()
-                && (damper.get().forces().isPresent() || !damper.get().settings().isEmpty());
+                && (damper.get().forces().isPresent()
+                        || !damper.get().settings().isEmpty());
     }
 
     private void measure(List<String> sentences) {

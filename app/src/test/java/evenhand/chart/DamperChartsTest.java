@@ -44,7 +44,8 @@ class DamperChartsTest {
                 Line line = chart.line(mark.name(), "").findFirst().orElseThrow();
                 double nearest = line.points().stream()
                         .mapToDouble(point -> Math.hypot(
-                                (point.x() - mark.at().x()) / chart.across().span().width(),
+                                (point.x() - mark.at().x())
+                                        / chart.across().span().width(),
                                 (point.y() - mark.at().y()) / chart.up().span().width()))
                         .min()
                         .orElseThrow();

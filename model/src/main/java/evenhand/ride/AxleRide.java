@@ -65,8 +65,7 @@ public record AxleRide(
     }
 
     /** A damper whose curves are flat at this speed gives no damping, and no answer to a road. */
-    static Optional<Damped> damped(
-            Axle axle, QuarterCar undamped, WheelDamper damper, Road road, double speed) {
+    static Optional<Damped> damped(Axle axle, QuarterCar undamped, WheelDamper damper, Road road, double speed) {
         double rate = damper.linearRate(USUAL_DAMPER_SPEED);
         if (!(rate > 0)) {
             return Optional.empty();

@@ -249,7 +249,10 @@ class DriveOverTest {
                         - (series.travel().get(i) - series.travel().get(0));
                 assertThat(body).as("car %d, row %d", seed, i).isCloseTo(moved, within(2e-4));
             }
-            assertThat(series.wheel().stream().mapToDouble(height -> height).max().orElseThrow())
+            assertThat(series.wheel().stream()
+                            .mapToDouble(height -> height)
+                            .max()
+                            .orElseThrow())
                     .isBetween(0.01, 0.09);
         }
     }

@@ -37,7 +37,8 @@ class DamperChoiceTest {
                                 .isGreaterThan(steadiest.get().tyreLoadVariation() * (1 - 1e-6));
                     });
                     // Comfort asks for less damping than grip: the trade that the question is about.
-                    assertThat(softest.get().dampingRate()).isLessThan(steadiest.get().dampingRate());
+                    assertThat(softest.get().dampingRate())
+                            .isLessThan(steadiest.get().dampingRate());
                 }
             }
         }
@@ -59,8 +60,7 @@ class DamperChoiceTest {
                 assertThat(choice.forGrip()).contains(only);
                 assertThat(choice.firmer()).isEmpty();
                 assertThat(choice.lessFirm()).isEmpty();
-                assertThat(only.bodyRatio())
-                        .isCloseTo(axle.dampingRatio().orElseThrow(), within(1e-12));
+                assertThat(only.bodyRatio()).isCloseTo(axle.dampingRatio().orElseThrow(), within(1e-12));
                 assertThat(only.bySpeed().mean()).isCloseTo(only.bodyRatio(), within(1e-12));
                 assertThat(only.bodyRatio())
                         .isBetween(

@@ -96,20 +96,18 @@ final class WhichDamper implements Question {
         List<Reply.Next> next = new ArrayList<>();
         for (TurnedSetup one : asked.shown()) {
             Optional<String> noRest = Said.noRest(asked, one);
-            RideAnswer answer = noRest.isPresent()
-                    ? new RideAnswer.NoRide(noRest.get())
-                    : Ride.of(one.standing(), road, speed);
+            RideAnswer answer =
+                    noRest.isPresent() ? new RideAnswer.NoRide(noRest.get()) : Ride.of(one.standing(), road, speed);
             if (answer instanceof RideAnswer.NoRide none) {
                 headlines.add(Said.named(one.setup()) + ": No answer: " + none.text() + ".");
             } else if (answer instanceof Ride ride) {
                 Choosing own = choosing(asked, one, ride);
                 choosing.add(own);
                 if (one.setup().name().equals(asked.work().active())) {
-                    headlines.add(
-                            Said.named(one.setup()) + ", on " + RoadField.words(road) + " at " + asked.wish(SPEED) + ":");
+                    headlines.add(Said.named(one.setup()) + ", on " + RoadField.words(road) + " at " + asked.wish(SPEED)
+                            + ":");
                     for (End end : End.values()) {
-                        headlines.add(DamperWords.verdict(
-                                one.standing(), ride, end, own.choice(end), asked.units()));
+                        headlines.add(DamperWords.verdict(one.standing(), ride, end, own.choice(end), asked.units()));
                     }
                     next = next(asked, own);
                 }
@@ -127,17 +125,14 @@ final class WhichDamper implements Question {
         }
         String name = one.setup().name();
         return new Choosing(
-                one,
-                new Riding(name, new SetupStyle(SideBySide.index(asked, name)), one.standing(), ride),
-                choices);
+                one, new Riding(name, new SetupStyle(SideBySide.index(asked, name)), one.standing(), ride), choices);
     }
 
     /** All that is to be said of a set-up; of one like an earlier one, that it is. */
     private static void said(Choosing own, List<Reply.Paragraph> more, Units units) {
         List<String> sentences = new ArrayList<>();
         for (End end : End.values()) {
-            sentences.addAll(DamperWords.of(
-                    own.setup().standing(), own.riding().ride(), end, own.choice(end), units));
+            sentences.addAll(DamperWords.of(own.setup().standing(), own.riding().ride(), end, own.choice(end), units));
         }
         Optional<String> alike = more.stream()
                 .filter(before -> before.sentences().equals(sentences))
@@ -155,7 +150,8 @@ final class WhichDamper implements Question {
             charts.add(DamperCharts.comfortAgainstGrip(damped(choosing, end), end));
         }
         for (End end : End.values()) {
-            Chart forces = DamperCharts.forces(damped(choosing, end), end, asked.work().active(), asked.units());
+            Chart forces =
+                    DamperCharts.forces(damped(choosing, end), end, asked.work().active(), asked.units());
             if (!forces.isEmpty()) {
                 charts.add(forces);
             }
@@ -184,7 +180,8 @@ final class WhichDamper implements Question {
                 List<Figures.Row> rows = own.choice(end).settings().stream()
                         .map(one -> row(one, rate, units))
                         .toList();
-                owners.computeIfAbsent(rows, key -> new ArrayList<>()).add(own.riding().name());
+                owners.computeIfAbsent(rows, key -> new ArrayList<>())
+                        .add(own.riding().name());
             }
             String where = end == End.FRONT ? "Front" : "Rear";
             owners.forEach((rows, names) -> {
@@ -220,9 +217,11 @@ final class WhichDamper implements Question {
             Optional<Fitted> comfort = choice.forComfort();
             Optional<Fitted> grip = choice.forGrip();
             if (comfort.isPresent() && comfort.equals(grip)) {
-                next(asked, end, choice, comfort.get(), "for comfort and for grip").ifPresent(next::add);
+                next(asked, end, choice, comfort.get(), "for comfort and for grip")
+                        .ifPresent(next::add);
             } else {
-                comfort.flatMap(one -> next(asked, end, choice, one, "for comfort")).ifPresent(next::add);
+                comfort.flatMap(one -> next(asked, end, choice, one, "for comfort"))
+                        .ifPresent(next::add);
                 grip.flatMap(one -> next(asked, end, choice, one, "for grip")).ifPresent(next::add);
             }
         }

@@ -91,11 +91,13 @@ final class WillItSkip implements Question {
             return Reply.only(wrong.orElse(""));
         }
         double speed = SpeedField.speed(asked.wish(SPEED));
-        OptionalDouble pace =
-                asked.wish(WHERE).equals(STRAIGHT) ? OptionalDouble.empty() : OptionalDouble.of(asked.work().pace());
+        OptionalDouble pace = asked.wish(WHERE).equals(STRAIGHT)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(asked.work().pace());
         if (pace.isPresent() && speed * speed / pace.getAsDouble() < LEAST_RADIUS) {
-            return Reply.only(Units.pace(pace.getAsDouble()) + " at " + asked.wish(SPEED).strip()
-                    + " is a circle of less than 4 m, which no car drives: take a higher speed or a gentler pace.");
+            return Reply.only(
+                    Units.pace(pace.getAsDouble()) + " at " + asked.wish(SPEED).strip()
+                            + " is a circle of less than 4 m, which no car drives: take a higher speed or a gentler pace.");
         }
         List<Over> answers = new ArrayList<>();
         List<TurnedSetup> shown = asked.shown();
@@ -109,7 +111,8 @@ final class WillItSkip implements Question {
                         + cannot.getMessage() + ".");
             }
         }
-        return reply(asked, answers, BumpWords.where(over, speed, pace, asked.work().direction(), asked.units()), pace);
+        return reply(
+                asked, answers, BumpWords.where(over, speed, pace, asked.work().direction(), asked.units()), pace);
     }
 
     /** Measured roads are looked for beside the scenario. */
@@ -130,8 +133,7 @@ final class WillItSkip implements Question {
     private static Over answer(Asked asked, TurnedSetup one, RoadEvent event, double speed, OptionalDouble pace) {
         Optional<String> noRest = Said.noRest(asked, one);
         if (noRest.isPresent()) {
-            return new Over(
-                    one, one.standing(), new BumpAnswer.None(TurnAnswer.Reason.NO_EQUILIBRIUM, noRest.get()));
+            return new Over(one, one.standing(), new BumpAnswer.None(TurnAnswer.Reason.NO_EQUILIBRIUM, noRest.get()));
         }
         Car car = one.standing();
         return new Over(
@@ -139,7 +141,11 @@ final class WillItSkip implements Question {
                 car,
                 pace.isPresent()
                         ? DriveOver.inCorner(
-                                car, event, speed, pace.getAsDouble(), asked.work().direction())
+                                car,
+                                event,
+                                speed,
+                                pace.getAsDouble(),
+                                asked.work().direction())
                         : DriveOver.straight(car, event, speed));
     }
 
@@ -151,8 +157,7 @@ final class WillItSkip implements Question {
         for (Over one : answers) {
             String name = one.setup().setup().name();
             String said = BumpWords.inShort(one.answer(), direction, asked.units());
-            List<String> sentences =
-                    new ArrayList<>(BumpWords.of(one.car(), one.answer(), direction, asked.units()));
+            List<String> sentences = new ArrayList<>(BumpWords.of(one.car(), one.answer(), direction, asked.units()));
             // The one that is adjusted is said large; the others are read below, and compared in the figures.
             if (name.equals(asked.work().active()) || one.answer() instanceof BumpAnswer.None) {
                 headlines.add(Said.named(one.setup().setup()) + ": " + said);

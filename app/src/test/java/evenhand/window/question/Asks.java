@@ -87,7 +87,9 @@ final class Asks {
         return String.join("\n", reply.headlines()) + "\n"
                 + String.join(
                         "\n",
-                        reply.more().stream().flatMap(one -> one.sentences().stream()).toList());
+                        reply.more().stream()
+                                .flatMap(one -> one.sentences().stream())
+                                .toList());
     }
 
     /** The cells of the first row with these words below a heading. */

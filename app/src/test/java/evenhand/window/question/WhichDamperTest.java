@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenhand.car.Car;
-import evenhand.car.End;
 import evenhand.chart.Chart;
 import evenhand.chart.Part;
 import evenhand.ride.AxleRide;
@@ -48,8 +47,7 @@ class WhichDamperTest {
         Reply reply = asks.reply("damper");
         Chart chart = reply.charts().get(0);
         for (String setting : List.of("soft", "middle", "firm")) {
-            Asks set = Asks.demo(ROADSTER)
-                    .act(new Act.SetValue(Optional.of(active), SETTING, setting));
+            Asks set = Asks.demo(ROADSTER).act(new Act.SetValue(Optional.of(active), SETTING, setting));
             Car car = set.work().activeSetup().car().settled();
             AxleRide axle = ride(car, RoadClass.C, 60).front();
             Part.Mark mark = chart.marks().stream()
@@ -72,11 +70,18 @@ class WhichDamperTest {
         Reply.Next next = asks.reply("damper").next().get(0);
         assertThat(next.words()).startsWith("set the front dampers to \"soft\" for comfort");
         asks.act(next.act().orElseThrow());
-        assertThat(asks.work().activeSetup().car().front().damper().orElseThrow().setting())
+        assertThat(asks.work()
+                        .activeSetup()
+                        .car()
+                        .front()
+                        .damper()
+                        .orElseThrow()
+                        .setting())
                 .contains("soft");
         Reply after = asks.reply("damper");
         assertThat(after.next()).noneMatch(one -> one.words().contains("for comfort"));
-        assertThat(after.next()).anyMatch(one -> one.words().startsWith("set the front dampers to \"middle\" for grip"));
+        assertThat(after.next())
+                .anyMatch(one -> one.words().startsWith("set the front dampers to \"middle\" for grip"));
         assertThat(after.headlines().get(1)).contains("\"soft\" for comfort, as it is set");
     }
 
@@ -100,7 +105,13 @@ class WhichDamperTest {
         Asks asks = Asks.demo(ROADSTER, text -> text.replace("\"name\": \"soft\"", "\"name\": \"3\""));
         Reply.Next next = asks.reply("damper").next().get(0);
         asks.act(next.act().orElseThrow());
-        assertThat(asks.work().activeSetup().car().front().damper().orElseThrow().setting())
+        assertThat(asks.work()
+                        .activeSetup()
+                        .car()
+                        .front()
+                        .damper()
+                        .orElseThrow()
+                        .setting())
                 .contains("3");
     }
 
@@ -129,7 +140,9 @@ class WhichDamperTest {
         assertThat(reply.figures()).isEqualTo(Figures.NONE);
         Reply ride = asks.reply("ride");
         assertThat(Asks.all(ride)).contains("no damper curves at the front").doesNotContain("defect");
-        assertThat(ride.charts()).noneMatch(Chart::isEmpty).noneMatch(chart -> chart.title().contains("sits in it"));
+        assertThat(ride.charts())
+                .noneMatch(Chart::isEmpty)
+                .noneMatch(chart -> chart.title().contains("sits in it"));
     }
 
     @Test
@@ -137,8 +150,7 @@ class WhichDamperTest {
         Reply ride = Asks.demo(ROADSTER).reply("ride");
         assertThat(Asks.all(ride)).doesNotContain("Settings of the");
         assertThat(ride.charts().stream().map(Chart::title)).noneMatch(title -> title.startsWith("Comfort"));
-        assertThat(ride.charts().stream().map(chart -> chart.across().title()))
-                .contains("speed over the hump, km/h");
+        assertThat(ride.charts().stream().map(chart -> chart.across().title())).contains("speed over the hump, km/h");
     }
 
     @ParameterizedTest

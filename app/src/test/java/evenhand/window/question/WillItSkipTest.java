@@ -37,10 +37,12 @@ class WillItSkipTest {
     void everyDemoCarIsAnsweredInTheTurnAndStraightAhead(String demo) throws Exception {
         for (String where : List.of("in the turn, at the pace below", "straight ahead")) {
             for (Units units : Units.values()) {
-                Reply reply = Asks.demo(demo).in(units).wish("bump/where", where).reply("bump");
+                Reply reply =
+                        Asks.demo(demo).in(units).wish("bump/where", where).reply("bump");
                 assertThat(Asks.all(reply)).doesNotContain("defect").doesNotContain("NaN");
                 assertThat(reply.charts()).hasSize(8).noneMatch(Chart::isEmpty);
-                assertThat(reply.charts()).allMatch(chart -> chart.across().title().equals("time, s"));
+                assertThat(reply.charts())
+                        .allMatch(chart -> chart.across().title().equals("time, s"));
                 assertThat(reply.figures().lines()).isNotEmpty();
             }
         }
@@ -53,12 +55,11 @@ class WillItSkipTest {
                 .wish("bump/speed", "40 km/h")
                 .wish("bump/where", "straight ahead");
         Reply reply = asks.reply("bump");
-        BumpAnswer.Straight straight = (BumpAnswer.Straight)
-                DriveOver.straight(active(asks), radius -> Profile.hump(0.06, 2), 40 / 3.6);
+        BumpAnswer.Straight straight =
+                (BumpAnswer.Straight) DriveOver.straight(active(asks), radius -> Profile.hump(0.06, 2), 40 / 3.6);
         Bump front = Objects.requireNonNull(straight.axles().get(End.FRONT));
         String name = asks.work().active();
-        assertThat(highest(reply.charts().get(2), name, ""))
-                .isCloseTo(1000 * front.peakBumpTravel(), within(0.5));
+        assertThat(highest(reply.charts().get(2), name, "")).isCloseTo(1000 * front.peakBumpTravel(), within(0.5));
         double least = line(reply.charts().get(0), name, "").points().stream()
                 .mapToDouble(Part.Point::y)
                 .min()
@@ -108,10 +109,14 @@ class WillItSkipTest {
         Reply reply = asks.reply("bump");
         Chart loads = reply.charts().get(0);
         assertThat(reply.headlines().get(1)).contains("the ground").contains(" s in all");
-        assertThat(loads.notes()).anyMatch(note -> note.startsWith("Off the ground, \"" + asks.work().active()));
+        assertThat(loads.notes())
+                .anyMatch(note ->
+                        note.startsWith("Off the ground, \"" + asks.work().active()));
         assertThat(loads.marks()).isNotEmpty().allMatch(mark -> mark.at().y() == 0);
         Reply gentle = asks.wish("bump/over", "hump 5 mm by 4 m").reply("bump");
-        assertThat(gentle.headlines().get(1)).contains("no tyre leaves the ground").contains("no stop is struck");
+        assertThat(gentle.headlines().get(1))
+                .contains("no tyre leaves the ground")
+                .contains("no stop is struck");
         assertThat(gentle.charts().get(0).notes()).isEmpty();
         assertThat(gentle.charts().get(0).marks()).isEmpty();
     }
@@ -145,7 +150,10 @@ class WillItSkipTest {
     void whatIsNoEventIsAnsweredInASentence(String over) throws Exception {
         Reply reply = Asks.demo(COUPE).wish("bump/over", over).reply("bump");
         assertThat(reply.headlines()).hasSize(1);
-        assertThat(reply.headlines().get(0)).endsWith(".").doesNotContain("defect").doesNotContain("--over");
+        assertThat(reply.headlines().get(0))
+                .endsWith(".")
+                .doesNotContain("defect")
+                .doesNotContain("--over");
         assertThat(reply.charts()).isEmpty();
     }
 
@@ -158,9 +166,8 @@ class WillItSkipTest {
 
     @Test
     void aPaceBeyondTheLimitIsSaidForTheSetup() throws Exception {
-        Reply reply = Asks.demo(COUPE)
-                .act(new Act.ChoosePace(1.6 * 9.80665, false))
-                .reply("bump");
+        Reply reply =
+                Asks.demo(COUPE).act(new Act.ChoosePace(1.6 * 9.80665, false)).reply("bump");
         assertThat(reply.headlines()).anyMatch(said -> said.contains("beyond its limit"));
         assertThat(reply.charts()).isEmpty();
     }
