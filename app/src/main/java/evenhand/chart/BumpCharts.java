@@ -1,5 +1,7 @@
 package evenhand.chart;
 
+import evenhand.answers.BumpFigures;
+import evenhand.answers.Figure;
 import evenhand.bump.Bump;
 import evenhand.bump.Series;
 import evenhand.car.End;
@@ -30,6 +32,9 @@ public final class BumpCharts {
 
     /** A line keeps the least and the greatest of each of so many pieces, so that no peak is lost. */
     private static final int PIECES = 300;
+
+    /** No stop stands so far away, m. */
+    private static final double FAR = 10;
 
     private static final Unit SECOND = Unit.of("s");
 
@@ -127,15 +132,9 @@ public final class BumpCharts {
     private Chart travels() {
         Unit unit = units.of(Dimension.LENGTH);
         List<Part> parts = new ArrayList<>(lines(Series::travel, unit));
-        parts.addAll(stops("bump stop", unit, bump -> bump.room().toStop(), bump -> true));
-        parts.addAll(stops("metal", unit, bump -> bump.room().toMetal(), Bump::stopTouched));
-        parts.addAll(stops(
-                "droop stop",
-                unit,
-                bump -> bump.room().toDroopStop().isPresent()
-                        ? OptionalDouble.of(-bump.room().toDroopStop().getAsDouble())
-                        : OptionalDouble.empty(),
-                bump -> true));
+        parts.addAll(stops("bump stop", unit, BumpFigures.BUMP_TRAVEL_TO_STOP, BumpFigures.LEFT_TO_STOP, 1));
+        parts.addAll(stops("metal", unit, BumpFigures.BUMP_TRAVEL_TO_METAL, BumpFigures.LEFT_TO_METAL, 1));
+        parts.addAll(stops("droop stop", unit, BumpFigures.DROOP_TRAVEL, BumpFigures.LEFT_IN_DROOP, -1));
         return chart(
                 "Travel of the " + EventWords.end(end) + " wheels",
                 "travel from rest, bump up",
@@ -144,27 +143,28 @@ public final class BumpCharts {
                 parts);
     }
 
-    /** Where stops stand: one rule where all stand alike, else each with its owners. */
-    private List<Rule> stops(
-            String words, Unit unit, Function<Bump, OptionalDouble> place, java.util.function.Predicate<Bump> drawn) {
+    /**
+     * Where the stops of a kind stand, for each set-up that of the wheel that comes nearest to it: one rule where all stand alike,
+     * else each with its owner. Metal is drawn only where the stop before it is touched.
+     */
+    private List<Rule> stops(String words, Unit unit, Figure<Bump> place, Figure<Bump> left, int sign) {
         Map<Long, List<String>> owners = new LinkedHashMap<>();
         for (Driven car : cars) {
-            Map<Long, List<String>> sides = new LinkedHashMap<>();
-            for (BumpWheel wheel : wheels(car)) {
-                OptionalDouble at = place.apply(wheel.bump());
-                if (at.isPresent() && drawn.test(wheel.bump())) {
-                    sides.computeIfAbsent(Math.round(at.getAsDouble() * 1000), key -> new ArrayList<>())
-                            .add(wheel.side());
-                }
-            }
-            sides.forEach((at, own) -> owners.computeIfAbsent(at, key -> new ArrayList<>())
-                    .add(own.size() == 1 && !own.get(0).isEmpty() ? car.name() + " " + own.get(0) : car.name()));
+            wheels(car).stream()
+                    .filter(wheel -> left.si(wheel.bump()).orElse(FAR) < FAR)
+                    .filter(wheel -> place != BumpFigures.BUMP_TRAVEL_TO_METAL
+                            || wheel.bump().stopTouched())
+                    .min(Comparator.comparingDouble(
+                            wheel -> left.si(wheel.bump()).orElse(FAR)))
+                    .ifPresent(wheel -> owners.computeIfAbsent(
+                                    Math.round(place.si(wheel.bump()).orElse(0) * 1000), key -> new ArrayList<>())
+                            .add(wheel.side().isEmpty() ? car.name() : car.name() + " " + wheel.side()));
         }
         return owners.entrySet().stream()
                 .map(one -> new Rule(
                         Rule.Kind.NOTE,
                         Rule.Along.UP,
-                        unit.fromSi(one.getKey() / 1000.0),
+                        sign * unit.fromSi(one.getKey() / 1000.0),
                         owners.size() == 1 ? words : words + ", " + String.join(" and ", one.getValue())))
                 .toList();
     }
