@@ -102,7 +102,9 @@ final class FiguresTable extends JPanel {
             TableColumn column = table.getColumnModel().getColumn(i);
             int head = headNeeds(i);
             int needed = Math.max(cellsNeed(i), Math.min(head, Looks.em(9)));
-            int wished = i == 0 ? Looks.em(21) : i == 1 ? Looks.em(units ? 5 : 0) : Math.max(Looks.em(9), head);
+            int wished = i == 0
+                    ? Math.max(Looks.em(21), headingsNeed())
+                    : i == 1 ? Looks.em(units ? 5 : 0) : Math.max(Looks.em(9), head);
             // Words and long names of set-ups give way first: they can be read elsewhere.
             int least = i == 0 ? Math.min(needed, Looks.em(12)) : needed;
             if (anew || least > column.getMinWidth()) {
@@ -122,6 +124,17 @@ final class FiguresTable extends JPanel {
             }
         }
         return needed + 2 * PAD;
+    }
+
+    private int headingsNeed() {
+        FontMetrics metrics = getFontMetrics(Looks.strong());
+        int needed = 0;
+        for (Figures.Line line : model.figures.lines()) {
+            if (line instanceof Figures.Heading) {
+                needed = Math.max(needed, metrics.stringWidth(line.words()));
+            }
+        }
+        return Math.min(Looks.em(32), needed + 2 * PAD);
     }
 
     private int headNeeds(int column) {

@@ -44,7 +44,7 @@ final class WillItSkip implements Question {
 
     private static final Field OVER = new Field("over", "over", List.of(), "ripples 5 mm by 1.2 m times 8");
     private static final Field SPEED = SpeedField.at("50 km/h");
-    private static final Field WHERE = new Field("where", "", List.of(IN_THE_TURN, STRAIGHT), IN_THE_TURN);
+    private static final Field WHERE = new Field("where", "going", List.of(IN_THE_TURN, STRAIGHT), IN_THE_TURN);
 
     private record Over(TurnedSetup setup, Car car, BumpAnswer answer) {}
 
