@@ -1,18 +1,11 @@
 package evenhand.terminal;
 
 import evenhand.answers.Trial;
-import evenhand.report.Candidate;
 import evenhand.report.CannotReport;
-import evenhand.report.Findings;
-import evenhand.report.HtmlWriter;
-import evenhand.report.Paper;
+import evenhand.report.Delivery;
 import evenhand.report.PaperSize;
-import evenhand.report.Papers;
-import evenhand.report.PdfWriter;
-import evenhand.report.Printed;
 import evenhand.report.Question;
 import evenhand.report.ReportFile;
-import evenhand.report.SheetCsv;
 import evenhand.report.ShopPicture;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -138,25 +131,12 @@ final class ReportCommand implements Asked {
 
     private static Status write(Question question, ReportFile target, PaperSize size, Console console)
             throws CannotReport {
-        if (target.kind() == ReportFile.Kind.CSV) {
-            target.write(SheetCsv.write(Papers.sheet(question)));
-            return Status.DONE;
-        }
-        Findings findings;
+        Delivery delivery;
         try (ProgressLine progress = new ProgressLine(console, "asking " + question.samples() + " cars")) {
-            findings = Findings.of(question, progress);
+            delivery = Delivery.write(question, target, size, progress);
         }
-        Paper paper = Papers.of(findings);
-        Printed printed = target.kind() == ReportFile.Kind.PDF ? PdfWriter.write(paper, size) : HtmlWriter.write(paper);
-        target.write(printed.bytes());
-        printed.remarks().forEach(remark -> console.complain("evenhand report: " + remark));
-        for (Candidate candidate : findings.candidates()) {
-            candidate
-                    .silence()
-                    .ifPresent(why ->
-                            console.complain("evenhand report: no answer for \"" + candidate.name() + "\": " + why));
-        }
-        return findings.complete() ? Status.DONE : Status.NO_ANSWER;
+        delivery.remarks().forEach(remark -> console.complain("evenhand report: " + remark));
+        return delivery.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
     private static Trial trial() throws Mistake {

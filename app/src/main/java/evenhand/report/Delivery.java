@@ -1,0 +1,40 @@
+package evenhand.report;
+
+import evenhand.doubt.Progress;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A report, or the set-up sheet alone, that was written to its file; whoever asks for one, this is how.
+ *
+ * @param remarks what the reader of the file does not see: what could not be set as it was written, and set-ups without an answer
+ * @param complete whether every set-up has an answer
+ */
+public record Delivery(List<String> remarks, boolean complete) {
+    public Delivery {
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * Asks what is to be reported, and writes it: whole or not at all.
+     *
+     * @throws CannotReport where the file cannot be written
+     * @throws java.util.concurrent.CancellationException if the progress was told to stop
+     */
+    public static Delivery write(Question question, ReportFile target, PaperSize size, Progress progress)
+            throws CannotReport {
+        if (target.kind() == ReportFile.Kind.CSV) {
+            target.write(SheetCsv.write(Papers.sheet(question)));
+            return new Delivery(List.of(), true);
+        }
+        Findings findings = Findings.of(question, progress);
+        Paper paper = Papers.of(findings);
+        Printed printed = target.kind() == ReportFile.Kind.PDF ? PdfWriter.write(paper, size) : HtmlWriter.write(paper);
+        target.write(printed.bytes());
+        List<String> remarks = new ArrayList<>(printed.remarks());
+        for (Candidate candidate : findings.candidates()) {
+            candidate.silence().ifPresent(why -> remarks.add("no answer for \"" + candidate.name() + "\": " + why));
+        }
+        return new Delivery(remarks, findings.complete());
+    }
+}
