@@ -18,16 +18,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Reads entries from JSON by their shapes. What cannot be read is reported and marked, and the rest is read on. */
 final class EntryReader {
     private static final Entry UNREADABLE = new Entry.Unreadable();
 
     private static final String CONTROL = "has a control character; take it out";
-
-    /** Texts of several lines. */
-    private static final Set<String> LINES = Set.of(FileCatalogue.STORY.key(), FileCatalogue.NOTE.key());
 
     private final Problems problems;
 
@@ -137,7 +133,7 @@ final class EntryReader {
                     ? new Entry.Word(((Json.Str) json).text())
                     : refuse(json, unknownWord(json, choice.words().keySet()));
         } else if (content instanceof Content.Text) {
-            return text(json, LINES.contains(slot.key()))
+            return text(json, FileCatalogue.hasLines(slot))
                     .<Entry>map(Entry.Word::new)
                     .orElse(UNREADABLE);
         } else if (content instanceof Content.Texts) {

@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The file round the car, declared as the car is. */
-final class FileCatalogue {
+public final class FileCatalogue {
     static final Slot<String> NAME = text("name").means("name");
 
     static final Slot<String> SHOP_NAME = NAME.optional().means("name of the workshop, for the report");
@@ -79,7 +79,9 @@ final class FileCatalogue {
             BEHIND_FRONT_AXLE,
             HEIGHT);
     static final Slot<List<LoadCase.Added>> ADDED = groups("added", ADDED_SHAPE).means("masses on top of the car");
-    static final Shape<LoadCase> LOAD_CASE = shape("loadCase", v -> new LoadCase(v.of(NAME), v.of(ADDED)), NAME, ADDED);
+    static final Slot<String> CASE_NAME = NAME.means("name that the case is chosen by");
+    static final Shape<LoadCase> LOAD_CASE =
+            shape("loadCase", v -> new LoadCase(v.of(CASE_NAME), v.of(ADDED)), CASE_NAME, ADDED);
 
     static final Slot<Integer> EVENHAND = version("evenhand", 1).means("number of the file's format");
     static final Slot<String> TITLE = text("title").means("title of the job").defaultsTo("");
@@ -115,4 +117,19 @@ final class FileCatalogue {
             LOAD_CASES);
 
     private FileCatalogue() {}
+
+    /** Whether a text may have several lines. */
+    public static boolean hasLines(Slot<?> slot) {
+        return slot.key().equals(STORY.key()) || slot.key().equals(NOTE.key());
+    }
+
+    /** What the file holds beside its car and its set-ups. */
+    public static List<Slot<?>> besideTheCar() {
+        return List.of(TITLE, STORY, SHOP, LOAD_CASES);
+    }
+
+    /** The free words of a set-up. */
+    public static Slot<Map<String, String>> sheet() {
+        return SHEET;
+    }
 }

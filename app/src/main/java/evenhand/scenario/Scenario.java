@@ -10,6 +10,7 @@ import java.util.Optional;
  *
  * @param file as it was named
  * @param text of the whole file, from which it is edited without losing anything
+ * @param given all that stands in it, by keys
  * @param car the car before any set-up's changes
  */
 public record Scenario(
@@ -18,6 +19,7 @@ public record Scenario(
         String title,
         Optional<String> story,
         Optional<Shop> shop,
+        Entries given,
         Entries car,
         List<Setup> setups,
         List<LoadCase> loadCases,

@@ -108,6 +108,7 @@ public final class ScenarioReader {
                 file.title(),
                 file.story(),
                 file.shop(),
+                entries.get(),
                 given,
                 setups,
                 file.loadCases(),

@@ -13,6 +13,7 @@ public final class SetupsWriter {
     private static final String NAME = "name";
     private static final String BASED_ON = "basedOn";
     private static final String NOTE = "note";
+    private static final String SHEET = "sheet";
 
     private SetupsWriter() {}
 
@@ -31,7 +32,7 @@ public final class SetupsWriter {
         String renamed = own.substring(0, word.start() - place.start())
                 + ScenarioWriter.quoted(copy)
                 + own.substring(word.end() - place.start());
-        return ScenarioWriter.insertAfter(listed, list(listed), index(listed, name), renamed);
+        return JsonEdit.insertAfter(listed, list(listed), index(listed, name), renamed);
     }
 
     /**
@@ -78,7 +79,7 @@ public final class SetupsWriter {
             throw new IllegalArgumentException("others are based on \"" + name + "\": \""
                     + String.join("\", \"", children) + "\"; base them on another first");
         }
-        return ScenarioWriter.removeItem(text, list(text), at);
+        return JsonEdit.removeItem(text, list(text), at);
     }
 
     /**
@@ -131,8 +132,8 @@ public final class SetupsWriter {
     public static String takeBack(String text, String name, String path) {
         String listed = listed(text);
         List<String> keys = new ArrayList<>(List.of("changes"));
-        keys.addAll(List.of(path.split("\\.", -1)));
-        return ScenarioWriter.removeBelow(listed, setup(listed, name), keys);
+        keys.addAll(JsonEdit.steps(path));
+        return JsonEdit.removeBelow(listed, setup(listed, name), keys);
     }
 
     /** The set-ups that are directly based on one. */
@@ -144,12 +145,25 @@ public final class SetupsWriter {
                 .toList();
     }
 
+    /**
+     * The text with other free words of a set-up for the sheet, or none.
+     *
+     * @throws IllegalArgumentException if there is no such set-up
+     */
+    public static String sheet(String text, String name, String words) {
+        String listed = listed(text);
+        Json.Obj setup = setup(listed, name);
+        return words.equals("{}")
+                ? JsonEdit.removeBelow(listed, setup, List.of(SHEET))
+                : JsonEdit.put(listed, setup, List.of(SHEET), words);
+    }
+
     private static String word(String text, String name, String key, Optional<String> word) {
         String listed = listed(text);
         Json.Obj setup = setup(listed, name);
         return word.isPresent()
-                ? ScenarioWriter.put(listed, setup, List.of(key), ScenarioWriter.quoted(word.get()))
-                : ScenarioWriter.removeBelow(listed, setup, List.of(key));
+                ? JsonEdit.put(listed, setup, List.of(key), ScenarioWriter.quoted(word.get()))
+                : JsonEdit.removeBelow(listed, setup, List.of(key));
     }
 
     /** The text with its list of set-ups, where it had none. */
@@ -160,7 +174,7 @@ public final class SetupsWriter {
             return text;
         }
         String only = "[{\"name\": " + ScenarioWriter.quoted(Setup.AS_GIVEN) + "}]";
-        return ScenarioWriter.put(text, root, List.of("setups"), only);
+        return JsonEdit.put(text, root, List.of("setups"), only);
     }
 
     private static Json.Arr list(String text) {

@@ -1,6 +1,7 @@
 package evenhand.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -50,6 +51,40 @@ class ScenarioWriterTest {
         assertThat(found.car().rear().spring().rate()).isEqualTo(30_000);
         assertThat(found.car().rear().rollCentreHeight()).isEqualTo(0.29);
         assertThat(edited).contains("    {\"name\": \"Pivot up, soft bar\"");
+    }
+
+    private static final String LISTS = """
+            {"car": {"readings": [
+              {"rise": "300 mm", "gain": "12 kg"},
+              {"rise": "450 mm"}
+            ]}, "setups": [{"name": "Low", "changes": {"front": {"list": [1]}}}]}
+            """;
+
+    @Test
+    void aPathLeadsIntoAListAndBehindItsLast() {
+        assertThat(ScenarioWriter.set(LISTS, Optional.empty(), "readings[0].gain", "13 kg"))
+                .isEqualTo(LISTS.replace("12 kg", "13 kg"));
+        assertThat(ScenarioWriter.set(LISTS, Optional.empty(), "readings[1].gain", "19 kg"))
+                .isEqualTo(LISTS.replace("\"450 mm\"", "\"450 mm\", \"gain\": \"19 kg\""));
+        assertThat(ScenarioWriter.setJson(LISTS, Optional.empty(), "readings[2]", "{}"))
+                .isEqualTo(LISTS.replace("\"450 mm\"}", "\"450 mm\"},\n  {}"));
+        assertThat(ScenarioWriter.setInFile(LISTS, "loads[0].name", "\"four\""))
+                .contains("\"loads\": [{\"name\": \"four\"}]");
+        assertThatThrownBy(() -> ScenarioWriter.setJson(LISTS, Optional.empty(), "readings[3]", "{}"))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> ScenarioWriter.setInFile(LISTS, "loads[1]", "{}"))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void anItemIsTakenOutOfItsListWhichStaysThoughNothingIsLeft() {
+        String one = ScenarioWriter.remove(LISTS, "readings[0]");
+        assertThat(one).isEqualTo(LISTS.replace("{\"rise\": \"300 mm\", \"gain\": \"12 kg\"},\n  ", ""));
+        assertThat(ScenarioWriter.remove(one, "readings[0]")).contains("\"readings\": []");
+        assertThat(ScenarioWriter.remove(one, "readings[1]")).isEqualTo(one);
+        assertThat(ScenarioWriter.isChanged(LISTS, "Low", "front.list")).isTrue();
+        assertThat(ScenarioWriter.isChanged(LISTS, "Low", "front.other")).isFalse();
+        assertThat(SetupsWriter.takeBack(LISTS, "Low", "front.list[0]")).contains("{\"list\": []}");
     }
 
     @Test
