@@ -1,15 +1,14 @@
 package evenhand.window;
 
 import evenhand.catalogue.Entries;
-import evenhand.scenario.ScenarioWriter;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Draft;
 import evenhand.window.desk.Form;
 import evenhand.window.desk.FormField;
-import evenhand.window.desk.Points;
+import evenhand.window.desk.Grid;
 import evenhand.window.desk.Question;
+import evenhand.window.desk.Target;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,10 +32,13 @@ final class FormPane extends JPanel implements Bench.View {
             new JPanel(new MigLayout("insets 0, gap 0 2, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
     private final transient Map<String, FormRow> byPath = new LinkedHashMap<>();
     private final transient Map<String, Draft> drafts = new LinkedHashMap<>();
-    private final transient Map<String, JPanel> heads = new LinkedHashMap<>();
+    private final transient List<Part> parts = new ArrayList<>();
     private final Words.Area trouble = Words.warning("what is wrong");
     private transient List<String> structure = List.of();
     private boolean wholeCar = true;
+
+    /** A section as it is shown. */
+    private record Part(Form.Section section, JPanel head, List<FormRow> rows) {}
 
     FormPane(Bench bench) {
         super(new MigLayout("insets 0 16 16 16, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
@@ -70,6 +72,7 @@ final class FormPane extends JPanel implements Bench.View {
             if (whole != wholeCar) {
                 wholeCar = whole;
                 drafts.clear();
+                byPath.clear();
                 structure = List.of();
                 show(bench.desk(), bench.desk());
             }
@@ -108,6 +111,12 @@ final class FormPane extends JPanel implements Bench.View {
         if (!shown) {
             return;
         }
+        if (!before.work().scenario().file().equals(now.work().scenario().file())) {
+            // What was typed into another job's form is no part of this one.
+            drafts.clear();
+            byPath.clear();
+            structure = List.of();
+        }
         boolean came = !before.look().question().equals(Question.FORM);
         boolean same = before.work().equals(now.work())
                 && before.look().units() == now.look().units();
@@ -115,10 +124,11 @@ final class FormPane extends JPanel implements Bench.View {
             return;
         }
         targets(now);
-        Form form = Form.of(car(now));
+        Form form =
+                wholeCar ? Form.of(now.work().scenario()) : Form.of(now.work().activeSetup());
         List<String> next = new ArrayList<>();
         form.sections().forEach(section -> {
-            next.add("# " + section.path() + section.absent() + drafts.containsKey(section.path()));
+            next.add("# " + section.home() + section.added() + section.absent() + drafts.containsKey(section.added()));
             fields(now, section).forEach(field -> next.add(field.path()));
         });
         if (!next.equals(structure)) {
@@ -147,27 +157,40 @@ final class FormPane extends JPanel implements Bench.View {
 
     /** The fields of a section: those of its draft while it is drafted; none of one that the car has not. */
     private List<FormField> fields(Desk desk, Form.Section section) {
-        Draft draft = drafts.get(section.path());
+        Draft draft = drafts.get(section.added());
         if (draft != null) {
-            return Form.drafted(car(desk), section.path(), draft);
+            return Form.drafted(section.home(), given(desk, section), section.added(), draft);
         }
         boolean below = drafts.keySet().stream().anyMatch(path -> section.path().startsWith(path + "."));
         return section.absent() || below ? List.of() : section.fields();
     }
 
+    private Entries given(Desk desk, Form.Section section) {
+        return section.home() == Form.Home.JOB ? desk.work().scenario().given() : car(desk);
+    }
+
+    private Target target(Form.Section section) {
+        return new Target(section.home(), setup());
+    }
+
     private void build(Desk now, Form form) {
         rows.removeAll();
+        parts.clear();
+        // A row that stays keeps what is typed in it.
+        Map<String, FormRow> before = new LinkedHashMap<>(byPath);
         byPath.clear();
-        heads.clear();
         for (Form.Section section : form.sections()) {
             JPanel head = head(section);
-            heads.put(section.path(), head);
             rows.add(head, "gaptop 12");
+            List<FormRow> own = new ArrayList<>();
             for (FormField field : fields(now, section)) {
-                FormRow row = new FormRow(field, (own, text) -> take(section, own, text));
+                FormRow old = before.get(field.path());
+                FormRow row = old != null && old.fits(field) ? old : new FormRow(field, taker(section));
                 byPath.put(field.path(), row);
+                own.add(row);
                 rows.add(row);
             }
+            parts.add(new Part(section, head, own));
         }
         filter();
         revalidate();
@@ -181,19 +204,21 @@ final class FormPane extends JPanel implements Bench.View {
         Words.Area meaning = Words.quiet("meaning of " + section.title());
         meaning.setText(section.meaning());
         head.add(meaning, "wmin 40");
-        boolean drafted = drafts.containsKey(section.path());
-        boolean removable = !section.absent() && isOptional(section.path());
-        if (drafted || section.absent() || removable) {
-            JButton button = new JButton(drafted ? "leave as it was" : section.absent() ? "add" : "remove");
-            button.setName((drafted ? "leave " : section.absent() ? "add " : "remove ") + section.path());
+        boolean drafted = drafts.containsKey(section.added());
+        boolean adds = section.absent() || section.role() == Form.Role.LIST;
+        if (drafted || adds || !section.needed()) {
+            JButton button = new JButton(drafted ? "leave as it was" : adds ? "add" : "remove");
+            button.setName((drafted ? "leave " : adds ? "add " : "remove ") + section.added());
             button.getAccessibleContext().setAccessibleName(button.getText() + " " + section.title());
             button.addActionListener(event -> {
+                say(Optional.empty());
                 if (drafted) {
-                    drafts.remove(section.path());
-                } else if (section.absent()) {
-                    drafts.put(section.path(), Draft.EMPTY);
+                    drafts.remove(section.added());
+                } else if (adds) {
+                    drafts.put(section.added(), Draft.EMPTY);
                 } else {
-                    remove(section.path());
+                    forgetBelow(section.path());
+                    say(bench.act(target(section).remove(section.path())));
                 }
                 again();
             });
@@ -202,8 +227,10 @@ final class FormPane extends JPanel implements Bench.View {
         return head;
     }
 
-    private static boolean isOptional(String path) {
-        return path.matches(".*\\.(bar|damper|bumpStop|droopStop|metalStop)|air|steering");
+    /** What was typed into an object that is taken away goes with it; the items behind one of a list move up. */
+    private void forgetBelow(String path) {
+        String list = path.endsWith("]") ? path.substring(0, path.lastIndexOf('[')) : path;
+        byPath.keySet().removeIf(key -> key.startsWith(list));
     }
 
     private void again() {
@@ -211,59 +238,64 @@ final class FormPane extends JPanel implements Bench.View {
         show(bench.desk(), bench.desk());
     }
 
-    private void remove(String path) {
-        say(bench.act(wholeCar ? new Act.TakeBack(Optional.empty(), path) : new Act.SetJson(setup(), path, "null")));
-    }
-
     private void say(Optional<String> why) {
         trouble.setText(why.orElse(""));
         trouble.setVisible(why.isPresent());
     }
 
-    private Optional<String> take(Form.Section section, FormField field, String text) {
-        say(Optional.empty());
-        Draft draft = drafts.get(section.path());
-        if (draft != null) {
-            return draft(section.path(), draft.with(field.path(), value(field, text)));
-        }
-        if (field.slot().isEmpty()) {
-            return draft(section.path(), kindChanged(section, field, text));
-        }
-        if (text.isBlank()) {
-            return bench.act(new Act.TakeBack(setup(), field.path()));
-        }
-        boolean words = field.isCurve() || !field.choices().isEmpty();
-        return bench.act(
-                words
-                        ? new Act.SetJson(
-                                setup(),
-                                field.path(),
-                                field.isCurve() ? value(field, text) : ScenarioWriter.quoted(text))
-                        : new Act.SetValue(setup(), field.path(), text));
+    private FormRow.Taker taker(Form.Section section) {
+        return new FormRow.Taker() {
+            @Override
+            public Optional<String> take(FormField field, String text) {
+                say(Optional.empty());
+                Draft draft = drafts.get(section.added());
+                if (draft != null) {
+                    return draft(section, draft.with(field.path(), text));
+                }
+                if (field.slot().isEmpty()) {
+                    return draft(section, kindChanged(section, field, text));
+                }
+                return bench.act(target(section).value(field, text, insteadOf(section, field.path())));
+            }
+
+            @Override
+            public Optional<String> take(FormField field, Grid grid, List<List<String>> wanted) {
+                say(Optional.empty());
+                Draft draft = drafts.get(section.added());
+                return draft == null
+                        ? bench.act(target(section).rows(field, grid, wanted))
+                        : draft(section, draft.with(field.path(), wanted.isEmpty() ? "" : grid.json(wanted)));
+            }
+        };
     }
 
-    private static String value(FormField field, String text) {
-        return field.isCurve() ? Points.json(text).orElse("") : text;
+    private List<String> insteadOf(Form.Section section, String path) {
+        return section.home() == Form.Home.CAR ? Form.insteadOf(car(bench.desk()), path) : List.of();
     }
 
     /** The object of another kind, with what both kinds have. */
     private Draft kindChanged(Form.Section section, FormField kind, String word) {
+        Entries given = given(bench.desk(), section);
         Draft draft = Draft.EMPTY.with(kind.path(), word);
-        for (FormField wanted : Form.drafted(car(bench.desk()), section.path(), draft)) {
+        for (FormField wanted : Form.drafted(section.home(), given, section.path(), draft)) {
             Optional<FormField> old = Form.of(car(bench.desk())).field(wanted.path());
             if (wanted.slot().isPresent()
                     && old.isPresent()
                     && old.get().given().isPresent()) {
-                draft = draft.with(
-                        wanted.path(), value(old.get(), old.get().given().get()));
+                FormField had = old.get();
+                String text = had.grid()
+                        .map(grid -> grid.json(grid.rows()))
+                        .orElseGet(() -> had.given().orElse(""));
+                draft = draft.with(wanted.path(), text);
             }
         }
         return draft;
     }
 
     /** Takes the draft over if it makes a car, and keeps it as a draft if not yet. */
-    private Optional<String> draft(String path, Draft draft) {
-        Optional<String> why = bench.act(new Act.SetJson(setup(), path, draft.object(path)));
+    private Optional<String> draft(Form.Section section, Draft draft) {
+        String path = section.added();
+        Optional<String> why = bench.act(target(section).json(path, draft.object(path), insteadOf(section, path)));
         if (why.isEmpty()) {
             drafts.remove(path);
         } else {
@@ -276,24 +308,16 @@ final class FormPane extends JPanel implements Bench.View {
 
     private void filter() {
         String words = search.getText();
-        Map<String, Boolean> found = new LinkedHashMap<>();
-        byPath.forEach((path, row) -> {
-            boolean matches = words.isBlank() || row.field().matches(words);
-            row.setVisible(matches);
-            heads.keySet().stream()
-                    .filter(section -> path.equals(section)
-                            || (section.isEmpty()
-                                    ? !path.contains(".")
-                                    : parent(path).equals(section)))
-                    .forEach(section -> found.merge(section, matches, Boolean::logicalOr));
-        });
-        heads.forEach((section, head) -> head.setVisible(words.isBlank() || found.getOrDefault(section, false)));
+        for (Part part : parts) {
+            boolean any = words.isBlank() || part.section().matches(words);
+            for (FormRow row : part.rows()) {
+                boolean matches = words.isBlank() || row.field().matches(words);
+                row.setVisible(matches);
+                any |= matches;
+            }
+            part.head().setVisible(any);
+        }
         rows.revalidate();
         rows.repaint();
-    }
-
-    private static String parent(String path) {
-        int dot = path.lastIndexOf('.');
-        return dot < 0 ? "" : path.substring(0, dot);
     }
 }

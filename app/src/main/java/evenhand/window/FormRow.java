@@ -1,10 +1,12 @@
 package evenhand.window;
 
 import evenhand.window.desk.FormField;
-import evenhand.window.desk.Points;
+import evenhand.window.desk.Grid;
 import evenhand.words.Units;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
@@ -22,6 +24,11 @@ final class FormRow extends JPanel {
     /** Takes what was typed; says why not where it cannot. An empty text takes the value out. */
     interface Taker {
         Optional<String> take(FormField field, String text);
+
+        /** The same for the rows of a table. */
+        default Optional<String> take(FormField field, Grid grid, List<List<String>> rows) {
+            return take(field, grid.json(rows));
+        }
     }
 
     private final transient Taker taker;
@@ -51,14 +58,26 @@ final class FormRow extends JPanel {
         input.getAccessibleContext().setAccessibleDescription(field.meaning());
         label.setLabelFor(input);
         add(label, "aligny top, gaptop 4");
-        add(input, "growx, aligny top");
-        add(told, "wmin 60, aligny top, gaptop 3, wrap");
+        if (input instanceof GridPane) {
+            add(input, "span 2, wrap");
+            add(told, "skip 1, span 2, growx, wmin 60, wrap");
+        } else {
+            add(input, "growx, aligny top");
+            add(told, "wmin 60, aligny top, gaptop 3, wrap");
+        }
         add(trouble, "skip 1, span 2, growx, wmin 60");
         trouble.setVisible(false);
     }
 
     FormField field() {
         return field;
+    }
+
+    /** Whether it can show another field as well. */
+    boolean fits(FormField other) {
+        return field.path().equals(other.path())
+                && field.choices().equals(other.choices())
+                && field.slot().equals(other.slot());
     }
 
     private JComponent input() {
@@ -75,9 +94,16 @@ final class FormRow extends JPanel {
             });
             return combo;
         }
+        if (field.grid().isPresent()) {
+            return new GridPane(field, rows -> taker.take(field, field.grid().orElseThrow(), rows));
+        }
         JTextComponent text;
-        if (field.isCurve()) {
-            JTextArea area = new JTextArea(4, 10);
+        if (field.hasLines()) {
+            JTextArea area = new JTextArea(6, 10);
+            area.setLineWrap(true);
+            area.setWrapStyleWord(true);
+            area.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null); // Tab goes on, as everywhere
+            area.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
             area.setBorder(BorderFactory.createCompoundBorder(
                     UIManager.getBorder("TextField.border"), BorderFactory.createEmptyBorder()));
             text = area;
@@ -102,10 +128,7 @@ final class FormRow extends JPanel {
     }
 
     private void take(String text) {
-        Optional<String> why =
-                field.isCurve() && !text.isBlank() && Points.json(text).isEmpty()
-                        ? Optional.of("write a point on each line, for example 20 mm: 1500 N")
-                        : taker.take(field, text);
+        Optional<String> why = taker.take(field, text);
         say(why);
         if (why.isEmpty()) {
             shown = text;
@@ -123,7 +146,9 @@ final class FormRow extends JPanel {
     void show(FormField now, Units units, String origin) {
         field = now;
         String text = now.given().orElse("");
-        if (input instanceof JComboBox<?> combo) {
+        if (input instanceof GridPane grid) {
+            grid.show(now.grid().orElseThrow(), units);
+        } else if (input instanceof JComboBox<?> combo) {
             shown = now.given()
                     .or(() -> now.choices().stream()
                             .findFirst()

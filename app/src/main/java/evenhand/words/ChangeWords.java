@@ -28,6 +28,12 @@ public final class ChangeWords {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < path.length(); i++) {
             char c = path.charAt(i);
+            if (c == '[') { // the second of a list: "front damper settings 2"
+                int end = path.indexOf(']', i);
+                words.append(' ').append(Integer.parseInt(path.substring(i + 1, end)) + 1);
+                i = end;
+                continue;
+            }
             words.append(
                     c == '.' ? " " : Character.isUpperCase(c) ? " " + Character.toLowerCase(c) : String.valueOf(c));
         }

@@ -36,15 +36,32 @@ public sealed interface Act {
      *
      * @param setup the set-up that is changed; the car itself where empty
      * @param text as typed
+     * @param insteadOf paths of what cannot stand beside it, which is taken out
      */
-    record SetValue(Optional<String> setup, String path, String text, boolean sameGesture) implements Act {
+    record SetValue(Optional<String> setup, String path, String text, boolean sameGesture, List<String> insteadOf)
+            implements Act {
+        public SetValue {
+            insteadOf = List.copyOf(insteadOf);
+        }
+
+        public SetValue(Optional<String> setup, String path, String text, boolean sameGesture) {
+            this(setup, path, text, sameGesture, List.of());
+        }
+
+        public SetValue(Optional<String> setup, String path, String text, List<String> insteadOf) {
+            this(setup, path, text, false, insteadOf);
+        }
+
         public SetValue(Optional<String> setup, String path, String text) {
-            this(setup, path, text, false);
+            this(setup, path, text, false, List.of());
         }
 
         @Override
         public Outcome on(Desk desk) {
-            return Edit.at(path, desk, old -> ScenarioWriter.set(old, setup, path, text.strip()));
+            return Edit.at(
+                    path,
+                    desk,
+                    old -> Edit.without(ScenarioWriter.set(old, setup, path, text.strip()), setup, insteadOf));
         }
 
         @Override
@@ -82,11 +99,30 @@ public sealed interface Act {
         }
     }
 
-    /** Gives a value another object, list or word, as JSON. */
-    record SetJson(Optional<String> setup, String path, String json) implements Act {
+    /**
+     * Gives a value another object, list or word, as JSON. Where the path leads into a list that a set-up has from the car, the
+     * set-up gets a list of its own.
+     *
+     * @param insteadOf paths of what cannot stand beside it, which is taken out
+     */
+    record SetJson(Optional<String> setup, String path, String json, List<String> insteadOf) implements Act {
+        public SetJson {
+            insteadOf = List.copyOf(insteadOf);
+        }
+
+        public SetJson(Optional<String> setup, String path, String json) {
+            this(setup, path, json, List.of());
+        }
+
         @Override
         public Outcome on(Desk desk) {
-            return Edit.at(path, desk, old -> ScenarioWriter.setJson(old, setup, path, json));
+            return Edit.at(
+                    path,
+                    desk,
+                    old -> Edit.without(
+                            ScenarioWriter.setJson(Edit.withOwnList(desk, old, setup, path), setup, path, json),
+                            setup,
+                            insteadOf));
         }
 
         @Override
@@ -103,7 +139,7 @@ public sealed interface Act {
                     path,
                     desk,
                     old -> setup.isPresent()
-                            ? SetupsWriter.takeBack(old, setup.get(), path)
+                            ? SetupsWriter.takeBack(Edit.withOwnList(desk, old, setup, path), setup.get(), path)
                             : ScenarioWriter.remove(old, path));
         }
 
@@ -214,6 +250,37 @@ public sealed interface Act {
         @Override
         public String words() {
             return "the note on \"" + name + "\"";
+        }
+    }
+
+    /** Gives the job something else beside its car and set-ups, as JSON, or takes it out. */
+    record SetInFile(String path, Optional<String> json) implements Act {
+        @Override
+        public Outcome on(Desk desk) {
+            return Edit.at(
+                    path,
+                    desk,
+                    old -> json.isPresent()
+                            ? ScenarioWriter.setInFile(old, path, json.get())
+                            : ScenarioWriter.removeInFile(old, path));
+        }
+
+        @Override
+        public String words() {
+            return (json.isPresent() ? "" : "taking out ") + ChangeWords.name(path);
+        }
+    }
+
+    /** Gives a set-up other free words for the sheet, as JSON. */
+    record SetSheet(String name, String json) implements Act {
+        @Override
+        public Outcome on(Desk desk) {
+            return Edit.at("sheet", desk, old -> SetupsWriter.sheet(old, name, json));
+        }
+
+        @Override
+        public String words() {
+            return "words on the sheet of \"" + name + "\"";
         }
     }
 

@@ -1,7 +1,6 @@
 package evenhand.window.desk;
 
 import evenhand.catalogue.Adjustable;
-import evenhand.catalogue.Built;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
 import evenhand.catalogue.Entries;
@@ -9,6 +8,10 @@ import evenhand.catalogue.Entry;
 import evenhand.catalogue.Path;
 import evenhand.catalogue.Shape;
 import evenhand.catalogue.Slot;
+import evenhand.scenario.EntryJson;
+import evenhand.scenario.FileCatalogue;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
 import evenhand.words.ChangeWords;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,21 +19,60 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The fields of a car by concept, made from the catalogue: what is declared there has its field here. */
+/** The fields of a job by concept, made from the catalogue: what is declared there has its field here. */
 public record Form(List<Section> sections) {
+    /** Whose values a section holds. */
+    public enum Home {
+        CAR,
+        /** The file round the car. */
+        JOB,
+        SETUP
+    }
+
+    /** What a section is of. */
+    public enum Role {
+        OBJECT,
+        /** A list of larger things, each of which has a section of its own. */
+        LIST,
+        ITEM
+    }
+
     /**
-     * The fields of one object of the car.
+     * The fields of one object.
      *
      * @param path of the object; empty for the car itself
      * @param title in words
      * @param meaning of the object
-     * @param absent whether the car has none; the fields are then what one would need
+     * @param absent whether there is none; the fields are then what one would need
+     * @param needed whether a car cannot do without
+     * @param size of a list
      */
-    public record Section(String path, String title, String meaning, boolean absent, List<FormField> fields) {
+    public record Section(
+            Home home,
+            Role role,
+            String path,
+            String title,
+            String meaning,
+            boolean absent,
+            boolean needed,
+            int size,
+            List<FormField> fields) {
         public Section {
             fields = List.copyOf(fields);
         }
+
+        /** Whether a search for words finds what can be added here. */
+        public boolean matches(String search) {
+            return (absent || role == Role.LIST) && FormField.matches(title + " " + path + " " + meaning, search);
+        }
+
+        /** What is added here: the object itself, or the next of the list. */
+        public String added() {
+            return role == Role.LIST ? path + "[" + size + "]" : path;
+        }
     }
+
+    private static final String SHEET = "sheet";
 
     public Form {
         sections = List.copyOf(sections);
@@ -38,13 +80,41 @@ public record Form(List<Section> sections) {
 
     /** The form of a car. */
     public static Form of(Entries car) {
-        Built<?> built = Catalogue.build(Catalogue.CAR, car);
         Map<String, Adjustable> values = new HashMap<>();
-        built.values().forEach(value -> values.put(value.path(), value));
+        Catalogue.build(Catalogue.CAR, car).values().forEach(value -> values.put(value.path(), value));
         List<Section> sections = new ArrayList<>();
-        new Walk(values, sections).object("", "The car as a whole", "", Catalogue.CAR, Optional.of(car));
+        new Walk(Home.CAR, values, sections)
+                .object("", Role.OBJECT, "The car as a whole", "", Catalogue.CAR, true, Optional.of(car));
         return new Form(sections);
     }
+
+    /** The form of a job: its car for all set-ups, and what is round it. */
+    public static Form of(Scenario job) {
+        List<Section> sections = new ArrayList<>(of(job.car()).sections());
+        new Walk(Home.JOB, Map.of(), sections)
+                .object("", Role.OBJECT, "The job", "", JOB, true, Optional.of(job.given()));
+        return new Form(sections);
+    }
+
+    /** The form of one set-up: the car with its changes, and its words for the sheet. */
+    public static Form of(Setup setup) {
+        List<Section> sections = new ArrayList<>(of(setup.entries()).sections());
+        Slot<?> sheet = FileCatalogue.sheet();
+        Optional<Entry> words = Optional.of(new Entry.Texts(setup.sheet()));
+        sections.add(new Section(
+                Home.SETUP,
+                Role.OBJECT,
+                SHEET,
+                "The set-up sheet",
+                "",
+                false,
+                true,
+                0,
+                List.of(field(SHEET, sheet, words, Optional.empty()))));
+        return new Form(sections);
+    }
+
+    private static final Shape<?> JOB = new Shape.Plain<>("job", FileCatalogue.besideTheCar(), values -> values);
 
     /** All fields, in order. */
     public List<FormField> fields() {
@@ -55,31 +125,86 @@ public record Form(List<Section> sections) {
         return fields().stream().filter(field -> field.path().equals(path)).findFirst();
     }
 
+    /** A place among the shapes, and what was given there. */
+    private record Spot(Shape<?> shape, Optional<Entries> given) {
+        Shape.Plain<?> plain() {
+            return Form.plain(shape, given.flatMap(Entries::kind));
+        }
+
+        Spot below(Path.Step step) {
+            Content<?> content = plain().slot(step.key()).orElseThrow().content();
+            Optional<Entry> entry = given.flatMap(own -> own.get(step.key()));
+            if (content instanceof Content.Group<?> group) {
+                return new Spot(group.shape(), entries(entry));
+            } else if (content instanceof Content.Groups<?> groups) {
+                boolean there = entry.orElse(null) instanceof Entry.Listed listed
+                        && step.index() < listed.items().size();
+                return new Spot(
+                        groups.shape(),
+                        there
+                                ? Optional.of(((Entry.Listed) entry.orElseThrow())
+                                        .items()
+                                        .get(step.index()))
+                                : Optional.empty());
+            }
+            throw new IllegalArgumentException("no object: " + step);
+        }
+    }
+
+    private static Optional<Entries> entries(Optional<Entry> entry) {
+        return entry.filter(Entries.class::isInstance).map(Entries.class::cast);
+    }
+
+    private static Spot spot(Home home, Entries given, List<Path.Step> steps) {
+        Spot spot = new Spot(home == Home.CAR ? Catalogue.CAR : JOB, Optional.of(given));
+        for (Path.Step step : steps) {
+            spot = spot.below(step);
+        }
+        return spot;
+    }
+
     /**
      * The fields of an object that is being drafted: all of its own, and those that it needs in the objects below.
      *
-     * @param car whose object it is
+     * @param given the car or job whose object it is
      * @param path of the object
-     * @param draft what was typed so far, by paths of the car
+     * @param draft what was typed so far, by path
      */
-    public static List<FormField> drafted(Entries car, String path, Draft draft) {
-        Shape<?> shape = Catalogue.CAR;
-        Optional<Entries> here = Optional.of(car);
-        String walked = "";
-        for (Path.Step step : Path.of(path).steps()) {
-            Shape.Plain<?> plain = plain(shape, here.flatMap(Entries::kind));
-            if (!(plain.slot(step.key()).orElseThrow().content() instanceof Content.Group<?> group)) {
-                throw new IllegalArgumentException("no object of the car: " + path);
-            }
-            shape = group.shape();
-            walked = Path.join(walked, step.key());
-            here = here.flatMap(own -> own.get(step.key()))
-                    .filter(Entries.class::isInstance)
-                    .map(Entries.class::cast);
-        }
+    public static List<FormField> drafted(Home home, Entries given, String path, Draft draft) {
         List<FormField> fields = new ArrayList<>();
-        draft(walked, shape, draft, true, fields);
+        draft(path, spot(home, given, Path.of(path).steps()).shape(), draft, true, fields);
         return fields;
+    }
+
+    /** What was given under a path of the car, as JSON. */
+    static Optional<String> given(Entries car, String path) {
+        List<Path.Step> steps = Path.of(path).steps();
+        String key = steps.get(steps.size() - 1).key();
+        Spot spot = spot(Home.CAR, car, steps.subList(0, steps.size() - 1));
+        return spot.given()
+                .flatMap(own -> own.get(key))
+                .map(entry -> EntryJson.write(spot.plain().slot(key).orElseThrow(), entry));
+    }
+
+    /** Paths of what is given on a car and cannot stand beside something else there. */
+    public static List<String> insteadOf(Entries car, String path) {
+        List<Path.Step> steps = Path.of(path).steps();
+        List<Path.Step> above = steps.subList(0, steps.size() - 1);
+        String key = steps.get(above.size()).key();
+        Spot spot = spot(Home.CAR, car, above);
+        return spot.plain().slots().stream()
+                .filter(other ->
+                        spot.given().flatMap(own -> own.get(other.key())).isPresent())
+                .filter(other -> excludes(spot.plain(), key, other.key()) || excludes(spot.plain(), other.key(), key))
+                .map(other -> Path.join(new Path(above).toString(), other.key()))
+                .toList();
+    }
+
+    private static boolean excludes(Shape.Plain<?> shape, String one, String other) {
+        return shape.slot(one)
+                .flatMap(Slot::instead)
+                .filter(instead -> !instead.both() && instead.slot().key().equals(other))
+                .isPresent();
     }
 
     /** The fields that an object cannot do without, or all where it is the one that is drafted. */
@@ -88,17 +213,20 @@ public record Form(List<Section> sections) {
         if (shape instanceof Shape.Kinds<?> kinds) {
             String key = Path.join(path, kinds.key());
             word = draft.get(key);
-            List<String> choices = List.copyOf(kinds.kinds().keySet());
-            fields.add(new FormField(key, Optional.empty(), kinds.meaning(), choices, word, Optional.empty()));
+            fields.add(kind(key, kinds, word));
         }
         for (Slot<?> slot : plain(shape, word).slots()) {
             String here = Path.join(path, slot.key());
+            Optional<String> typed = draft.get(here);
             if (slot.content() instanceof Content.Group<?> group) {
                 if (slot.required()) {
                     draft(here, group.shape(), draft, false, fields);
                 }
-            } else if (!(slot.content() instanceof Content.Groups<?>) && (all || slot.required())) {
-                fields.add(field(here, slot, draft.get(here), Optional.empty()));
+            } else if (all || slot.required()) {
+                Optional<Grid> grid = Grid.of(slot, typed.flatMap(json -> EntryJson.read(slot, json)));
+                if (grid.isPresent() || !(slot.content() instanceof Content.Groups<?>)) {
+                    fields.add(field(here, slot, typed, Optional.empty(), grid));
+                }
             }
         }
     }
@@ -112,36 +240,49 @@ public record Form(List<Section> sections) {
         return (Shape.Plain<?>) shape;
     }
 
-    static FormField field(String path, Slot<?> slot, Optional<String> given, Optional<Adjustable> value) {
+    private static FormField kind(String path, Shape.Kinds<?> kinds, Optional<String> word) {
+        return new FormField(
+                path,
+                Optional.empty(),
+                kinds.meaning(),
+                List.copyOf(kinds.kinds().keySet()),
+                word,
+                Optional.empty());
+    }
+
+    private static FormField field(String path, Slot<?> slot, Optional<Entry> entry, Optional<Adjustable> value) {
+        return field(path, slot, entry.map(Entry::text), value, Grid.of(slot, entry));
+    }
+
+    static FormField field(
+            String path, Slot<?> slot, Optional<String> given, Optional<Adjustable> value, Optional<Grid> grid) {
         List<String> choices = slot.content() instanceof Content.Choice<?> choice
                 ? List.copyOf(choice.words().keySet())
                 : List.of();
-        return new FormField(path, Optional.of(slot), slot.meaning(), choices, given, value);
+        return new FormField(path, Optional.of(slot), slot.meaning(), choices, given, value, grid);
     }
 
     /** A walk through the shapes; sections below an object follow it. */
-    private record Walk(Map<String, Adjustable> values, List<Section> sections) {
-        void object(String path, String title, String meaning, Shape<?> shape, Optional<Entries> given) {
+    private record Walk(Home home, Map<String, Adjustable> values, List<Section> sections) {
+        void object(
+                String path,
+                Role role,
+                String title,
+                String meaning,
+                Shape<?> shape,
+                boolean needed,
+                Optional<Entries> given) {
             List<FormField> fields = new ArrayList<>();
             int own = sections.size();
-            Optional<Shape.Plain<?>> plain = Optional.empty();
+            Optional<String> word = given.flatMap(Entries::kind);
             if (shape instanceof Shape.Kinds<?> kinds) {
-                Optional<String> word = given.flatMap(Entries::kind);
-                fields.add(new FormField(
-                        Path.join(path, kinds.key()),
-                        Optional.empty(),
-                        kinds.meaning(),
-                        List.copyOf(kinds.kinds().keySet()),
-                        word,
-                        Optional.empty()));
-                plain = word.map(known -> kinds.kinds().get(known));
-            } else if (shape instanceof Shape.Plain<?> only) {
-                plain = Optional.of(only);
+                fields.add(kind(Path.join(path, kinds.key()), kinds, word));
             }
-            plain.ifPresent(known -> slots(path, known, given, fields));
-            Section section = new Section(path, title, meaning, given.isEmpty(), fields);
+            if (shape instanceof Shape.Plain<?> || word.isPresent()) {
+                slots(path, plain(shape, word), given, fields);
+            }
             if (!fields.isEmpty()) {
-                sections.add(own, section);
+                sections.add(own, new Section(home, role, path, title, meaning, given.isEmpty(), needed, 0, fields));
             }
         }
 
@@ -152,16 +293,31 @@ public record Form(List<Section> sections) {
                 if (slot.content() instanceof Content.Group<?> group) {
                     object(
                             here,
+                            Role.OBJECT,
                             title(here),
                             slot.meaning(),
                             group.shape(),
-                            entry.filter(Entries.class::isInstance).map(Entries.class::cast));
-                } else if (!(slot.content() instanceof Content.Groups<?>)) {
-                    Optional<String> text =
-                            entry.map(own -> own instanceof Entry.Drawn drawn ? Points.text(drawn) : own.text());
-                    fields.add(field(here, slot, text, Optional.ofNullable(values.get(here))));
+                            slot.required(),
+                            entries(entry));
+                } else if (slot.content() instanceof Content.Groups<?> groups
+                        && Grid.of(slot, entry).isEmpty()) {
+                    if (given.isPresent()) {
+                        list(here, slot.meaning(), groups.shape(), entry);
+                    }
+                } else {
+                    fields.add(field(here, slot, entry, Optional.ofNullable(values.get(here))));
                 }
             }
+        }
+
+        private void list(String path, String meaning, Shape<?> shape, Optional<Entry> entry) {
+            List<Entries> items = entry.orElse(null) instanceof Entry.Listed listed ? listed.items() : List.of();
+            for (int i = 0; i < items.size(); i++) {
+                String here = path + "[" + i + "]";
+                object(here, Role.ITEM, title(here), "", shape, false, Optional.of(items.get(i)));
+            }
+            String title = items.isEmpty() ? title(path) : "More " + ChangeWords.name(path);
+            sections.add(new Section(home, Role.LIST, path, title, meaning, false, true, items.size(), List.of()));
         }
 
         private static String title(String path) {

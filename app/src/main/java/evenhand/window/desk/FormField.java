@@ -5,6 +5,7 @@ import evenhand.catalogue.Content;
 import evenhand.catalogue.Slot;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
+import evenhand.scenario.FileCatalogue;
 import evenhand.words.ChangeWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param choices words to choose from; none where it is typed
  * @param given as the person gave it
  * @param value as the car was built with it, where it is a number
+ * @param grid its rows, where it is a list
  */
 public record FormField(
         String path,
@@ -27,11 +29,23 @@ public record FormField(
         String meaning,
         List<String> choices,
         Optional<String> given,
-        Optional<Adjustable> value) {
+        Optional<Adjustable> value,
+        Optional<Grid> grid) {
     private static final int DIGITS = 4;
 
     public FormField {
         choices = List.copyOf(choices);
+    }
+
+    /** One that is no list. */
+    FormField(
+            String path,
+            Optional<Slot<?>> slot,
+            String meaning,
+            List<String> choices,
+            Optional<String> given,
+            Optional<Adjustable> value) {
+        this(path, slot, meaning, choices, given, value, Optional.empty());
     }
 
     /** The last words of the path: "motion ratio". */
@@ -40,9 +54,14 @@ public record FormField(
         return ChangeWords.name(key);
     }
 
-    /** Whether its text is typed as a list of points. */
-    public boolean isCurve() {
-        return slot.map(own -> own.content() instanceof Content.Points).orElse(false);
+    /** Whether it holds a number, with its unit where it has one. */
+    public boolean isQuantity() {
+        return slot.map(own -> own.content() instanceof Content.Measure).orElse(false);
+    }
+
+    /** Whether its text may have several lines. */
+    public boolean hasLines() {
+        return slot.map(FileCatalogue::hasLines).orElse(false);
     }
 
     /** Whether a car cannot do without. */
@@ -104,7 +123,11 @@ public record FormField(
 
     /** Whether a search for words finds it: each of them somewhere in its path or meaning. */
     public boolean matches(String search) {
-        String all = (ChangeWords.name(path) + " " + path + " " + meaning).toLowerCase(java.util.Locale.ROOT);
+        return matches(ChangeWords.name(path) + " " + path + " " + meaning, search);
+    }
+
+    static boolean matches(String words, String search) {
+        String all = words.toLowerCase(java.util.Locale.ROOT);
         for (String word : search.strip().toLowerCase(java.util.Locale.ROOT).split("\\s+", -1)) {
             if (!all.contains(word)) {
                 return false;

@@ -168,7 +168,7 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
                 .filter(slot -> keys.contains(slot.key()))
                 .map(slot -> {
                     String here = Path.join(path, slot.key());
-                    return Form.field(here, slot, draft.get(here), Optional.empty());
+                    return Form.field(here, slot, draft.get(here), Optional.empty(), Optional.empty());
                 })
                 .toList();
     }

@@ -1,6 +1,7 @@
 package evenhand.window.desk;
 
 import evenhand.answers.Trial;
+import evenhand.car.LoadCase;
 import evenhand.car.Weights;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -96,7 +97,21 @@ public record Work(
                 pace,
                 radius,
                 direction,
-                load);
+                load.flatMap(name -> aboard(name, next)));
+    }
+
+    /** What is aboard in another version of the job: a case that was renamed is still the same. */
+    private Optional<String> aboard(String name, Scenario next) {
+        List<String> before = loads(scenario);
+        List<String> after = loads(next);
+        int index = before.indexOf(name);
+        return after.contains(name)
+                ? Optional.of(name)
+                : index >= 0 && before.size() == after.size() ? Optional.of(after.get(index)) : Optional.empty();
+    }
+
+    private static List<String> loads(Scenario scenario) {
+        return scenario.loadCases().stream().map(LoadCase::name).toList();
     }
 
     private int index(String name) {
