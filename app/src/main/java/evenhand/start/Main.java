@@ -3,11 +3,11 @@ package evenhand.start;
 import evenhand.terminal.Evenhand;
 import evenhand.window.Window;
 
-/** The program. Only here do the terminal and the window meet. */
+/** The program. Only here do the terminal, the window and the report meet. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        Evenhand.main(Window::open, args);
+        Evenhand.main(file -> Window.open(file, new JobReport()), args);
     }
 }

@@ -99,10 +99,9 @@ final class Cabinet implements Bench.View {
         }
     }
 
-    void open(Path file) {
-        if (mayLeave()) {
-            read(file);
-        }
+    /** Opens a file; whether it is open now. */
+    boolean open(Path file) {
+        return mayLeave() && read(file);
     }
 
     /** Reads a file, without asking what becomes of the one before. */
@@ -139,15 +138,24 @@ final class Cabinet implements Bench.View {
 
     boolean saveAs() {
         finishTyping.run();
-        Path proposed = bench.desk()
-                .filed()
-                .path()
-                .orElseGet(() -> near().map(Path::toAbsolutePath)
-                        .map(Path::getParent)
-                        .orElseGet(() -> Path.of("").toAbsolutePath())
-                        .resolve(fileName(bench.desk().work().scenario().title())));
-        Optional<Path> file = asker.toSave(proposed);
+        Optional<Path> file = asker.toSave(bench.desk().filed().path().orElseGet(() -> proposed(".json")));
         return file.isPresent() && saveIn(file.get());
+    }
+
+    /** A file for something made of the job: named after it, where the person is at work. */
+    Path proposed(String ending) {
+        Optional<Path> own = bench.desk().filed().path();
+        String name = own.map(file -> file.getFileName().toString())
+                .orElseGet(() -> fileName(bench.desk().work().scenario().title()));
+        return near().map(Path::toAbsolutePath)
+                .map(Path::getParent)
+                .orElseGet(() -> Path.of("").toAbsolutePath())
+                .resolve(name.replaceAll("\\.json$", "") + ending);
+    }
+
+    /** Takes over what is still being typed. */
+    void finishTyping() {
+        finishTyping.run();
     }
 
     static String fileName(String title) {

@@ -34,7 +34,7 @@ final class Dialogs implements Asker {
 
     @Override
     public Optional<Path> toOpen(Optional<Path> near) {
-        JFileChooser chooser = chooser();
+        JFileChooser chooser = chooser(".json");
         near.map(Path::toAbsolutePath).map(Path::getParent).map(Path::toFile).ifPresent(chooser::setCurrentDirectory);
         return chooser.showOpenDialog(owner) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
@@ -43,7 +43,7 @@ final class Dialogs implements Asker {
 
     @Override
     public Optional<Path> toSave(Path proposed) {
-        JFileChooser chooser = chooser();
+        JFileChooser chooser = chooser(ending(proposed));
         chooser.setSelectedFile(proposed.toFile());
         if (chooser.showSaveDialog(owner) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
@@ -68,12 +68,18 @@ final class Dialogs implements Asker {
 
     private static String ending(Path proposed) {
         String name = proposed.getFileName().toString();
-        return name.substring(Math.max(0, name.lastIndexOf('.')));
+        int dot = name.lastIndexOf('.');
+        return dot < 0 ? "" : name.substring(dot);
     }
 
-    private static JFileChooser chooser() {
+    private static JFileChooser chooser(String ending) {
         JFileChooser chooser = new JFileChooser();
-        chooser.addChoosableFileFilter(new FileNameExtensionFilter("scenarios (*.json)", "json"));
+        if (!ending.isEmpty()) {
+            String words =
+                    ending.equals(".json") ? "scenarios" : ending.substring(1).toUpperCase(java.util.Locale.ROOT);
+            chooser.addChoosableFileFilter(
+                    new FileNameExtensionFilter(words + " (*" + ending + ")", ending.substring(1)));
+        }
         return chooser;
     }
 

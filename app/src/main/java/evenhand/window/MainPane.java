@@ -6,6 +6,7 @@ import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Memory;
 import evenhand.window.desk.Question;
+import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.Safekeeping;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
@@ -21,6 +22,7 @@ import net.miginfocom.swing.MigLayout;
 final class MainPane extends JPanel {
     private static final String DESK = "desk";
     private static final String MEASURE = "measure";
+    private static final String REPORT = "report";
 
     private final transient Bench bench;
     private final Notice notice = new Notice();
@@ -31,11 +33,19 @@ final class MainPane extends JPanel {
     private final PaceStrip pace;
     private final transient Cabinet cabinet;
     private final MeasurePane measure;
+    private final ReportPane report;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JScrollPane scroll;
 
-    MainPane(Bench bench, List<Question> questions, Answering answering, Memory memory, Safekeeping kept, Asker asker) {
+    MainPane(
+            Bench bench,
+            List<Question> questions,
+            Answering answering,
+            Memory memory,
+            Safekeeping kept,
+            Asker asker,
+            ReportWriter writer) {
         super(new BorderLayout());
         this.bench = bench;
         side = new SideBar(bench, questions, asker, notice);
@@ -46,6 +56,7 @@ final class MainPane extends JPanel {
         pace = new PaceStrip(bench);
         cabinet = new Cabinet(bench, memory, kept, asker, notice, this::finishTyping);
         measure = new MeasurePane(this::openMeasured, () -> showMeasureUp(false));
+        report = new ReportPane(bench, cabinet, asker, writer, () -> cards.show(middle, DESK));
 
         JPanel page = new Page();
         page.add(answer, "growx");
@@ -60,6 +71,7 @@ final class MainPane extends JPanel {
         desk.add(adjust, BorderLayout.SOUTH);
         middle.add(desk, DESK);
         middle.add(measure, MEASURE);
+        middle.add(report, REPORT);
         JPanel right = new JPanel(new BorderLayout());
         right.add(notice, BorderLayout.NORTH);
         right.add(middle, BorderLayout.CENTER);
@@ -82,6 +94,7 @@ final class MainPane extends JPanel {
         bench.add(form);
         bench.add(adjust);
         bench.add(pace);
+        bench.add(report);
         bench.add(cabinet);
     }
 
@@ -92,6 +105,7 @@ final class MainPane extends JPanel {
         }
         if (!before.look().question().equals(now.look().question())) {
             scroll.getVerticalScrollBar().setValue(0);
+            cards.show(middle, DESK);
         }
     }
 
@@ -107,6 +121,11 @@ final class MainPane extends JPanel {
     void showMeasureUp(boolean shown) {
         measure.units(bench.desk().look().units());
         cards.show(middle, shown ? MEASURE : DESK);
+    }
+
+    void showReport() {
+        finishTyping();
+        cards.show(middle, REPORT);
     }
 
     private void openMeasured(String text) {
@@ -148,6 +167,10 @@ final class MainPane extends JPanel {
 
     MeasurePane measure() {
         return measure;
+    }
+
+    ReportPane report() {
+        return report;
     }
 
     /** The charts that are shown. */

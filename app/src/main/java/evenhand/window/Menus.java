@@ -71,6 +71,7 @@ final class Menus {
         item(menu, "Save", KeyEvent.VK_S, CTRL, cabinet::save);
         item(menu, "Save as …", KeyEvent.VK_S, CTRL | SHIFT, cabinet::saveAs);
         menu.addSeparator();
+        item(menu, "Report and set-up sheet …", KeyEvent.VK_R, CTRL, pane::showReport);
         item(menu, "Print …", KeyEvent.VK_P, CTRL, print);
         menu.addSeparator();
         item(menu, "Quit", KeyEvent.VK_Q, CTRL, quit);

@@ -3,7 +3,9 @@ package evenhand.window;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
+import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
+import evenhand.window.desk.ReportWriter;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
 import java.awt.Dimension;
@@ -25,7 +27,7 @@ public final class Rehearsal {
         Room[] room = new Room[1];
         SwingUtilities.invokeAndWait(() -> {
             Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, false, Map.of());
-            room[0] = Room.with(Demos.NAMES.get(0), look, folder, new NoOne());
+            room[0] = Room.with(Demos.NAMES.get(0), look, folder, new NoOne(), new NoOne());
             Menus.bar(room[0].pane(), Questions.ALL, () -> {}, () -> {});
             room[0].pane().bench().begin();
         });
@@ -40,7 +42,12 @@ public final class Rehearsal {
     }
 
     /** Nobody sits at it. */
-    static final class NoOne implements Asker {
+    static final class NoOne implements Asker, ReportWriter {
+        @Override
+        public ReportWriter.Outcome write(Order order, Progress progress) {
+            return new ReportWriter.Outcome.Failed("nobody reads it");
+        }
+
         @Override
         public Unsaved unsaved(String title) {
             return Unsaved.DISCARD;

@@ -8,6 +8,7 @@ import evenhand.window.desk.Drawer;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.Memory;
 import evenhand.window.desk.Replies;
+import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.Safekeeping;
 import evenhand.window.question.Questions;
 import java.nio.file.Path;
@@ -24,8 +25,9 @@ record Room(MainPane pane, Answering answering) {
      *
      * @param folder where the window remembers and keeps safe
      * @param look units and theme
+     * @param report writes the reports
      */
-    static Room with(String demo, Look look, Path folder, Asker asker) {
+    static Room with(String demo, Look look, Path folder, Asker asker, ReportWriter report) {
         Looks.set(look.dark());
         Answering answering = new Answering(Questions.ALL, SwingUtilities::invokeLater);
         Drawer.Opened.Sound first = Demos.open(demo);
@@ -33,12 +35,13 @@ record Room(MainPane pane, Answering answering) {
         answering.deliverTo(bench::act);
         Safekeeping safekeeping =
                 new Safekeeping(folder, ProcessHandle.current().pid());
-        MainPane pane = new MainPane(bench, Questions.ALL, answering, new Memory(folder), safekeeping, asker);
+        MainPane pane = new MainPane(bench, Questions.ALL, answering, new Memory(folder), safekeeping, asker, report);
         return new Room(pane, answering);
     }
 
     /** Ends the work in the background. */
     void close() {
+        pane.report().close();
         pane.cabinet().close();
         answering.close();
     }

@@ -1,8 +1,10 @@
 package evenhand.window;
 
+import evenhand.window.desk.Act;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.Memory;
+import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.StateFolder;
 import evenhand.window.question.Questions;
 import java.awt.AWTError;
@@ -38,9 +40,10 @@ public final class Window {
     /**
      * Opens the window and waits until it is closed.
      *
+     * @param report writes the reports
      * @return why it cannot be opened; empty after it was closed
      */
-    public static Optional<String> open(Optional<Path> file) {
+    public static Optional<String> open(Optional<Path> file, ReportWriter report) {
         Optional<String> why = noDisplay();
         if (why.isPresent()) {
             return why;
@@ -50,7 +53,7 @@ public final class Window {
         CountDownLatch[] closed = new CountDownLatch[1];
         try {
             SwingUtilities.invokeAndWait(() -> {
-                Window window = new Window(folder, Optional.empty());
+                Window window = new Window(folder, Optional.empty(), report);
                 closed[0] = window.closed;
                 window.begin(file);
             });
@@ -77,9 +80,9 @@ public final class Window {
     }
 
     /** @param asker asks the person; dialogs where none is given */
-    Window(Path folder, Optional<Asker> asker) {
+    Window(Path folder, Optional<Asker> asker, ReportWriter report) {
         Look look = new Memory(folder).look(Questions.ALL.get(0).key());
-        room = Room.with(Demos.NAMES.get(0), look, folder, asker.orElseGet(() -> new Dialogs(frame)));
+        room = Room.with(Demos.NAMES.get(0), look, folder, asker.orElseGet(() -> new Dialogs(frame)), report);
         pane = room.pane();
         frame.setJMenuBar(Menus.bar(pane, Questions.ALL, this::print, this::close));
         frame.setContentPane(pane);
@@ -136,7 +139,12 @@ public final class Window {
     }
 
     private void print() {
-        Printing.print(pane.answer()).ifPresent(why -> pane.notice().say(why));
+        boolean dark = pane.bench().desk().look().dark();
+        pane.bench().act(new Act.ShowDark(false)); // paper is white
+        frame.validate();
+        Optional<String> why = Printing.print(pane.answer());
+        pane.bench().act(new Act.ShowDark(dark));
+        why.ifPresent(words -> pane.notice().say(words));
     }
 
     /** Closes the window unless something would be lost that the person wants to keep. */
@@ -145,6 +153,12 @@ public final class Window {
             room.close();
             frame.dispose();
             closed.countDown();
+        }
+    }
+
+    private void dropped(File file, boolean alone) {
+        if (pane.cabinet().open(file.toPath()) && !alone) {
+            pane.notice().say("One job at a time: “" + file.getName() + "” is open; drop the others one by one.");
         }
     }
 
@@ -160,7 +174,8 @@ public final class Window {
             try {
                 List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
                 if (!files.isEmpty() && files.get(0) instanceof File file) {
-                    SwingUtilities.invokeLater(() -> pane.cabinet().open(file.toPath()));
+                    boolean alone = files.size() == 1;
+                    SwingUtilities.invokeLater(() -> dropped(file, alone));
                     return true;
                 }
             } catch (UnsupportedFlavorException | IOException cannot) {

@@ -6,6 +6,7 @@ import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -32,7 +33,7 @@ final class Hands implements AutoCloseable, Asker {
         robot = robot();
         Window[] made = new Window[1];
         SwingUtilities.invokeAndWait(() -> {
-            made[0] = new Window(folder, Optional.of(this));
+            made[0] = new Window(folder, Optional.of(this), new evenhand.start.JobReport());
             made[0].begin(file);
         });
         window = made[0];
@@ -132,7 +133,8 @@ final class Hands implements AutoCloseable, Asker {
 
     private Point place(JComponent component, int x, int y) {
         return see(() -> {
-            component.scrollRectToVisible(new java.awt.Rectangle(x - 4, y - 4, 8, 8));
+            Rectangle wanted = new Rectangle(component.getX() + x - 4, component.getY() + y - 4, 8, 8);
+            ((JComponent) component.getParent()).scrollRectToVisible(wanted); // a text field would scroll its text
             Point on = component.getLocationOnScreen();
             return new Point(on.x + x, on.y + y);
         });
@@ -148,6 +150,13 @@ final class Hands implements AutoCloseable, Asker {
         robot.mouseMove(place.x, place.y);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+    }
+
+    void hover(JComponent component, int x, int y) {
+        Point place = place(component, x, y);
+        robot.mouseMove(place.x - 1, place.y);
+        robot.mouseMove(place.x, place.y);
         robot.waitForIdle();
     }
 

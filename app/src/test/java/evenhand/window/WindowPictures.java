@@ -62,7 +62,7 @@ public final class WindowPictures {
             Room[] made = new Room[1];
             SwingUtilities.invokeAndWait(() -> {
                 Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, dark, Map.of());
-                made[0] = Room.with(car, look, state, new Rehearsal.NoOne());
+                made[0] = Room.with(car, look, state, new Rehearsal.NoOne(), new Rehearsal.NoOne());
                 made[0].pane().bench().begin();
             });
             pane = made[0].pane();
@@ -85,6 +85,8 @@ public final class WindowPictures {
         void measureUp() throws Exception {
             SwingUtilities.invokeAndWait(() -> pane.showMeasureUp(true));
             write("measure-up");
+            SwingUtilities.invokeAndWait(() -> pane.showReport());
+            write("report");
             SwingUtilities.invokeAndWait(() -> pane.showMeasureUp(false));
         }
 

@@ -1,0 +1,224 @@
+package evenhand.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Demos;
+import evenhand.words.Units;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
+import java.io.File;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JRadioButton;
+import javax.swing.TransferHandler;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files of a job: dropped on the window, gone, not to be written; and the report. */
+@OnScreen
+@Timeout(300)
+class JobFilesIT {
+    @TempDir
+    Path folder;
+
+    private Path file;
+    private Hands hands;
+
+    @BeforeEach
+    void open() throws Exception {
+        file = car("saloon.json", "harbour-saloon");
+        hands = new Hands(folder.resolve("state"), Optional.of(file));
+    }
+
+    @AfterEach
+    void close() {
+        hands.close();
+    }
+
+    private Path car(String name, String demo) throws Exception {
+        return Files.writeString(
+                folder.resolve(name), Demos.open(demo).work().scenario().text());
+    }
+
+    private String notice() {
+        return Hands.see(() -> hands.pane().notice().text());
+    }
+
+    private String title() {
+        return hands.desk().work().scenario().title();
+    }
+
+    /** Files as a file browser hands them over. */
+    private record Dragged(List<File> files) implements Transferable {
+        @Override
+        public DataFlavor[] getTransferDataFlavors() {
+            return new DataFlavor[] {DataFlavor.javaFileListFlavor};
+        }
+
+        @Override
+        public boolean isDataFlavorSupported(DataFlavor flavor) {
+            return flavor.equals(DataFlavor.javaFileListFlavor);
+        }
+
+        @Override
+        public Object getTransferData(DataFlavor flavor) {
+            return files;
+        }
+    }
+
+    private boolean drop(Path... dropped) {
+        List<File> files = List.of(dropped).stream().map(Path::toFile).toList();
+        return Hands.see(() -> {
+            TransferHandler handler = hands.window().frame().getTransferHandler();
+            TransferHandler.TransferSupport support =
+                    new TransferHandler.TransferSupport(hands.window().frame().getRootPane(), new Dragged(files));
+            return handler.canImport(support) && handler.importData(support);
+        });
+    }
+
+    @Test
+    void aFileDroppedOnTheWindowIsOpenedAndOfTwoTheFirst() throws Exception {
+        Path coupe = car("coupe.json", "slipper-coupe");
+        assertThat(drop(coupe)).isTrue();
+        Hands.until(
+                "the coupe",
+                () -> hands.pane().bench().desk().work().scenario().title().contains("Slipper"));
+        assertThat(drop(file, coupe)).isTrue();
+        Hands.until(
+                "the saloon",
+                () -> hands.pane().bench().desk().work().scenario().title().contains("Harbour"));
+        assertThat(notice()).contains("saloon.json", "one by one");
+    }
+
+    @Test
+    void aBrokenFileDroppedOnTheWindowIsToldAndTheWorkStays() throws Exception {
+        String before = title();
+        Path broken = Files.writeString(folder.resolve("broken.json"), "{\"evenhand\": 1, \"car\": ");
+        drop(broken);
+        Hands.until("a line about it", () -> hands.pane().notice().text().contains("cannot be opened"));
+        drop(Files.write(folder.resolve("picture.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 0}));
+        Hands.until("a line about it", () -> hands.pane().notice().text().contains("picture.png"));
+        drop(folder);
+        Hands.until(
+                "a line about it",
+                () -> hands.pane().notice().text().contains(folder.getFileName().toString()));
+        assertThat(title()).isEqualTo(before);
+    }
+
+    @Test
+    void aFileThatIsGoneIsSaidSoAndCanBeWrittenAgain() throws Exception {
+        Files.delete(file);
+        Hands.see(() -> {
+            hands.pane().cabinet().lookOutside();
+            return true;
+        });
+        assertThat(notice()).contains("no longer there");
+        hands.click(hands.find(JButton.class, "notice save"));
+        assertThat(file).exists();
+    }
+
+    @Test
+    void workThatCannotBeSavedIsSaidSoAndStaysUnsaved() throws Exception {
+        Path noFolder = Files.writeString(folder.resolve("a-file"), "").resolve("saloon.json");
+        hands.act(new Act.SetNote("Lowered", "precious"));
+        hands.files.add(noFolder);
+        Hands.see(() -> hands.pane().cabinet().saveAs());
+        assertThat(notice()).startsWith("cannot save " + noFolder).contains("Nothing is lost");
+        assertThat(hands.desk().unsaved()).isTrue();
+        assertThat(hands.desk().filed().path()).contains(file);
+    }
+
+    @Test
+    void whereNothingCanBeKeptSafeItIsSaidOnce() throws Exception {
+        hands.close();
+        Path state = Files.writeString(folder.resolve("state-file"), "in the way");
+        hands = new Hands(state, Optional.of(file));
+        hands.act(new Act.SetNote("Lowered", "precious"));
+        Hands.until("a line about it", () -> hands.pane().notice().text().contains("cannot be kept safe"));
+        assertThat(hands.desk().work().scenario().setup("Lowered").orElseThrow().note())
+                .contains("precious");
+    }
+
+    private String report(Path out) {
+        hands.key(java.awt.event.KeyEvent.VK_CONTROL, java.awt.event.KeyEvent.VK_R);
+        Words.Area told = hands.find(Words.Area.class, "what became of the report");
+        hands.files.add(out);
+        hands.click(hands.find(JButton.class, "report write"));
+        Hands.until(
+                "the report", () -> !told.getText().isEmpty() && !told.getText().startsWith("Writing"));
+        return Hands.see(told::getText);
+    }
+
+    private byte[] byTerminal(Path out) throws Exception {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Djava.awt.headless=true",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "evenhand.start.Main",
+                        "report",
+                        file.toString(),
+                        "-o",
+                        out.toString(),
+                        "--setup",
+                        "Lowered")
+                .inheritIO()
+                .start();
+        assertThat(process.waitFor()).isZero();
+        return Files.readAllBytes(out);
+    }
+
+    @Test
+    void theReportOfTheWindowIsTheTerminalsByteForByte() throws Exception {
+        hands.click(hands.find(JButton.class, "set-up base")); // a detour: Lowered is the base for a moment
+        hands.act(new Act.CompareWith("As bought"));
+        hands.act(new Act.Show("As bought", false));
+        hands.act(new Act.Activate("Lowered"));
+        hands.key(java.awt.event.KeyEvent.VK_CONTROL, java.awt.event.KeyEvent.VK_R);
+        JCheckBox dated = hands.find(JCheckBox.class, "report dated");
+        hands.click(dated);
+        Path pdf = folder.resolve("window.pdf");
+        assertThat(report(pdf)).startsWith("Written to " + pdf);
+        byte[] bytes = Files.readAllBytes(pdf);
+        assertThat(new String(bytes, 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
+        assertThat(bytes).isEqualTo(byTerminal(folder.resolve("terminal.pdf")));
+        for (String kind : List.of("html", "csv")) {
+            Path out = folder.resolve("window." + kind);
+            assertThat(report(out)).startsWith("Written to");
+            assertThat(Files.readAllBytes(out)).isEqualTo(byTerminal(folder.resolve("terminal." + kind)));
+        }
+        hands.act(new Act.ShowUnits(Units.IMPERIAL));
+        JRadioButton letter = hands.find(JRadioButton.class, "report Letter");
+        assertThat(Hands.see(letter::isSelected)).isTrue();
+    }
+
+    @Test
+    void theReportIsOfTheJobAsItStandsThoughItIsNotSaved() throws Exception {
+        hands.act(new Act.SetInFile("title", Optional.of("\"Not saved yet\"")));
+        Path html = folder.resolve("now.html");
+        assertThat(report(html)).startsWith("Written to");
+        assertThat(Files.readString(html)).contains("Not saved yet");
+        assertThat(hands.desk().unsaved()).isTrue();
+        assertThat(Files.readString(file)).doesNotContain("Not saved yet");
+    }
+
+    @Test
+    void aReportThatCannotBeWrittenIsSaidSoAndLeavesNothing() throws Exception {
+        assertThat(report(folder.resolve("report.doc"))).contains(".pdf, .html or .csv");
+        assertThat(report(folder.resolve("missing").resolve("report.pdf"))).contains("there is no folder");
+        Path inTheWay =
+                Files.createDirectories(folder.resolve(".report.csv.part").resolve("full"));
+        assertThat(report(folder.resolve("report.csv"))).contains("cannot be written");
+        assertThat(folder.resolve("report.csv")).doesNotExist();
+        assertThat(inTheWay).exists();
+    }
+}
