@@ -11,6 +11,7 @@ import java.awt.BasicStroke;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.GraphicsEnvironment;
 import java.awt.RenderingHints;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -35,6 +36,7 @@ final class SetupList extends JList<String> implements Bench.View {
 
     private final transient Bench bench;
     private final DefaultListModel<String> model = new DefaultListModel<>();
+    private final transient SetupDrag drag;
 
     /** What is done to a set-up from outside the list. */
     interface Wishes {
@@ -46,11 +48,17 @@ final class SetupList extends JList<String> implements Bench.View {
     SetupList(Bench bench, Wishes wishes) {
         this.bench = bench;
         setModel(model);
+        drag = new SetupDrag(this, (name, to) -> bench.act(new Act.MoveSetup(name, to)));
+        if (!GraphicsEnvironment.isHeadless()) {
+            setDragEnabled(true); // a drag then turns to no other set-up
+        }
+        addMouseListener(drag);
+        addMouseMotionListener(drag);
         setName("set-ups");
         getAccessibleContext().setAccessibleName("set-ups");
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setCellRenderer(new Cell());
-        setToolTipText("Space shows or hides, F2 renames, Delete deletes, Alt with up and down moves");
+        setToolTipText("Space shows or hides, F2 renames, Delete deletes, a drag or Alt with up and down moves");
         addListSelectionListener(event -> {
             String name = getSelectedValue();
             if (name != null
@@ -68,6 +76,8 @@ final class SetupList extends JList<String> implements Bench.View {
                         toggle(model.get(index));
                     } else if (e.getClickCount() == 2) {
                         wishes.rename(model.get(index));
+                    } else {
+                        drag.hold(index, e);
                     }
                 }
             }
@@ -80,6 +90,11 @@ final class SetupList extends JList<String> implements Bench.View {
                     return;
                 }
                 switch (e.getKeyCode()) {
+                    case KeyEvent.VK_ESCAPE -> {
+                        if (!drag.cancel()) {
+                            return;
+                        }
+                    }
                     case KeyEvent.VK_SPACE -> toggle(name);
                     case KeyEvent.VK_F2 -> wishes.rename(name);
                     case KeyEvent.VK_DELETE -> wishes.delete(name);
@@ -102,6 +117,13 @@ final class SetupList extends JList<String> implements Bench.View {
     public void updateUI() {
         super.updateUI();
         setBackground(Looks.theme().background());
+        setTransferHandler(null); // a file dropped here is for the window
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        super.paintComponent(g);
+        drag.paint((Graphics2D) g);
     }
 
     private void toggle(String name) {

@@ -6,7 +6,9 @@ import java.awt.Rectangle;
 import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
+import javax.swing.TransferHandler;
 import javax.swing.text.DefaultCaret;
+import org.jspecify.annotations.Nullable;
 
 /** Pieces of text in the window. Fonts and colours are asked again when the theme changes. */
 final class Words {
@@ -29,6 +31,13 @@ final class Words {
             getAccessibleContext().setAccessibleName(name);
             setName(name);
             updateUI();
+        }
+
+        /** A file that is dropped on a text is for the window. */
+        @Override
+        public void setTransferHandler(@Nullable TransferHandler handler) {
+            super.setTransferHandler(handler);
+            setDropTarget(null);
         }
 
         /** The caret of text that is read: new text scrolls nothing, only who walks through it with the keys is followed. */

@@ -1,0 +1,252 @@
+package evenhand.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Form;
+import evenhand.window.desk.FormField;
+import evenhand.window.desk.Question;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Rectangle;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The form under mouse and keys: lists, nonsense in every field; and set-ups that are dragged to another place. */
+@OnScreen
+@Timeout(300)
+class FormIT {
+    @TempDir
+    Path folder;
+
+    private Hands hands;
+
+    @BeforeEach
+    void open() throws Exception {
+        hands = new Hands(folder.resolve("state"), Optional.empty());
+    }
+
+    @AfterEach
+    void close() {
+        hands.close();
+    }
+
+    private void form(String demo) {
+        Hands.see(() -> {
+            hands.pane().cabinet().openDemo(demo);
+            return true;
+        });
+        hands.act(new Act.Ask(Question.FORM));
+        hands.answered();
+    }
+
+    private String scenario() {
+        return hands.desk().work().scenario().text();
+    }
+
+    private JTextField cell(String name) {
+        return hands.find(JTextField.class, "field " + name);
+    }
+
+    private static void commit(JTextField field, String text) {
+        Hands.see(() -> {
+            field.setText(text);
+            field.postActionEvent();
+            return true;
+        });
+    }
+
+    private String trouble(String path) {
+        Words.Area area = hands.find(Words.Area.class, "trouble " + path);
+        return Hands.see(area::getText);
+    }
+
+    private static String text(JTextField field) {
+        return Hands.see(() -> field.getText());
+    }
+
+    @Test
+    void nonsenseInAnyFieldChangesNothingStaysWhereItIsAndIsToldThere() {
+        form("tinkers-lane-roadster");
+        String before = scenario();
+        Form form = Form.of(hands.desk().work().scenario());
+        List<JTextField> fields = new ArrayList<>();
+        Hands.see(() -> {
+            collect(hands.pane().form(), fields);
+            return true;
+        });
+        String page = "a page of text, \"quoted\" {[ ".repeat(100);
+        int tried = 0;
+        for (JTextField field : fields) {
+            String name = String.valueOf(field.getName());
+            String path = name.replaceFirst("field ", "");
+            boolean quantity = form.field(path).map(FormField::isQuantity).orElse(name.endsWith("].force"));
+            if (!name.startsWith("field ") || !quantity || !Hands.see(field::isShowing)) {
+                continue;
+            }
+            String given = text(field);
+            for (String nonsense : List.of("soft", "{", "[[\"", "12 lb/in/g", "1e999 mm", "-", page)) {
+                commit(field, nonsense);
+                assertThat(text(field)).as(name).isEqualTo(nonsense);
+                assertThat(scenario()).as(name).isEqualTo(before);
+            }
+            commit(field, given);
+            assertThat(scenario()).as(name).isEqualTo(before);
+            tried++;
+        }
+        assertThat(tried).isGreaterThan(100);
+        JTextField mass = cell("mass");
+        commit(mass, page);
+        assertThat(trouble("mass")).isNotBlank().doesNotContain("Exception");
+    }
+
+    private static void collect(Container in, List<JTextField> fields) {
+        for (Component component : in.getComponents()) {
+            if (component instanceof JTextField field) {
+                fields.add(field);
+            } else if (component instanceof Container container) {
+                collect(container, fields);
+            }
+        }
+    }
+
+    @Test
+    void aPointIsAddedByTypingGoesToItsPlaceAndIsOneUndo() {
+        form("tinkers-lane-roadster");
+        String before = scenario();
+        hands.type(cell("front.damper.bump[5].speed"), "8");
+        assertThat(scenario()).isEqualTo(before);
+        hands.type(cell("front.damper.bump[5].force"), "82");
+        assertThat(scenario()).contains("[\"4 in/s\", \"58 lbf\"], [\"8 in/s\", \"82 lbf\"], [\"12 in/s\"");
+        assertThat(text(cell("front.damper.bump[3].speed"))).isEqualTo("8 in/s");
+        JTextField empty = cell("front.damper.bump[6].speed");
+        Hands.until("the next empty row", empty::isFocusOwner);
+        hands.click(hands.find(JButton.class, "remove front.damper.bump[3]"));
+        assertThat(text(cell("front.damper.bump[3].speed"))).isEqualTo("12 in/s");
+        Hands.see(() -> {
+            hands.pane().bench().undo();
+            hands.pane().bench().undo();
+            return true;
+        });
+        assertThat(scenario()).isEqualTo(before);
+        assertThat(text(cell("front.damper.bump[3].speed"))).isEqualTo("12 in/s");
+    }
+
+    @Test
+    void whatIsWrongInACellStaysThereWithItsReasonThoughOtherThingsChange() {
+        form("quarry-special");
+        JTextField rise = cell("axleLift.readings[1].rise");
+        commit(rise, "45 kg");
+        assertThat(trouble("axleLift.readings[1]")).startsWith("rise ").contains("length");
+        hands.act(new Act.SetInFile("title", Optional.of("\"Another title\"")));
+        JTextField gain = cell("axleLift.readings[3].otherAxleGain");
+        commit(gain, "31 kg");
+        JTextField next = cell("axleLift.readings[3].rise");
+        commit(next, "700 mm");
+        assertThat(scenario()).contains("{\"rise\": \"700 mm\", \"otherAxleGain\": \"31 kg\"}");
+        assertThat(text(cell("axleLift.readings[1].rise"))).isEqualTo("45 kg");
+        String absent = Form.of(hands.desk().work().scenario()).sections().stream()
+                .filter(Form.Section::absent)
+                .findFirst()
+                .orElseThrow()
+                .added();
+        hands.click(hands.find(JButton.class, "add " + absent));
+        hands.find(JButton.class, "leave " + absent);
+        assertThat(text(cell("axleLift.readings[1].rise"))).isEqualTo("45 kg");
+        commit(cell("axleLift.readings[1].rise"), "455");
+        assertThat(scenario()).contains("\"rise\": \"455 mm\"");
+    }
+
+    @Test
+    void aLoadCaseIsAddedAndComesAboard() {
+        form("harbour-saloon");
+        hands.click(hands.find(JButton.class, "add loadCases[0]"));
+        hands.type(cell("loadCases[0].name"), "two up");
+        hands.type(cell("loadCases[0].added[0].mass"), "75");
+        hands.type(cell("loadCases[0].added[0].behindFrontAxle"), "1300");
+        hands.type(cell("loadCases[0].added[0].height"), "600");
+        Hands.until(
+                "the load case",
+                () -> hands.pane()
+                        .bench()
+                        .desk()
+                        .work()
+                        .scenario()
+                        .loadCase("two up")
+                        .isPresent());
+        JComboBox<?> load = hands.find(JComboBox.class, "load");
+        Hands.see(() -> {
+            load.setSelectedItem("two up");
+            return true;
+        });
+        assertThat(hands.desk().work().load()).contains("two up");
+        assertThat(scenario()).contains("\"mass\": \"75 kg\"");
+        hands.answered();
+    }
+
+    @Test
+    void wordsForTheSheetAreTypedForOneSetupAlone() {
+        form("harbour-saloon");
+        JComboBox<?> edit = hands.find(JComboBox.class, "edit");
+        Hands.see(() -> {
+            edit.setSelectedIndex(1);
+            return true;
+        });
+        String setup = hands.desk().work().active();
+        int rows = hands.desk().work().activeSetup().sheet().size();
+        hands.type(cell("sheet[" + rows + "].what"), "castor");
+        hands.type(cell("sheet[" + rows + "].words"), "4 deg");
+        assertThat(hands.desk().work().scenario().setup(setup).orElseThrow().sheet())
+                .containsEntry("castor", "4 deg");
+    }
+
+    private List<String> setups() {
+        return hands.desk().work().scenario().setups().stream().map(Setup::name).toList();
+    }
+
+    @Test
+    void aSetupDraggedDownTheListIsMovedThereAndUndone() {
+        List<String> before = setups();
+        assertThat(before).hasSizeGreaterThan(2);
+        // Turning to another set-up while it is dragged would move the list under the mouse.
+        hands.act(new Act.Activate(before.get(0)));
+        hands.answered();
+        SetupList list = hands.find(SetupList.class, "set-ups");
+        Rectangle first = Hands.see(() -> list.getCellBounds(0, 0));
+        Rectangle third = Hands.see(() -> list.getCellBounds(2, 2));
+        int x = first.width / 2;
+        hands.drag(list, x, (int) first.getCenterY(), x, (int) third.getMaxY() - 2);
+        List<String> moved = new ArrayList<>(before);
+        moved.add(2, moved.remove(0));
+        assertThat(setups()).isEqualTo(moved);
+        hands.drag(list, x, (int) third.getCenterY(), x, 2);
+        assertThat(setups()).isEqualTo(before);
+        Hands.see(() -> {
+            hands.pane().bench().undo();
+            return true;
+        });
+        assertThat(setups()).isEqualTo(moved);
+    }
+
+    @Test
+    void aClickOfAnUnsteadyHandMovesNoSetup() {
+        List<String> before = setups();
+        SetupList list = hands.find(SetupList.class, "set-ups");
+        Rectangle second = Hands.see(() -> list.getCellBounds(1, 1));
+        int y = (int) second.getCenterY();
+        hands.drag(list, second.width / 2, y, second.width / 2 + 9, y + 3);
+        assertThat(setups()).isEqualTo(before);
+        assertThat(hands.desk().work().active()).isEqualTo(before.get(1));
+    }
+}
