@@ -26,6 +26,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
@@ -40,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * by the wheel (once the chart was clicked, or with Ctrl) or by + and −, all of it again by a double click or Home, and a menu for keeping it. Knows no other view; what it
  * cannot do itself it asks for by a {@link ChartWish}. The painted chart is kept, so that moving the cross-hair costs little.
  */
-public final class ChartView extends JComponent {
+public final class ChartView extends JComponent implements Accessible {
     private static final double WHEEL = 1.2;
 
     private transient Chart chart;

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
@@ -29,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * Shows a drawing and lets its handles be pulled: by the mouse, or chosen by the left and right keys and moved by up and down (Shift
  * for ten steps, Alt for a tenth). It changes nothing itself: every pull is told, and the next drawing shows what came of it.
  */
-public final class DrawingView extends JComponent {
+public final class DrawingView extends JComponent implements Accessible {
     /** How near the mouse has to come, in sizes of type. */
     private static final double REACH = 1.3;
 

@@ -18,8 +18,9 @@ import evenhand.window.desk.Knob;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.Units;
 import java.awt.BorderLayout;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
@@ -54,7 +55,8 @@ final class DrawingTile extends JPanel implements Bench.View {
         view.setName("drawing");
         JPanel bar = new JPanel(new MigLayout("insets 0, gap 4", "", ""));
         bar.setOpaque(false);
-        ButtonGroup group = new ButtonGroup();
+        // No group: Tab would reach the chosen one alone.
+        List<JToggleButton> buttons = new ArrayList<>();
         for (Seen one : Seen.values()) {
             JToggleButton button = new JToggleButton(one.words, one == seen);
             button.setName(one.words);
@@ -62,9 +64,10 @@ final class DrawingTile extends JPanel implements Bench.View {
             button.getAccessibleContext().setAccessibleName("the car seen " + one.words);
             button.addActionListener(event -> {
                 seen = one;
+                buttons.forEach(other -> other.setSelected(other == button));
                 redraw(bench.desk());
             });
-            group.add(button);
+            buttons.add(button);
             bar.add(button);
         }
         add(bar, BorderLayout.NORTH);

@@ -6,7 +6,6 @@ import evenhand.window.desk.Desk;
 import evenhand.words.Units;
 import java.util.Optional;
 import javax.swing.AbstractButton;
-import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -53,12 +52,11 @@ final class TopBar extends JPanel implements Bench.View {
         }
     }
 
+    /** Two of which one is chosen; no group, of which Tab would reach the chosen one alone. */
     private static void pair(JToggleButton one, JToggleButton other, String what) {
-        ButtonGroup group = new ButtonGroup();
         for (JToggleButton button : new JToggleButton[] {one, other}) {
             button.setName(button.getText());
             button.getAccessibleContext().setAccessibleName(what + ": " + button.getText());
-            group.add(button);
         }
     }
 
@@ -69,8 +67,10 @@ final class TopBar extends JPanel implements Bench.View {
         title.setToolTipText(now.filed().path().map(Object::toString).orElse("not saved in a file yet"));
         button(undo, "undo", bench.undoable());
         button(redo, "redo", bench.redoable());
-        (now.look().units() == Units.METRIC ? metric : imperial).setSelected(true);
-        (now.look().dark() ? dark : light).setSelected(true);
+        metric.setSelected(now.look().units() == Units.METRIC);
+        imperial.setSelected(now.look().units() == Units.IMPERIAL);
+        dark.setSelected(now.look().dark());
+        light.setSelected(!now.look().dark());
     }
 
     private static void button(JButton button, String verb, Optional<String> what) {

@@ -20,6 +20,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.accessibility.AccessibleValue;
@@ -29,7 +30,7 @@ import javax.swing.JComponent;
  * A track with a handle: drag it, or move it by the arrow keys (Shift for ten steps, Alt for a tenth). The usual range is
  * shaded, the value of the base set-up a tick, and the pace or whatever else stands out a second one.
  */
-final class Track extends JComponent {
+final class Track extends JComponent implements Accessible {
     private static final int DIAMETER = 15;
 
     /** Told where the handle is moved to; {@code same} while one gesture goes on. */

@@ -1,0 +1,158 @@
+package evenhand.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.chart.ChartView;
+import evenhand.drawing.DrawingView;
+import evenhand.window.desk.Act;
+import evenhand.window.desk.Question;
+import evenhand.window.question.Questions;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.FocusTraversalPolicy;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.accessibility.Accessible;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JList;
+import javax.swing.JRadioButton;
+import javax.swing.JScrollBar;
+import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whoever has no mouse, or does not see the window: each control is reached by Tab and says what it is. */
+@OnScreen
+@Timeout(300)
+class ReachableIT {
+    @TempDir
+    Path folder;
+
+    private Hands hands;
+
+    @BeforeEach
+    void open() throws Exception {
+        hands = new Hands(folder.resolve("state"), Optional.empty());
+    }
+
+    @AfterEach
+    void close() {
+        hands.close();
+    }
+
+    @Test
+    void everyControlOfEveryQuestionHasANameAndIsReachedByTab() {
+        for (String demo : List.of("harbour-saloon", "tinkers-lane-roadster", "orchard-estate")) {
+            Hands.see(() -> {
+                hands.pane().cabinet().openDemo(demo);
+                return true;
+            });
+            for (Question question : Questions.ALL) {
+                hands.act(new Act.Ask(question.key()));
+                hands.answered();
+                walk(demo + ", " + question.words());
+            }
+        }
+    }
+
+    @Test
+    void soHasEveryControlOfTheStepsOfMeasuringUpAndOfTheReport() {
+        Hands.see(() -> {
+            hands.pane().showMeasureUp(true);
+            return true;
+        });
+        int steps = hands.pane().measure().measured().steps().size();
+        for (int i = 0; i < steps; i++) {
+            walk("measuring up, step " + (i + 1));
+            if (i < steps - 1) {
+                hands.click(hands.find(javax.swing.JButton.class, "measure next"));
+            }
+        }
+        Hands.see(() -> {
+            hands.pane().showReport();
+            return true;
+        });
+        walk("the report");
+    }
+
+    private void walk(String where) {
+        List<String> wrong = Hands.see(() -> {
+            JFrame frame = hands.window().frame();
+            List<Component> controls = new ArrayList<>();
+            collect(frame.getContentPane(), controls);
+            Set<Component> reached = reached(frame);
+            List<String> faults = new ArrayList<>();
+            for (Component control : controls) {
+                // Of buttons of which one is chosen Tab reaches that one, and arrows the others.
+                boolean byArrow = control instanceof JRadioButton radio && !radio.isSelected();
+                if (!reached.contains(control) && !byArrow) {
+                    faults.add("not reached: " + words(control));
+                }
+            }
+            for (Component component : reached) {
+                if (name(component).isBlank()) {
+                    faults.add("without a name: " + words(component));
+                }
+            }
+            assertThat(controls).as(where).hasSizeGreaterThan(15);
+            return faults;
+        });
+        assertThat(wrong).as(where).isEmpty();
+    }
+
+    private static Set<Component> reached(JFrame frame) {
+        FocusTraversalPolicy policy = frame.getFocusTraversalPolicy();
+        Set<Component> reached = new LinkedHashSet<>();
+        Component next = policy.getFirstComponent(frame);
+        while (next != null && reached.add(next)) {
+            next = policy.getComponentAfter(frame, next);
+        }
+        return reached;
+    }
+
+    private static void collect(Container in, List<Component> controls) {
+        for (Component component : in.getComponents()) {
+            if (!component.isShowing() || component instanceof JScrollBar) {
+                continue;
+            }
+            boolean control = component instanceof AbstractButton
+                    || component instanceof JTextComponent
+                    || component instanceof JComboBox<?>
+                    || component instanceof JList<?>
+                    || component instanceof JTable
+                    || component instanceof Track
+                    || component instanceof ChartView
+                    || component instanceof DrawingView;
+            if (control && component.isEnabled() && !(in instanceof JComboBox<?>)) {
+                controls.add(component);
+            } else if (component instanceof Container container) {
+                collect(container, controls);
+            }
+        }
+    }
+
+    private static String name(Component component) {
+        String name = component instanceof Accessible accessible
+                ? accessible.getAccessibleContext().getAccessibleName()
+                : null;
+        return name == null ? "" : name;
+    }
+
+    private static String words(Component component) {
+        return component.getClass().getSimpleName() + " " + component.getName() + " \"" + name(component) + "\""
+                + (component instanceof JComponent own && own.getToolTipText() != null
+                        ? " (" + own.getToolTipText() + ")"
+                        : "");
+    }
+}
