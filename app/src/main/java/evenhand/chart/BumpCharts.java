@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** What an event of the road does to set-ups, in time from the moment at which the wheel meets it. */
@@ -132,9 +133,11 @@ public final class BumpCharts {
     private Chart travels() {
         Unit unit = units.of(Dimension.LENGTH);
         List<Part> parts = new ArrayList<>(lines(Series::travel, unit));
-        parts.addAll(stops("bump stop", unit, BumpFigures.BUMP_TRAVEL_TO_STOP, BumpFigures.LEFT_TO_STOP, 1));
-        parts.addAll(stops("metal", unit, BumpFigures.BUMP_TRAVEL_TO_METAL, BumpFigures.LEFT_TO_METAL, 1));
-        parts.addAll(stops("droop stop", unit, BumpFigures.DROOP_TRAVEL, BumpFigures.LEFT_IN_DROOP, -1));
+        parts.addAll(
+                stops("bump stop", unit, BumpFigures.BUMP_TRAVEL_TO_STOP, BumpFigures.LEFT_TO_STOP, 1, bump -> true));
+        parts.addAll(stops(
+                "metal", unit, BumpFigures.BUMP_TRAVEL_TO_METAL, BumpFigures.LEFT_TO_METAL, 1, Bump::stopTouched));
+        parts.addAll(stops("droop stop", unit, BumpFigures.DROOP_TRAVEL, BumpFigures.LEFT_IN_DROOP, -1, bump -> true));
         return chart(
                 "Travel of the " + EventWords.end(end) + " wheels",
                 "travel from rest, bump up",
@@ -145,15 +148,17 @@ public final class BumpCharts {
 
     /**
      * Where the stops of a kind stand, for each set-up that of the wheel that comes nearest to it: one rule where all stand alike,
-     * else each with its owner. Metal is drawn only where the stop before it is touched.
+     * else each with its owner.
+     *
+     * @param near whether it is near enough to be drawn
      */
-    private List<Rule> stops(String words, Unit unit, Figure<Bump> place, Figure<Bump> left, int sign) {
+    private List<Rule> stops(
+            String words, Unit unit, Figure<Bump> place, Figure<Bump> left, int sign, Predicate<Bump> near) {
         Map<Long, List<String>> owners = new LinkedHashMap<>();
         for (Driven car : cars) {
             wheels(car).stream()
                     .filter(wheel -> left.si(wheel.bump()).orElse(FAR) < FAR)
-                    .filter(wheel -> place != BumpFigures.BUMP_TRAVEL_TO_METAL
-                            || wheel.bump().stopTouched())
+                    .filter(wheel -> near.test(wheel.bump()))
                     .min(Comparator.comparingDouble(
                             wheel -> left.si(wheel.bump()).orElse(FAR)))
                     .ifPresent(wheel -> owners.computeIfAbsent(

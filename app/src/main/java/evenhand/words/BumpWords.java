@@ -67,7 +67,7 @@ public final class BumpWords {
         }
         List<BumpWheel> wheels = BumpWheel.of(answer, direction);
         BumpWords words = new BumpWords(units);
-        return words.contacts(wheels) + "; " + stops(wheels) + "; " + words.jolt(wheels) + words.ends(answer) + ".";
+        return words.contacts(wheels) + "; " + stops(wheels) + "; " + words.jolt(wheels) + ends(answer) + ".";
     }
 
     private String contacts(List<BumpWheel> wheels) {
