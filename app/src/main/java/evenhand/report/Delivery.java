@@ -1,6 +1,6 @@
 package evenhand.report;
 
-import evenhand.doubt.Progress;
+import evenhand.answers.Progress;
 import java.util.ArrayList;
 import java.util.List;
 

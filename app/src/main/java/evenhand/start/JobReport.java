@@ -1,16 +1,14 @@
 package evenhand.start;
 
+import evenhand.answers.Progress;
 import evenhand.report.CannotReport;
 import evenhand.report.Delivery;
 import evenhand.report.PaperSize;
 import evenhand.report.Question;
 import evenhand.report.ReportFile;
 import evenhand.report.ShopPicture;
-import evenhand.scenario.Scenario;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.ReportWriter;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
 /** The report of the job in the window: the same as the terminal's of the same set-ups. */
@@ -26,24 +24,18 @@ public final class JobReport implements ReportWriter {
                     order.trial(),
                     Question.USUAL_SAMPLES,
                     order.units(),
-                    picture(order),
+                    ShopPicture.of(
+                            order.scenario(),
+                            order.home()
+                                    .orElseGet(() -> Path.of(order.scenario().file()))),
                     order.date());
             Delivery delivery = Delivery.write(
-                    question, target, order.paper() == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER, (done, of) -> {
-                        progress.at((double) done / of);
-                        return !progress.isCancelled();
-                    });
+                    question, target, order.paper() == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER, progress);
             return new Outcome.Written(delivery.remarks());
         } catch (CannotReport why) {
             return new Outcome.Failed(String.valueOf(why.getMessage()));
         } catch (CancellationException stopped) {
             return new Outcome.Failed("Stopped; nothing was written.");
         }
-    }
-
-    private static Optional<ShopPicture> picture(Order order) throws CannotReport {
-        Optional<String> name = order.scenario().shop().flatMap(Scenario.Shop::picture);
-        Path home = order.home().orElseGet(() -> Path.of(order.scenario().file()));
-        return name.isPresent() ? Optional.of(ShopPicture.read(home, name.get())) : Optional.empty();
     }
 }

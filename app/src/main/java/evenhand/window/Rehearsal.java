@@ -1,9 +1,9 @@
 package evenhand.window;
 
+import evenhand.answers.Progress;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.question.Questions;

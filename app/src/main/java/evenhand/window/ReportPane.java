@@ -1,9 +1,9 @@
 package evenhand.window;
 
+import evenhand.answers.Progress;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
-import evenhand.window.desk.Progress;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.Worker;
 import java.awt.Desktop;

@@ -2,6 +2,7 @@ package evenhand.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.answers.Progress;
 import evenhand.scenario.Demo;
 import evenhand.scenario.Reading;
 import evenhand.scenario.Scenario;
@@ -26,7 +27,7 @@ class ManySetupsTest {
 
     private static Findings findings(Scenario scenario, int count) {
         List<Setup> setups = scenario.setups().subList(0, count);
-        return Findings.of(Reports.question(scenario, setups, Units.METRIC), (done, of) -> true);
+        return Findings.of(Reports.question(scenario, setups, Units.METRIC), Progress.NONE);
     }
 
     private static List<Section> beside(Paper paper) {

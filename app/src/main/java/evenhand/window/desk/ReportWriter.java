@@ -1,5 +1,6 @@
 package evenhand.window.desk;
 
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;

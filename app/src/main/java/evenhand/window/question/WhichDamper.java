@@ -1,5 +1,6 @@
 package evenhand.window.question;
 
+import evenhand.answers.Progress;
 import evenhand.car.End;
 import evenhand.chart.Chart;
 import evenhand.chart.DamperCharts;
@@ -15,10 +16,9 @@ import evenhand.ride.RideAnswer;
 import evenhand.ride.RoadClass;
 import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Asking;
 import evenhand.window.desk.Act;
+import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
-import evenhand.answers.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;

@@ -1,5 +1,6 @@
 package evenhand.window.question;
 
+import evenhand.answers.Progress;
 import evenhand.bump.BumpAnswer;
 import evenhand.bump.DriveOver;
 import evenhand.car.Car;
@@ -17,7 +18,6 @@ import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
-import evenhand.answers.Progress;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
