@@ -40,7 +40,12 @@ public sealed interface Axis permits Axis.Measure, Axis.Rows {
 
         /** A value on it, with its unit: "−0.12 deg/g". */
         public String show(double value) {
-            return withUnit(Numbers.fixed(value, digits));
+            return withUnit(number(value));
+        }
+
+        /** A value on it, without its unit. */
+        String number(double value) {
+            return Numbers.fixed(value, digits);
         }
 
         /** A value on it, with its sign and unit. */

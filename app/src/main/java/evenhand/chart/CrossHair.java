@@ -36,12 +36,26 @@ public record CrossHair(double x, String place, List<Value> values) {
                             line.label(),
                             line.style(),
                             y.getAsDouble(),
-                            line.label() + " " + up.show(y.getAsDouble())));
+                            line.label() + " " + up.show(y.getAsDouble()) + doubt(chart, line, x, up)));
                 }
             }
         }
         values.sort((one, other) -> Double.compare(other.y(), one.y()));
         return new CrossHair(x, chart.across().show(x), values);
+    }
+
+    /** How far a line is in doubt at a place, where it has a band there: " (0.42 to 0.61 deg/g)". */
+    private static String doubt(Chart chart, Line line, double x, Axis.Measure up) {
+        for (Part.Band band : chart.bands()) {
+            if (band.name().equals(line.name()) && band.part().equals(line.part())) {
+                OptionalDouble low = value(band.low(), x);
+                OptionalDouble high = value(band.high(), x);
+                if (low.isPresent() && high.isPresent()) {
+                    return " (" + up.number(low.getAsDouble()) + " to " + up.show(high.getAsDouble()) + ")";
+                }
+            }
+        }
+        return "";
     }
 
     /** A line that turns back, such as a trade between two figures, has no one value at a place. */

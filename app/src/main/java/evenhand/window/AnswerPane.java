@@ -5,6 +5,7 @@ import evenhand.chart.ChartView;
 import evenhand.chart.ChartWish;
 import evenhand.quantity.Dimension;
 import evenhand.window.desk.Answering;
+import evenhand.window.desk.Asking;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Question;
@@ -44,6 +45,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final FieldRow fields;
     private final JProgressBar progress = new JProgressBar(0, 100);
     private final JPanel waiting = new JPanel(new MigLayout("insets 0", "[][]", ""));
+    private final JPanel halted = new JPanel(new MigLayout("insets 0, gap 8", "[pref][]", ""));
     private final JPanel tiles = new JPanel(new Tiles(FOREMOST));
     private final JPanel moreTiles = new JPanel(new Tiles(MOST_COLUMNS));
     private final FiguresTable figures = new FiguresTable();
@@ -51,9 +53,10 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final Said said = new Said();
     private final transient List<ChartView> charts = new ArrayList<>();
     private final DrawingTile drawing;
+    private transient Optional<Asking> stopped = Optional.empty();
     private final Timer lateness = new Timer(PATIENCE, event -> dim());
 
-    AnswerPane(Bench bench, List<Question> questions, Runnable cancel, Consumer<ChartWish> wishes) {
+    AnswerPane(Bench bench, List<Question> questions, Answering answering, Consumer<ChartWish> wishes) {
         super(new MigLayout("insets 12 16 16 16, gap 0 10, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
         this.bench = bench;
         this.questions = questions;
@@ -62,7 +65,24 @@ final class AnswerPane extends JPanel implements Bench.View {
         drawing = new DrawingTile(bench);
         JButton stop = new JButton("stop");
         stop.setName("stop");
-        stop.addActionListener(event -> cancel.run());
+        stop.addActionListener(event -> {
+            answering.cancel();
+            stopped = Optional.of(bench.desk().asking());
+            showStopped();
+        });
+        Words.Area why = Words.plain("stopped");
+        why.setText("Stopped. What is shown here was answered before.");
+        JButton again = new JButton("ask again");
+        again.setName("ask again");
+        again.addActionListener(event -> {
+            stopped = Optional.empty();
+            showStopped();
+            answering.ask(bench.desk().asking());
+        });
+        halted.setOpaque(false);
+        halted.add(why, "wmin 60");
+        halted.add(again);
+        halted.setVisible(false);
         progress.getAccessibleContext().setAccessibleName("progress of the answer");
         waiting.setOpaque(false);
         waiting.add(progress);
@@ -76,6 +96,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         add(headline, "wmin 100, wmax " + Looks.em(1.35 * READABLE));
         add(fields);
         add(waiting);
+        add(halted);
         add(tiles, "wmin 100");
         add(figures, "wmin 100, growx 0, alignx left");
         add(todo, "wmin 100, wmax " + Looks.em(READABLE));
@@ -122,9 +143,18 @@ final class AnswerPane extends JPanel implements Bench.View {
         } else {
             lateness.stop();
         }
+        showStopped();
         Optional<Double> share = now.replies().progress();
         waiting.setVisible(share.isPresent() && now.replies().replyLate(now.asking()) && !lateness.isRunning());
         share.ifPresent(part -> progress.setValue((int) (100 * part)));
+    }
+
+    /** Says that the answer was stopped, as long as the same is asked and not answered. */
+    private void showStopped() {
+        Desk desk = bench.desk();
+        halted.setVisible(stopped.filter(
+                        asking -> asking.equals(desk.asking()) && desk.replies().replyLate(asking))
+                .isPresent());
     }
 
     private void dim() {

@@ -50,7 +50,7 @@ final class MainPane extends JPanel {
         this.bench = bench;
         side = new SideBar(bench, questions, asker, notice);
         Keeping keeping = new Keeping(asker, notice);
-        answer = new AnswerPane(bench, questions, answering::cancel, keeping);
+        answer = new AnswerPane(bench, questions, answering, keeping);
         form = new FormPane(bench);
         adjust = new AdjustStrip(bench, questions);
         pace = new PaceStrip(bench);

@@ -7,6 +7,7 @@ import evenhand.chart.Part.Point;
 import evenhand.chart.Part.Weight;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -40,6 +41,25 @@ class CrossHairTest {
         assertThat(hair.values())
                 .extracting(CrossHair.Value::words)
                 .containsExactly("High, front 1.3 deg", "Low −1.0 deg");
+    }
+
+    @Test
+    void aLineInDoubtIsReadOffWithItsBand() {
+        Chart sure = chart();
+        List<Part> parts = new ArrayList<>(sure.parts());
+        parts.add(new Part.Band(
+                "Low",
+                "",
+                new SetupStyle(0),
+                List.of(new Point(0, -0.5), new Point(0.5, -3)),
+                List.of(new Point(0, 0.5), new Point(0.5, -1))));
+        Chart doubted = new Chart("", sure.across(), sure.up(), parts);
+        assertThat(CrossHair.at(doubted, 0.25).values())
+                .extracting(CrossHair.Value::words)
+                .containsExactly("High, front 1.3 deg", "Low −1.0 deg (−1.8 to −0.3 deg)");
+        assertThat(CrossHair.at(doubted, 0.7).values())
+                .extracting(CrossHair.Value::words)
+                .containsExactly("Low −3.3 deg");
     }
 
     @Test

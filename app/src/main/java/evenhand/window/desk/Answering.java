@@ -64,6 +64,14 @@ public final class Answering implements AutoCloseable {
     }
 
     private void turn(Asking asking, Progress progress) {
+        try {
+            turn(asking);
+        } catch (RuntimeException defect) {
+            post(new Act.ReplyCame(asking, defect(defect)));
+        }
+    }
+
+    private void turn(Asking asking) {
         Work work = asking.work();
         List<Setup> setups = new ArrayList<>(work.shown());
         if (!setups.contains(work.baseSetup())) {
@@ -98,15 +106,27 @@ public final class Answering implements AutoCloseable {
             post(new Act.ProgressCame(Optional.empty()));
             return;
         } catch (RuntimeException defect) {
-            reply = Reply.only("This question has met a defect of the program, please report it: " + defect);
+            reply = defect(defect);
         }
         post(new Act.ReplyCame(asked.asking(), reply));
         afterthoughts.ask(asked);
     }
 
     private void afterthought(Question.Asked asked, Progress progress) {
-        List<Reply.Next> next = question(questions, asked.asking().question()).next(asked, progress);
+        List<Reply.Next> next;
+        try {
+            next = question(questions, asked.asking().question()).next(asked, progress);
+        } catch (CancellationException stopped) {
+            throw stopped; // something newer is waited for
+        } catch (RuntimeException defect) {
+            next = List.of(new Reply.Next(String.join("", defect(defect).headlines()), Optional.empty()));
+        }
         post(new Act.AfterthoughtCame(asked.asking(), next));
+    }
+
+    /** A worker lives on, and the person hears of it. */
+    private static Reply defect(RuntimeException defect) {
+        return Reply.only("This question has met a defect of the program, please report it: " + defect);
     }
 
     private void progress(double share) {

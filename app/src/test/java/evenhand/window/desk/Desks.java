@@ -17,6 +17,10 @@ final class Desks {
         return new Desk(sound.work(), new Look("first", Units.METRIC, false, Map.of()), Replies.NONE, sound.filed());
     }
 
+    static Asking asking(Work work, String question) {
+        return new Asking(work, question, Units.METRIC, Map.of());
+    }
+
     static Bench bench(String name) {
         return new Bench(demo(name), asking -> {});
     }

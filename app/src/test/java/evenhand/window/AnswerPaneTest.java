@@ -1,0 +1,121 @@
+package evenhand.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.answers.Progress;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Answering;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Demos;
+import evenhand.window.desk.Desk;
+import evenhand.window.desk.Drawer;
+import evenhand.window.desk.Look;
+import evenhand.window.desk.Question;
+import evenhand.window.desk.Replies;
+import evenhand.window.desk.Reply;
+import evenhand.words.Units;
+import java.awt.Component;
+import java.awt.Container;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Semaphore;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** The answer without a screen. */
+@Timeout(120)
+class AnswerPaneTest {
+    /** Takes until it is let through, or stopped. */
+    private static final class Slow implements Question {
+        private final Semaphore door = new Semaphore(0);
+
+        @Override
+        public String key() {
+            return "slow";
+        }
+
+        @Override
+        public String words() {
+            return "How long does it take?";
+        }
+
+        @Override
+        public List<String> adjustments(Setup active) {
+            return List.of();
+        }
+
+        @Override
+        public Reply answer(Asked asked, Progress progress) {
+            progress.at(0.3);
+            while (!door.tryAcquire()) {
+                progress.goOn();
+                Thread.onSpinWait();
+            }
+            return Reply.only("Long enough.");
+        }
+    }
+
+    @Test
+    void aStoppedAnswerSaysSoAndCanBeAskedAgain() throws Exception {
+        Slow slow = new Slow();
+        List<Question> questions = List.of(slow);
+        try (Answering answering = new Answering(questions, SwingUtilities::invokeLater)) {
+            AnswerPane[] made = new AnswerPane[1];
+            SwingUtilities.invokeAndWait(() -> {
+                Looks.set(false);
+                Drawer.Opened.Sound demo = Demos.open(Demos.NAMES.get(0));
+                Look look = new Look("slow", Units.METRIC, false, Map.of());
+                Bench bench = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
+                answering.deliverTo(bench::act);
+                made[0] = new AnswerPane(bench, questions, answering, wish -> {});
+                bench.add(made[0]);
+                bench.begin();
+            });
+            AnswerPane pane = made[0];
+            until(() -> isShown(pane, "stop"));
+            click(pane, "stop");
+            until(() -> isShown(pane, "ask again") && !isShown(pane, "stop"));
+            assertThat(pane.said()).isEmpty();
+
+            click(pane, "ask again");
+            until(() -> isShown(pane, "stop") && !isShown(pane, "ask again"));
+            slow.door.release();
+            until(() -> pane.said().equals("Long enough."));
+            until(() -> !isShown(pane, "ask again") && !isShown(pane, "stop"));
+        }
+    }
+
+    private static void until(BooleanSupplier seen) throws Exception {
+        boolean[] done = {false};
+        while (!done[0]) {
+            SwingUtilities.invokeAndWait(() -> done[0] = seen.getAsBoolean());
+        }
+    }
+
+    private static void click(AnswerPane pane, String name) throws Exception {
+        SwingUtilities.invokeAndWait(() -> button(pane, name).doClick(0));
+    }
+
+    private static boolean isShown(AnswerPane pane, String name) {
+        JButton button = button(pane, name);
+        return button.isVisible() && button.getParent().isVisible();
+    }
+
+    private static JButton button(Container in, String name) {
+        return buttons(in)
+                .filter(button -> name.equals(button.getName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Stream<JButton> buttons(Component in) {
+        Stream<JButton> own = in instanceof JButton button ? Stream.of(button) : Stream.empty();
+        return in instanceof Container container
+                ? Stream.concat(own, Stream.of(container.getComponents()).flatMap(AnswerPaneTest::buttons))
+                : own;
+    }
+}
