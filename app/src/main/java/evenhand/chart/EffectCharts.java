@@ -12,7 +12,6 @@ import evenhand.words.EffectWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -29,11 +28,8 @@ public final class EffectCharts {
     public static Chart effects(
             String name, SetupStyle style, List<Effect> effects, Judged judged, int most, Units units) {
         Unit unit = units.of(judged.criterion());
-        List<Effect> largest = effects.stream()
-                .filter(effect -> effect.move(judged).isPresent())
-                .sorted(Comparator.comparingDouble(effect -> -size(effect, judged)))
-                .limit(most)
-                .toList();
+        List<Effect> largest =
+                EffectWords.byMove(judged, effects).stream().limit(most).toList();
         List<Axis.Row> rows = new ArrayList<>();
         List<Part> parts = new ArrayList<>();
         for (Effect effect : largest) {
@@ -68,9 +64,5 @@ public final class EffectCharts {
                 new Axis.Rows("", rows),
                 parts,
                 List.of());
-    }
-
-    private static double size(Effect effect, Judged judged) {
-        return effect.move(judged).map(Effect.Move::size).orElse(0.0);
     }
 }

@@ -57,6 +57,47 @@ public final class EffectWords {
         return sentences;
     }
 
+    /** What one step of each adjustment does to a figure: the largest two, and how many hardly matter. */
+    public static List<String> each(Judged judged, List<Effect> effects, Units units) {
+        List<Effect> largest = byMove(judged, effects);
+        if (largest.isEmpty()) {
+            return List.of("No adjustment of this car has an answer for " + figure(judged) + ".");
+        }
+        String first = "Of " + largest.size() + " adjustments, each moved by its usual step, " + moved(largest.get(0))
+                + " moves " + figure(judged) + " most, by " + difference(move(largest.get(0), judged), units);
+        String second = largest.size() > 1
+                ? "; next " + moved(largest.get(1)) + ", by " + difference(move(largest.get(1), judged), units)
+                : "";
+        long noticeable = largest.stream()
+                .filter(effect -> move(effect, judged).size() >= 1)
+                .count();
+        String rest = noticeable == 0
+                ? "None of them can be noticed."
+                : noticeable == largest.size()
+                        ? "All of them can be noticed."
+                        : noticeable + " of them can be noticed ("
+                                + units.show(judged.criterion().noticeable(), judged.criterion())
+                                + " or more); the others hardly matter for it.";
+        return List.of(first + second + ".", rest);
+    }
+
+    /** The effects that have a figure, the largest move of it first. */
+    public static List<Effect> byMove(Judged judged, List<Effect> effects) {
+        return effects.stream()
+                .filter(effect -> effect.move(judged).isPresent())
+                .sorted(Comparator.comparingDouble(
+                        effect -> -move(effect, judged).size()))
+                .toList();
+    }
+
+    private static Effect.Move move(Effect effect, Judged judged) {
+        return effect.move(judged).orElseThrow();
+    }
+
+    private static String moved(Effect effect) {
+        return "the " + ChangeWords.name(effect.step().path());
+    }
+
     /** The noticeable moves of other figures, largest first. */
     public static List<String> sideEffects(Effect effect, Judged wish, Units units) {
         return effect.moves().stream()

@@ -1,7 +1,11 @@
 package evenhand.window.question;
 
+import evenhand.answers.Answers;
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
+import evenhand.chart.Chart;
 import evenhand.chart.EffectCharts;
 import evenhand.chart.TurnCharts;
 import evenhand.choice.Effect;
@@ -12,13 +16,19 @@ import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Work;
 import evenhand.words.ChangeWords;
 import evenhand.words.Complaint;
 import evenhand.words.EffectWords;
+import evenhand.words.JudgedWords;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** Which single change helps against what the driver complains of. */
+/** Which single change helps against what the driver complains of; or what each adjustment does, whether it helps or not. */
 final class SpringsOrBars implements Question {
+    private static final String EVERY = "is as wished; show what each adjustment does";
+
     private static final List<String> COMPLAINTS = List.of(
             "pushes gently",
             "pushes briskly",
@@ -29,10 +39,13 @@ final class SpringsOrBars implements Question {
             "leans",
             "spins the inside wheel",
             "rides hard",
-            "wallows");
+            "wallows",
+            EVERY);
 
     private static final Field COMPLAINT = new Field("complaint", "it", COMPLAINTS, "pushes at the limit");
+    private static final Judged LIMIT_BALANCE = new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty());
     private static final int MOST_BARS = 10;
+    private static final int MOST_EVERY = 16;
     private static final int MOST_NEXT = 4;
 
     @Override
@@ -47,7 +60,18 @@ final class SpringsOrBars implements Question {
 
     @Override
     public List<Field> fields(Asking asking) {
-        return List.of(COMPLAINT);
+        return isEvery(asking) ? List.of(COMPLAINT, figure(asking.work())) : List.of(COMPLAINT);
+    }
+
+    private static boolean isEvery(Asking asking) {
+        return asking.wish(COMPLAINT.key()).equals(Optional.of(EVERY));
+    }
+
+    /** Which figure's moves are shown. */
+    private static Field figure(Work work) {
+        List<String> figures =
+                work.usualTrial().judged().stream().map(JudgedWords::figure).toList();
+        return new Field("figure", "to", figures, JudgedWords.figure(LIMIT_BALANCE));
     }
 
     @Override
@@ -57,6 +81,9 @@ final class SpringsOrBars implements Question {
 
     @Override
     public Reply answer(Asked asked, Progress progress) {
+        if (isEvery(asked.asking())) {
+            return every(asked);
+        }
         TurnedSetup active = asked.active();
         String wish = asked.wish(COMPLAINT);
         Trial trial = asked.work().usualTrial();
@@ -78,6 +105,44 @@ final class SpringsOrBars implements Question {
                         .limit(MOST_NEXT)
                         .map(effect -> Remedies.next(active, asked, complaint, effect))
                         .toList());
+    }
+
+    /** One usual step of every adjustment, and what it moves. */
+    private static Reply every(Asked asked) {
+        Setup setup = asked.active().setup();
+        Trial trial = asked.work().usualTrial();
+        String wish = asked.wish(figure(asked.work()));
+        Judged judged = trial.judged().stream()
+                .filter(one -> JudgedWords.figure(one).equals(wish))
+                .findFirst()
+                .orElse(LIMIT_BALANCE);
+        Answers before = trial.ask(setup.car());
+        List<Effect> effects = before.noTurn().isPresent()
+                ? List.of()
+                : EffectWords.byMove(judged, Effect.each(setup.entries(), trial, before));
+        String said = String.join(" ", EffectWords.each(judged, effects, asked.units()));
+        List<Chart> charts = effects.isEmpty()
+                ? List.of()
+                : List.of(EffectCharts.effects(
+                        setup.name(),
+                        new SetupStyle(SideBySide.index(asked, setup.name())),
+                        effects,
+                        judged,
+                        MOST_EVERY,
+                        asked.units()));
+        Figures.Builder table = new Figures.Builder(List.of("one step", "moves it by", "besides"));
+        table.heading("Every adjustment, largest first");
+        for (Effect effect : effects) {
+            List<String> others = EffectWords.sideEffects(effect, judged, asked.units());
+            table.row(
+                    ChangeWords.name(effect.step().path()),
+                    "",
+                    List.of(
+                            EffectWords.step(effect, asked.units()),
+                            EffectWords.difference(effect.move(judged).orElseThrow(), asked.units()),
+                            others.isEmpty() ? "–" : others.get(0)));
+        }
+        return new Reply(List.of(Said.named(setup) + ": " + said), List.of(), charts, table.build(), List.of());
     }
 
     private static Figures table(List<Effect> helping, Complaint complaint, Asked asked) {

@@ -1,0 +1,97 @@
+package evenhand.window.question;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenhand.answers.Criterion;
+import evenhand.answers.Judged;
+import evenhand.answers.Trial;
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
+import evenhand.chart.Axis;
+import evenhand.chart.Chart;
+import evenhand.scenario.Setup;
+import evenhand.window.desk.Figures;
+import evenhand.window.desk.Question;
+import evenhand.window.desk.Reply;
+import evenhand.window.desk.Work;
+import evenhand.words.ChangeWords;
+import evenhand.words.JudgedWords;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SpringsOrBarsTest {
+    private static final Question QUESTION = new SpringsOrBars();
+    private static final String EVERY = "is as wished; show what each adjustment does";
+
+    private static Reply every(Work work, String figure) {
+        return ByHand.answer(QUESTION, work, Map.of("complaint", EVERY, "figure", figure));
+    }
+
+    @Test
+    void aFigureIsChosenOnlyWhereEveryAdjustmentIsShown() {
+        Work work = ByHand.demo("harbour-saloon");
+        assertThat(QUESTION.fields(ByHand.asking(QUESTION, work, Map.of()))).hasSize(1);
+        assertThat(QUESTION.fields(ByHand.asking(QUESTION, work, Map.of("complaint", EVERY)))
+                        .get(1)
+                        .choices())
+                .contains("limit balance", "understeer at 0.5 g", "front comfort");
+    }
+
+    @Test
+    void everyBarIsWhatTheCarAnswersAfterItsStep() {
+        Work work = ByHand.demo("harbour-saloon");
+        Setup setup = work.activeSetup();
+        Judged balance = new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty());
+        Trial trial = work.usualTrial();
+        double before = balance.si(trial.ask(setup.car())).orElseThrow();
+        Chart chart = every(work, "limit balance").charts().get(0);
+        List<Axis.Row> rows = ((Axis.Rows) chart.up()).rows();
+        assertThat(rows).hasSizeGreaterThan(10);
+        for (String path : List.of("front.bar.rollStiffness", "rear.spring.rate")) {
+            Adjustable value = setup.values().stream()
+                    .filter(one -> one.path().equals(path))
+                    .findFirst()
+                    .orElseThrow();
+            double after = balance.si(
+                            trial.ask(Catalogue.build(Catalogue.with(setup.entries(), path, value.si() + value.step()))
+                                    .value()
+                                    .orElseThrow()))
+                    .orElseThrow();
+            int row = rows.stream()
+                    .map(Axis.Row::words)
+                    .map(words -> words.startsWith(ChangeWords.name(path)))
+                    .toList()
+                    .indexOf(true);
+            assertThat(chart.bars().get(row).to()).isCloseTo(100 * (after - before), within(1e-9));
+        }
+    }
+
+    @Test
+    void theLargestIsNamedFirstAndAllAreInTheTable() {
+        Work work = ByHand.demo("slipper-coupe");
+        Reply reply = every(work, "understeer at 0.5 g");
+        List<Figures.Row> rows = reply.figures().lines().stream()
+                .filter(Figures.Row.class::isInstance)
+                .map(Figures.Row.class::cast)
+                .toList();
+        assertThat(reply.headlines().get(0))
+                .contains("Of " + rows.size() + " adjustments")
+                .contains("the " + rows.get(0).words() + " moves the understeer at 0.5 g most, by "
+                        + rows.get(0).cells().get(1));
+    }
+
+    @ParameterizedTest
+    @MethodSource("evenhand.scenario.Demo#names")
+    void everyDemoCarAnswersForEveryFigure(String demo) {
+        Work work = ByHand.demo(demo);
+        for (Judged judged : work.usualTrial().judged()) {
+            Reply reply = every(work, JudgedWords.figure(judged));
+            assertThat(String.join("", reply.headlines())).doesNotContain("NaN", "null");
+        }
+    }
+}
