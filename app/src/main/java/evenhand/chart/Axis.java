@@ -2,6 +2,7 @@ package evenhand.chart;
 
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
+import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.List;
@@ -30,7 +31,7 @@ public sealed interface Axis permits Axis.Measure, Axis.Rows {
         }
 
         public static Measure of(String words, Unit unit, int digits, Span span) {
-            return new Measure(words, symbol(unit), digits, span, Scale.LINEAR);
+            return new Measure(words, InPrint.symbol(unit), digits, span, Scale.LINEAR);
         }
 
         @Override
@@ -87,11 +88,6 @@ public sealed interface Axis permits Axis.Measure, Axis.Rows {
     enum Scale {
         LINEAR,
         LOGARITHMIC
-    }
-
-    /** A unit as it is set in a picture: "N·m/deg", "m²". */
-    static String symbol(Unit unit) {
-        return unit.symbol().replace('*', '·').replace("^2", "²");
     }
 
     /** The unit that a dimension is shown in. */

@@ -15,6 +15,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.turn.PaceAnswer;
 import evenhand.words.EventWords;
+import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -57,7 +58,7 @@ public final class CauseCharts {
                         "weight that leans with the tyres",
                         scale * (of.tyreRollStiffness() - of.tyreRollStiffnessLeft()) * of.tyreTilt(),
                         parts);
-                parts.add(sum.total(Numbers.fixed(sum.all(), 0) + " " + Axis.symbol(unit)));
+                parts.add(sum.total(Numbers.fixed(sum.all(), 0) + " " + InPrint.symbol(unit)));
                 rows.add(new Axis.Row(EventWords.end(end) + ", " + car.name(), ""));
             }
         }
@@ -93,7 +94,7 @@ public final class CauseCharts {
                     for (Figure<PaceAnswer.Budget> figure : TurnFigures.BUDGET) {
                         sum.add(figure.words(), figure.si(balance.budget()).orElse(0), parts);
                     }
-                    parts.add(sum.total(Numbers.signed(sum.all(), 2) + " " + Axis.symbol(unit)));
+                    parts.add(sum.total(Numbers.signed(sum.all(), 2) + " " + InPrint.symbol(unit)));
                     rows.add(new Axis.Row(car.name(), ""));
                     answered = true;
                 }

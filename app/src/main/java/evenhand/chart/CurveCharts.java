@@ -9,6 +9,7 @@ import evenhand.chart.Part.Point;
 import evenhand.chart.Part.Rule;
 import evenhand.chart.Part.Weight;
 import evenhand.look.SetupStyle;
+import evenhand.words.InPrint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -38,12 +39,12 @@ public final class CurveCharts {
         }
 
         Axis.Measure logarithmic(Span span) {
-            return new Axis.Measure(words, Axis.symbol(unit), digits, span, Axis.Scale.LOGARITHMIC);
+            return new Axis.Measure(words, InPrint.symbol(unit), digits, span, Axis.Scale.LOGARITHMIC);
         }
 
         String show(double si) {
             return evenhand.words.Numbers.fixed(unit.fromSi(si), digits)
-                    + (unit.symbol().isEmpty() ? "" : " " + Axis.symbol(unit));
+                    + (unit.symbol().isEmpty() ? "" : " " + InPrint.symbol(unit));
         }
     }
 

@@ -16,6 +16,7 @@ import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
+import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -84,10 +85,10 @@ final class ComparisonPages {
             blocks.add(Text.plain(
                     changes.isEmpty()
                             ? "Nothing is changed: both are the same car."
-                            : SheetText.printed(String.join(" ", changes))));
+                            : InPrint.sentence(String.join(" ", changes))));
             if (findings.hasChosen(one) && findings.comparison().isPresent()) {
                 blocks.add(Text.plain("What that does, and how much of it each change did:"));
-                blocks.add(new Points(SheetText.printed(
+                blocks.add(new Points(InPrint.sentences(
                         ComparisonWords.of(findings.comparison().get(), units))));
             }
         }
@@ -122,7 +123,7 @@ final class ComparisonPages {
             return "none";
         }
         if (before.isEmpty()) {
-            return SheetText.symbol(units.show(value.getAsDouble(), criterion));
+            return InPrint.symbol(units.show(value.getAsDouble(), criterion));
         }
         Unit unit = units.of(criterion);
         double shown = unit.fromSi(value.getAsDouble());

@@ -28,6 +28,7 @@ import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
 import evenhand.words.CostWords;
 import evenhand.words.DoubtWords;
+import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
 import evenhand.words.LowestWords;
@@ -89,7 +90,7 @@ final class OwnerPages {
         for (Candidate one : findings.candidates()) {
             one.silence()
                     .ifPresent(why -> blocks.add(new Text(
-                            "\"" + one.name() + "\" has no answer: " + SheetText.printed(why)
+                            "\"" + one.name() + "\" has no answer: " + InPrint.sentence(why)
                                     + ". What depends on it is left out below.",
                             Tone.WARNING)));
         }
@@ -107,7 +108,7 @@ final class OwnerPages {
         return car.turns().isPresent()
                 ? new Points(OwnerWords.behaviour(car.turns().get(), units))
                 : new Text(
-                        SheetText.printed(
+                        InPrint.sentence(
                                 "There is no answer for it: " + car.silence().orElse("") + "."),
                         Tone.WARNING);
     }
@@ -118,7 +119,7 @@ final class OwnerPages {
         blocks.add(changes());
         findings.comparison().ifPresent(comparison -> {
             blocks.add(Text.plain("What that does, and which of the changes did it, the largest first:"));
-            blocks.add(new Points(SheetText.printed(ComparisonWords.noticed(comparison, lean(), units))));
+            blocks.add(new Points(InPrint.sentences(ComparisonWords.noticed(comparison, lean(), units))));
         });
         return new Section("What was changed, and why: \"" + chosen.name() + "\"", false, blocks);
     }
@@ -136,7 +137,7 @@ final class OwnerPages {
                     ? List.of(change)
                     : each.stream().filter(one -> byHand.contains(one.path())).toList();
             named.forEach(one ->
-                    rows.add(Row.of(ChangeWords.name(one), SheetText.symbol(one.from()), SheetText.symbol(one.to()))));
+                    rows.add(Row.of(ChangeWords.name(one), InPrint.symbol(one.from()), InPrint.symbol(one.to()))));
             int others = each.size() - named.size();
             if (others > 0) {
                 rows.add(Row.of(
@@ -182,7 +183,7 @@ final class OwnerPages {
         List<Block> blocks = new ArrayList<>();
         List<String> sentences = new ArrayList<>();
         if (findings.compares() && base.sums().isPresent() && chosen.sums().isPresent()) {
-            sentences.addAll(SheetText.printed(OwnerWords.stance(ofOwner(base), ofOwner(chosen), units)));
+            sentences.addAll(InPrint.sentences(OwnerWords.stance(ofOwner(base), ofOwner(chosen), units)));
         }
         if (base.turns().isPresent() && chosen.turns().isPresent()) {
             for (End end : End.values()) {
@@ -296,7 +297,7 @@ final class OwnerPages {
         doubt.cars().get(0).spreads().stream()
                 .findFirst()
                 .ifPresent(first -> measureNext(
-                        SheetText.printed(DoubtWords.measureNext(doubt.measureNext(), first, units)), blocks));
+                        InPrint.sentences(DoubtWords.measureNext(doubt.measureNext(), first, units)), blocks));
         blocks.add(Text.quiet("Between: nineteen of twenty such cars lie there. What was estimated, and by which rule,"
                 + " is listed at the end."));
         return new Section("How sure this is", false, blocks);
@@ -346,7 +347,7 @@ final class OwnerPages {
                 .filter(spread -> spread.judged().equals(judged))
                 .findFirst()
                 .map(spread -> number(unit.fromSi(spread.low()), criterion, signed) + " and "
-                        + number(unit.fromSi(spread.high()), criterion, signed) + " " + SheetText.symbol(unit))
+                        + number(unit.fromSi(spread.high()), criterion, signed) + " " + InPrint.symbol(unit))
                 .orElse("none");
     }
 

@@ -16,6 +16,7 @@ import evenhand.quantity.Unit;
 import evenhand.ride.Standing;
 import evenhand.scenario.Setup;
 import evenhand.words.EventWords;
+import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -290,7 +291,7 @@ public record SetupSheet(
         /** @param like where it is not given by itself, a quarter of the tolerance of this */
         private void measure(String what, String key, String like, double si, Dimension dimension, int digits) {
             Unit unit = units.of(dimension);
-            String symbol = SheetText.symbol(unit);
+            String symbol = InPrint.symbol(unit);
             String tolerance = adjustable(key)
                     .map(Readings::half)
                     .or(() -> adjustable(like).map(whole -> half(whole) / 4))

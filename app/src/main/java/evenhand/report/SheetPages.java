@@ -10,6 +10,7 @@ import evenhand.report.Block.Heading;
 import evenhand.report.Block.Row;
 import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
+import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -130,10 +131,10 @@ final class SheetPages {
         return Row.of(
                 JudgedWords.figure(judged),
                 spread.nominal().isPresent()
-                        ? SheetText.symbol(units.show(spread.nominal().getAsDouble(), criterion))
+                        ? InPrint.symbol(units.show(spread.nominal().getAsDouble(), criterion))
                         : "none",
                 Numbers.fixed(unit.fromSi(spread.low()), criterion.digits()) + " and "
-                        + SheetText.symbol(units.show(spread.high(), criterion)),
+                        + InPrint.symbol(units.show(spread.high(), criterion)),
                 "");
     }
 }

@@ -9,6 +9,7 @@ import evenhand.report.Block.Row;
 import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
 import evenhand.words.ChangeWords;
+import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -84,7 +85,7 @@ final class WorkingPages {
 
     private static String shown(double si, Adjustable value, Units units) {
         Unit unit = value.dimension() == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(value.dimension());
-        String symbol = SheetText.symbol(unit);
+        String symbol = InPrint.symbol(unit);
         return Numbers.significant(unit.fromSi(si), 4) + (symbol.isEmpty() ? "" : " " + symbol);
     }
 }

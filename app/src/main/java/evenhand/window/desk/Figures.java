@@ -1,5 +1,6 @@
 package evenhand.window.desk;
 
+import evenhand.words.InPrint;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,11 +26,6 @@ public record Figures(List<String> columns, List<Line> lines) {
         lines = List.copyOf(lines);
     }
 
-    /** A unit as it is set in print: "N·m/deg", "m²". */
-    public static String symbol(String unit) {
-        return unit.replace('*', '·').replace("^2", "²");
-    }
-
     /** Gathers lines. */
     public static final class Builder {
         private final List<String> columns;
@@ -46,7 +42,7 @@ public record Figures(List<String> columns, List<Line> lines) {
 
         /** @param unit as it is written; it is shown as it is set */
         public Builder row(String words, String unit, List<String> cells) {
-            lines.add(new Row(words, symbol(unit), cells));
+            lines.add(new Row(words, InPrint.symbol(unit), InPrint.sentences(cells)));
             return this;
         }
 

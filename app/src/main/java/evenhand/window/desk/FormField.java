@@ -7,6 +7,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.FileCatalogue;
 import evenhand.words.ChangeWords;
+import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.List;
@@ -112,7 +113,7 @@ public record FormField(
     /** A number in the units of show; a ratio stays a plain number. */
     public static String show(double si, Dimension dimension, Units units) {
         Unit unit = unit(dimension, units);
-        String symbol = unit.symbol();
+        String symbol = InPrint.symbol(unit);
         return Numbers.significant(unit.fromSi(si), DIGITS) + (symbol.isEmpty() ? "" : " " + symbol);
     }
 

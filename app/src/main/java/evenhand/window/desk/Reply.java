@@ -1,6 +1,7 @@
 package evenhand.window.desk;
 
 import evenhand.chart.Chart;
+import evenhand.words.InPrint;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,15 +18,19 @@ public record Reply(
     /** Sentences under the name of a set-up. */
     public record Paragraph(String heading, List<String> sentences) {
         public Paragraph {
-            sentences = List.copyOf(sentences);
+            sentences = InPrint.sentences(sentences);
         }
     }
 
     /** What may be done next, with the act that does it where there is one. */
-    public record Next(String words, Optional<Act> act) {}
+    public record Next(String words, Optional<Act> act) {
+        public Next {
+            words = InPrint.sentence(words);
+        }
+    }
 
     public Reply {
-        headlines = List.copyOf(headlines);
+        headlines = InPrint.sentences(headlines);
         more = List.copyOf(more);
         charts = List.copyOf(charts);
         next = List.copyOf(next);

@@ -45,7 +45,7 @@ final class SpringsOrBars implements Question {
     private static final Field COMPLAINT = new Field("complaint", "it", COMPLAINTS, "pushes at the limit");
     private static final Judged LIMIT_BALANCE = new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty());
     private static final int MOST_BARS = 10;
-    private static final int MOST_EVERY = 16;
+    private static final int MOST_EVERY = 10;
     private static final int MOST_NEXT = 4;
 
     @Override

@@ -24,6 +24,7 @@ import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.DamperWords;
 import evenhand.words.EventWords;
+import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -171,7 +172,7 @@ final class WhichDamper implements Question {
                 "in bump",
                 "in rebound",
                 "wheel ratio",
-                "rate, " + Figures.symbol(rate.symbol()),
+                "rate, " + InPrint.symbol(rate),
                 "comfort, m/s²",
                 "tyre load, %"));
         for (End end : End.values()) {
