@@ -10,6 +10,8 @@ import evenhand.report.ShopPicture;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
+import evenhand.words.Units;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -38,20 +40,25 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  evenhand report coupe.json -o coupe.pdf",
             "  evenhand report coupe.json -o coupe.html --setup Lowered --date 2026-05-04",
+            "  evenhand report coupe.json saloon.json -o papers",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer (the report says so",
             "and has the rest), and with 2 when the command line or a file is wrong."
         })
 final class ReportCommand implements Asked {
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The scenario file; of several each gets its own.")
+    private List<String> files = new ArrayList<>();
 
     @Option(
             names = {"-o", "--output"},
             paramLabel = "OUT",
-            description = "The file to write; its name ends in .pdf or .html, or in .csv for the sheet.")
+            description =
+                    "The file to write; its name ends in .pdf or .html, or in .csv for the sheet. For several files"
+                            + " a folder: each report is named after its file.")
     private Optional<String> output = Optional.empty();
+
+    @Option(names = "--as", paramLabel = "pdf|html|csv", description = "What goes to a folder. Otherwise pdf.")
+    private Optional<String> as = Optional.empty();
 
     @Option(
             names = "--setup",
@@ -87,19 +94,59 @@ final class ReportCommand implements Asked {
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
+    /** All that does not differ from file to file. */
+    private record Order(PaperSize size, Optional<LocalDate> date, Units units) {}
+
     @Override
     public Status run(Console console) throws Mistake {
         if (output.isEmpty()) {
             throw new Mistake("-o: where to? Write for example -o report.pdf");
         }
-        PaperSize size = size();
-        Optional<LocalDate> day = date();
-        var units = usual.units();
-        Path scenarioFile = OptionText.file(file);
+        Order order = new Order(size(), date(), usual.units());
         Path out = OptionText.file(output.get());
+        if (files.size() == 1 && as.isEmpty()) {
+            return write(OptionText.file(files.get(0)), out, order, "", console);
+        }
+        if (!Files.isDirectory(out)) {
+            throw new Mistake("-o " + out
+                    + ": is no folder; several files, or those --as a kind, go to a folder that is" + " there");
+        }
+        String ending = ending();
+        Status worst = Status.DONE;
+        for (int i = 0; i < files.size(); i++) {
+            Path file = OptionText.file(files.get(i));
+            String which = files.size() == 1 ? "" : (i + 1) + " of " + files.size() + ", " + file.getFileName() + ", ";
+            Status status;
+            try {
+                status = write(file, out.resolve(stem(file) + ending), order, which, console);
+            } catch (Mistake mistake) {
+                console.complain("evenhand report: " + mistake.getMessage());
+                status = Status.WRONG;
+            }
+            worst = worst.compareTo(status) < 0 ? status : worst;
+        }
+        return worst;
+    }
+
+    /** What a report's name in a folder ends in. */
+    private String ending() throws Mistake {
+        String kind = as.orElse("pdf").strip().toLowerCase(Locale.ROOT);
+        if (!List.of("pdf", "html", "csv").contains(kind)) {
+            throw new Mistake("--as \"" + as.orElse("") + "\": write pdf, html or csv");
+        }
+        return "." + kind;
+    }
+
+    /** The name that a file's report has, without ending. */
+    private static String stem(Path file) {
+        String name = file.getFileName().toString();
+        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+    }
+
+    private Status write(Path file, Path out, Order order, String which, Console console) throws Mistake {
         try {
             ReportFile target = ReportFile.of(out, force);
-            Optional<Scenario> read = SoundScenario.read(scenarioFile, console);
+            Optional<Scenario> read = SoundScenario.read(file, console);
             if (read.isEmpty()) {
                 return Status.WRONG;
             }
@@ -109,7 +156,7 @@ final class ReportCommand implements Asked {
                     : scenario.setups().get(0);
             Optional<ShopPicture> picture;
             try {
-                picture = ShopPicture.of(scenario, scenarioFile);
+                picture = ShopPicture.of(scenario, file);
             } catch (CannotReport e) {
                 console.complain(String.valueOf(e.getMessage()));
                 return Status.WRONG;
@@ -120,19 +167,19 @@ final class ReportCommand implements Asked {
                     before,
                     trial().with(load.of(scenario)),
                     Question.USUAL_SAMPLES,
-                    units,
+                    order.units(),
                     picture,
-                    day);
-            return write(question, target, size, console);
+                    order.date());
+            return write(question, target, order.size(), which, console);
         } catch (CannotReport e) {
             throw new Mistake(String.valueOf(e.getMessage()));
         }
     }
 
-    private static Status write(Question question, ReportFile target, PaperSize size, Console console)
+    private static Status write(Question question, ReportFile target, PaperSize size, String which, Console console)
             throws CannotReport {
         Delivery delivery;
-        try (ProgressLine progress = new ProgressLine(console, "asking " + question.samples() + " cars")) {
+        try (ProgressLine progress = new ProgressLine(console, which + "asking " + question.samples() + " cars")) {
             delivery = Delivery.write(question, target, size, progress);
         }
         delivery.remarks().forEach(remark -> console.complain("evenhand report: " + remark));

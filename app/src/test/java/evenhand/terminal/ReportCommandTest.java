@@ -102,6 +102,30 @@ class ReportCommandTest {
     }
 
     @Test
+    void severalFilesGoToAFolderEachUnderItsOwnName() throws IOException {
+        Path papers = Files.createDirectory(folder.resolve("papers"));
+        Path other = Files.copy(Path.of(car), folder.resolve("other.json"));
+        Path broken = Files.writeString(folder.resolve("broken.json"), "{");
+        Run run = Run.of("report", car, broken.toString(), other.toString(), "--as", "csv", "-o", papers.toString());
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.err()).contains("broken.json:1:").hasLineCount(1);
+        Run alone = stiffer("alone.csv");
+        assertThat(alone.status()).isEqualTo(Status.DONE);
+        try (var written = Files.list(papers)) {
+            assertThat(written.map(file -> file.getFileName().toString()).sorted())
+                    .containsExactly("mule.csv", "other.csv");
+        }
+        assertThat(papers.resolve("mule.csv")).hasSameBinaryContentAs(papers.resolve("other.csv"));
+
+        Run again = Run.of("report", car, "--as", "csv", "-o", papers.toString());
+        assertThat(again.status()).isEqualTo(Status.WRONG);
+        assertThat(again.err()).contains("mule.csv: is there already");
+        assertThat(Run.of("report", car, car, "-o", out("one.pdf")).err()).contains("is no folder");
+        assertThat(Run.of("report", car, "--as", "doc", "-o", papers.toString()).err())
+                .contains("--as \"doc\": write pdf, html or csv");
+    }
+
+    @Test
     void wrongOptionsAreNamed() {
         assertThat(stiffer("x.pdf", "--paper", "a5").err()).contains("--paper \"a5\": write a4 or letter");
         assertThat(stiffer("x.pdf", "--date", "yesterday").err()).contains("--date \"yesterday\": write year");
