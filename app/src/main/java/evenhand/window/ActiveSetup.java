@@ -1,9 +1,10 @@
 package evenhand.window;
 
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.EditAct;
+import evenhand.window.desk.SetupAct;
 import evenhand.window.desk.SetupChange;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -71,7 +72,7 @@ final class ActiveSetup extends JPanel implements Bench.View {
     /** Takes over a note that is still being typed. */
     void commit() {
         if (!note.getText().equals(shownNote)) {
-            say(bench.act(new Act.SetNote(bench.desk().work().active(), note.getText())));
+            say(bench.act(new SetupAct.SetNote(bench.desk().work().active(), note.getText())));
         }
     }
 
@@ -86,7 +87,7 @@ final class ActiveSetup extends JPanel implements Bench.View {
         Setup active = bench.desk().work().activeSetup();
         if (chosen != null && !chosen.equals(active.basedOn().orElse(THE_CAR))) {
             Optional<String> name = chosen.equals(THE_CAR) ? Optional.empty() : Optional.of(chosen.toString());
-            say(bench.act(new Act.BaseOn(active.name(), name)));
+            say(bench.act(new SetupAct.BaseOn(active.name(), name)));
             base.setSelectedItem(bench.desk().work().activeSetup().basedOn().orElse(THE_CAR));
         }
     }
@@ -132,7 +133,7 @@ final class ActiveSetup extends JPanel implements Bench.View {
             back.setName("take back " + change.path());
             back.setToolTipText("take this change back");
             back.addActionListener(
-                    event -> say(bench.act(new Act.TakeBack(Optional.of(active.name()), change.path()))));
+                    event -> say(bench.act(new EditAct.TakeBack(Optional.of(active.name()), change.path()))));
             rows.add(new Row(words, back));
             say(rows.get(rows.size() - 1), change);
             changes.add(words, "wmin 40");

@@ -1,9 +1,9 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.TurnedSetup;
 import java.util.ArrayList;
@@ -30,7 +30,7 @@ final class AdjustStrip extends JPanel implements Bench.View {
         this.questions = questions;
         JButton all = new JButton("all adjustments …");
         all.setName("all adjustments");
-        all.addActionListener(event -> bench.act(new Act.Ask(Question.FORM)));
+        all.addActionListener(event -> bench.act(new LookAct.Ask(Question.FORM)));
         cells.setOpaque(false);
         add(whose, "growx");
         add(all, "wrap");

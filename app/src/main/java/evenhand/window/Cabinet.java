@@ -1,11 +1,11 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Drawer;
 import evenhand.window.desk.Filed;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Memory;
 import evenhand.window.desk.Safekeeping;
 import evenhand.window.desk.Worker;
@@ -174,7 +174,7 @@ final class Cabinet implements Bench.View {
         }
         memory.opened(file);
         outside = Drawer.Outside.SAME;
-        bench.act(new Act.Saved(
+        bench.act(new LookAct.Saved(
                 new Filed(Optional.of(file), Optional.of(desk.work().scenario().text()))));
         return true;
     }

@@ -11,9 +11,9 @@ import evenhand.drawing.SideView;
 import evenhand.drawing.Stance;
 import evenhand.drawing.TopView;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Knob;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.Units;
@@ -133,7 +133,7 @@ final class DrawingTile extends JPanel implements Bench.View {
         held = pull.phase() != Pull.Phase.DONE;
         Knob.of(bench.desk().work(), pull.path()).ifPresent(knob -> {
             String text = knob.text(knob.value().unit().fromSi(pull.value()));
-            bench.act(new Act.SetValue(Optional.of(bench.desk().work().active()), pull.path(), text, same));
+            bench.act(new EditAct.SetValue(Optional.of(bench.desk().work().active()), pull.path(), text, same));
         });
     }
 }

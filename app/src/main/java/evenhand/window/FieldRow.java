@@ -1,8 +1,8 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import java.awt.Component;
 import java.awt.event.FocusAdapter;
@@ -90,7 +90,8 @@ final class FieldRow extends JPanel {
         combo.setName(field.key());
         combo.getAccessibleContext().setAccessibleName(field.words());
         label.setLabelFor(combo);
-        combo.addActionListener(event -> bench.act(new Act.Wish(field.key(), String.valueOf(combo.getSelectedItem()))));
+        combo.addActionListener(
+                event -> bench.act(new LookAct.Wish(field.key(), String.valueOf(combo.getSelectedItem()))));
         return combo;
     }
 
@@ -102,11 +103,11 @@ final class FieldRow extends JPanel {
         hint(text, field);
         text.getAccessibleContext().setAccessibleName(field.words());
         label.setLabelFor(text);
-        text.addActionListener(event -> bench.act(new Act.Wish(field.key(), text.getText())));
+        text.addActionListener(event -> bench.act(new LookAct.Wish(field.key(), text.getText())));
         text.addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent e) {
-                bench.act(new Act.Wish(field.key(), text.getText()));
+                bench.act(new LookAct.Wish(field.key(), text.getText()));
             }
         });
         return text;

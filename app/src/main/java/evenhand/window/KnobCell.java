@@ -1,9 +1,9 @@
 package evenhand.window;
 
 import evenhand.catalogue.Range;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Knob;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.ChangeWords;
@@ -138,7 +138,7 @@ final class KnobCell extends JPanel {
 
     private void act(String text, boolean same) {
         Optional<String> why =
-                bench.act(new Act.SetValue(Optional.of(bench.desk().work().active()), path, text, same));
+                bench.act(new EditAct.SetValue(Optional.of(bench.desk().work().active()), path, text, same));
         trouble.setText(why.orElse(""));
         trouble.setVisible(why.isPresent());
         if (why.isEmpty()) {

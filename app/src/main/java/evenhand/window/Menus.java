@@ -1,7 +1,7 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Demos;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -85,7 +85,7 @@ final class Menus {
         item(menu, "Redo", KeyEvent.VK_Z, CTRL | SHIFT, pane.bench()::redo);
         menu.addSeparator();
         item(menu, "Find a field …", KeyEvent.VK_F, CTRL, () -> {
-            pane.bench().act(new Act.Ask(Question.FORM));
+            pane.bench().act(new LookAct.Ask(Question.FORM));
             pane.form().focusSearch();
         });
         return menu;
@@ -116,7 +116,7 @@ final class Menus {
                     questions.get(i).words(),
                     stroke,
                     CTRL,
-                    () -> pane.bench().act(new Act.Ask(key)));
+                    () -> pane.bench().act(new LookAct.Ask(key)));
         }
         menu.addSeparator();
         item(menu, "About and cautions", 0, 0, () -> About.show(pane));

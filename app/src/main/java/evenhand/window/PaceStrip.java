@@ -7,9 +7,9 @@ import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.TrialAct;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.awt.event.FocusAdapter;
@@ -134,7 +134,7 @@ final class PaceStrip extends JPanel implements Bench.View {
                 ? Optional.empty()
                 : Optional.ofNullable(chosen).map(Object::toString);
         if (!next.equals(bench.desk().work().load())) {
-            bench.act(new Act.ChooseLoad(next));
+            bench.act(new TrialAct.ChooseLoad(next));
         }
     }
 
@@ -144,7 +144,7 @@ final class PaceStrip extends JPanel implements Bench.View {
     }
 
     private void move(double g, boolean same) {
-        bench.act(new Act.ChoosePace(g * Weights.GRAVITY, same));
+        bench.act(new TrialAct.ChoosePace(g * Weights.GRAVITY, same));
     }
 
     private void pace(String text) {
@@ -159,7 +159,7 @@ final class PaceStrip extends JPanel implements Bench.View {
                 return;
             }
             say("");
-            bench.act(new Act.ChoosePace(si, false));
+            bench.act(new TrialAct.ChoosePace(si, false));
             pace.setText(Units.pace(si));
         } catch (QuantityException wrong) {
             say("pace: " + wrong.getMessage());
@@ -178,7 +178,7 @@ final class PaceStrip extends JPanel implements Bench.View {
                 return;
             }
             say("");
-            bench.act(new Act.ChooseRadius(si));
+            bench.act(new TrialAct.ChooseRadius(si));
             radius.setText(radius(bench.desk()));
         } catch (QuantityException wrong) {
             say("circle: " + wrong.getMessage());
@@ -188,7 +188,7 @@ final class PaceStrip extends JPanel implements Bench.View {
     private void turn() {
         Direction next = turning.getSelectedIndex() == 0 ? Direction.LEFT : Direction.RIGHT;
         if (next != bench.desk().work().direction()) {
-            bench.act(new Act.ChooseDirection(next));
+            bench.act(new TrialAct.ChooseDirection(next));
         }
     }
 

@@ -1,9 +1,9 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import java.awt.Component;
 import java.util.List;
@@ -40,7 +40,7 @@ final class QuestionList extends JList<Question> implements Bench.View {
         addListSelectionListener(event -> {
             Question chosen = getSelectedValue();
             if (chosen != null && !chosen.key().equals(bench.desk().look().question())) {
-                bench.act(new Act.Ask(chosen.key()));
+                bench.act(new LookAct.Ask(chosen.key()));
             }
         });
     }

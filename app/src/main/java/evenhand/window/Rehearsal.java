@@ -1,9 +1,9 @@
 package evenhand.window;
 
 import evenhand.answers.Progress;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.question.Questions;
@@ -32,7 +32,7 @@ public final class Rehearsal {
             room[0].pane().bench().begin();
         });
         for (Question question : Questions.ALL) {
-            SwingUtilities.invokeAndWait(() -> room[0].pane().bench().act(new Act.Ask(question.key())));
+            SwingUtilities.invokeAndWait(() -> room[0].pane().bench().act(new LookAct.Ask(question.key())));
             Thread.sleep(PATIENCE);
             SwingUtilities.invokeAndWait(() -> Snapshot.of(room[0].pane(), SIZE));
         }

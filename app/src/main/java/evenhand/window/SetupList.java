@@ -4,9 +4,10 @@ import evenhand.look.SetupStyle;
 import evenhand.look.Theme;
 import evenhand.look.Typeface;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.SetupAct;
+import evenhand.window.desk.TrialAct;
 import java.awt.BasicStroke;
 import java.awt.Component;
 import java.awt.Graphics;
@@ -48,7 +49,7 @@ final class SetupList extends JList<String> implements Bench.View {
     SetupList(Bench bench, Wishes wishes) {
         this.bench = bench;
         setModel(model);
-        drag = new SetupDrag(this, (name, to) -> bench.act(new Act.MoveSetup(name, to)));
+        drag = new SetupDrag(this, (name, to) -> bench.act(new SetupAct.MoveSetup(name, to)));
         if (!GraphicsEnvironment.isHeadless()) {
             setDragEnabled(true); // a drag then turns to no other set-up
         }
@@ -64,7 +65,7 @@ final class SetupList extends JList<String> implements Bench.View {
             if (name != null
                     && !event.getValueIsAdjusting()
                     && !name.equals(bench.desk().work().active())) {
-                bench.act(new Act.Activate(name));
+                bench.act(new TrialAct.Activate(name));
             }
         });
         addMouseListener(new MouseAdapter() {
@@ -127,13 +128,13 @@ final class SetupList extends JList<String> implements Bench.View {
     }
 
     private void toggle(String name) {
-        bench.act(new Act.Show(name, !bench.desk().work().chosen().contains(name)));
+        bench.act(new TrialAct.Show(name, !bench.desk().work().chosen().contains(name)));
     }
 
     void move(String name, int by) {
         int to = model.indexOf(name) + by;
         if (to >= 0 && to < model.size()) {
-            bench.act(new Act.MoveSetup(name, to));
+            bench.act(new SetupAct.MoveSetup(name, to));
         }
     }
 

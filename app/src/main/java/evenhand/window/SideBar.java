@@ -1,9 +1,10 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Names;
 import evenhand.window.desk.Question;
+import evenhand.window.desk.SetupAct;
+import evenhand.window.desk.TrialAct;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class SideBar extends JPanel {
 
             @Override
             public void delete(String name) {
-                say(bench.act(new Act.DeleteSetup(name)));
+                say(bench.act(new SetupAct.DeleteSetup(name)));
             }
         });
         active = new ActiveSetup(bench);
@@ -74,8 +75,12 @@ final class SideBar extends JPanel {
         button(row, "add", "a new set-up based on the active one", this::add);
         button(row, "copy", "a copy of the active set-up", this::copy);
         button(row, "rename", "another name for the active set-up", () -> rename(name()));
-        button(row, "delete", "delete the active set-up", () -> say(bench.act(new Act.DeleteSetup(name()))));
-        button(row, "base", "compare the others with the active set-up", () -> bench.act(new Act.CompareWith(name())));
+        button(row, "delete", "delete the active set-up", () -> say(bench.act(new SetupAct.DeleteSetup(name()))));
+        button(
+                row,
+                "base",
+                "compare the others with the active set-up",
+                () -> bench.act(new TrialAct.CompareWith(name())));
         return row;
     }
 
@@ -96,15 +101,16 @@ final class SideBar extends JPanel {
 
     void add() {
         String name = Names.free(bench.desk().work(), "New set-up");
-        say(bench.act(new Act.AddSetup(name, Optional.of(name()), Optional.empty(), Map.of())));
+        say(bench.act(new SetupAct.AddSetup(name, Optional.of(name()), Optional.empty(), Map.of())));
     }
 
     void copy() {
-        say(bench.act(new Act.DuplicateSetup(name(), Names.free(bench.desk().work(), name() + ", copy"))));
+        say(bench.act(
+                new SetupAct.DuplicateSetup(name(), Names.free(bench.desk().work(), name() + ", copy"))));
     }
 
     void rename(String name) {
-        asker.line("Name of the set-up", name).ifPresent(next -> say(bench.act(new Act.RenameSetup(name, next))));
+        asker.line("Name of the set-up", name).ifPresent(next -> say(bench.act(new SetupAct.RenameSetup(name, next))));
     }
 
     private void say(Optional<String> why) {

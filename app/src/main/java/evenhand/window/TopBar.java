@@ -1,8 +1,8 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.LookAct;
 import evenhand.words.Units;
 import java.util.Optional;
 import javax.swing.AbstractButton;
@@ -39,10 +39,10 @@ final class TopBar extends JPanel implements Bench.View {
         redo.setName("redo");
         undo.addActionListener(event -> bench.undo());
         redo.addActionListener(event -> bench.redo());
-        metric.addActionListener(event -> bench.act(new Act.ShowUnits(Units.METRIC)));
-        imperial.addActionListener(event -> bench.act(new Act.ShowUnits(Units.IMPERIAL)));
-        light.addActionListener(event -> bench.act(new Act.ShowDark(false)));
-        dark.addActionListener(event -> bench.act(new Act.ShowDark(true)));
+        metric.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.METRIC)));
+        imperial.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.IMPERIAL)));
+        light.addActionListener(event -> bench.act(new LookAct.ShowDark(false)));
+        dark.addActionListener(event -> bench.act(new LookAct.ShowDark(true)));
         JButton cautions = new JButton("about and cautions");
         cautions.setName("about");
         cautions.addActionListener(event -> about.run());

@@ -1,8 +1,8 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Memory;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.StateFolder;
@@ -140,10 +140,10 @@ public final class Window {
 
     private void print() {
         boolean dark = pane.bench().desk().look().dark();
-        pane.bench().act(new Act.ShowDark(false)); // paper is white
+        pane.bench().act(new LookAct.ShowDark(false)); // paper is white
         frame.validate();
         Optional<String> why = Printing.print(pane.answer());
-        pane.bench().act(new Act.ShowDark(dark));
+        pane.bench().act(new LookAct.ShowDark(dark));
         why.ifPresent(words -> pane.notice().say(words));
     }
 

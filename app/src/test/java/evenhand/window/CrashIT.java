@@ -2,9 +2,9 @@ package evenhand.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Drawer;
+import evenhand.window.desk.SetupAct;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -35,7 +35,7 @@ class CrashIT {
             boolean saves = arguments[2].equals("saves");
             Hands hands = new Hands(state, Optional.of(file));
             for (int i = 0; ; i++) {
-                hands.act(new Act.SetNote("Lowered", (saves ? "saved " + i + " times " : "") + TYPED));
+                hands.act(new SetupAct.SetNote("Lowered", (saves ? "saved " + i + " times " : "") + TYPED));
                 if (saves) {
                     SwingUtilities.invokeAndWait(() -> hands.pane().cabinet().saveIn(file));
                 } else {

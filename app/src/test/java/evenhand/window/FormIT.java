@@ -3,10 +3,12 @@ package evenhand.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Act;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Form;
 import evenhand.window.desk.FormField;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
+import evenhand.window.desk.TrialAct;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Rectangle;
@@ -47,7 +49,7 @@ class FormIT {
             hands.pane().cabinet().openDemo(demo);
             return true;
         });
-        hands.act(new Act.Ask(Question.FORM));
+        hands.act(new LookAct.Ask(Question.FORM));
         hands.answered();
     }
 
@@ -149,7 +151,7 @@ class FormIT {
         JTextField rise = cell("axleLift.readings[1].rise");
         commit(rise, "45 kg");
         assertThat(trouble("axleLift.readings[1]")).startsWith("rise ").contains("length");
-        hands.act(new Act.SetInFile("title", Optional.of("\"Another title\"")));
+        hands.act(new EditAct.SetInFile("title", Optional.of("\"Another title\"")));
         JTextField gain = cell("axleLift.readings[3].otherAxleGain");
         commit(gain, "31 kg");
         JTextField next = cell("axleLift.readings[3].rise");
@@ -220,7 +222,7 @@ class FormIT {
         List<String> before = setups();
         assertThat(before).hasSizeGreaterThan(2);
         // Turning to another set-up while it is dragged would move the list under the mouse.
-        hands.act(new Act.Activate(before.get(0)));
+        hands.act(new TrialAct.Activate(before.get(0)));
         hands.answered();
         SetupList list = hands.find(SetupList.class, "set-ups");
         Rectangle first = Hands.see(() -> list.getCellBounds(0, 0));

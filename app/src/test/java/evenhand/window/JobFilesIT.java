@@ -2,8 +2,11 @@ package evenhand.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Demos;
+import evenhand.window.desk.EditAct;
+import evenhand.window.desk.LookAct;
+import evenhand.window.desk.SetupAct;
+import evenhand.window.desk.TrialAct;
 import evenhand.words.Units;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
@@ -129,7 +132,7 @@ class JobFilesIT {
     @Test
     void workThatCannotBeSavedIsSaidSoAndStaysUnsaved() throws Exception {
         Path noFolder = Files.writeString(folder.resolve("a-file"), "").resolve("saloon.json");
-        hands.act(new Act.SetNote("Lowered", "precious"));
+        hands.act(new SetupAct.SetNote("Lowered", "precious"));
         hands.files.add(noFolder);
         Hands.see(() -> hands.pane().cabinet().saveAs());
         assertThat(notice()).startsWith("cannot save " + noFolder).contains("Nothing is lost");
@@ -142,7 +145,7 @@ class JobFilesIT {
         hands.close();
         Path state = Files.writeString(folder.resolve("state-file"), "in the way");
         hands = new Hands(state, Optional.of(file));
-        hands.act(new Act.SetNote("Lowered", "precious"));
+        hands.act(new SetupAct.SetNote("Lowered", "precious"));
         Hands.until("a line about it", () -> hands.pane().notice().text().contains("cannot be kept safe"));
         assertThat(hands.desk().work().scenario().setup("Lowered").orElseThrow().note())
                 .contains("precious");
@@ -180,9 +183,9 @@ class JobFilesIT {
     @Test
     void theReportOfTheWindowIsTheTerminalsByteForByte() throws Exception {
         hands.click(hands.find(JButton.class, "set-up base")); // a detour: Lowered is the base for a moment
-        hands.act(new Act.CompareWith("As bought"));
-        hands.act(new Act.Show("As bought", false));
-        hands.act(new Act.Activate("Lowered"));
+        hands.act(new TrialAct.CompareWith("As bought"));
+        hands.act(new TrialAct.Show("As bought", false));
+        hands.act(new TrialAct.Activate("Lowered"));
         hands.key(java.awt.event.KeyEvent.VK_CONTROL, java.awt.event.KeyEvent.VK_R);
         JCheckBox dated = hands.find(JCheckBox.class, "report dated");
         hands.click(dated);
@@ -196,14 +199,14 @@ class JobFilesIT {
             assertThat(report(out)).startsWith("Written to");
             assertThat(Files.readAllBytes(out)).isEqualTo(byTerminal(folder.resolve("terminal." + kind)));
         }
-        hands.act(new Act.ShowUnits(Units.IMPERIAL));
+        hands.act(new LookAct.ShowUnits(Units.IMPERIAL));
         JRadioButton letter = hands.find(JRadioButton.class, "report Letter");
         assertThat(Hands.see(letter::isSelected)).isTrue();
     }
 
     @Test
     void theReportIsOfTheJobAsItStandsThoughItIsNotSaved() throws Exception {
-        hands.act(new Act.SetInFile("title", Optional.of("\"Not saved yet\"")));
+        hands.act(new EditAct.SetInFile("title", Optional.of("\"Not saved yet\"")));
         Path html = folder.resolve("now.html");
         assertThat(report(html)).startsWith("Written to");
         assertThat(Files.readString(html)).contains("Not saved yet");

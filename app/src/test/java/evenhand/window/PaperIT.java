@@ -6,7 +6,7 @@ import evenhand.chart.Chart;
 import evenhand.chart.ChartView;
 import evenhand.chart.ChartWish;
 import evenhand.chart.Part;
-import evenhand.window.desk.Act;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.question.Questions;
 import java.awt.Graphics2D;
@@ -81,7 +81,7 @@ class PaperIT {
 
     @Test
     void aChartIsKeptAsASharpPictureOnWhite() throws Exception {
-        hands.act(new Act.ShowDark(true));
+        hands.act(new LookAct.ShowDark(true));
         hands.answered();
         Path file = folder.resolve("grip.png");
         wish(ChartWish.Kind.PNG, file);
@@ -144,7 +144,7 @@ class PaperIT {
     @Test
     void allPagesTogetherShowTheWholeAnswerAndCutNoLine() throws Exception {
         for (Question question : Questions.ALL) {
-            hands.act(new Act.Ask(question.key()));
+            hands.act(new LookAct.Ask(question.key()));
             hands.answered();
             AnswerPane shown = hands.pane().answer();
             int room = Hands.see(() -> shown.getWidth() * 4 / 3);

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.chart.ChartView;
 import evenhand.drawing.DrawingView;
-import evenhand.window.desk.Act;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.question.Questions;
 import java.awt.Component;
@@ -59,7 +59,7 @@ class ReachableIT {
                 return true;
             });
             for (Question question : Questions.ALL) {
-                hands.act(new Act.Ask(question.key()));
+                hands.act(new LookAct.Ask(question.key()));
                 hands.answered();
                 walk(demo + ", " + question.words());
             }

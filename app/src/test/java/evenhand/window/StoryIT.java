@@ -2,8 +2,8 @@ package evenhand.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.LookAct;
 import evenhand.window.question.Questions;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
@@ -75,7 +75,7 @@ class StoryIT {
             assertThat(Math.abs(done)).isLessThan(Math.abs(lowered) / 3);
 
             // Said, and saved.
-            hands.act(new Act.Ask(Questions.ALL.get(2).key()));
+            hands.act(new LookAct.Ask(Questions.ALL.get(2).key()));
             hands.answered();
             assertThat(Hands.see(() -> hands.pane().answer().said())).startsWith("\"Low and neutral\" against");
             Path file = folder.resolve("roadster.json");

@@ -8,8 +8,10 @@ import evenhand.chart.Part;
 import evenhand.drawing.DrawingView;
 import evenhand.drawing.Handle;
 import evenhand.drawing.Scaling;
-import evenhand.window.desk.Act;
+import evenhand.window.desk.EditAct;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
+import evenhand.window.desk.SetupAct;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
 import java.awt.event.KeyEvent;
@@ -149,7 +151,7 @@ class WindowIT {
         Hands.until("saved", () -> !hands.pane().bench().desk().unsaved());
         String saved = Files.readString(file);
         assertThat(saved).contains("\"Customer's wish\"", "\"30 N/mm\"");
-        hands.act(new Act.DeleteSetup("Customer's wish"));
+        hands.act(new SetupAct.DeleteSetup("Customer's wish"));
         Hands.see(() -> {
             hands.pane().cabinet().open(file);
             return true;
@@ -167,7 +169,7 @@ class WindowIT {
                 return true;
             });
             for (Question question : Questions.ALL) {
-                hands.act(new Act.Ask(question.key()));
+                hands.act(new LookAct.Ask(question.key()));
                 hands.answered();
                 String said = Hands.see(() -> hands.pane().answer().said());
                 assertThat(said)
@@ -195,9 +197,9 @@ class WindowIT {
 
     @Test
     void closingWhileAnAnswerIsWorkedOutEndsQuietly() {
-        hands.act(new Act.Ask("effects"));
+        hands.act(new LookAct.Ask("effects"));
         for (int mm = 200; mm < 260; mm++) {
-            hands.act(new Act.SetValue(Optional.empty(), PIVOT, mm + " mm", true));
+            hands.act(new EditAct.SetValue(Optional.empty(), PIVOT, mm + " mm", true));
         }
         hands.close();
         assertThat(hands.window().frame().isDisplayable()).isFalse();

@@ -1,9 +1,9 @@
 package evenhand.window;
 
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
@@ -70,7 +70,7 @@ public final class WindowPictures {
         }
 
         void take(Question question) throws Exception {
-            SwingUtilities.invokeAndWait(() -> bench.act(new Act.Ask(question.key())));
+            SwingUtilities.invokeAndWait(() -> bench.act(new LookAct.Ask(question.key())));
             long until = System.currentTimeMillis() + PATIENCE;
             boolean[] late = {true};
             while (late[0] && System.currentTimeMillis() < until) {

@@ -67,7 +67,7 @@ public final class Answering implements AutoCloseable {
         try {
             turn(asking);
         } catch (RuntimeException defect) {
-            post(new Act.ReplyCame(asking, defect(defect)));
+            post(new LookAct.ReplyCame(asking, defect(defect)));
         }
     }
 
@@ -81,7 +81,7 @@ public final class Answering implements AutoCloseable {
         for (Setup setup : setups) {
             turned.put(setup.name(), turned(setup, work.trial()));
         }
-        post(new Act.TurnsCame(new Replies.Turns(work, turned)));
+        post(new LookAct.TurnsCame(new Replies.Turns(work, turned)));
         replies.ask(new Question.Asked(asking, turned, balances));
     }
 
@@ -103,12 +103,12 @@ public final class Answering implements AutoCloseable {
         try {
             reply = question(questions, asked.asking().question()).answer(asked, progress);
         } catch (CancellationException stopped) {
-            post(new Act.ProgressCame(Optional.empty()));
+            post(new LookAct.ProgressCame(Optional.empty()));
             return;
         } catch (RuntimeException defect) {
             reply = defect(defect);
         }
-        post(new Act.ReplyCame(asked.asking(), reply));
+        post(new LookAct.ReplyCame(asked.asking(), reply));
         afterthoughts.ask(asked);
     }
 
@@ -121,7 +121,7 @@ public final class Answering implements AutoCloseable {
         } catch (RuntimeException defect) {
             next = List.of(new Reply.Next(String.join("", defect(defect).headlines()), Optional.empty()));
         }
-        post(new Act.AfterthoughtCame(asked.asking(), next));
+        post(new LookAct.AfterthoughtCame(asked.asking(), next));
     }
 
     /** A worker lives on, and the person hears of it. */
@@ -130,7 +130,7 @@ public final class Answering implements AutoCloseable {
     }
 
     private void progress(double share) {
-        post(new Act.ProgressCame(Optional.of(share)));
+        post(new LookAct.ProgressCame(Optional.of(share)));
     }
 
     private void post(Act act) {

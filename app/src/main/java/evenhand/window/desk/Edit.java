@@ -34,8 +34,8 @@ final class Edit {
         if (!(outcome instanceof Outcome.Done done)) {
             return outcome;
         }
-        Outcome shown = new Act.Show(name.strip(), true).on(done.desk());
-        return shown instanceof Outcome.Done next ? new Act.Activate(name.strip()).on(next.desk()) : shown;
+        Outcome shown = new TrialAct.Show(name.strip(), true).on(done.desk());
+        return shown instanceof Outcome.Done next ? new TrialAct.Activate(name.strip()).on(next.desk()) : shown;
     }
 
     private static Outcome read(Desk desk, Work work, String path, UnaryOperator<String> edit) {

@@ -16,7 +16,7 @@ public record Target(Form.Home home, Optional<String> setup) {
             return out(field.path());
         }
         if (home == Form.Home.CAR && field.isQuantity()) {
-            return new Act.SetValue(setup, field.path(), text, insteadOf);
+            return new EditAct.SetValue(setup, field.path(), text, insteadOf);
         }
         return json(field.path(), ScenarioWriter.quoted(field.hasLines() ? text : text.strip()), List.of());
     }
@@ -24,22 +24,24 @@ public record Target(Form.Home home, Optional<String> setup) {
     /** Another value, as JSON. */
     public Act json(String path, String json, List<String> insteadOf) {
         return switch (home) {
-            case CAR -> new Act.SetJson(setup, path, json, insteadOf);
-            case JOB -> new Act.SetInFile(path, Optional.of(json));
-            case SETUP -> new Act.SetSheet(setup.orElseThrow(), json);
+            case CAR -> new EditAct.SetJson(setup, path, json, insteadOf);
+            case JOB -> new EditAct.SetInFile(path, Optional.of(json));
+            case SETUP -> new SetupAct.SetSheet(setup.orElseThrow(), json);
         };
     }
 
     /** Takes a value out, so that what stands in for it counts again. */
     public Act out(String path) {
-        return home == Form.Home.JOB ? new Act.SetInFile(path, Optional.empty()) : new Act.TakeBack(setup, path);
+        return home == Form.Home.JOB
+                ? new EditAct.SetInFile(path, Optional.empty())
+                : new EditAct.TakeBack(setup, path);
     }
 
     /** Takes an object or an item of a list off the car; a set-up says so. */
     public Act remove(String path) {
         boolean item = path.endsWith("]");
         return home == Form.Home.CAR && setup.isPresent() && !item
-                ? new Act.SetJson(setup, path, "null", List.of())
+                ? new EditAct.SetJson(setup, path, "null", List.of())
                 : out(path);
     }
 

@@ -13,8 +13,8 @@ import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Asking;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -85,7 +85,8 @@ final class HowHighThePivot implements Question {
         sweep.where(LIMIT_BALANCE, 0)
                 .ifPresent(si -> next.add(new Reply.Next(
                         "put " + what + " at " + Sweep.rounded(height, si) + ": neutral at the limit by this sweep",
-                        Optional.of(new Act.SetValue(Optional.of(setup.name()), path, Sweep.rounded(height, si))))));
+                        Optional.of(
+                                new EditAct.SetValue(Optional.of(setup.name()), path, Sweep.rounded(height, si))))));
         return new Reply(
                 headlines,
                 List.of(new Reply.Paragraph(

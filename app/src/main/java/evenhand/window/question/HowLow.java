@@ -17,13 +17,13 @@ import evenhand.quantity.InvalidValue;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Names;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
+import evenhand.window.desk.SetupAct;
 import evenhand.words.LoweringWords;
 import evenhand.words.LowestWords;
 import evenhand.words.Numbers;
@@ -127,7 +127,7 @@ final class HowLow implements Question {
         String name = Names.free(asked.work(), setup.name() + ", " + lowered(whole) + " lower");
         return List.of(new Reply.Next(
                 "add \"" + name + "\": the lowest whole step that works",
-                Optional.of(new Act.AddSetup(name, Optional.of(setup.name()), Optional.empty(), changes))));
+                Optional.of(new SetupAct.AddSetup(name, Optional.of(setup.name()), Optional.empty(), changes))));
     }
 
     private static String lowered(double si) {

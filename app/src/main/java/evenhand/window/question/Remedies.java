@@ -8,6 +8,7 @@ import evenhand.quantity.Quantity;
 import evenhand.quantity.Unit;
 import evenhand.scenario.ScenarioWriter;
 import evenhand.window.desk.Act;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
@@ -62,8 +63,8 @@ final class Remedies {
 
     private static Act act(String setup, Effect.Step step) {
         return step instanceof Effect.ByNumber number
-                ? new Act.SetValue(Optional.of(setup), step.path(), text(number.adjustable(), number.size()))
-                : new Act.SetJson(
+                ? new EditAct.SetValue(Optional.of(setup), step.path(), text(number.adjustable(), number.size()))
+                : new EditAct.SetJson(
                         Optional.of(setup), step.path(), ScenarioWriter.quoted(((Effect.ToSetting) step).to()));
     }
 

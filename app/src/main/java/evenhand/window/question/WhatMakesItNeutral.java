@@ -19,13 +19,14 @@ import evenhand.look.SetupStyle;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Asking;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Names;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
+import evenhand.window.desk.SetupAct;
 import evenhand.window.question.SearchFields.Wanted;
 import evenhand.words.ChangeWords;
 import evenhand.words.FindWords;
@@ -166,10 +167,10 @@ final class WhatMakesItNeutral implements Question {
         return List.of(
                 new Reply.Next(
                         (found.met() ? "take " : "take the nearest, ") + String.join("; ", said),
-                        Optional.of(new Act.SetValues(Optional.of(setup.name()), texts))),
+                        Optional.of(new EditAct.SetValues(Optional.of(setup.name()), texts))),
                 new Reply.Next(
                         "keep \"" + setup.name() + "\" as it is, and add it as \"" + name + "\"",
-                        Optional.of(new Act.AddSetup(name, Optional.of(setup.name()), Optional.empty(), texts))));
+                        Optional.of(new SetupAct.AddSetup(name, Optional.of(setup.name()), Optional.empty(), texts))));
     }
 
     private static Figures beforeAndAfter(Wanted wanted, Setup setup, Found found, Units units) {

@@ -16,8 +16,8 @@ import evenhand.ride.RideAnswer;
 import evenhand.ride.RoadClass;
 import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Act;
 import evenhand.window.desk.Asking;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -241,7 +241,7 @@ final class WhichDamper implements Question {
                         .orElse("");
         return Optional.of(new Reply.Next(
                 words,
-                Optional.of(new Act.SetJson(
+                Optional.of(new EditAct.SetJson(
                         Optional.of(asked.work().active()),
                         where + ".damper.setting",
                         ScenarioWriter.quoted(one.name().get())))));

@@ -46,13 +46,14 @@ class AnsweringTest {
             answering.deliverTo(came::add);
             for (int i = 0; i < 2; i++) {
                 answering.ask(Desks.asking(work, "answer"));
-                assertThat(next(came, Act.ReplyCame.class).reply().headlines())
+                assertThat(next(came, LookAct.ReplyCame.class).reply().headlines())
                         .singleElement()
                         .asString()
                         .contains("defect", "the answer is broken");
                 answering.ask(Desks.asking(work, "next"));
-                assertThat(next(came, Act.ReplyCame.class).reply().headlines()).containsExactly("All is well.");
-                assertThat(next(came, Act.AfterthoughtCame.class).next())
+                assertThat(next(came, LookAct.ReplyCame.class).reply().headlines())
+                        .containsExactly("All is well.");
+                assertThat(next(came, LookAct.AfterthoughtCame.class).next())
                         .singleElement()
                         .asString()
                         .contains("defect", "what to do next is broken");

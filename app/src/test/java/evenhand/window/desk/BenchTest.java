@@ -60,25 +60,25 @@ class BenchTest {
         Adjustable value = values.get(random.nextInt(values.size()));
         Quantity next = Quantity.of(value.si() + (random.nextBoolean() ? 1 : -1) * value.step(), value.unit());
         return switch (random.nextInt(14)) {
-            case 0 -> new Act.DuplicateSetup(one.name(), "Copy " + random.nextInt());
-            case 1 -> new Act.RenameSetup(one.name(), "Name " + random.nextInt());
-            case 2 -> new Act.DeleteSetup(one.name());
-            case 3 -> new Act.MoveSetup(one.name(), random.nextInt(setups.size()));
-            case 4 -> new Act.BaseOn(one.name(), Optional.of(other.name()).filter(name -> random.nextBoolean()));
-            case 5 -> new Act.SetNote(one.name(), "note " + random.nextInt());
+            case 0 -> new SetupAct.DuplicateSetup(one.name(), "Copy " + random.nextInt());
+            case 1 -> new SetupAct.RenameSetup(one.name(), "Name " + random.nextInt());
+            case 2 -> new SetupAct.DeleteSetup(one.name());
+            case 3 -> new SetupAct.MoveSetup(one.name(), random.nextInt(setups.size()));
+            case 4 -> new SetupAct.BaseOn(one.name(), Optional.of(other.name()).filter(name -> random.nextBoolean()));
+            case 5 -> new SetupAct.SetNote(one.name(), "note " + random.nextInt());
             case 6 ->
-                new Act.AddSetup(
+                new SetupAct.AddSetup(
                         "Added " + random.nextInt(),
                         Optional.of(other.name()),
                         Optional.empty(),
                         Map.of(value.path(), next.text()));
-            case 7 -> new Act.Show(one.name(), random.nextBoolean());
-            case 8 -> new Act.Activate(one.name());
-            case 9 -> new Act.ChoosePace(1 + random.nextDouble(), false);
-            case 10 -> new Act.ChooseDirection(random.nextBoolean() ? Direction.LEFT : Direction.RIGHT);
-            case 11 -> new Act.TakeBack(Optional.of(one.name()), value.path());
+            case 7 -> new TrialAct.Show(one.name(), random.nextBoolean());
+            case 8 -> new TrialAct.Activate(one.name());
+            case 9 -> new TrialAct.ChoosePace(1 + random.nextDouble(), false);
+            case 10 -> new TrialAct.ChooseDirection(random.nextBoolean() ? Direction.LEFT : Direction.RIGHT);
+            case 11 -> new EditAct.TakeBack(Optional.of(one.name()), value.path());
             default ->
-                new Act.SetValue(
+                new EditAct.SetValue(
                         Optional.of(one.name()).filter(name -> random.nextInt(4) > 0), value.path(), next.text());
         };
     }
@@ -89,9 +89,9 @@ class BenchTest {
         String before = bench.desk().work().scenario().text();
         Optional<String> setup = Optional.of("Lowered");
         for (int mm = 247; mm < 290; mm++) {
-            Desks.done(bench, new Act.SetValue(setup, "rear.lateralLocator.height", mm + " mm", mm > 247));
+            Desks.done(bench, new EditAct.SetValue(setup, "rear.lateralLocator.height", mm + " mm", mm > 247));
         }
-        Desks.done(bench, new Act.SetValue(setup, "rear.lateralLocator.height", "300 mm"));
+        Desks.done(bench, new EditAct.SetValue(setup, "rear.lateralLocator.height", "300 mm"));
         assertThat(height(bench)).isEqualTo(0.300);
         bench.undo();
         assertThat(height(bench)).isEqualTo(0.289);
@@ -103,10 +103,10 @@ class BenchTest {
     void aDragThatBeginsWithARefusedValueIsStillOneActOfItsOwn() {
         Bench bench = Desks.bench("harbour-saloon");
         Optional<String> setup = Optional.of("Lowered");
-        Desks.done(bench, new Act.SetValue(setup, "rear.lateralLocator.height", "270 mm"));
-        assertThat(bench.act(new Act.SetValue(setup, "rear.lateralLocator.height", "-5 mm")))
+        Desks.done(bench, new EditAct.SetValue(setup, "rear.lateralLocator.height", "270 mm"));
+        assertThat(bench.act(new EditAct.SetValue(setup, "rear.lateralLocator.height", "-5 mm")))
                 .isPresent();
-        Desks.done(bench, new Act.SetValue(setup, "rear.lateralLocator.height", "280 mm", true));
+        Desks.done(bench, new EditAct.SetValue(setup, "rear.lateralLocator.height", "280 mm", true));
         bench.undo();
         assertThat(height(bench)).isEqualTo(0.270);
     }
@@ -119,17 +119,17 @@ class BenchTest {
     void aValueThatMakesNoCarIsRefusedInWordsAndChangesNothing() {
         Bench bench = Desks.bench("harbour-saloon");
         Desk before = bench.desk();
-        assertThat(bench.act(new Act.SetValue(Optional.empty(), "front.track", "1420")))
+        assertThat(bench.act(new EditAct.SetValue(Optional.empty(), "front.track", "1420")))
                 .hasValueSatisfying(why -> assertThat(why).contains("needs a unit"));
-        assertThat(bench.act(new Act.SetValue(Optional.empty(), "front.track", "a page\nof text\n".repeat(300))))
+        assertThat(bench.act(new EditAct.SetValue(Optional.empty(), "front.track", "a page\nof text\n".repeat(300))))
                 .isPresent();
-        assertThat(bench.act(new Act.SetValue(Optional.empty(), "front.trak", "1420 mm")))
+        assertThat(bench.act(new EditAct.SetValue(Optional.empty(), "front.trak", "1420 mm")))
                 .isPresent();
-        assertThat(bench.act(new Act.SetJson(Optional.empty(), "front.spring", "{broken")))
+        assertThat(bench.act(new EditAct.SetJson(Optional.empty(), "front.spring", "{broken")))
                 .isPresent();
-        assertThat(bench.act(new Act.RenameSetup("Lowered", "  "))).isPresent();
-        assertThat(bench.act(new Act.RenameSetup("Lowered", "As bought"))).isPresent();
-        assertThat(bench.act(new Act.DeleteSetup("As bought")))
+        assertThat(bench.act(new SetupAct.RenameSetup("Lowered", "  "))).isPresent();
+        assertThat(bench.act(new SetupAct.RenameSetup("Lowered", "As bought"))).isPresent();
+        assertThat(bench.act(new SetupAct.DeleteSetup("As bought")))
                 .hasValueSatisfying(why -> assertThat(why).contains("based on"));
         assertThat(bench.desk()).isSameAs(before);
         assertThat(bench.undoable()).isEmpty();
@@ -140,7 +140,7 @@ class BenchTest {
         Bench bench = Desks.bench("bakery-front-drive");
         Desks.done(
                 bench,
-                new Act.AddSetup(
+                new SetupAct.AddSetup(
                         "Trial", Optional.of("Rear bar"), Optional.empty(), Map.of("rear.spring.rate", "30 N/mm")));
         assertThat(bench.desk().work().active()).isEqualTo("Trial");
         assertThat(bench.desk().work().shown()).extracting(Setup::name).contains("Trial");
@@ -149,9 +149,9 @@ class BenchTest {
     @Test
     void lookingAtTheDeskIsNoActToUndo() {
         Bench bench = Desks.bench("harbour-saloon");
-        Desks.done(bench, new Act.ShowUnits(Units.IMPERIAL));
-        Desks.done(bench, new Act.ShowDark(true));
-        Desks.done(bench, new Act.Ask("other"));
+        Desks.done(bench, new LookAct.ShowUnits(Units.IMPERIAL));
+        Desks.done(bench, new LookAct.ShowDark(true));
+        Desks.done(bench, new LookAct.Ask("other"));
         assertThat(bench.undoable()).isEmpty();
     }
 
@@ -159,11 +159,11 @@ class BenchTest {
     void questionsAreAskedWhenTheAnswerMayDifferAndOnlyThen() {
         List<Asking> asked = new ArrayList<>();
         Bench bench = new Bench(Desks.demo("harbour-saloon"), asked::add);
-        bench.act(new Act.ShowDark(true));
-        bench.act(new Act.Activate(bench.desk().work().active()));
+        bench.act(new LookAct.ShowDark(true));
+        bench.act(new TrialAct.Activate(bench.desk().work().active()));
         assertThat(asked).isEmpty();
-        bench.act(new Act.SetValue(Optional.empty(), "rear.track", "1300 mm"));
-        bench.act(new Act.ShowUnits(Units.IMPERIAL));
+        bench.act(new EditAct.SetValue(Optional.empty(), "rear.track", "1300 mm"));
+        bench.act(new LookAct.ShowUnits(Units.IMPERIAL));
         assertThat(asked).hasSize(2);
         bench.undo();
         assertThat(asked).hasSize(3);
@@ -182,7 +182,7 @@ class BenchTest {
     void savedMeansThatTheTextIsTheFiles() {
         Bench bench = Desks.bench("harbour-saloon");
         assertThat(bench.desk().unsaved()).isFalse();
-        bench.act(new Act.SetNote("Lowered", "another"));
+        bench.act(new SetupAct.SetNote("Lowered", "another"));
         assertThat(bench.desk().unsaved()).isTrue();
         bench.undo();
         assertThat(bench.desk().unsaved()).isFalse();
@@ -194,11 +194,12 @@ class BenchTest {
         Work before = bench.desk().work();
         Optional<String> setup = Optional.of(before.active());
         Optional<String> why = bench.act(
-                new Act.SetValues(setup, Map.of("rear.spring.rate", "26 N/mm", "front.spring.rate", "-3 N/mm")));
+                new EditAct.SetValues(setup, Map.of("rear.spring.rate", "26 N/mm", "front.spring.rate", "-3 N/mm")));
         assertThat(why).isPresent();
         assertThat(bench.desk().work()).isEqualTo(before);
         Desk after = Desks.done(
-                bench, new Act.SetValues(setup, Map.of("rear.spring.rate", "26 N/mm", "front.spring.rate", "70 N/mm")));
+                bench,
+                new EditAct.SetValues(setup, Map.of("rear.spring.rate", "26 N/mm", "front.spring.rate", "70 N/mm")));
         assertThat(SetupChange.of(after.work().scenario(), after.work().activeSetup()))
                 .extracting(SetupChange::path)
                 .contains("rear.spring.rate", "front.spring.rate");
@@ -211,20 +212,20 @@ class BenchTest {
         Bench bench = Desks.bench("harbour-saloon");
         Asking asking = bench.desk().asking();
         List<Reply.Next> first = List.of(new Reply.Next("a stiffer bar", Optional.empty()));
-        Desks.done(bench, new Act.ReplyCame(asking, Reply.only("It pushes.")));
-        Desks.done(bench, new Act.AfterthoughtCame(asking, first));
+        Desks.done(bench, new LookAct.ReplyCame(asking, Reply.only("It pushes.")));
+        Desks.done(bench, new LookAct.AfterthoughtCame(asking, first));
         assertThat(replied(bench).after()).isEqualTo(first);
         assertThat(replied(bench).afterLate()).isFalse();
 
-        Desks.done(bench, new Act.ChoosePace(3, false));
+        Desks.done(bench, new TrialAct.ChoosePace(3, false));
         Asking later = bench.desk().asking();
-        Desks.done(bench, new Act.ReplyCame(later, Reply.only("It slides.")));
+        Desks.done(bench, new LookAct.ReplyCame(later, Reply.only("It slides.")));
         assertThat(replied(bench).after()).isEqualTo(first);
         assertThat(replied(bench).afterLate()).isTrue();
 
-        Desks.done(bench, new Act.AfterthoughtCame(asking, List.of()));
+        Desks.done(bench, new LookAct.AfterthoughtCame(asking, List.of()));
         assertThat(replied(bench).afterLate()).isTrue();
-        Desks.done(bench, new Act.AfterthoughtCame(later, List.of()));
+        Desks.done(bench, new LookAct.AfterthoughtCame(later, List.of()));
         assertThat(replied(bench).after()).isEmpty();
         assertThat(replied(bench).afterLate()).isFalse();
     }
@@ -232,13 +233,13 @@ class BenchTest {
     @Test
     void whatMayBeDoneNextIsForgottenWithItsQuestion() {
         Bench bench = Desks.bench("harbour-saloon");
-        Desks.done(bench, new Act.ReplyCame(bench.desk().asking(), Reply.only("It pushes.")));
+        Desks.done(bench, new LookAct.ReplyCame(bench.desk().asking(), Reply.only("It pushes.")));
         Desks.done(
                 bench,
-                new Act.AfterthoughtCame(
+                new LookAct.AfterthoughtCame(
                         bench.desk().asking(), List.of(new Reply.Next("a stiffer bar", Optional.empty()))));
-        Desks.done(bench, new Act.Ask("another"));
-        Desks.done(bench, new Act.ReplyCame(bench.desk().asking(), Reply.only("It rides.")));
+        Desks.done(bench, new LookAct.Ask("another"));
+        Desks.done(bench, new LookAct.ReplyCame(bench.desk().asking(), Reply.only("It rides.")));
         assertThat(replied(bench).after()).isEmpty();
     }
 

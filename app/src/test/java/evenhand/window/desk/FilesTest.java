@@ -81,7 +81,7 @@ class FilesTest {
         Path file = copy();
         String before = Files.readString(file);
         Bench bench = open(file);
-        Desks.done(bench, new Act.SetValue(Optional.of("Lowered"), "rear.spring.rate", "137 lbf/in"));
+        Desks.done(bench, new EditAct.SetValue(Optional.of("Lowered"), "rear.spring.rate", "137 lbf/in"));
         assertThat(Drawer.save(bench.desk(), file)).isEmpty();
         assertThat(((Drawer.Opened.Sound) Drawer.open(file)).work().scenario().text())
                 .isEqualTo(bench.desk().work().scenario().text())
@@ -128,7 +128,7 @@ class FilesTest {
     void unsavedWorkSurvivesACrashAndIsOfferedOnce() throws IOException {
         Path file = copy();
         Bench bench = open(file);
-        Desks.done(bench, new Act.SetNote("Lowered", "typed just before the power went"));
+        Desks.done(bench, new SetupAct.SetNote("Lowered", "typed just before the power went"));
         long gone = goneProcess();
         assertThat(new Safekeeping(folder, gone).keep(bench.desk())).isEmpty();
 

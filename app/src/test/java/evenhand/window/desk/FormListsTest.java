@@ -205,7 +205,7 @@ class FormListsTest {
     void aLoadCaseThatIsAboardStaysAboardUnderItsNewNameAndGoesWhenItIsTakenOut() {
         Bench bench = Desks.bench("orchard-estate");
         String name = bench.desk().work().scenario().loadCases().get(0).name();
-        Desks.done(bench, new Act.ChooseLoad(Optional.of(name)));
+        Desks.done(bench, new TrialAct.ChooseLoad(Optional.of(name)));
         Desks.done(bench, JOB.value(field(bench, "loadCases[0].name"), "Full of apples", List.of()));
         assertThat(bench.desk().work().load()).contains("Full of apples");
         List<List<String>> added = rows(bench, "loadCases[0].added");

@@ -10,6 +10,7 @@ import evenhand.window.desk.Desk;
 import evenhand.window.desk.Drawer;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Look;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Replies;
 import evenhand.window.desk.Reply;
 import evenhand.words.Units;
@@ -74,7 +75,7 @@ final class Asks {
         CompletableFuture<Reply> came = new CompletableFuture<>();
         try (Answering answering = new Answering(Questions.ALL, Runnable::run)) {
             answering.deliverTo(act -> {
-                if (act instanceof Act.ReplyCame reply) {
+                if (act instanceof LookAct.ReplyCame reply) {
                     came.complete(reply.reply());
                 }
             });

@@ -10,6 +10,7 @@ import evenhand.chart.Part;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question.Field;
 import evenhand.window.desk.Reply;
@@ -161,7 +162,7 @@ class WhatMakesItNeutralTest {
     @Test
     void stepsHoldForTheChangesOfTheirDimension() {
         Reply reply = answer(Map.of("change", PIVOT, "and 1", "rear spring rate", "aim", AIM, "grid", "5 mm; 1 N/mm"));
-        Act.SetValues act = (Act.SetValues) reply.next().get(0).act().orElseThrow();
+        EditAct.SetValues act = (EditAct.SetValues) reply.next().get(0).act().orElseThrow();
         assertThat(act.texts().values()).isNotEmpty().allMatch(text -> text.matches("\\d*[05] mm.*|\\d+ N/mm.*"));
     }
 

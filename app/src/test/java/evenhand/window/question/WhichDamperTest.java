@@ -9,9 +9,10 @@ import evenhand.chart.Part;
 import evenhand.ride.AxleRide;
 import evenhand.ride.Ride;
 import evenhand.ride.RoadClass;
-import evenhand.window.desk.Act;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Reply;
+import evenhand.window.desk.TrialAct;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.List;
@@ -47,7 +48,7 @@ class WhichDamperTest {
         Reply reply = asks.reply("damper");
         Chart chart = reply.charts().get(0);
         for (String setting : List.of("soft", "middle", "firm")) {
-            Asks set = Asks.demo(ROADSTER).act(new Act.SetValue(Optional.of(active), SETTING, setting));
+            Asks set = Asks.demo(ROADSTER).act(new EditAct.SetValue(Optional.of(active), SETTING, setting));
             Car car = set.work().activeSetup().car().settled();
             AxleRide axle = ride(car, RoadClass.C, 60).front();
             Part.Mark mark = chart.marks().stream()
@@ -131,7 +132,7 @@ class WhichDamperTest {
     void withoutDampersItSaysWhatToMeasure() throws Exception {
         Asks asks = Asks.demo("harbour-saloon");
         for (String path : List.of("front.damper", "rear.damper")) {
-            asks.act(new Act.TakeBack(Optional.empty(), path));
+            asks.act(new EditAct.TakeBack(Optional.empty(), path));
         }
         Reply reply = asks.reply("damper");
         assertThat(reply.headlines().get(1)).contains("the file has no damper curves there");
@@ -157,7 +158,7 @@ class WhichDamperTest {
     @ValueSource(strings = {"damper", "bump", "ride"})
     void whatDoesNotComeToRestIsSaidAndShowsNoPicture(String question) throws Exception {
         Asks asks = Asks.demo("orchard-estate", text -> text.replace("\"140 kg\"", "\"3000 kg\""))
-                .act(new Act.ChooseLoad(Optional.of("Four up")));
+                .act(new TrialAct.ChooseLoad(Optional.of("Four up")));
         Reply reply = asks.reply(question);
         String active = "\"" + asks.work().active() + "\": No answer: ";
         assertThat(reply.headlines()).anyMatch(said -> said.startsWith(active));

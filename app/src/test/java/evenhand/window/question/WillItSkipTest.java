@@ -13,8 +13,9 @@ import evenhand.chart.Part;
 import evenhand.road.Profile;
 import evenhand.turn.Direction;
 import evenhand.turn.Wheel;
-import evenhand.window.desk.Act;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Reply;
+import evenhand.window.desk.TrialAct;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.List;
@@ -75,7 +76,7 @@ class WillItSkipTest {
 
     @Test
     void inTheTurnItAnswersAtThePaceOfTheSlider() throws Exception {
-        Asks asks = Asks.demo(COUPE).act(new Act.ChoosePace(0.4 * 9.80665, false));
+        Asks asks = Asks.demo(COUPE).act(new TrialAct.ChoosePace(0.4 * 9.80665, false));
         Reply reply = asks.reply("bump");
         assertThat(reply.headlines().get(0)).contains("turning left at 0.4 g");
         BumpAnswer.InCorner corner = (BumpAnswer.InCorner) DriveOver.inCorner(
@@ -96,7 +97,7 @@ class WillItSkipTest {
     @Test
     void aRightTurnNamesTheOtherWheelOuter() throws Exception {
         Asks left = Asks.demo("bakery-front-drive");
-        Asks right = Asks.demo("bakery-front-drive").act(new Act.ChooseDirection(Direction.RIGHT));
+        Asks right = Asks.demo("bakery-front-drive").act(new TrialAct.ChooseDirection(Direction.RIGHT));
         List<String> one = Asks.row(left.reply("bump").figures(), "Outer front wheel", "least load of the tyre");
         List<String> other = Asks.row(right.reply("bump").figures(), "Outer front wheel", "least load of the tyre");
         assertThat(Double.parseDouble(other.get(0)))
@@ -166,15 +167,16 @@ class WillItSkipTest {
 
     @Test
     void aPaceBeyondTheLimitIsSaidForTheSetup() throws Exception {
-        Reply reply =
-                Asks.demo(COUPE).act(new Act.ChoosePace(1.6 * 9.80665, false)).reply("bump");
+        Reply reply = Asks.demo(COUPE)
+                .act(new TrialAct.ChoosePace(1.6 * 9.80665, false))
+                .reply("bump");
         assertThat(reply.headlines()).anyMatch(said -> said.contains("beyond its limit"));
         assertThat(reply.charts()).isEmpty();
     }
 
     @Test
     void withoutDampersItIsSaidAndStillAnswered() throws Exception {
-        Asks asks = Asks.demo("harbour-saloon").act(new Act.TakeBack(Optional.empty(), "rear.damper"));
+        Asks asks = Asks.demo("harbour-saloon").act(new EditAct.TakeBack(Optional.empty(), "rear.damper"));
         Reply reply = asks.reply("bump");
         assertThat(Asks.all(reply)).contains("no damper curves at the rear");
         assertThat(reply.charts()).hasSize(8);

@@ -1,0 +1,104 @@
+package evenhand.window.desk;
+
+import evenhand.turn.Direction;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Another choice of what is asked of which set-ups. */
+public sealed interface TrialAct extends Act {
+    /** Shows a set-up, or no longer. */
+    record Show(String name, boolean shown) implements TrialAct {
+        @Override
+        public Outcome on(Desk desk) {
+            List<String> names = new ArrayList<>(desk.work().chosen());
+            names.remove(name);
+            if (shown) {
+                names.add(name);
+            }
+            return new Outcome.Done(desk.with(desk.work().withChosen(names)));
+        }
+
+        @Override
+        public String words() {
+            return (shown ? "showing \"" : "hiding \"") + name + "\"";
+        }
+    }
+
+    /** Makes a set-up the one that is adjusted. */
+    record Activate(String name) implements TrialAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return new Outcome.Done(desk.with(desk.work().withActive(name)));
+        }
+
+        @Override
+        public String words() {
+            return "turning to \"" + name + "\"";
+        }
+    }
+
+    /** Makes a set-up the one that others are compared with. */
+    record CompareWith(String name) implements TrialAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return new Outcome.Done(desk.with(desk.work().withBase(name)));
+        }
+
+        @Override
+        public String words() {
+            return "comparing with \"" + name + "\"";
+        }
+    }
+
+    /** m/s². */
+    record ChoosePace(double pace, boolean sameGesture) implements TrialAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return new Outcome.Done(desk.with(desk.work().withPace(pace)));
+        }
+
+        @Override
+        public String words() {
+            return "the pace";
+        }
+    }
+
+    /** m. */
+    record ChooseRadius(double radius) implements TrialAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return new Outcome.Done(desk.with(desk.work().withRadius(radius)));
+        }
+
+        @Override
+        public String words() {
+            return "the circle";
+        }
+    }
+
+    record ChooseDirection(Direction direction) implements TrialAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return new Outcome.Done(desk.with(desk.work().withDirection(direction)));
+        }
+
+        @Override
+        public String words() {
+            return "the direction of the turn";
+        }
+    }
+
+    /** Puts a load case aboard, or takes it out. */
+    record ChooseLoad(Optional<String> load) implements TrialAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return new Outcome.Done(desk.with(desk.work().withLoad(load)));
+        }
+
+        @Override
+        public String words() {
+            return "the load";
+        }
+    }
+}
