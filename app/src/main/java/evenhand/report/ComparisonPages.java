@@ -17,11 +17,13 @@ import evenhand.report.Block.Text;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
 import evenhand.words.InPrint;
+import evenhand.words.GripText;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** All set-ups side by side, so many at a time as a sheet is wide. */
@@ -121,6 +123,10 @@ final class ComparisonPages {
     private String cell(Criterion criterion, OptionalDouble value, OptionalDouble before) {
         if (value.isEmpty()) {
             return "none";
+        }
+        Optional<String> times = GripText.times(criterion, value.getAsDouble());
+        if (times.isPresent()) {
+            return times.get();
         }
         if (before.isEmpty()) {
             return InPrint.symbol(units.show(value.getAsDouble(), criterion));

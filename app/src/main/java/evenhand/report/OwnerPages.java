@@ -137,7 +137,7 @@ final class OwnerPages {
                     ? List.of(change)
                     : each.stream().filter(one -> byHand.contains(one.path())).toList();
             named.forEach(one ->
-                    rows.add(Row.of(ChangeWords.name(one), InPrint.symbol(one.from()), InPrint.symbol(one.to()))));
+                    rows.add(Row.of(ChangeWords.name(one), InPrint.given(one.from()), InPrint.given(one.to()))));
             int others = each.size() - named.size();
             if (others > 0) {
                 rows.add(Row.of(

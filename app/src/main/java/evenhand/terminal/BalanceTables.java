@@ -21,6 +21,7 @@ import evenhand.turn.Wheel;
 import evenhand.turn.WheelState;
 import evenhand.words.BalanceWords;
 import evenhand.words.EventWords;
+import evenhand.words.GripText;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -227,7 +228,15 @@ final class BalanceTables {
 
     private <T> String cell(Figure<T> figure, T part) {
         OptionalDouble value = figure.in(units.of(figure.dimension()), part);
+        Optional<String> times = figure.equals(TurnFigures.GRIP_BALANCE) ? times(figure.si(part)) : Optional.empty();
+        if (times.isPresent()) {
+            return times.get();
+        }
         return value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : NOTHING;
+    }
+
+    private static Optional<String> times(OptionalDouble balance) {
+        return balance.isPresent() ? GripText.times(balance.getAsDouble()) : Optional.empty();
     }
 
     private String symbol(Figure<?> figure) {

@@ -7,6 +7,7 @@ import evenhand.choice.Comparison;
 import evenhand.quantity.Unit;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
+import evenhand.words.GripText;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
@@ -16,6 +17,9 @@ import java.util.List;
 
 /** The answers of {@code compare} for people: the differences, whose they are, and the same in words. */
 final class CompareTables {
+    /** No number can be said, or none that says anything. */
+    private static final String NO_DIFFERENCE = "–";
+
     private final Console console;
     private final Units units;
     private final StringBuilder text = new StringBuilder();
@@ -63,6 +67,11 @@ final class CompareTables {
         text.append('\n').append(table(comparison, heads).text(console));
     }
 
+    private String cell(Criterion criterion, double si) {
+        return GripText.times(criterion, si)
+                .orElseGet(() -> Numbers.fixed(units.of(criterion).fromSi(si), criterion.digits()));
+    }
+
     private Table table(Comparison comparison, List<String> heads) {
         Table table = new Table(heads);
         String before = "";
@@ -76,16 +85,20 @@ final class CompareTables {
             Criterion criterion = judged.criterion();
             Unit unit = units.of(criterion);
             List<String> cells = new ArrayList<>();
-            cells.add(Numbers.fixed(unit.fromSi(difference.base()), criterion.digits()));
-            cells.add(Numbers.fixed(unit.fromSi(difference.value()), criterion.digits()));
-            cells.add(Numbers.signed(unit.fromSi(difference.difference()), criterion.digits()));
+            cells.add(cell(criterion, difference.base()));
+            cells.add(cell(criterion, difference.value()));
+            boolean apart = GripText.times(criterion, Math.max(difference.base(), difference.value()))
+                    .isEmpty();
+            cells.add(
+                    apart ? Numbers.signed(unit.fromSi(difference.difference()), criterion.digits()) : NO_DIFFERENCE);
             for (int i = 0; i < comparison.changes().size(); i++) {
                 int change = i;
                 cells.add(difference
                         .shares()
+                        .filter(shares -> apart)
                         .map(shares ->
                                 Numbers.signed(unit.fromSi(shares.shares().get(change)), criterion.digits()))
-                        .orElse("–"));
+                        .orElse(NO_DIFFERENCE));
             }
             table.row(criterion.name(), unit.symbol(), cells);
         }

@@ -146,6 +146,10 @@ final class LowerTables {
         if (unknown) {
             return "not in the file";
         }
-        return end.lowered().isPresent() ? height(end.lowered().getAsDouble(), units) : "all the way";
+        if (end.lowered().isEmpty()) {
+            return "all the way";
+        }
+        double lowered = end.lowered().getAsDouble();
+        return lowered < 0 ? LowestWords.down(lowered, units) : LowestWords.height(lowered, units);
     }
 }

@@ -38,6 +38,9 @@ public final class BalanceWords {
     /** Where one end uses so much more of its grip than the other, the gradient alone is no verdict. */
     private static final double GRADIENT_HIDES = 0.3;
 
+    /** Beyond it the other end has next to nothing to do, and how many times is no measure. */
+    private static final double MANY_TIMES = 100;
+
     /** Steer in excess of what the gradient tells is spoken of from here, deg. */
     private static final double STEER_WORTH_SAYING = 0.3;
 
@@ -201,9 +204,16 @@ public final class BalanceWords {
                     + (front ? "front" : "rear") + " already uses "
                     + perCent(front ? row.frontGripUsed() : row.rearGripUsed(), false) + " of its grip, the "
                     + (front ? "rear" : "front") + " only "
-                    + perCent(front ? row.rearGripUsed() : row.frontGripUsed(), false) + " (grip balance "
-                    + perCent(row.gripBalance(), true) + ").");
+                    + perCent(front ? row.rearGripUsed() : row.frontGripUsed(), false) + harder(row, front) + ".");
         }
+    }
+
+    /** How many times as hard the harder end works, while that is a number that says something. */
+    private static String harder(TurnRow row, boolean front) {
+        double times = front ? row.frontGripUsed() / row.rearGripUsed() : row.rearGripUsed() / row.frontGripUsed();
+        return times < MANY_TIMES
+                ? " (the " + (front ? "front" : "rear") + " works " + Numbers.fixed(times, 1) + " times as hard)"
+                : "";
     }
 
     private void steer(TurnRow row, double ofGradient, List<String> sentences) {
@@ -354,6 +364,26 @@ public final class BalanceWords {
             }
             sentences.add(text.toString());
         }
+        if (other instanceof TurnAnswer.Turns turns) {
+            OptionalDouble there = letBack(turns);
+            if (there.isPresent() && sooner(there.getAsDouble(), letBack(turn))) {
+                sentences.add(to + "it comes to oversteer " + (letBack(turn).isPresent() ? "sooner, " : "") + "at "
+                        + Units.exactPace(there.getAsDouble())
+                        + ": to go faster, the steering has to be turned back.");
+            }
+        }
+    }
+
+    /** From where the steering has to be let back. */
+    private static OptionalDouble letBack(TurnAnswer.Turns turns) {
+        return turns.events().stream()
+                .filter(event -> event.kind() == TurnEvent.Kind.STEER_REVERSAL)
+                .mapToDouble(TurnEvent::lateralAcceleration)
+                .findFirst();
+    }
+
+    private static boolean sooner(double there, OptionalDouble here) {
+        return here.isEmpty() || there < here.getAsDouble() * (1 - OTHER_LIMIT);
     }
 
     private static boolean differs(Limit here, Limit there) {
@@ -361,6 +391,7 @@ public final class BalanceWords {
         return here.firstAxle() != there.firstAxle()
                 || tips(here) != tips(there)
                 || here.spinningWheel().isPresent() != there.spinningWheel().isPresent()
+                || even(here) != even(there)
                 || Math.abs(there.lateralAcceleration() - limit) > OTHER_LIMIT * limit
                 || Math.abs(there.limitBalance() - here.limitBalance()) > OTHER_LIMIT_BALANCE;
     }

@@ -8,6 +8,11 @@ public final class ChangeWords {
     /** A longer text, of a curve or of several values, is not read out. */
     private static final int LONGEST = 30;
 
+    private static final String LOWERED = ".lowered";
+
+    /** What stands for a value that was not given. */
+    private static final String NONE = "none";
+
     private ChangeWords() {}
 
     /** What is changed: "rear lateral locator height". */
@@ -45,7 +50,14 @@ public final class ChangeWords {
         String from = nominal(change.from());
         String to = nominal(change.to());
         if (change.differences().size() > 1 || from.length() > LONGEST || to.length() > LONGEST) {
-            return name(change) + (change.differences().size() > 1 ? " values change" : " is another");
+            return change.differences().size() > 1
+                    ? "several values of " + name(change) + " change"
+                    : name(change) + " is another";
+        }
+        if (change.path().endsWith(LOWERED) && from.equals(NONE)) {
+            boolean up = to.startsWith(Numbers.MINUS);
+            return "the " + name(change.path().substring(0, change.path().length() - LOWERED.length()))
+                    + (up ? " is raised by " + to.substring(Numbers.MINUS.length()) : " is let down by " + to);
         }
         return name(change) + " goes from " + from + " to " + to;
     }
@@ -59,8 +71,8 @@ public final class ChangeWords {
                 : from + " → " + to;
     }
 
-    /** Without its tolerance. */
+    /** Without its tolerance, with a minus that is one. */
     private static String nominal(String text) {
-        return text.split(" *(±|\\+/-)", -1)[0].strip();
+        return text.split(" *(±|\\+/-)", -1)[0].strip().replaceAll("(^| )-(?=[0-9.])", "$1" + Numbers.MINUS);
     }
 }

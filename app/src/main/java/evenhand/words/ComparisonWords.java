@@ -212,7 +212,7 @@ public final class ComparisonWords {
             return up ? "it turns from oversteer to understeer" : "it turns from understeer to oversteer";
         }
         if (criterion.equals(Criterion.ROLL_GRADIENT)) {
-            return "it rolls " + (up ? "more" : "less");
+            return "each further g adds " + (up ? "more" : "less") + " lean";
         }
         if (criterion.equals(Criterion.FRONT_SHARE)) {
             return "more of the load transfer goes to the " + (up ? "front" : "rear") + " tyres";
@@ -249,7 +249,7 @@ public final class ComparisonWords {
         if (criterion.equals(Criterion.LIMIT)) {
             return "its lateral acceleration";
         }
-        return criterion.equals(Criterion.LIMIT_BALANCE) ? "the limit balance" : "its roll gradient";
+        return criterion.equals(Criterion.LIMIT_BALANCE) ? "the limit balance" : "the lean that each further g adds";
     }
 
     /** The changes that push a difference along, or against it, the largest first; small ones are left out. */
@@ -358,10 +358,12 @@ public final class ComparisonWords {
         return symbol(judged).isEmpty() ? number : number + " " + symbol(judged);
     }
 
+    /** Whether nothing of the difference is to be seen in the numbers that would be said. */
     private boolean hardly(Difference difference) {
-        int digits = difference.judged().criterion().digits();
-        double step = shown(difference.judged(), difference.difference());
-        return Numbers.fixed(Math.abs(step), digits).equals(Numbers.fixed(0, digits));
+        Judged judged = difference.judged();
+        return digits(judged, shown(judged, Math.abs(difference.difference()))).equals(digits(judged, 0))
+                || digits(judged, shown(judged, difference.base()))
+                        .equals(digits(judged, shown(judged, difference.value())));
     }
 
     private double shown(Judged judged, double si) {

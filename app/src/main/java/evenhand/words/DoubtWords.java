@@ -143,17 +143,22 @@ public final class DoubtWords {
         double low = more ? spread.low() : -spread.high();
         double high = more ? spread.high() : -spread.low();
         Criterion criterion = judged.criterion();
-        Unit unit = units.of(criterion);
-        String between = Numbers.fixed(unit.fromSi(low), criterion.digits()) + " and " + show(judged, high, units);
         String said = sure
-                ? "The " + JudgedWords.figure(judged) + " of \"" + name + "\" is " + size + " " + direction
-                        + " than that of \"" + base + "\", and between " + between + " " + direction
-                        + " for sure, twenty to one"
-                : "Whether the " + JudgedWords.figure(judged) + " of \"" + name + "\" is more or less than that of \""
-                        + base
-                        + "\" is not sure: it comes out " + size + " " + direction + ", between " + between + " "
-                        + direction;
+                ? "The " + figure(judged) + " of \"" + name + "\" is " + size + " " + direction + " than that of \""
+                        + base + "\", and between "
+                        + Numbers.fixed(units.of(criterion).fromSi(low), criterion.digits()) + " and "
+                        + show(judged, high, units) + " " + direction + " for sure, twenty to one"
+                : "Whether the " + figure(judged) + " of \"" + name + "\" is more or less than that of \"" + base
+                        + "\" is not sure: it comes out " + size + " " + direction + ", and lies between "
+                        + show(judged, -spread.low(), units) + " less and " + show(judged, spread.high(), units)
+                        + " more, twenty to one";
         return said + narrower(spread, own, units) + ".";
+    }
+
+    /** A slope is told apart from the lean itself, which may go the other way. */
+    private static String figure(Judged judged) {
+        return JudgedWords.figure(judged)
+                + (judged.criterion().equals(Criterion.ROLL_GRADIENT) ? ", the lean that each further g adds," : "");
     }
 
     /** How much of the doubt cancels between two set-ups of one car. */

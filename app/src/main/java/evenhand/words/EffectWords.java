@@ -1,11 +1,13 @@
 package evenhand.words;
 
+import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.choice.Effect;
 import evenhand.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What one step of an adjustment does, in words. */
 public final class EffectWords {
@@ -44,7 +46,10 @@ public final class EffectWords {
         List<String> sentences = new ArrayList<>();
         Unit unit = units.of(move.judged().criterion());
         int digits = move.judged().criterion().digits();
-        sentences.add("Change first: " + ChangeWords.name(best.step().path())
+        Optional<String> without = withoutCause(complaint, move, units);
+        without.ifPresent(sentences::add);
+        sentences.add((without.isPresent() ? "If it is to go that way all the same: " : "Change first: ")
+                + ChangeWords.name(best.step().path())
                 + (best.step() instanceof Effect.ByNumber ? " by " : " ") + step(best, units)
                 + ". It moves " + figure(complaint.judged()) + " by " + difference(move, units) + ", from "
                 + Numbers.fixed(unit.fromSi(move.base()), digits) + " to "
@@ -53,7 +58,10 @@ public final class EffectWords {
         sentences.add(
                 others.isEmpty()
                         ? "Nothing else moves noticeably with it."
-                        : "With it moves " + String.join("; ", others) + ".");
+                        : "It also moves " + String.join("; ", others) + ".");
+        if (without.isEmpty()) {
+            past(complaint, move, units).ifPresent(sentences::add);
+        }
         return sentences;
     }
 
@@ -96,6 +104,45 @@ public final class EffectWords {
 
     private static String moved(Effect effect) {
         return "the " + ChangeWords.name(effect.step().path());
+    }
+
+    /** Said where the car does the opposite of what is complained of: more of the remedy makes that worse. */
+    private static Optional<String> withoutCause(Complaint complaint, Effect.Move move, Units units) {
+        if (!ofBalance(complaint) || pushes(move.base()) == !complaint.up()) {
+            return Optional.empty();
+        }
+        String where = JudgedWords.pace(complaint.judged());
+        return Optional.of("By the sums it does not " + (complaint.up() ? "slide " : "push ") + where + ": "
+                + sums(complaint, move.base(), units) + ". What helps against "
+                + (complaint.up() ? "sliding makes it push more." : "pushing lets the tail go sooner: mind that."));
+    }
+
+    /** Said where one step goes past neutral. */
+    public static Optional<String> past(Complaint complaint, Effect.Move move, Units units) {
+        double after = move.base() + move.difference();
+        return !ofBalance(complaint) || pushes(after) == pushes(move.base())
+                ? Optional.empty()
+                : Optional.of("That whole step is past neutral " + JudgedWords.pace(complaint.judged()) + ": "
+                        + sums(complaint, after, units) + " then. Take less of it.");
+    }
+
+    private static boolean ofBalance(Complaint complaint) {
+        return complaint.judged().criterion().equals(Criterion.LIMIT_BALANCE)
+                || complaint.judged().criterion().equals(Criterion.UNDERSTEER);
+    }
+
+    private static boolean pushes(double balance) {
+        return balance > 0;
+    }
+
+    private static String sums(Complaint complaint, double balance, Units units) {
+        Criterion criterion = complaint.judged().criterion();
+        if (criterion.equals(Criterion.LIMIT_BALANCE)) {
+            return "the " + (pushes(balance) ? "front" : "rear") + " has less in hand (limit balance "
+                    + Numbers.signed(Unit.of("%").fromSi(balance), criterion.digits()) + " %)";
+        }
+        return "it " + (pushes(balance) ? "under" : "over") + "steers by "
+                + units.show(Math.abs(balance), criterion);
     }
 
     /** The noticeable moves of other figures, largest first. */

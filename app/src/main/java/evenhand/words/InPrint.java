@@ -16,6 +16,11 @@ public final class InPrint {
         return symbol.replace('*', '·').replace("^2", "²");
     }
 
+    /** A value as somebody typed it, with its units and its minus set so. */
+    public static String given(String text) {
+        return symbol(text).replaceAll("(^| )-(?=[0-9.])", "$1−");
+    }
+
     /** A sentence with its units set so; names and other words are left alone. */
     public static String sentence(String sentence) {
         return sentence.replace("N*m", "N·m")

@@ -78,7 +78,7 @@ final class LeverWords {
         double was = HandSumFigures.ROLL_GRADIENT.si(before).orElse(0);
         double is = HandSumFigures.ROLL_GRADIENT.si(after).orElse(0);
         boolean same = Math.abs(is - was) < SAME_ROLL;
-        String gradients = Numbers.fixed(DEG_PER_G.fromSi(was), 2) + " deg/g before, "
+        String gradients = Numbers.fixed(DEG_PER_G.fromSi(was), 2) + " deg/g by the hand sums before, "
                 + Numbers.fixed(DEG_PER_G.fromSi(is), 2) + " deg/g there.";
         if (stiffened) {
             return (same

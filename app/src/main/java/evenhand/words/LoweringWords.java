@@ -225,7 +225,10 @@ public final class LoweringWords {
             text.append(Numbers.signed(next, 2)).append(" deg/g at ");
             text.append(Units.exactPace(after.lateralAcceleration()));
             if (next < k - SAME_UNDERSTEER) {
-                text.append(": it feels as if the tail let go in mid-bend");
+                text.append(
+                        next < 0
+                                ? ": it feels as if the tail let go in mid-bend"
+                                : ": it feels as if the nose turned in by itself in mid-bend");
             } else if (next > k + SAME_UNDERSTEER) {
                 text.append(": it feels as if the nose stopped answering");
             }
@@ -364,7 +367,7 @@ public final class LoweringWords {
             return;
         }
         OptionalDouble touched = stands.firstStop();
-        sentences.add(capital(standsThere(stands)) + " it leans "
+        sentences.add(capital(standsThere(stands)) + " it leans, by the hand sums, "
                 + Numbers.fixed(
                         DEG_PER_G.fromSi(
                                 HandSumFigures.ROLL_GRADIENT.si(sums.get()).orElse(0)),

@@ -4,12 +4,16 @@ import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
 import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** How low a car can stand and what stops it: the end of the story of a lowering. */
 public final class LowestWords {
+    /** Of the last digit: a height that was found by halving is not whole. */
+    private static final double ROUNDING = 1e-6;
+
     private LowestWords() {}
 
     /** The bound of a need: "at least 25 mm". */
@@ -63,7 +67,7 @@ public final class LowestWords {
         text.append(String.join("; ", fails)).append(". ");
         text.append(
                 study.higher().isPresent()
-                        ? "It would have to stand " + length(study.higher().getAsDouble(), units)
+                        ? "It would have to stand " + height(-study.higher().getAsDouble(), units)
                                 + " higher for all that a" + " road car needs."
                         : "Raising it alone does not mend that.");
         return text.toString();
@@ -80,8 +84,21 @@ public final class LowestWords {
         return units.show(metres, Dimension.LENGTH, units == Units.METRIC ? 0 : 2);
     }
 
-    /** "28 mm down", "15 mm up", "as it stands". */
-    static String down(double lowered, Units units) {
-        return length(Math.abs(lowered), units) + (lowered < 0 ? " up" : " down");
+    /** "28 mm down", "15.1 mm up". */
+    public static String down(double lowered, Units units) {
+        return height(lowered, units) + (lowered < 0 ? " up" : " down");
+    }
+
+    /**
+     * How far a car is let down, or up, without the word: to a tenth of a mm where it is no whole one, and never lower than
+     * what was worked out, so that what is said to work there does.
+     */
+    public static String height(double lowered, Units units) {
+        Unit unit = units.of(Dimension.LENGTH);
+        int digits = units == Units.METRIC ? 1 : 2;
+        double scale = Math.pow(10, digits);
+        double higher = Math.floor(unit.fromSi(lowered) * scale + ROUNDING) / scale;
+        boolean whole = units == Units.METRIC && Math.rint(higher) == higher;
+        return Numbers.fixed(Math.abs(higher), whole ? 0 : digits) + " " + unit.symbol();
     }
 }

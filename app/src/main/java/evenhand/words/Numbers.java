@@ -2,6 +2,9 @@ package evenhand.words;
 
 /** Numbers as text, with a true minus sign. */
 public final class Numbers {
+    /** A minus as it is printed, which a hyphen is not. */
+    static final String MINUS = "−";
+
     private static final long[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
     /** Beyond it a scaled number would not fit a long; no car has such a value. */
     private static final double GREATEST = 1e12;

@@ -80,9 +80,9 @@ class PapersTest {
                 .anySatisfy(sentence ->
                         assertThat(sentence).contains("understeers more").contains("3.20 to 4.38"));
         assertThat(Reports.sentences(forth, "What each changes"))
-                .anySatisfy(sentence -> assertThat(sentence).contains("rolls less"));
+                .anySatisfy(sentence -> assertThat(sentence).contains("adds less lean"));
         assertThat(Reports.sentences(back, "What each changes"))
-                .anySatisfy(sentence -> assertThat(sentence).contains("rolls more"));
+                .anySatisfy(sentence -> assertThat(sentence).contains("adds more lean"));
         assertThat(Reports.sentences(forth, "Stance"))
                 .anySatisfy(sentence ->
                         assertThat(sentence).contains("weight sits 30 mm lower").contains("longer, 430 mm"));

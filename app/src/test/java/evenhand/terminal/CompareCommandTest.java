@@ -131,8 +131,8 @@ class CompareCommandTest {
             Map<String, Double> other = shares(back.get("differences").get(i));
             one.forEach((change, share) -> assertThat(other.get(change)).isCloseTo(-share, within(1e-9)));
         }
-        assertThat(there.get("words").asText()).contains("At 0.5 g it rolls less, by ");
-        assertThat(back.get("words").asText()).contains("At 0.5 g it rolls more, by ");
+        assertThat(there.get("words").asText()).contains("At 0.5 g each further g adds less lean, by ");
+        assertThat(back.get("words").asText()).contains("At 0.5 g each further g adds more lean, by ");
         assertThat(there.get("words").asText()).contains("front bar roll stiffness goes from none to 300 N*m/deg");
         assertThat(back.get("words").asText()).contains("front bar roll stiffness goes from 300 N*m/deg to none");
     }
@@ -154,7 +154,7 @@ class CompareCommandTest {
                         assertThat(difference.get("difference").asDouble()).isZero());
         assertThat(setup.get("words").asText())
                 .contains("No effect on any figure, at any pace or at the limit, has front spring free length.")
-                .contains("At 0.5 g its roll gradient stays as it is, ");
+                .contains("At 0.5 g the lean that each further g adds stays as it is, ");
     }
 
     @Test

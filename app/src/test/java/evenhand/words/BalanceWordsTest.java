@@ -2,7 +2,13 @@ package evenhand.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Weights;
+import evenhand.handsums.HandSums;
+import evenhand.scenario.Demo;
+import evenhand.turn.Direction;
+import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
 import evenhand.turn.Wheel;
@@ -123,6 +129,29 @@ class BalanceWordsTest {
                 .containsExactly("To the left the front gives out first, at 0.900 g (limit balance +2.1 %).");
     }
 
+    @Test
+    void theOtherTurnIsToldToOversteerSooner() {
+        assertThat(otherTurn(slipper(Direction.LEFT), slipper(Direction.RIGHT)))
+                .contains("To the right it comes to oversteer sooner, at 0.740 g: to go faster, the steering has to be"
+                        + " turned back.")
+                .anyMatch(said -> said.startsWith("To the right the rear gives out first, at 0.891 g"));
+        assertThat(otherTurn(slipper(Direction.RIGHT), slipper(Direction.LEFT)))
+                .noneMatch(said -> said.contains("oversteer"));
+    }
+
+    private static TurnAnswer.Turns slipper(Direction direction) {
+        return (TurnAnswer.Turns) SteadyTurn.answer(
+                Demo.read("slipper-coupe").setups().get(0).car(), List.of(), 40, direction);
+    }
+
+    private static List<String> otherTurn(TurnAnswer.Turns turn, TurnAnswer other) {
+        Car car = Demo.read("slipper-coupe").setups().get(0).car();
+        HandSums sums = ((HandSums.Found) HandSums.of(car, Weights.GRAVITY)).sums();
+        return BalanceWords.of(sums, turn, other, Units.METRIC).stream()
+                .filter(sentence -> sentence.startsWith("To the "))
+                .toList();
+    }
+
     private static List<String> otherTurn(Turned car, Turned other) {
         return car.butInTheOtherDirection(other.turn()).words().stream()
                 .filter(sentence -> sentence.startsWith("To the "))
@@ -134,12 +163,12 @@ class BalanceWordsTest {
         assertThat(new Turned().pushed(0.2, 0.1, 0.87, 0.4, 0.2).words())
                 .contains("At 0.2 g it has a gradient of +0.10 deg/g.")
                 .contains("At 0.2 g that gradient alone is no verdict: the front already uses 40.0 % of its grip, the"
-                        + " rear only 20.0 % (grip balance +100.0 %).")
+                        + " rear only 20.0 % (the front works 2.0 times as hard).")
                 .contains("At 0.2 g its steer is 0.87 deg more than the circle alone asks (4.59 against 3.72 deg), and"
                         + " the gradient at that pace would account for +0.02 deg of it.");
         assertThat(new Turned().toTheRight().pushed(0.2, 0.1, -0.87, 0.2, 0.4).words())
                 .contains("At 0.2 g that gradient alone is no verdict: the rear already uses 40.0 % of its grip, the"
-                        + " front only 20.0 % (grip balance −50.0 %).")
+                        + " front only 20.0 % (the rear works 2.0 times as hard).")
                 .anyMatch(sentence -> sentence.startsWith(
                         "At 0.2 g its steer is 0.87 deg less than the circle alone asks (2.85 against 3.72 deg)"));
     }

@@ -3,6 +3,7 @@ package evenhand.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.answers.Trial;
+import evenhand.choice.Change;
 import evenhand.choice.Comparison;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Demo;
@@ -18,14 +19,15 @@ class ComparisonWordsTest {
             new Trial(List.of(Unit.of("g").toSi(0.2), Unit.of("g").toSi(0.5)), 40, Direction.LEFT);
 
     private static List<String> noticed(String demo, String from, String to, Optional<ComparisonWords.Lean> lean) {
+        return ComparisonWords.noticed(comparison(demo, from, to), lean, Units.METRIC);
+    }
+
+    private static Comparison comparison(String demo, String from, String to) {
         Scenario scenario = Demo.read(demo);
-        return ComparisonWords.noticed(
-                Comparison.of(
-                        scenario.setup(from).orElseThrow().entries(),
-                        scenario.setup(to).orElseThrow().entries(),
-                        TRIAL),
-                lean,
-                Units.METRIC);
+        return Comparison.of(
+                scenario.setup(from).orElseThrow().entries(),
+                scenario.setup(to).orElseThrow().entries(),
+                TRIAL);
     }
 
     private static Optional<ComparisonWords.Lean> lean(double before, double now) {
@@ -66,6 +68,42 @@ class ComparisonWordsTest {
                 .contains("At 0.5 g the body leans as before, 3.0 deg.");
         assertThat(noticed("harbour-saloon", "As bought", "Pivot middle, rear bar added", Optional.empty()))
                 .noneMatch(one -> one.contains("leans"));
+    }
+
+    private static List<String> said(String demo, String from, String to) {
+        return ComparisonWords.of(comparison(demo, from, to), Units.METRIC);
+    }
+
+    @Test
+    void aSlopeIsNotCalledALean() {
+        assertThat(said("bakery-front-drive", "As delivered", "Let down on perches"))
+                .anyMatch(one -> one.startsWith("At 0.5 g each further g adds less lean, by 1.02 deg/g (6.81 to 5.79"))
+                .noneMatch(one -> one.contains("rolls"));
+        assertThat(said("bakery-front-drive", "Let down on perches", "As delivered"))
+                .anyMatch(one -> one.startsWith("At 0.5 g each further g adds more lean, by 1.02 deg/g (5.79 to 6.81"));
+    }
+
+    @Test
+    void numbersThatLookTheSameAreNotCalledDifferent() {
+        assertThat(said("bakery-front-drive", "As delivered", "Let down on perches"))
+                .contains("At 0.2 g its understeer gradient stays as it is, 2.34 deg/g.")
+                .noneMatch(one -> one.contains("2.34 to 2.34"));
+    }
+
+    @Test
+    void aLowerBodyIsLetDownAndAHigherOneRaised() {
+        assertThat(said("bakery-front-drive", "As delivered", "Let down on perches"))
+                .anyMatch(one -> one.contains("because the rear is let down by 25 mm ("));
+        assertThat(said("slipper-coupe", "As the customer wished", "Tail 15 mm up"))
+                .anyMatch(one -> one.contains("because the rear is raised by 15 mm."));
+    }
+
+    @Test
+    void cornerWeightsAreShiftedTogether() {
+        Comparison comparison = comparison("quarry-special", "Tight differential", "Set for the shaft, no rear bar");
+        assertThat(comparison.changes()).extracting(Change::path).containsExactly("cornerWeights", "rear.bar.rollStiffness");
+        assertThat(ComparisonWords.of(comparison, Units.METRIC))
+                .anyMatch(one -> one.startsWith("At 0.5 g it understeers more") && one.contains("then corner weights (+"));
     }
 
     @Test

@@ -22,6 +22,9 @@ import java.util.function.Function;
  * @param to as it is written in the other
  */
 public record Change(String path, String from, String to, List<Difference> differences) {
+    /** One perch moves the load of all four wheels: one of them by itself is a car that nobody can build. */
+    private static final String SHIFTED_TOGETHER = "cornerWeights";
+
     public Change {
         differences = List.copyOf(differences);
     }
@@ -89,7 +92,7 @@ public record Change(String path, String from, String to, List<Difference> diffe
 
     /**
      * The changes from one car to another. Values that make a car only together, such as corner weights and the mass that they
-     * stand in for, count as one change; so do related values where there are more changes than {@link Shapley#MOST}.
+     * stand in for, count as one change, and so do corner weights among themselves; so do related values where there are more changes than {@link Shapley#MOST}.
      */
     public static List<Change> between(Entries from, Entries to) {
         List<Difference> differences = Catalogue.differences(from, to);
@@ -124,7 +127,8 @@ public record Change(String path, String from, String to, List<Difference> diffe
         Map<String, List<Difference>> groups = new LinkedHashMap<>();
         for (Difference difference : differences) {
             String[] keys = difference.path().split("\\.", -1);
-            String path = String.join(".", List.of(keys).subList(0, Math.min(depth, keys.length)));
+            int kept = keys[0].equals(SHIFTED_TOGETHER) ? 1 : depth;
+            String path = String.join(".", List.of(keys).subList(0, Math.min(kept, keys.length)));
             groups.computeIfAbsent(path, key -> new ArrayList<>()).add(difference);
         }
         return groups;

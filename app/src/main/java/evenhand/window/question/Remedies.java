@@ -57,7 +57,10 @@ final class Remedies {
         String said = ChangeWords.name(effect.step().path()) + " " + EffectWords.step(effect, asked.units())
                 + " moves the " + complaint.judged().criterion().name() + " by "
                 + EffectWords.difference(move, asked.units())
-                + (others.isEmpty() ? "" : "; with it " + String.join("; ", others));
+                + (others.isEmpty() ? "" : "; with it " + String.join("; ", others))
+                + EffectWords.past(complaint, move, asked.units())
+                        .map(caution -> ". " + caution)
+                        .orElse("");
         return new Reply.Next(said, Optional.of(act(one.setup().name(), effect.step())));
     }
 

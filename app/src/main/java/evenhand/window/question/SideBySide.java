@@ -13,6 +13,7 @@ import evenhand.window.desk.Question;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.BalanceWords;
 import evenhand.words.EventWords;
+import evenhand.words.GripText;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -130,7 +131,15 @@ final class SideBySide {
 
     private <T> String cell(Figure<T> figure, T part) {
         OptionalDouble value = figure.in(units.of(figure.dimension()), part);
+        Optional<String> times = figure.equals(TurnFigures.GRIP_BALANCE) ? times(figure.si(part)) : Optional.empty();
+        if (times.isPresent()) {
+            return times.get();
+        }
         return value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : NOTHING;
+    }
+
+    private static Optional<String> times(OptionalDouble balance) {
+        return balance.isPresent() ? GripText.times(balance.getAsDouble()) : Optional.empty();
     }
 
     private String symbol(Figure<?> figure) {

@@ -16,6 +16,7 @@ import evenhand.window.desk.SetupChange;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
+import evenhand.words.GripText;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import java.util.ArrayList;
@@ -24,6 +25,9 @@ import java.util.Optional;
 
 /** What differs from the base, and which change did how much of it. */
 final class WhatDidItDo implements Question {
+    /** A difference that no number tells. */
+    private static final String NO_DIFFERENCE = "–";
+
     private static final int SAID_FIRST = 2;
     private static final int MOST_BARS = 8;
 
@@ -137,9 +141,17 @@ final class WhatDidItDo implements Question {
                     criterion.name() + (criterion.atLimit() ? "" : " " + JudgedWords.pace(difference.judged())),
                     unit.symbol(),
                     List.of(
-                            Numbers.fixed(unit.fromSi(difference.base()), criterion.digits()),
-                            Numbers.fixed(unit.fromSi(difference.value()), criterion.digits()),
-                            Numbers.signed(unit.fromSi(difference.difference()), criterion.digits())));
+                            cell(criterion, difference.base(), unit),
+                            cell(criterion, difference.value(), unit),
+                            GripText.times(criterion, Math.max(difference.base(), difference.value()))
+                                            .isPresent()
+                                    ? NO_DIFFERENCE
+                                    : Numbers.signed(unit.fromSi(difference.difference()), criterion.digits())));
         }
+    }
+
+    private static String cell(Criterion criterion, double si, Unit unit) {
+        return GripText.times(criterion, si)
+                .orElseGet(() -> Numbers.fixed(unit.fromSi(si), criterion.digits()));
     }
 }

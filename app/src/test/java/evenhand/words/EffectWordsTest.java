@@ -1,0 +1,73 @@
+package evenhand.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.answers.Answers;
+import evenhand.answers.Trial;
+import evenhand.choice.Effect;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Demo;
+import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is said of the steps that help. */
+class EffectWordsTest {
+    private static final double GENTLE = Unit.of("g").toSi(0.2);
+    private static final double BRISK = Unit.of("g").toSi(0.5);
+    private static final Trial TRIAL = new Trial(List.of(GENTLE, BRISK), 40, Direction.LEFT);
+
+    private static List<String> help(String demo, String name, String complaint) {
+        Setup setup = Demo.read(demo).setup(name).orElseThrow();
+        Answers before = TRIAL.ask(setup.car());
+        Complaint wish = Complaint.of(complaint, setup.car(), before, GENTLE, BRISK).orElseThrow();
+        return EffectWords.help(
+                wish, Effect.helping(setup.entries(), TRIAL, before, wish.judged(), wish.up()), Units.METRIC);
+    }
+
+    @Test
+    void aCarThatDoesNotPushIsNotMadeToSlideWithoutAWord() {
+        assertThat(help("slipper-coupe", "As the customer wished", "pushes at the limit"))
+                .first()
+                .asString()
+                .startsWith("By the sums it does not push at the limit: the rear has less in hand (limit balance −0.6 %).")
+                .contains("lets the tail go sooner");
+        assertThat(help("slipper-coupe", "Short soft rubbers", "pushes at the limit"))
+                .first()
+                .asString()
+                .startsWith("Change first: ");
+        assertThat(help("slipper-coupe", "Short soft rubbers", "slides at the limit"))
+                .first()
+                .asString()
+                .startsWith("By the sums it does not slide at the limit: the front has less in hand (limit balance +7.7 %).")
+                .contains("push more");
+        assertThat(help("harbour-saloon", "As bought", "slides briskly"))
+                .first()
+                .asString()
+                .startsWith("By the sums it does not slide at 0.5 g: it understeers by 4.38 deg/g.");
+    }
+
+    @Test
+    void aStepThatGoesPastNeutralIsSaidTo() {
+        assertThat(help("slipper-coupe", "As the customer wished", "slides at the limit"))
+                .first()
+                .asString()
+                .startsWith("Change first: ");
+        assertThat(help("slipper-coupe", "As the customer wished", "slides at the limit"))
+                .last()
+                .asString()
+                .startsWith("That whole step is past neutral at the limit: the front has less in hand (limit balance +")
+                .endsWith("Take less of it.");
+        assertThat(help("slipper-coupe", "Short soft rubbers", "pushes at the limit"))
+                .noneMatch(said -> said.contains("past neutral"));
+    }
+
+    @Test
+    void aComplaintThatIsNotOfBalanceNeedsNoCaution() {
+        assertThat(help("slipper-coupe", "As the customer wished", "leans"))
+                .first()
+                .asString()
+                .startsWith("Change first: ");
+    }
+}
