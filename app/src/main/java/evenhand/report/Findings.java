@@ -18,6 +18,9 @@ import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import evenhand.turn.SteadyTurn;
+import evenhand.turn.TurnAnswer;
 import evenhand.words.CostWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -137,6 +140,13 @@ public record Findings(
                         Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
                         Optional.empty(),
                         progress));
+    }
+
+    /** How a set-up turns the other way, as far as its limit. */
+    TurnAnswer turnedBack(Candidate candidate) {
+        Trial trial = question.trial();
+        Direction back = trial.direction() == Direction.LEFT ? Direction.RIGHT : Direction.LEFT;
+        return SteadyTurn.answer(candidate.car(), List.of(), trial.radius(), back);
     }
 
     /** Whether there is a set-up before the one that is handed over. */

@@ -41,6 +41,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What the owner of the car gets to read. */
 final class OwnerPages {
@@ -106,7 +107,10 @@ final class OwnerPages {
 
     private Block behaviour(Candidate car) {
         return car.turns().isPresent()
-                ? new Points(OwnerWords.behaviour(car.turns().get(), units))
+                ? new Points(Stream.concat(
+                                OwnerWords.behaviour(car.turns().get(), units).stream(),
+                                OwnerWords.otherWay(car.turns().get(), findings.turnedBack(car)).stream())
+                        .toList())
                 : new Text(
                         InPrint.sentence(
                                 "There is no answer for it: " + car.silence().orElse("") + "."),

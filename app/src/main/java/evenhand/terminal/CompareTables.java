@@ -89,8 +89,7 @@ final class CompareTables {
             cells.add(cell(criterion, difference.value()));
             boolean apart = GripText.times(criterion, Math.max(difference.base(), difference.value()))
                     .isEmpty();
-            cells.add(
-                    apart ? Numbers.signed(unit.fromSi(difference.difference()), criterion.digits()) : NO_DIFFERENCE);
+            cells.add(apart ? Numbers.signed(unit.fromSi(difference.difference()), criterion.digits()) : NO_DIFFERENCE);
             for (int i = 0; i < comparison.changes().size(); i++) {
                 int change = i;
                 cells.add(difference

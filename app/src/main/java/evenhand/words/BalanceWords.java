@@ -375,18 +375,19 @@ public final class BalanceWords {
     }
 
     /** From where the steering has to be let back. */
-    private static OptionalDouble letBack(TurnAnswer.Turns turns) {
+    static OptionalDouble letBack(TurnAnswer.Turns turns) {
         return turns.events().stream()
                 .filter(event -> event.kind() == TurnEvent.Kind.STEER_REVERSAL)
                 .mapToDouble(TurnEvent::lateralAcceleration)
                 .findFirst();
     }
 
-    private static boolean sooner(double there, OptionalDouble here) {
+    static boolean sooner(double there, OptionalDouble here) {
         return here.isEmpty() || there < here.getAsDouble() * (1 - OTHER_LIMIT);
     }
 
-    private static boolean differs(Limit here, Limit there) {
+    /** Whether the limit of one turn is not that of the other, for somebody who drives it. */
+    static boolean differs(Limit here, Limit there) {
         double limit = here.lateralAcceleration();
         return here.firstAxle() != there.firstAxle()
                 || tips(here) != tips(there)

@@ -38,7 +38,7 @@ public record Complaint(Judged judged, boolean up) {
             case "slides briskly" -> Optional.of(at(Criterion.UNDERSTEER, brisk, true));
             case "slides at the limit" ->
                 Optional.of(new Complaint(new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty()), true));
-            case "leans" -> Optional.of(at(Criterion.ROLL_GRADIENT, brisk, false));
+            case "leans" -> Optional.of(at(Criterion.LEAN, brisk, false));
             case "spins the inside wheel" ->
                 Optional.of(at(
                         car.drive().axle() == End.FRONT ? Criterion.INSIDE_FRONT_LOAD : Criterion.INSIDE_REAR_LOAD,

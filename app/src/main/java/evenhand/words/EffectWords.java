@@ -141,8 +141,7 @@ public final class EffectWords {
             return "the " + (pushes(balance) ? "front" : "rear") + " has less in hand (limit balance "
                     + Numbers.signed(Unit.of("%").fromSi(balance), criterion.digits()) + " %)";
         }
-        return "it " + (pushes(balance) ? "under" : "over") + "steers by "
-                + units.show(Math.abs(balance), criterion);
+        return "it " + (pushes(balance) ? "under" : "over") + "steers by " + units.show(Math.abs(balance), criterion);
     }
 
     /** The noticeable moves of other figures, largest first. */

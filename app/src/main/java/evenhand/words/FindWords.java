@@ -17,6 +17,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a search has found, in sentences: first what can be reached, then what does, then how sharp it is. */
 public final class FindWords {
@@ -113,6 +114,7 @@ public final class FindWords {
         sentences.add(sharpness(one, units));
         kept(one.kept(), units, sentences);
         notes(one.notes(), sentences);
+        tailFirst(judged, one.achieved(), units).ifPresent(sentences::add);
     }
 
     private static String sharpness(Finding.One one, Units units) {
@@ -159,6 +161,19 @@ public final class FindWords {
         }
         kept(several.kept(), units, sentences);
         notes(several.notes(), sentences);
+        tailFirst(judged, several.achieved(), units).ifPresent(sentences::add);
+    }
+
+    /** Said where what is found lets the tail go first. */
+    private static Optional<String> tailFirst(Judged judged, double achieved, Units units) {
+        Criterion criterion = judged.criterion();
+        boolean below = Numbers.fixed(units.of(criterion).fromSi(achieved), criterion.digits())
+                .startsWith(Numbers.MINUS);
+        return criterion.equals(Criterion.LIMIT_BALANCE) && below
+                ? Optional.of("Mind: with " + figure(judged, achieved, units)
+                        + " the rear has less in hand at the limit, and the tail goes first; on the road stay above"
+                        + " zero.")
+                : Optional.empty();
     }
 
     private static void kept(List<Finding.Kept> kept, Units units, List<String> sentences) {

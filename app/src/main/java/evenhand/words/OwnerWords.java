@@ -3,12 +3,14 @@ package evenhand.words;
 import evenhand.car.End;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Dimension;
+import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -42,6 +44,24 @@ public final class OwnerWords {
         turn.events().stream()
                 .filter(event -> event.kind() != TurnEvent.Kind.ROLL_CENTRE_THROUGH_GROUND)
                 .forEach(event -> sentences.add(EventWords.sentence(event)));
+        return sentences;
+    }
+
+    /** What is another thing in a turn the other way; nothing where the car goes round both ways alike. */
+    public static List<String> otherWay(TurnAnswer.Turns turn, TurnAnswer other) {
+        List<String> sentences = new ArrayList<>();
+        if (other instanceof TurnAnswer.Turns there) {
+            String turning = "Turning " + (there.direction() == Direction.LEFT ? "left" : "right") + ": ";
+            if (BalanceWords.differs(turn.limit(), there.limit())) {
+                String limit = limit(there.limit());
+                sentences.add(turning + limit.substring(0, 1).toLowerCase(Locale.ROOT) + limit.substring(1));
+            }
+            OptionalDouble letBack = BalanceWords.letBack(there);
+            if (letBack.isPresent() && BalanceWords.sooner(letBack.getAsDouble(), BalanceWords.letBack(turn))) {
+                sentences.add(turning + "from " + Units.exactPace(letBack.getAsDouble())
+                        + " on the steering has to be let back to go faster: the tail leads.");
+            }
+        }
         return sentences;
     }
 
@@ -84,7 +104,9 @@ public final class OwnerWords {
             return at + "it would tip rather than slide.";
         }
         if (limit.spinningWheel().isPresent()) {
-            return at + "the " + limit.spinningWheel().get().words() + " wheel has spent its grip on drive and spins.";
+            return at + "the " + limit.spinningWheel().get().words()
+                    + " wheel has spent its grip on drive and spins, and the " + EventWords.end(limit.firstAxle())
+                    + " lets go first.";
         }
         if (Math.abs(limit.limitBalance()) < BalanceWords.NEAR_NEUTRAL_AT_LIMIT) {
             return at + "both ends let go together.";

@@ -140,8 +140,8 @@ class BalanceWordsTest {
     }
 
     private static TurnAnswer.Turns slipper(Direction direction) {
-        return (TurnAnswer.Turns) SteadyTurn.answer(
-                Demo.read("slipper-coupe").setups().get(0).car(), List.of(), 40, direction);
+        return (TurnAnswer.Turns)
+                SteadyTurn.answer(Demo.read("slipper-coupe").setups().get(0).car(), List.of(), 40, direction);
     }
 
     private static List<String> otherTurn(TurnAnswer.Turns turn, TurnAnswer other) {

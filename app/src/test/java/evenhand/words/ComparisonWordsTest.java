@@ -101,9 +101,12 @@ class ComparisonWordsTest {
     @Test
     void cornerWeightsAreShiftedTogether() {
         Comparison comparison = comparison("quarry-special", "Tight differential", "Set for the shaft, no rear bar");
-        assertThat(comparison.changes()).extracting(Change::path).containsExactly("cornerWeights", "rear.bar.rollStiffness");
+        assertThat(comparison.changes())
+                .extracting(Change::path)
+                .containsExactly("cornerWeights", "rear.bar.rollStiffness");
         assertThat(ComparisonWords.of(comparison, Units.METRIC))
-                .anyMatch(one -> one.startsWith("At 0.5 g it understeers more") && one.contains("then corner weights (+"));
+                .anyMatch(one ->
+                        one.startsWith("At 0.5 g it understeers more") && one.contains("then corner weights (+"));
     }
 
     @Test

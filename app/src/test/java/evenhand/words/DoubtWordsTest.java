@@ -26,7 +26,12 @@ class DoubtWordsTest {
                 0,
                 List.of());
         Doubt.Left left = new Doubt.Left(List.of(spread), 0, OptionalDouble.empty(), List.of());
-        return DoubtWords.apart("Now", "Before", left, new Doubt.Left(List.of(), 0, OptionalDouble.empty(), List.of()), Units.METRIC)
+        return DoubtWords.apart(
+                        "Now",
+                        "Before",
+                        left,
+                        new Doubt.Left(List.of(), 0, OptionalDouble.empty(), List.of()),
+                        Units.METRIC)
                 .get(0);
     }
 
@@ -44,6 +49,7 @@ class DoubtWordsTest {
     void theSlopeOfTheLeanIsToldApartFromTheLean() {
         Judged roll = new Judged(Criterion.ROLL_GRADIENT, OptionalDouble.of(G.toSi(0.5)));
         assertThat(apart(roll, Unit.of("deg/g"), 0.01, 0.02, 0.07))
-                .startsWith("The roll gradient at 0.5 g, the lean that each further g adds, of \"Now\" is 0.02 deg/g more");
+                .startsWith(
+                        "The roll gradient at 0.5 g, the lean that each further g adds, of \"Now\" is 0.02 deg/g more");
     }
 }

@@ -21,7 +21,8 @@ class EffectWordsTest {
     private static List<String> help(String demo, String name, String complaint) {
         Setup setup = Demo.read(demo).setup(name).orElseThrow();
         Answers before = TRIAL.ask(setup.car());
-        Complaint wish = Complaint.of(complaint, setup.car(), before, GENTLE, BRISK).orElseThrow();
+        Complaint wish =
+                Complaint.of(complaint, setup.car(), before, GENTLE, BRISK).orElseThrow();
         return EffectWords.help(
                 wish, Effect.helping(setup.entries(), TRIAL, before, wish.judged(), wish.up()), Units.METRIC);
     }
@@ -31,7 +32,8 @@ class EffectWordsTest {
         assertThat(help("slipper-coupe", "As the customer wished", "pushes at the limit"))
                 .first()
                 .asString()
-                .startsWith("By the sums it does not push at the limit: the rear has less in hand (limit balance −0.6 %).")
+                .startsWith(
+                        "By the sums it does not push at the limit: the rear has less in hand (limit balance −0.6 %).")
                 .contains("lets the tail go sooner");
         assertThat(help("slipper-coupe", "Short soft rubbers", "pushes at the limit"))
                 .first()
@@ -40,7 +42,8 @@ class EffectWordsTest {
         assertThat(help("slipper-coupe", "Short soft rubbers", "slides at the limit"))
                 .first()
                 .asString()
-                .startsWith("By the sums it does not slide at the limit: the front has less in hand (limit balance +7.7 %).")
+                .startsWith(
+                        "By the sums it does not slide at the limit: the front has less in hand (limit balance +7.7 %).")
                 .contains("push more");
         assertThat(help("harbour-saloon", "As bought", "slides briskly"))
                 .first()
@@ -61,6 +64,19 @@ class EffectWordsTest {
                 .endsWith("Take less of it.");
         assertThat(help("slipper-coupe", "Short soft rubbers", "pushes at the limit"))
                 .noneMatch(said -> said.contains("past neutral"));
+    }
+
+    @Test
+    void leaningIsJudgedByTheLeanAndNotByItsSlope() {
+        assertThat(help("slipper-coupe", "Tail 15 mm up", "leans").get(0)).contains("It moves the lean at 0.5 g by −");
+        Setup setup = Demo.read("slipper-coupe").setup("Tail 15 mm up").orElseThrow();
+        Answers before = TRIAL.ask(setup.car());
+        Complaint leans =
+                Complaint.of("leans", setup.car(), before, GENTLE, BRISK).orElseThrow();
+        // The stop is touched a little below that pace: a stiffer spring touches it later, so the slope there grows.
+        assertThat(Effect.helping(setup.entries(), TRIAL, before, leans.judged(), leans.up()))
+                .extracting(effect -> effect.step().path())
+                .contains("rear.spring.rate");
     }
 
     @Test

@@ -8,6 +8,9 @@ import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Demo;
+import evenhand.turn.Direction;
+import evenhand.turn.SteadyTurn;
+import evenhand.turn.TurnAnswer;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -43,6 +46,33 @@ class OwnerWordsTest {
                 .contains("0.500 g");
         assertThat(OwnerWords.stops(End.FRONT, NONE, g(0.5))).contains("before, it did not up to the limit");
         assertThat(OwnerWords.stops(End.FRONT, NONE, NONE)).contains("before as now");
+    }
+
+    private static TurnAnswer.Turns turns(String demo, String setup, Direction direction) {
+        Car car = Demo.read(demo).setup(setup).orElseThrow().car();
+        return (TurnAnswer.Turns) SteadyTurn.answer(car.settled(), List.of(), 40, direction);
+    }
+
+    private static List<String> otherWay(String demo, String setup, Direction direction) {
+        Direction back = direction == Direction.LEFT ? Direction.RIGHT : Direction.LEFT;
+        return OwnerWords.otherWay(turns(demo, setup, direction), turns(demo, setup, back));
+    }
+
+    @Test
+    void aCarThatIsAnotherOneTheOtherWayIsToldToBe() {
+        assertThat(otherWay("harbour-saloon", "Pivot middle, rear bar added", Direction.LEFT))
+                .containsExactly(
+                        "Turning right: at its limit, 0.824 g, the right rear wheel has spent its grip on drive"
+                                + " and spins, and the rear lets go first.");
+        assertThat(otherWay("harbour-saloon", "Pivot middle, rear bar added", Direction.RIGHT))
+                .singleElement()
+                .asString()
+                .startsWith("Turning left: at its limit, 0.797 g, the front tyres give out first");
+        assertThat(otherWay("slipper-coupe", "As the customer wished", Direction.LEFT))
+                .contains(
+                        "Turning right: from 0.740 g on the steering has to be let back to go faster: the tail leads.");
+        assertThat(otherWay("bakery-front-drive", "As delivered", Direction.LEFT))
+                .isEmpty();
     }
 
     private static OwnerWords.Stance stance(String setup, double frontRoom) {

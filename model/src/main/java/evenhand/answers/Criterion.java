@@ -47,6 +47,18 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
             2,
             Unit.of("deg/g").toSi(0.1),
             new Reading.AtPace((row, direction) -> TurnFigures.ROLL_GRADIENT.si(row)));
+    /**
+     * How far the body leans, out of the turn positive: what somebody means who says that a car leans. The roll gradient at
+     * a pace is a slope, and can fall where the car leans more, on a stop. No aim and no row of a table.
+     */
+    public static final Criterion LEAN = new Criterion(
+            "lean",
+            Unit.of("deg"),
+            2,
+            Unit.of("deg").toSi(0.05),
+            new Reading.AtPace((row, direction) ->
+                    TurnFigures.ROLL.si(row).stream().map(Math::abs).findFirst()));
+
     public static final Criterion SIDESLIP = new Criterion(
             "sideslip",
             Unit.of("deg"),
@@ -118,7 +130,7 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
             0.005,
             new Reading.OfRide(ride -> ride.tyreLoadVariation(End.REAR)));
 
-    /** All: those at a pace, those of the limit, those of the ride. */
+    /** All that can be an aim and has its row: those at a pace, those of the limit, those of the ride. */
     public static final List<Criterion> ALL = List.of(
             UNDERSTEER,
             ROLL_GRADIENT,

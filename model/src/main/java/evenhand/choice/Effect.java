@@ -11,9 +11,12 @@ import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -70,7 +73,7 @@ public record Effect(Step step, List<Move> moves) {
     public static List<Effect> each(Entries car, Trial trial, Answers before) {
         return largestFirst(ways(car).parallelStream()
                 .flatMap(ways -> ways.stream()
-                        .flatMap(step -> of(car, step, trial, before).stream())
+                        .flatMap(step -> of(car, step, trial, before, trial.judged(before)).stream())
                         .limit(1))
                 .toList());
     }
@@ -85,13 +88,15 @@ public record Effect(Step step, List<Move> moves) {
      * @param up whether the figure is to grow
      */
     public static List<Effect> helping(Entries car, Trial trial, Answers before, Judged wish, boolean up) {
+        Set<Judged> judged = new LinkedHashSet<>(trial.judged(before));
+        judged.add(wish);
         Comparator<Effect> best = Comparator.comparingDouble(effect -> -effect.gain(wish, up));
         return ways(car).stream()
                 .filter(ways -> ways.stream().allMatch(step -> isWorkshops(step.path())))
                 .toList()
                 .parallelStream()
                 .flatMap(ways -> ways.stream()
-                        .flatMap(step -> of(car, step, trial, before).stream())
+                        .flatMap(step -> of(car, step, trial, before, judged).stream())
                         .filter(effect -> effect.helps(wish, up))
                         .sorted(best)
                         .limit(1))
@@ -162,7 +167,8 @@ public record Effect(Step step, List<Move> moves) {
                 new Catalogue.Difference(step.path(), Optional.empty(), Optional.of(new Entry.Word(setting.to())))));
     }
 
-    private static Optional<Effect> of(Entries car, Step step, Trial trial, Answers before) {
+    private static Optional<Effect> of(
+            Entries car, Step step, Trial trial, Answers before, Collection<Judged> figures) {
         Optional<Answers> after = after(car, step)
                 .flatMap(changed -> Catalogue.build(changed).value())
                 .map(trial::ask);
@@ -170,7 +176,7 @@ public record Effect(Step step, List<Move> moves) {
             return Optional.empty();
         }
         List<Move> moves = new ArrayList<>();
-        for (Judged judged : trial.judged(before)) {
+        for (Judged judged : figures) {
             judged.si(before)
                     .ifPresent(base ->
                             judged.si(after.get()).ifPresent(now -> moves.add(new Move(judged, base, now - base))));

@@ -151,7 +151,6 @@ final class WhatDidItDo implements Question {
     }
 
     private static String cell(Criterion criterion, double si, Unit unit) {
-        return GripText.times(criterion, si)
-                .orElseGet(() -> Numbers.fixed(unit.fromSi(si), criterion.digits()));
+        return GripText.times(criterion, si).orElseGet(() -> Numbers.fixed(unit.fromSi(si), criterion.digits()));
     }
 }
