@@ -63,7 +63,8 @@ class OwnerWordsTest {
         assertThat(otherWay("harbour-saloon", "Pivot middle, rear bar added", Direction.LEFT))
                 .containsExactly(
                         "Turning right: at its limit, 0.824 g, the right rear wheel has spent its grip on drive"
-                                + " and spins, and the rear lets go first.");
+                                + " and spins, and the rear lets go first.",
+                        "Turning right: from 0.811 g on the steering has to be let back to go faster: the tail leads.");
         assertThat(otherWay("harbour-saloon", "Pivot middle, rear bar added", Direction.RIGHT))
                 .singleElement()
                 .asString()
