@@ -165,7 +165,7 @@ public record SetupSheet(
             length("body let down by its perches", "lowered", built.lowered());
             locator(axle);
             length("track", "track", axle.track());
-            spring(axle.spring(), standing, built.lowered());
+            spring(axle.spring(), standing);
             bar(axle.bar());
             damper(axle.damper());
             axle.stops().bump().ifPresent(stop -> length("gap to the bump stop", "bumpStop.gap", stop.gap()));
@@ -208,7 +208,7 @@ public record SetupSheet(
             }
         }
 
-        private void spring(Spring spring, Standing standing, double letDown) {
+        private void spring(Spring spring, Standing standing) {
             measure("spring rate", "spring.rate", spring.rate(), Dimension.STIFFNESS, 1);
             if (spring instanceof Spring.AtWheel wheel) {
                 ratio("spring travel over wheel travel", "spring.motionRatio", wheel.motionRatio());
@@ -229,10 +229,10 @@ public record SetupSheet(
             if (standing.perchMove().isPresent()) {
                 double move = standing.perchMove().getAsDouble();
                 words(
-                        letDown == 0 ? "perch for this height" : "perch, beyond letting down",
+                        "perch, besides letting down",
                         "spring.installedLength",
                         Math.abs(move) < NO_MOVE
-                                ? (letDown == 0 ? "as it is" : "no further")
+                                ? "as it is"
                                 : units.show(Math.abs(move), Dimension.LENGTH, units == Units.METRIC ? 0 : 2)
                                         + (move > 0 ? " down" : " up"));
             }

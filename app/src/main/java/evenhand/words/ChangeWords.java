@@ -8,6 +8,9 @@ public final class ChangeWords {
     /** A longer text, of a curve or of several values, is not read out. */
     private static final int LONGEST = 30;
 
+    /** All four together are one change, and short enough to be read. */
+    private static final String CORNER_WEIGHTS = "cornerWeights";
+
     private static final String LOWERED = ".lowered";
 
     /** What stands for a value that was not given. */
@@ -66,9 +69,17 @@ public final class ChangeWords {
     public static String fromTo(Change change) {
         String from = nominal(change.from());
         String to = nominal(change.to());
+        if (change.path().equals(CORNER_WEIGHTS)) {
+            return each(change.from()) + " → " + each(change.to());
+        }
         return change.differences().size() > 1 || from.length() > LONGEST || to.length() > LONGEST
                 ? change.differences().size() + (change.differences().size() == 1 ? " value" : " values")
                 : from + " → " + to;
+    }
+
+    /** Several values, each without its tolerance. */
+    private static String each(String texts) {
+        return texts.replaceAll(" *(±|\\+/-)[^;]*", "");
     }
 
     /** Without its tolerance, with a minus that is one. */

@@ -104,6 +104,10 @@ class ComparisonWordsTest {
         assertThat(comparison.changes())
                 .extracting(Change::path)
                 .containsExactly("cornerWeights", "rear.bar.rollStiffness");
+        assertThat(ChangeWords.fromTo(comparison.changes().get(0)))
+                .isEqualTo(
+                        "frontLeft 348 kg; frontRight 315 kg; rearLeft 281 kg; rearRight 306 kg → frontLeft 341.5 kg;"
+                                + " frontRight 321.5 kg; rearLeft 287.5 kg; rearRight 299.5 kg");
         assertThat(ComparisonWords.of(comparison, Units.METRIC))
                 .anyMatch(one ->
                         one.startsWith("At 0.5 g it understeers more") && one.contains("then corner weights (+"));
