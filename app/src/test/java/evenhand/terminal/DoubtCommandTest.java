@@ -146,7 +146,7 @@ class DoubtCommandTest {
         assertThat(there.status()).isEqualTo(Status.DONE);
         assertThat(flat(there))
                 .contains("Flatter, stiffer, compared with As bought")
-                .contains("The roll gradient at 0.5 g of \"Flatter, stiffer\" is")
+                .contains("The roll gradient at 0.5 g, the lean that each further g adds, of \"Flatter, stiffer\" is")
                 .contains("less than that of \"As bought\", and between")
                 .contains("less for sure, twenty to one")
                 .contains("either figure alone is only known to ±")
