@@ -31,7 +31,7 @@ final class QuestionList extends JList<Question> implements Bench.View {
                 String words = value instanceof Question question ? question.words() : "";
                 JLabel label = (JLabel) super.getListCellRendererComponent(list, words, index, selected, focus);
                 label.setToolTipText(words);
-                label.setBorder(BorderFactory.createEmptyBorder(Looks.em(0.25), 12, Looks.em(0.25), 8));
+                label.setBorder(BorderFactory.createEmptyBorder(0, 12, 0, 8));
                 label.getAccessibleContext().setAccessibleName(words);
                 return label;
             }

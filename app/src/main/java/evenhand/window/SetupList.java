@@ -32,8 +32,10 @@ import javax.swing.ListSelectionModel;
 
 /** The set-ups, each with its colour, line and marker; a tick shows it, a click makes it the one that is adjusted. */
 final class SetupList extends JList<String> implements Bench.View {
-    private static final double WIDTH = 2.6;
+    private static final double WIDTH = 2.4;
     private static final double TICK = 1.7;
+    private static final String KEYS =
+            "Space shows or hides, F2 renames, Delete deletes, a drag or Alt with up and down moves";
 
     private final transient Bench bench;
     private final DefaultListModel<String> model = new DefaultListModel<>();
@@ -59,7 +61,7 @@ final class SetupList extends JList<String> implements Bench.View {
         getAccessibleContext().setAccessibleName("set-ups");
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setCellRenderer(new Cell());
-        setToolTipText("Space shows or hides, F2 renames, Delete deletes, a drag or Alt with up and down moves");
+        setToolTipText(KEYS);
         addListSelectionListener(event -> {
             String name = getSelectedValue();
             if (name != null
@@ -145,6 +147,7 @@ final class SetupList extends JList<String> implements Bench.View {
         if (!names.equals(java.util.Collections.list(model.elements()))) {
             model.clear();
             model.addAll(names);
+            setVisibleRowCount(names.size());
             revalidate();
         }
         if (!now.work().active().equals(getSelectedValue())) {
@@ -168,9 +171,11 @@ final class SetupList extends JList<String> implements Bench.View {
             JLabel label = (JLabel)
                     super.getListCellRendererComponent(list, setup + (base ? "  (base)" : ""), index, selected, focus);
             label.setFont(active ? Looks.strong() : Typeface.plain(Looks.size()));
+            // A long name may be cut.
+            label.setToolTipText("\"" + setup + "\": " + KEYS);
             label.setIcon(new Sample(new SetupStyle(index), Optional.of(shown)));
-            label.setIconTextGap(8);
-            label.setBorder(BorderFactory.createEmptyBorder(Looks.em(0.25), 10, Looks.em(0.25), 8));
+            label.setIconTextGap(6);
+            label.setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 4));
             label.getAccessibleContext()
                     .setAccessibleName(setup + (shown ? ", shown" : ", hidden") + (base ? ", the base" : ""));
             return label;

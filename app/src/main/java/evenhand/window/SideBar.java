@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
@@ -17,6 +18,14 @@ import net.miginfocom.swing.MigLayout;
 
 /** The left edge: the questions, the set-ups, and the one that is adjusted. */
 final class SideBar extends JPanel {
+    /** Height of a row at least and at most, in sizes of type. */
+    private static final double CLOSE = 1.5;
+
+    private static final double EASY = 1.9;
+
+    /** So many rows would fill its height. */
+    private static final int ROWS = 31;
+
     private final transient Bench bench;
     private final transient Asker asker;
     private final transient Notice notice;
@@ -25,7 +34,10 @@ final class SideBar extends JPanel {
     private final ActiveSetup active;
 
     SideBar(Bench bench, List<Question> all, Asker asker, Notice notice) {
-        super(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][][][][grow,fill]"));
+        super(new MigLayout(
+                "insets 0, gap 0, fill, wrap 1",
+                "[grow,fill]",
+                "[][][][][fill,shrinkprio 50][grow,fill,shrinkprio 200]"));
         this.bench = bench;
         this.asker = asker;
         this.notice = notice;
@@ -46,16 +58,29 @@ final class SideBar extends JPanel {
         add(questions, "growx");
         add(Words.head("SET-UPS"), "gapleft 12, gaptop 12");
         add(buttons(), "growx, gapleft 8");
+        // Where there is little room, the list is left whole as long as it can be: what is said of one of them is
+        // scrolled.
+        add(scrolled(setups), "growx, hmin " + Looks.em(5));
         Page lower = new Page();
-        lower.add(setups, "growx, wmin 40");
         lower.add(active, "growx, wmin 40");
+        add(scrolled(lower), "grow, hmin " + Looks.em(6));
+    }
+
+    private static JScrollPane scrolled(JComponent view) {
         JScrollPane scroll = new JScrollPane(
-                lower,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                view, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(2));
-        add(scroll, "grow, hmin 80");
+        return scroll;
+    }
+
+    /** Rows are closer to each other where there is little room. */
+    @Override
+    public void doLayout() {
+        int row = Math.max(Looks.em(CLOSE), Math.min(Looks.em(EASY), getHeight() / ROWS));
+        questions.setFixedCellHeight(row);
+        setups.setFixedCellHeight(row);
+        super.doLayout();
     }
 
     void addViews() {
