@@ -30,7 +30,7 @@ final class AnswerPane extends JPanel implements Bench.View {
 
     private static final int MOST_COLUMNS = 3;
 
-    /** So many pictures stand above the numbers; the others below. */
+    /** So many pictures stand above the numbers; the others below, or beside them. */
     private static final int FOREMOST = 2;
 
     /** Longer lines are hard to read, in sizes of type. */
@@ -41,7 +41,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final transient Consumer<ChartWish> wishes;
     private final Words.Area title =
             new Words.Area("question", Looks::strong, () -> Looks.theme().quiet());
-    private final Words.Area headline = Words.headline("answer");
+    private final Headline headline = new Headline();
     private final FieldRow fields;
     private final JProgressBar progress = new JProgressBar(0, 100);
     private final JPanel waiting = new JPanel(new MigLayout("insets 0", "[][]", ""));
@@ -49,6 +49,8 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final JPanel tiles = new JPanel(new Tiles(FOREMOST));
     private final JPanel moreTiles = new JPanel(new Tiles(MOST_COLUMNS));
     private final FiguresTable figures = new FiguresTable();
+    private final JPanel numbers =
+            new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
     private final Todo todo;
     private final Said said = new Said();
     private final transient List<ChartView> charts = new ArrayList<>();
@@ -93,14 +95,19 @@ final class AnswerPane extends JPanel implements Bench.View {
         todo = new Todo(bench);
         lateness.setRepeats(false);
         add(title, "wmin 100");
-        add(headline, "wmin 100, wmax " + Looks.em(1.35 * READABLE));
+        add(headline, "wmin 100");
         add(fields);
         add(waiting);
         add(halted);
         add(tiles, "wmin 100");
-        add(figures, "wmin 100, growx 0, alignx left");
-        add(todo, "wmin 100, wmax " + Looks.em(READABLE));
-        add(moreTiles, "wmin 100");
+        numbers.setOpaque(false);
+        numbers.add(figures, "wmin 100, growx 0, alignx left");
+        numbers.add(todo, "wmin 100, wmax " + Looks.em(READABLE));
+        JPanel lower = new JPanel(new Beside(figures));
+        lower.setOpaque(false);
+        lower.add(numbers);
+        lower.add(moreTiles);
+        add(lower, "wmin 100");
         add(said, "wmin 100, wmax " + Looks.em(READABLE));
     }
 
@@ -114,7 +121,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     }
 
     String said() {
-        return headline.getText();
+        return headline.said();
     }
 
     FiguresTable figures() {
@@ -161,15 +168,14 @@ final class AnswerPane extends JPanel implements Bench.View {
         if (bench.desk().replies().replyLate(bench.desk().asking())) {
             charts.forEach(ChartView::showLate);
             figures.showLate();
-            headline.setForeground(Looks.theme().quiet());
+            headline.showLate();
             waiting.setVisible(bench.desk().replies().progress().isPresent());
         }
     }
 
     private void showReply(Replies.Replied replied) {
         Reply reply = replied.reply();
-        Words.say(headline, String.join("\n", reply.headlines()));
-        headline.setForeground(Looks.theme().ink());
+        headline.say(reply.headlines());
         charts(reply.charts(), replied);
         figures.show(reply.figures());
         todo.show(replied);

@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Rectangle;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.TransferHandler;
@@ -12,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Pieces of text in the window. Fonts and colours are asked again when the theme changes. */
 final class Words {
+    /** Between a number and the short word behind it, most likely its unit. */
+    private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=\\S{1,8}(?:\\s|$))");
+
     private Words() {}
 
     /** Text of many lines that can be selected and copied, and wraps at the width that there is. */
@@ -69,9 +73,15 @@ final class Words {
 
     /** Says something, if it is not what is said already: new text lays the window out anew. */
     static void say(Area area, String words) {
-        if (!area.getText().equals(words)) {
-            area.setText(words);
+        String unbroken = unbroken(words);
+        if (!area.getText().equals(unbroken)) {
+            area.setText(unbroken);
         }
+    }
+
+    /** Words in which a line ends before a number, not between it and its unit. */
+    static String unbroken(String words) {
+        return BEFORE_UNIT.matcher(words).replaceAll("\u00a0");
     }
 
     static Area headline(String name) {

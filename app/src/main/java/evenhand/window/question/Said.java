@@ -14,11 +14,11 @@ import java.util.Optional;
 final class Said {
     private Said() {}
 
-    /** One sentence a set-up: which end lets go first. */
+    /** One sentence a set-up: which end lets go first. The one that is adjusted comes first. */
     static List<String> limits(Question.Asked asked) {
         List<String> sentences = new ArrayList<>();
         boolean several = asked.shown().size() > 1;
-        for (TurnedSetup one : asked.shown()) {
+        for (TurnedSetup one : activeFirst(asked)) {
             String name = several ? named(one.setup()) + ": " : "";
             String said = one.turn()
                     .flatMap(turn -> one.sums().map(sums -> BalanceWords.ofLimit(sums, turn, asked.units())))
@@ -26,6 +26,16 @@ final class Said {
             sentences.add(name + said);
         }
         return sentences;
+    }
+
+    /** The set-ups that are shown, the one that is adjusted before the others: what is said first is read. */
+    static List<TurnedSetup> activeFirst(Question.Asked asked) {
+        List<TurnedSetup> ordered = new ArrayList<>(asked.shown());
+        TurnedSetup active = asked.active();
+        if (ordered.remove(active)) {
+            ordered.add(0, active);
+        }
+        return ordered;
     }
 
     /** All that is to be said of each set-up. */

@@ -33,7 +33,7 @@ final class WhereTheLoadGoes implements Question {
         List<Shown> cars = SideBySide.cars(asked);
         double pace = asked.work().pace();
         List<String> headlines = new ArrayList<>();
-        for (TurnedSetup one : asked.shown()) {
+        for (TurnedSetup one : Said.activeFirst(asked)) {
             one.turn()
                     .ifPresent(turn -> one.sums()
                             .ifPresent(sums ->

@@ -1,0 +1,80 @@
+package evenhand.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenhand.window.desk.Look;
+import evenhand.window.question.Questions;
+import evenhand.words.Units;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Stream;
+import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How the parts of the window share its room, without a screen. */
+class RoomTest {
+    private static Stream<Component> all(Component component) {
+        return component instanceof Container container
+                ? Stream.concat(
+                        Stream.of(component),
+                        Stream.of(container.getComponents()).flatMap(RoomTest::all))
+                : Stream.of(component);
+    }
+
+    private static JComponent named(Component pane, String name) {
+        return (JComponent) all(pane)
+                .filter(component -> name.equals(component.getName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The demo car of a first start has eight set-ups; there were three to be seen. */
+    @ParameterizedTest
+    @CsvSource({"1024, 700", "1280, 800", "2560, 1440"})
+    void allQuestionsAndSetUpsAreInSight(int width, int height, @TempDir Path folder) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, false, Map.of());
+            Room room = Room.with("harbour-saloon", look, folder, new Rehearsal.NoOne(), new Rehearsal.NoOne());
+            room.pane().bench().begin();
+            Snapshot.of(room.pane(), new Dimension(width, height));
+            for (String list : new String[] {"questions", "set-ups"}) {
+                JComponent shown = named(room.pane(), list);
+                Rectangle whole = new Rectangle(shown.getSize());
+                assertThat(whole.height).as(list).isGreaterThan(8 * Looks.em(1.4));
+                assertThat(shown.getVisibleRect()).as(list).isEqualTo(whole);
+            }
+            // What is said of the one that is adjusted can be reached, if need be by scrolling.
+            assertThat(named(room.pane(), "based on").getVisibleRect().height).isGreaterThan(10);
+            room.close();
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"985, false", "1650, true", "2290, true"})
+    void chartsStandBesideATableWhereThereIsRoomForBoth(int width, boolean beside) {
+        JComponent table = sized(600, 900);
+        JComponent charts = sized(400, 300);
+        JComponent lower = new javax.swing.JPanel(new Beside(table));
+        lower.add(table);
+        lower.add(charts);
+        lower.setSize(width, 10);
+        lower.doLayout();
+        assertThat(charts.getY() == 0).isEqualTo(beside);
+        assertThat(table.getBounds().intersects(charts.getBounds())).isFalse();
+        assertThat(charts.getX() + charts.getWidth()).isEqualTo(width);
+        assertThat(lower.getPreferredSize().height).isEqualTo(beside ? 900 : 1200 + Looks.em(1));
+    }
+
+    private static JComponent sized(int width, int height) {
+        JComponent component = new javax.swing.JPanel();
+        component.setPreferredSize(new Dimension(width, height));
+        return component;
+    }
+}
