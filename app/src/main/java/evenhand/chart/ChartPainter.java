@@ -125,6 +125,10 @@ public final class ChartPainter {
     private void parts(Layout layout) {
         Graphics2D g = sheet.g;
         layout.heads(sheet);
+        // Below the plot are the numbers of its axis.
+        double below = sheet.plot.getMaxY() + 1;
+        sheet.room.take(
+                new Rectangle2D.Double(sheet.area.getX(), below, sheet.area.getWidth(), sheet.area.getMaxY() - below));
         Shape clip = g.getClip();
         g.clip(new Rectangle2D.Double(
                 sheet.plot.getX() - 1, sheet.plot.getY() - 1, sheet.plot.getWidth() + 2, sheet.plot.getHeight() + 2));

@@ -12,6 +12,7 @@ import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** Doubt as soft bands about curves against lateral acceleration: where a figure lies nineteen times in twenty. */
@@ -21,6 +22,9 @@ public final class DoubtCharts {
 
     /** The scale has room for what lies before this part of a band: towards the limit some figures grow beyond all bounds. */
     private static final double UP_TO = 0.85;
+
+    /** Where they do not, there is room for the whole: where the scale grows by no more than this. */
+    private static final double ALL_OF_IT = 2.5;
 
     private static final String LEGEND =
             "Bands: nineteen times in twenty it lies within. Each ends where one sampled car in twenty is at its limit.";
@@ -75,13 +79,8 @@ public final class DoubtCharts {
         }
         Span wide = new Span(0, points.stream().mapToDouble(Point::x).max().orElse(1)).rounded();
         List<Band> bands = List.of(band(car, doubted.along(), unit));
-        double end = UP_TO * end(bands.get(0));
-        Span high = Span.around(
-                        points.stream().filter(point -> point.x() <= end).mapToDouble(Point::y))
-                .including(0)
-                .atLeast(2 * unit.fromSi(criterion.noticeable()))
-                .loosened(0.06)
-                .rounded();
+        Span none = Span.around(DoubleStream.of(0)).atLeast(2 * unit.fromSi(criterion.noticeable()));
+        Span high = with(none, points, UP_TO * end(bands.get(0))).loosened(0.06).rounded();
         Chart chart = new Chart(
                 "How sure: \"" + car.name() + "\" less \"" + base.name() + "\"",
                 Axis.Measure.of("lateral acceleration", G, 3, wide),
@@ -119,12 +118,22 @@ public final class DoubtCharts {
     private static Chart widened(Chart chart, List<Band> bands) {
         Span span = ((Axis.Measure) chart.up()).span();
         for (Band band : bands) {
-            for (Point edge : Stream.concat(band.low().stream(), band.high().stream())
-                    .filter(point -> point.x() <= UP_TO * end(band))
-                    .toList()) {
-                span = span.including(edge.y());
-            }
+            span = with(
+                    span,
+                    Stream.concat(band.low().stream(), band.high().stream()).toList(),
+                    UP_TO * end(band));
         }
         return chart.over(chart.across().span(), span.rounded());
+    }
+
+    /** With room for all points, or for those up to a place where the others would leave them little of it. */
+    private static Span with(Span span, List<Point> points, double upTo) {
+        Span near = span;
+        Span whole = span;
+        for (Point point : points) {
+            whole = whole.including(point.y());
+            near = point.x() <= upTo ? near.including(point.y()) : near;
+        }
+        return whole.width() <= ALL_OF_IT * near.width() ? whole : near;
     }
 }

@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenhand.chart.ChartPainter.Label;
 import evenhand.chart.ChartPainter.Painted;
 import evenhand.look.Picture;
+import evenhand.look.SetupStyle;
 import evenhand.look.Theme;
+import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import evenhand.words.Units;
+import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -99,6 +103,43 @@ class ChartPainterTest {
             for (Shown car : cars) {
                 assertThat(labels).anyMatch(label -> label.words().startsWith(car.name()));
             }
+        }
+    }
+
+    /** The foot of the balance with its bands: no place near the rule was free of lines, and the words went under it. */
+    @Test
+    void theWordsOfARuleAtTheFootStandAboveTheNumbersOfTheAxis() {
+        Span wide = new Span(0, 0.8);
+        List<Part> parts =
+                new ArrayList<>(List.of(new Part.Rule(Part.Rule.Kind.ZERO, Part.Rule.Along.UP, 0, "both alike")));
+        for (int i = 1; i <= 4; i++) {
+            List<Part.Point> level = List.of(new Part.Point(0, 0.5 * i), new Part.Point(0.8, 0.5 * i));
+            parts.add(new Part.Line("line " + i, "", "", new SetupStyle(i), Part.Weight.HEAVY, level));
+        }
+        Chart chart = new Chart(
+                "Balance",
+                Axis.Measure.of("lateral acceleration", Unit.of("g"), 3, wide),
+                Axis.Measure.of("balance", Unit.of("%"), 1, new Span(0, 30)),
+                parts,
+                List.of());
+        Painted painted =
+                paint(chart, Theme.dark(13), 480, 300, new BufferedImage(480, 300, BufferedImage.TYPE_INT_RGB));
+        Label words = painted.labels().stream()
+                .filter(label -> label.words().equals("both alike"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(words.place().getMaxY()).isLessThanOrEqualTo(painted.plot().getMaxY() + 1);
+    }
+
+    @Test
+    void aLabelIsNeverBrokenBetweenANumberAndItsUnit() {
+        FontRenderContext context = new FontRenderContext(null, true, true);
+        String words = "As bought: limit 0.771 g";
+        Font font = Theme.light(13).plain();
+        for (int width = 85; width < 200; width++) {
+            List<String> lines = Wrapped.lines(words, font, context, width, 3);
+            assertThat(lines).as("%d px", width).doesNotContain("g");
+            assertThat(String.join(" ", lines)).as("%d px", width).isEqualTo(words);
         }
     }
 
