@@ -20,6 +20,9 @@ import net.miginfocom.swing.MigLayout;
 final class FieldRow extends JPanel {
     private static final int FEWEST_COLUMNS = 8;
 
+    /** A field whose hint is longer may be narrower than it, in sizes of type. */
+    private static final double MOST_NEEDED = 10;
+
     private final transient Bench bench;
     private transient List<Question.Field> shown = List.of();
 
@@ -52,7 +55,9 @@ final class FieldRow extends JPanel {
             JLabel label = new JLabel(field.words());
             add(label, field.onNewLine() ? "newline" : "");
             if (field.choices().isEmpty()) {
-                add(text(field, value, label));
+                JTextField text = text(field, value, label);
+                int words = text.getFontMetrics(text.getFont()).stringWidth(field.hint());
+                add(text, "wmin " + Math.min(words + Looks.em(1.4), Looks.em(MOST_NEEDED)));
             } else {
                 add(choice(field, value, label));
             }

@@ -30,7 +30,10 @@ final class KnobCell extends JPanel {
     private String shown = "";
 
     KnobCell(Bench bench, String path) {
-        super(new MigLayout("insets 0, gap 6 2, fillx, hidemode 3", "[pref!][grow,fill][pref!]", "[][][]0[]"));
+        super(new MigLayout(
+                "insets 0, gap 6 2, fillx, hidemode 3",
+                "[pref!][grow,fill][pref!]",
+                "[" + Looks.em(1.4) + "!][][]0[]"));
         this.bench = bench;
         this.path = path;
         setOpaque(false);
@@ -40,7 +43,7 @@ final class KnobCell extends JPanel {
         label.setLabelFor(field);
         track = new Track(name + ", track", this::move);
         field.setName(path);
-        field.setColumns(7);
+        field.setColumns(8);
         field.getAccessibleContext().setAccessibleName(name);
         field.addActionListener(event -> typed());
         field.addFocusListener(new FocusAdapter() {

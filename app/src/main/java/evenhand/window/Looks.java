@@ -37,6 +37,8 @@ final class Looks {
         defaults.put("Component.arc", "6");
         defaults.put("Button.arc", "6");
         defaults.put("ScrollBar.width", "12");
+        defaults.put("ScrollBar.track", hex(theme.background()));
+        defaults.put("ScrollBar.thumb", hex(theme.mixed(theme.quiet(), 0.35)));
         FlatLaf.setGlobalExtraDefaults(defaults);
         UIManager.put("defaultFont", new FontUIResource(Typeface.plain(size())));
         if (dark) {

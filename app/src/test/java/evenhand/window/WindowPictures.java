@@ -17,12 +17,13 @@ import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
 
 /**
- * Writes pictures of the window, each question at two sizes and in both themes, without a screen:
+ * Writes pictures of the window, each question at three sizes and in both themes, without a screen:
  * {@code mvn -q -Ppictures -DskipTests package}. Arguments: the folder, then names of demo cars; the first of all where none is
  * named.
  */
 public final class WindowPictures {
-    private static final List<Dimension> SIZES = List.of(new Dimension(1280, 800), new Dimension(2560, 1440));
+    private static final List<Dimension> SIZES =
+            List.of(new Dimension(1024, 700), new Dimension(1280, 800), new Dimension(2560, 1440));
     private static final int PATIENCE = 60_000;
 
     private WindowPictures() {}
