@@ -47,7 +47,8 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final JPanel waiting = new JPanel(new MigLayout("insets 0", "[][]", ""));
     private final JPanel halted = new JPanel(new MigLayout("insets 0, gap 8", "[pref][]", ""));
     private final JPanel tiles = new JPanel(new Tiles(FOREMOST));
-    private final JPanel moreTiles = new JPanel(new Tiles(MOST_COLUMNS));
+    private final transient Tiles below = new Tiles(MOST_COLUMNS);
+    private final JPanel moreTiles = new JPanel(below);
     private final FiguresTable figures = new FiguresTable();
     private final JPanel numbers =
             new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
@@ -103,7 +104,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         numbers.setOpaque(false);
         numbers.add(figures, "wmin 100, growx 0, alignx left");
         numbers.add(todo, "wmin 100, wmax " + Looks.em(READABLE));
-        JPanel lower = new JPanel(new Beside(figures));
+        JPanel lower = new JPanel(new Beside(figures, below));
         lower.setOpaque(false);
         lower.add(numbers);
         lower.add(moreTiles);

@@ -8,7 +8,7 @@ import javax.swing.JComponent;
 
 /**
  * Lays out the numbers and the pictures that belong to them: below one another; beside each other where half the width is enough for
- * the numbers, so that a long table does not push the pictures out of sight.
+ * the numbers and less is to be scrolled so, for a long table pushes the pictures out of sight.
  */
 final class Beside implements LayoutManager {
     private static final double GAP = 1;
@@ -17,10 +17,15 @@ final class Beside implements LayoutManager {
     private static final double LEAST_WIDTH = 40;
 
     private final JComponent table;
+    private final Tiles tiles;
 
-    /** @param table of the numbers: what else there is wraps */
-    Beside(JComponent table) {
+    /**
+     * @param table of the numbers: what else there is wraps
+     * @param tiles that lays out the pictures
+     */
+    Beside(JComponent table, Tiles tiles) {
         this.table = table;
+        this.tiles = tiles;
     }
 
     @Override
@@ -41,29 +46,27 @@ final class Beside implements LayoutManager {
     /** Gives both their places; how high they stand is what their widths make of it. */
     private int lay(Container parent) {
         Component numbers = parent.getComponent(0);
-        Component pictures = parent.getComponent(1);
+        Container pictures = (Container) parent.getComponent(1);
         int gap = Looks.em(GAP);
         int width = parent.getWidth();
-        int half = (width - gap) / 2;
-        boolean beside =
-                pictures.isVisible() && half >= Looks.em(LEAST_WIDTH) && table.getPreferredSize().width <= half;
-        int left = beside ? half : width;
-        int tall = place(numbers, 0, 0, left);
+        int tall = numbers.getPreferredSize().height;
         if (!pictures.isVisible()) {
+            numbers.setBounds(0, 0, width, tall);
             return tall;
         }
-        if (beside) {
-            return Math.max(tall, place(pictures, left + gap, 0, width - left - gap));
-        }
+        int half = (width - gap) / 2;
         int below = tall == 0 ? 0 : tall + gap;
-        return below + place(pictures, 0, below, width);
-    }
-
-    private static int place(Component component, int x, int y, int width) {
-        component.setSize(width, component.getHeight());
-        int height = component.getPreferredSize().height;
-        component.setBounds(x, y, width, height);
-        return height;
+        int stacked = below + tiles.height(pictures, width);
+        int narrow = tiles.height(pictures, half);
+        boolean fit = half >= Looks.em(LEAST_WIDTH) && table.getPreferredSize().width <= half;
+        if (fit && Math.max(tall, narrow) < stacked) {
+            numbers.setBounds(0, 0, half, tall);
+            pictures.setBounds(width - half, 0, half, narrow);
+            return Math.max(tall, narrow);
+        }
+        numbers.setBounds(0, 0, width, tall);
+        pictures.setBounds(0, below, width, stacked - below);
+        return stacked;
     }
 
     @Override

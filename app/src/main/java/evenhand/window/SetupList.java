@@ -32,7 +32,7 @@ import javax.swing.ListSelectionModel;
 
 /** The set-ups, each with its colour, line and marker; a tick shows it, a click makes it the one that is adjusted. */
 final class SetupList extends JList<String> implements Bench.View {
-    private static final double WIDTH = 2.4;
+    private static final double WIDTH = 2.6;
     private static final double TICK = 1.7;
     private static final String KEYS =
             "Space shows or hides, F2 renames, Delete deletes, a drag or Alt with up and down moves";
@@ -121,6 +121,12 @@ final class SetupList extends JList<String> implements Bench.View {
         super.updateUI();
         setBackground(Looks.theme().background());
         setTransferHandler(null); // a file dropped here is for the window
+    }
+
+    /** A name that is too long ends in dots. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
     }
 
     @Override

@@ -22,6 +22,11 @@ final class Tiles implements LayoutManager {
         this.most = most;
     }
 
+    /** Height of all pictures in a width, px. */
+    int height(Container parent, int width) {
+        return lay(parent, width, false);
+    }
+
     private int columns(int width, int count) {
         int room = (width + Looks.em(GAP)) / Looks.em(LEAST_WIDTH + GAP);
         return Math.max(1, Math.min(Math.min(most, count), room));

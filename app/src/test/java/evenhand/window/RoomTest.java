@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,17 +38,22 @@ class RoomTest {
 
     /** The demo car of a first start has eight set-ups; there were three to be seen. */
     @ParameterizedTest
-    @CsvSource({"1024, 700", "1280, 800", "2560, 1440"})
-    void allQuestionsAndSetUpsAreInSight(int width, int height, @TempDir Path folder) throws Exception {
+    @CsvSource({
+        "harbour-saloon, 1024, 700",
+        "harbour-saloon, 1280, 800",
+        "harbour-saloon, 2560, 1440",
+        "slipper-coupe, 1024, 700"
+    })
+    void allQuestionsAndSetUpsAreInSight(String car, int width, int height, @TempDir Path folder) throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, false, Map.of());
-            Room room = Room.with("harbour-saloon", look, folder, new Rehearsal.NoOne(), new Rehearsal.NoOne());
+            Room room = Room.with(car, look, folder, new Rehearsal.NoOne(), new Rehearsal.NoOne());
             room.pane().bench().begin();
             Snapshot.of(room.pane(), new Dimension(width, height));
             for (String list : new String[] {"questions", "set-ups"}) {
                 JComponent shown = named(room.pane(), list);
                 Rectangle whole = new Rectangle(shown.getSize());
-                assertThat(whole.height).as(list).isGreaterThan(8 * Looks.em(1.4));
+                assertThat(whole.height).as(list).isGreaterThan(4 * Looks.em(1.4));
                 assertThat(shown.getVisibleRect()).as(list).isEqualTo(whole);
             }
             // What is said of the one that is adjusted can be reached, if need be by scrolling.
@@ -56,12 +62,17 @@ class RoomTest {
         });
     }
 
+    /** A table of fifty rows left two charts to be scrolled to; a table of four rows is no reason for small charts. */
     @ParameterizedTest
-    @CsvSource({"985, false", "1650, true", "2290, true"})
-    void chartsStandBesideATableWhereThereIsRoomForBoth(int width, boolean beside) {
-        JComponent table = sized(600, 900);
-        JComponent charts = sized(400, 300);
-        JComponent lower = new javax.swing.JPanel(new Beside(table));
+    @CsvSource({"985, 900, false", "1650, 900, true", "2290, 900, true", "2290, 120, false"})
+    void chartsStandBesideALongTableWhereThereIsRoomForBoth(int width, int tall, boolean beside) {
+        JComponent table = sized(600, tall);
+        Tiles tiles = new Tiles(3);
+        JPanel charts = new JPanel(tiles);
+        for (int i = 0; i < 3; i++) {
+            charts.add(sized(400, 300));
+        }
+        JPanel lower = new JPanel(new Beside(table, tiles));
         lower.add(table);
         lower.add(charts);
         lower.setSize(width, 10);
@@ -69,11 +80,11 @@ class RoomTest {
         assertThat(charts.getY() == 0).isEqualTo(beside);
         assertThat(table.getBounds().intersects(charts.getBounds())).isFalse();
         assertThat(charts.getX() + charts.getWidth()).isEqualTo(width);
-        assertThat(lower.getPreferredSize().height).isEqualTo(beside ? 900 : 1200 + Looks.em(1));
+        assertThat(lower.getPreferredSize().height).isEqualTo(Math.max(tall, charts.getY() + charts.getHeight()));
     }
 
     private static JComponent sized(int width, int height) {
-        JComponent component = new javax.swing.JPanel();
+        JComponent component = new JPanel();
         component.setPreferredSize(new Dimension(width, height));
         return component;
     }
