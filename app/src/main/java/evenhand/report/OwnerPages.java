@@ -140,8 +140,8 @@ final class OwnerPages {
             List<Change> named = each.size() == 1
                     ? List.of(change)
                     : each.stream().filter(one -> byHand.contains(one.path())).toList();
-            named.forEach(one ->
-                    rows.add(Row.of(ChangeWords.name(one), InPrint.given(one.from()), InPrint.given(one.to()))));
+            named.forEach(
+                    one -> rows.add(Row.of(ChangeWords.name(one), InPrint.given(one.from()), InPrint.given(one.to()))));
             int others = each.size() - named.size();
             if (others > 0) {
                 rows.add(Row.of(
