@@ -47,24 +47,16 @@ public final class BalanceWords {
     /** Sideslip is spoken of from here, deg. */
     private static final double MUCH_SIDESLIP = 12;
 
-    /** The other turn is spoken of where its limit differs by more than this share of it. */
-    private static final double OTHER_LIMIT = 0.01;
-
-    /** The other turn is spoken of where its limit balance differs by more than this. */
-    private static final double OTHER_LIMIT_BALANCE = 0.03;
-
     private static final Unit DEG_PER_G = Dimension.UNDERSTEER_GRADIENT.metric();
     private static final Unit DEG = Dimension.ANGLE.metric();
 
     private final HandSums sums;
     private final TurnAnswer.Turns turn;
-    private final TurnAnswer other;
     private final Units units;
 
-    private BalanceWords(HandSums sums, TurnAnswer.Turns turn, TurnAnswer other, Units units) {
+    private BalanceWords(HandSums sums, TurnAnswer.Turns turn, Units units) {
         this.sums = sums;
         this.turn = turn;
-        this.other = other;
         this.units = units;
     }
 
@@ -86,25 +78,25 @@ public final class BalanceWords {
 
     /** The one sentence on the limit: which end gives out first, where, why, and what the other end has left. */
     public static String ofLimit(HandSums sums, TurnAnswer.Turns turn, Units units) {
-        return new BalanceWords(sums, turn, turn, units).limit();
+        return new BalanceWords(sums, turn, units).limit();
     }
 
     /** The one sentence on how much it leans. */
     public static String ofRoll(HandSums sums, TurnAnswer.Turns turn, Units units) {
         List<String> sentence = new ArrayList<>();
-        new BalanceWords(sums, turn, turn, units).roll(sentence);
+        new BalanceWords(sums, turn, units).roll(sentence);
         return sentence.get(0);
     }
 
     /** The same without what happens on the way. */
     public static List<String> ofTurn(HandSums sums, TurnAnswer.Turns turn, TurnAnswer other, Units units) {
-        BalanceWords words = new BalanceWords(sums, turn, other, units);
+        BalanceWords words = new BalanceWords(sums, turn, units);
         List<String> sentences = new ArrayList<>();
         words.paces(sentences);
         words.hiddenByTheGradient(sentences);
         sentences.add(words.limit());
         words.steerAndSideslipAtTheLimit(sentences);
-        words.otherTurn(sentences);
+        sentences.addAll(OtherWay.of(turn, other));
         words.changeOfMind(sentences);
         words.causes(sentences);
         words.roll(sentences);
@@ -135,7 +127,7 @@ public final class BalanceWords {
                 && limit.row().rearGripUsed() < SLIDES_FROM;
     }
 
-    private static boolean even(Limit limit) {
+    static boolean even(Limit limit) {
         return Math.abs(limit.limitBalance()) < NEAR_NEUTRAL_AT_LIMIT;
     }
 
@@ -305,7 +297,7 @@ public final class BalanceWords {
         return text.toString();
     }
 
-    private static String gripOfBoth(TurnRow row) {
+    static String gripOfBoth(TurnRow row) {
         return "front " + perCent(row.frontGripUsed(), false) + ", rear " + perCent(row.rearGripUsed(), false);
     }
 
@@ -332,69 +324,6 @@ public final class BalanceWords {
             sentences.add("At the limit of " + pace + " its nose points " + degrees(Math.abs(sideslip))
                     + (sideslip < 0 ? " into" : " out of") + " the turn from the way that it goes (sideslip).");
         }
-    }
-
-    /** Said where the car is another one in the other direction. */
-    private void otherTurn(List<String> sentences) {
-        String to = turn.direction() == Direction.LEFT ? "To the right " : "To the left ";
-        if (other instanceof TurnAnswer.NoTurn none) {
-            sentences.add(to + "it has no answer: " + none.text() + ".");
-        } else if (other instanceof TurnAnswer.Turns turns && differs(turn.limit(), turns.limit())) {
-            Limit limit = turns.limit();
-            String pace = Units.exactPace(limit.lateralAcceleration());
-            String ofBalance = "limit balance " + perCent(limit.limitBalance(), true);
-            String first = EventWords.end(limit.firstAxle());
-            StringBuilder text = new StringBuilder(to);
-            if (tips(limit)) {
-                text.append("it tips over rather than slides, at ").append(pace);
-                text.append(" (grip used ").append(gripOfBoth(limit.row())).append(").");
-            } else if (limit.spinningWheel().isPresent()) {
-                text.append("the ").append(limit.spinningWheel().get().words());
-                text.append(" wheel spins, at ").append(pace);
-                text.append(", and the ").append(first);
-                text.append(even(limit) ? "'s slip runs away first (" : " gives out first (");
-                text.append(ofBalance).append(").");
-            } else if (even(limit)) {
-                text.append("both ends have spent their grip together, at ").append(pace);
-                text.append(", and the ").append(first).append("'s slip runs away first (");
-                text.append(ofBalance).append(").");
-            } else {
-                text.append("the ").append(first).append(" gives out first, at ");
-                text.append(pace).append(" (").append(ofBalance).append(").");
-            }
-            sentences.add(text.toString());
-        }
-        if (other instanceof TurnAnswer.Turns turns) {
-            OptionalDouble there = letBack(turns);
-            if (there.isPresent() && sooner(there.getAsDouble(), letBack(turn))) {
-                sentences.add(to + "it comes to oversteer " + (letBack(turn).isPresent() ? "sooner, " : "") + "at "
-                        + Units.exactPace(there.getAsDouble())
-                        + ": to go faster, the steering has to be turned back.");
-            }
-        }
-    }
-
-    /** From where the steering has to be let back. */
-    static OptionalDouble letBack(TurnAnswer.Turns turns) {
-        return turns.events().stream()
-                .filter(event -> event.kind() == TurnEvent.Kind.STEER_REVERSAL)
-                .mapToDouble(TurnEvent::lateralAcceleration)
-                .findFirst();
-    }
-
-    static boolean sooner(double there, OptionalDouble here) {
-        return here.isEmpty() || there < here.getAsDouble() * (1 - OTHER_LIMIT);
-    }
-
-    /** Whether the limit of one turn is not that of the other, for somebody who drives it. */
-    static boolean differs(Limit here, Limit there) {
-        double limit = here.lateralAcceleration();
-        return here.firstAxle() != there.firstAxle()
-                || tips(here) != tips(there)
-                || here.spinningWheel().isPresent() != there.spinningWheel().isPresent()
-                || even(here) != even(there)
-                || Math.abs(there.lateralAcceleration() - limit) > OTHER_LIMIT * limit
-                || Math.abs(there.limitBalance() - here.limitBalance()) > OTHER_LIMIT_BALANCE;
     }
 
     /** Said where the car behaves one way at a gentle pace and the other way at its limit. */
@@ -491,7 +420,7 @@ public final class BalanceWords {
         return Numbers.fixed(angle, 2) + " deg";
     }
 
-    private static String perCent(double ratio, boolean signed) {
+    static String perCent(double ratio, boolean signed) {
         return (signed ? Numbers.signed(ratio * 100, 1) : Numbers.fixed(ratio * 100, 1)) + " %";
     }
 }

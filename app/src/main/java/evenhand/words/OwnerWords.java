@@ -52,12 +52,12 @@ public final class OwnerWords {
         List<String> sentences = new ArrayList<>();
         if (other instanceof TurnAnswer.Turns there) {
             String turning = "Turning " + (there.direction() == Direction.LEFT ? "left" : "right") + ": ";
-            if (BalanceWords.differs(turn.limit(), there.limit())) {
+            if (OtherWay.differs(turn.limit(), there.limit())) {
                 String limit = limit(there.limit());
                 sentences.add(turning + limit.substring(0, 1).toLowerCase(Locale.ROOT) + limit.substring(1));
             }
-            OptionalDouble letBack = BalanceWords.letBack(there);
-            if (letBack.isPresent() && BalanceWords.sooner(letBack.getAsDouble(), BalanceWords.letBack(turn))) {
+            OptionalDouble letBack = OtherWay.letBack(there);
+            if (letBack.isPresent() && OtherWay.sooner(letBack.getAsDouble(), OtherWay.letBack(turn))) {
                 sentences.add(turning + "from " + Units.exactPace(letBack.getAsDouble())
                         + " on the steering has to be let back to go faster: the tail leads.");
             }
