@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
+import java.awt.Rectangle;
 import javax.swing.JComponent;
 
 /**
@@ -28,31 +29,34 @@ final class Beside implements LayoutManager {
         this.tiles = tiles;
     }
 
+    /** Where the numbers and the pictures are, and how high both stand together. */
+    private record Places(Rectangle numbers, Rectangle pictures, int height) {}
+
     @Override
     public Dimension preferredLayoutSize(Container parent) {
-        return new Dimension(parent.getWidth(), lay(parent));
+        return new Dimension(parent.getWidth(), places(parent).height());
     }
 
     @Override
     public Dimension minimumLayoutSize(Container parent) {
-        return new Dimension(0, preferredLayoutSize(parent).height);
+        return new Dimension(0, places(parent).height());
     }
 
     @Override
     public void layoutContainer(Container parent) {
-        lay(parent);
+        Places places = places(parent);
+        parent.getComponent(0).setBounds(places.numbers());
+        parent.getComponent(1).setBounds(places.pictures());
     }
 
-    /** Gives both their places; how high they stand is what their widths make of it. */
-    private int lay(Container parent) {
+    private Places places(Container parent) {
         Component numbers = parent.getComponent(0);
         Container pictures = (Container) parent.getComponent(1);
         int gap = Looks.em(GAP);
         int width = parent.getWidth();
         int tall = numbers.getPreferredSize().height;
         if (!pictures.isVisible()) {
-            numbers.setBounds(0, 0, width, tall);
-            return tall;
+            return new Places(new Rectangle(0, 0, width, tall), new Rectangle(), tall);
         }
         int half = (width - gap) / 2;
         int below = tall == 0 ? 0 : tall + gap;
@@ -60,13 +64,12 @@ final class Beside implements LayoutManager {
         int narrow = tiles.height(pictures, half);
         boolean fit = half >= Looks.em(LEAST_WIDTH) && table.getPreferredSize().width <= half;
         if (fit && Math.max(tall, narrow) < stacked) {
-            numbers.setBounds(0, 0, half, tall);
-            pictures.setBounds(width - half, 0, half, narrow);
-            return Math.max(tall, narrow);
+            return new Places(
+                    new Rectangle(0, 0, half, tall),
+                    new Rectangle(width - half, 0, half, narrow),
+                    Math.max(tall, narrow));
         }
-        numbers.setBounds(0, 0, width, tall);
-        pictures.setBounds(0, below, width, stacked - below);
-        return stacked;
+        return new Places(new Rectangle(0, 0, width, tall), new Rectangle(0, below, width, stacked - below), stacked);
     }
 
     @Override

@@ -131,13 +131,29 @@ final class Hands implements AutoCloseable, Asker {
         return null;
     }
 
+    /** Where a place of a component is on the screen, once the page is laid out and scrolled there: a click must not miss. */
     private Point place(JComponent component, int x, int y) {
-        return see(() -> {
-            Rectangle wanted = new Rectangle(component.getX() + x - 4, component.getY() + y - 4, 8, 8);
-            ((JComponent) component.getParent()).scrollRectToVisible(wanted); // a text field would scroll its text
-            Point on = component.getLocationOnScreen();
-            return new Point(on.x + x, on.y + y);
+        Point[] place = {new Point()};
+        until("a place to click in " + component.getName(), () -> {
+            Point before = place[0];
+            place[0] = scrolled(component, x, y);
+            return place[0].equals(before) && isAt(component, before);
         });
+        return place[0];
+    }
+
+    private static Point scrolled(JComponent component, int x, int y) {
+        Rectangle wanted = new Rectangle(component.getX() + x - 4, component.getY() + y - 4, 8, 8);
+        ((JComponent) component.getParent()).scrollRectToVisible(wanted); // a text field would scroll its text
+        Point on = component.getLocationOnScreen();
+        return new Point(on.x + x, on.y + y);
+    }
+
+    private boolean isAt(Component component, Point place) {
+        Point inside = new Point(place);
+        SwingUtilities.convertPointFromScreen(inside, window.frame());
+        Component there = SwingUtilities.getDeepestComponentAt(window.frame(), inside.x, inside.y);
+        return there != null && SwingUtilities.isDescendingFrom(there, component);
     }
 
     void click(JComponent component) {
@@ -146,7 +162,6 @@ final class Hands implements AutoCloseable, Asker {
 
     void click(JComponent component, int x, int y) {
         Point place = place(component, x, y);
-        robot.waitForIdle();
         robot.mouseMove(place.x, place.y);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
