@@ -4,6 +4,8 @@ import evenhand.chart.ChartView;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.Look;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Memory;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.ReportWriter;
@@ -20,10 +22,6 @@ import net.miginfocom.swing.MigLayout;
 
 /** Everything inside the window. It needs no screen: painted into a picture it looks as it does in a frame. */
 final class MainPane extends JPanel {
-    private static final String DESK = "desk";
-    private static final String MEASURE = "measure";
-    private static final String REPORT = "report";
-
     private final transient Bench bench;
     private final Notice notice = new Notice();
     private final SideBar side;
@@ -55,8 +53,8 @@ final class MainPane extends JPanel {
         adjust = new AdjustStrip(bench, questions);
         pace = new PaceStrip(bench);
         cabinet = new Cabinet(bench, memory, kept, asker, notice, this::finishTyping);
-        measure = new MeasurePane(this::openMeasured, () -> showMeasureUp(false));
-        report = new ReportPane(bench, cabinet, asker, writer, () -> cards.show(middle, DESK));
+        measure = new MeasurePane(this::openMeasured, () -> turnTo(Look.Page.ANSWER));
+        report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
         JPanel page = new Page();
         page.add(answer, "growx");
@@ -69,9 +67,9 @@ final class MainPane extends JPanel {
         JPanel desk = new JPanel(new BorderLayout());
         desk.add(scroll, BorderLayout.CENTER);
         desk.add(adjust, BorderLayout.SOUTH);
-        middle.add(desk, DESK);
-        middle.add(measure, MEASURE);
-        middle.add(report, REPORT);
+        middle.add(desk, Look.Page.ANSWER.name());
+        middle.add(measure, Look.Page.MEASURING_UP.name());
+        middle.add(report, Look.Page.REPORT.name());
         JPanel right = new JPanel(new BorderLayout());
         right.add(notice, BorderLayout.NORTH);
         right.add(middle, BorderLayout.CENTER);
@@ -87,7 +85,7 @@ final class MainPane extends JPanel {
         add(pace, BorderLayout.SOUTH);
 
         // The theme first: what the others make is then of the right one.
-        bench.add(this::theme);
+        bench.add(this::show);
         bench.add(top);
         side.addViews();
         bench.add(answer);
@@ -98,14 +96,17 @@ final class MainPane extends JPanel {
         bench.add(cabinet);
     }
 
-    private void theme(Desk before, Desk now) {
+    private void show(Desk before, Desk now) {
         if (before.look().dark() != now.look().dark()) {
             Looks.set(now.look().dark());
             javax.swing.SwingUtilities.updateComponentTreeUI(this);
         }
         if (!before.look().question().equals(now.look().question())) {
             scroll.getVerticalScrollBar().setValue(0);
-            cards.show(middle, DESK);
+        }
+        if (before.look().page() != now.look().page()) {
+            measure.units(now.look().units());
+            cards.show(middle, now.look().page().name());
         }
     }
 
@@ -118,19 +119,15 @@ final class MainPane extends JPanel {
         }
     }
 
-    void showMeasureUp(boolean shown) {
-        measure.units(bench.desk().look().units());
-        cards.show(middle, shown ? MEASURE : DESK);
-    }
-
-    void showReport() {
+    /** Takes over what is still being typed, and turns to a page. */
+    void turnTo(Look.Page page) {
         finishTyping();
-        cards.show(middle, REPORT);
+        bench.act(new LookAct.TurnTo(page));
     }
 
     private void openMeasured(String text) {
         cabinet.openNew(text);
-        showMeasureUp(false);
+        bench.act(new LookAct.TurnTo(Look.Page.ANSWER));
     }
 
     Bench bench() {

@@ -1,6 +1,7 @@
 package evenhand.window;
 
 import evenhand.window.desk.Demos;
+import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import java.awt.event.InputEvent;
@@ -39,7 +40,7 @@ final class Menus {
             item(demos, Demos.title(name), 0, 0, () -> cabinet.openDemo(name));
         }
         menu.add(demos);
-        item(menu, "Measure a car up …", KeyEvent.VK_N, CTRL, () -> pane.showMeasureUp(true));
+        item(menu, "Measure a car up …", KeyEvent.VK_N, CTRL, () -> pane.turnTo(Look.Page.MEASURING_UP));
         item(menu, "Open …", KeyEvent.VK_O, CTRL, cabinet::openChosen);
         JMenu recent = new JMenu("Open recent");
         recent.addMenuListener(new MenuListener() {
@@ -71,7 +72,7 @@ final class Menus {
         item(menu, "Save", KeyEvent.VK_S, CTRL, cabinet::save);
         item(menu, "Save as …", KeyEvent.VK_S, CTRL | SHIFT, cabinet::saveAs);
         menu.addSeparator();
-        item(menu, "Report and set-up sheet …", KeyEvent.VK_R, CTRL, pane::showReport);
+        item(menu, "Report and set-up sheet …", KeyEvent.VK_R, CTRL, () -> pane.turnTo(Look.Page.REPORT));
         item(menu, "Print …", KeyEvent.VK_P, CTRL, print);
         menu.addSeparator();
         item(menu, "Quit", KeyEvent.VK_Q, CTRL, quit);

@@ -3,10 +3,12 @@ package evenhand.window;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import java.awt.Component;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JLabel;
@@ -39,7 +41,7 @@ final class QuestionList extends JList<Question> implements Bench.View {
         setFixedCellWidth(Looks.em(17));
         addListSelectionListener(event -> {
             Question chosen = getSelectedValue();
-            if (chosen != null && !chosen.key().equals(bench.desk().look().question())) {
+            if (chosen != null && !Optional.of(chosen).equals(answered(bench.desk()))) {
                 bench.act(new LookAct.Ask(chosen.key()));
             }
         });
@@ -51,11 +53,21 @@ final class QuestionList extends JList<Question> implements Bench.View {
         setBackground(Looks.theme().background());
     }
 
+    /** The question whose answer is shown. */
+    private Optional<Question> answered(Desk desk) {
+        Look look = desk.look();
+        return look.page() == Look.Page.ANSWER
+                ? Optional.of(Answering.question(questions, look.question()))
+                : Optional.empty();
+    }
+
     @Override
     public void show(Desk before, Desk now) {
-        Question asked = Answering.question(questions, now.look().question());
-        if (!asked.equals(getSelectedValue())) {
-            setSelectedValue(asked, true);
+        Optional<Question> answered = answered(now);
+        if (answered.isEmpty()) {
+            clearSelection();
+        } else if (!answered.get().equals(getSelectedValue())) {
+            setSelectedValue(answered.get(), true);
         }
     }
 }

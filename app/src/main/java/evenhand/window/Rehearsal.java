@@ -11,7 +11,6 @@ import evenhand.words.Units;
 import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
 
@@ -26,7 +25,7 @@ public final class Rehearsal {
         Path folder = Files.createTempDirectory("evenhand");
         Room[] room = new Room[1];
         SwingUtilities.invokeAndWait(() -> {
-            Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, false, Map.of());
+            Look look = Look.at(Questions.ALL.get(0).key(), Units.METRIC, false);
             room[0] = Room.with(Demos.NAMES.get(0), look, folder, new NoOne(), new NoOne());
             Menus.bar(room[0].pane(), Questions.ALL, () -> {}, () -> {});
             room[0].pane().bench().begin();

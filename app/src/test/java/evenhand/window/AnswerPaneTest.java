@@ -17,7 +17,6 @@ import evenhand.words.Units;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Semaphore;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
@@ -68,7 +67,7 @@ class AnswerPaneTest {
             SwingUtilities.invokeAndWait(() -> {
                 Looks.set(false);
                 Drawer.Opened.Sound demo = Demos.open(Demos.NAMES.get(0));
-                Look look = new Look("slow", Units.METRIC, false, Map.of());
+                Look look = Look.at("slow", Units.METRIC, false);
                 Bench bench = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
                 answering.deliverTo(bench::act);
                 made[0] = new AnswerPane(bench, questions, answering, wish -> {});

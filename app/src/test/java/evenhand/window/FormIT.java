@@ -12,38 +12,16 @@ import evenhand.window.desk.TrialAct;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Rectangle;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The form under mouse and keys: lists, nonsense in every field; and set-ups that are dragged to another place. */
-@OnScreen
-@Timeout(300)
-class FormIT {
-    @TempDir
-    Path folder;
-
-    private Hands hands;
-
-    @BeforeEach
-    void open() throws Exception {
-        hands = new Hands(folder.resolve("state"), Optional.empty());
-    }
-
-    @AfterEach
-    void close() {
-        hands.close();
-    }
-
+class FormIT extends AtTheWindow {
     private void form(String demo) {
         Hands.see(() -> {
             hands.pane().cabinet().openDemo(demo);

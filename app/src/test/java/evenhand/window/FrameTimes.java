@@ -27,7 +27,7 @@ public final class FrameTimes {
     private FrameTimes() {}
 
     public static void main(String[] arguments) throws Exception {
-        Path folder = Files.createTempDirectory("evenhand-frames");
+        Path folder = Files.createDirectories(Path.of("target", "frames-state"));
         try (Hands hands = new Hands(folder, Optional.empty())) {
             List<String> demos = arguments.length == 0 ? Demos.NAMES : List.of(arguments);
             for (String demo : demos) {

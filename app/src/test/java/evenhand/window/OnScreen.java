@@ -3,6 +3,7 @@ package evenhand.window;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.lang.annotation.ElementType;
+import java.lang.annotation.Inherited;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 
 /** A test that needs a screen; where there is none it is left out, and that is said. */
 @Target(ElementType.TYPE)
+@Inherited
 @Retention(RetentionPolicy.RUNTIME)
 @ExtendWith(OnScreen.Condition.class)
 @interface OnScreen {

@@ -22,36 +22,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.print.StreamPrintServiceFactory;
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 
 /** What leaves the window on paper, in files and by the clipboard; and charts under the mouse. */
-@OnScreen
-@Timeout(300)
-class PaperIT {
-    @TempDir
-    Path folder;
-
-    private Hands hands;
-
-    @BeforeEach
-    void open() throws Exception {
-        hands = new Hands(folder.resolve("state"), Optional.empty());
-    }
-
-    @AfterEach
-    void close() {
-        hands.close();
-    }
-
+class PaperIT extends AtTheWindow {
     private ChartView chart() {
         return hands.find(ChartView.class, "chart 0");
     }

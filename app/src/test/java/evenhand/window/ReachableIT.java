@@ -4,17 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.chart.ChartView;
 import evenhand.drawing.DrawingView;
+import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.question.Questions;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.FocusTraversalPolicy;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import javax.accessibility.Accessible;
 import javax.swing.AbstractButton;
@@ -26,31 +25,10 @@ import javax.swing.JRadioButton;
 import javax.swing.JScrollBar;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Whoever has no mouse, or does not see the window: each control is reached by Tab and says what it is. */
-@OnScreen
-@Timeout(300)
-class ReachableIT {
-    @TempDir
-    Path folder;
-
-    private Hands hands;
-
-    @BeforeEach
-    void open() throws Exception {
-        hands = new Hands(folder.resolve("state"), Optional.empty());
-    }
-
-    @AfterEach
-    void close() {
-        hands.close();
-    }
-
+class ReachableIT extends AtTheWindow {
     @Test
     void everyControlOfEveryQuestionHasANameAndIsReachedByTab() {
         for (String demo : List.of("harbour-saloon", "tinkers-lane-roadster", "orchard-estate")) {
@@ -69,7 +47,7 @@ class ReachableIT {
     @Test
     void soHasEveryControlOfTheStepsOfMeasuringUpAndOfTheReport() {
         Hands.see(() -> {
-            hands.pane().showMeasureUp(true);
+            hands.pane().turnTo(Look.Page.MEASURING_UP);
             return true;
         });
         int steps = hands.pane().measure().measured().steps().size();
@@ -80,7 +58,7 @@ class ReachableIT {
             }
         }
         Hands.see(() -> {
-            hands.pane().showReport();
+            hands.pane().turnTo(Look.Page.REPORT);
             return true;
         });
         walk("the report");

@@ -10,14 +10,15 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** How the parts of the window share its room, without a screen. */
 class RoomTest {
@@ -46,7 +47,7 @@ class RoomTest {
     })
     void allQuestionsAndSetUpsAreInSight(String car, int width, int height, @TempDir Path folder) throws Exception {
         SwingUtilities.invokeAndWait(() -> {
-            Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, false, Map.of());
+            Look look = Look.at(Questions.ALL.get(0).key(), Units.METRIC, false);
             Room room = Room.with(car, look, folder, new Rehearsal.NoOne(), new Rehearsal.NoOne());
             room.pane().bench().begin();
             Snapshot.of(room.pane(), new Dimension(width, height));
@@ -58,6 +59,27 @@ class RoomTest {
             }
             // What is said of the one that is adjusted can be reached, if need be by scrolling.
             assertThat(named(room.pane(), "based on").getVisibleRect().height).isGreaterThan(10);
+            room.close();
+        });
+    }
+
+    /** While the report was written, a click on the question that was asked before did not lead back to it. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Look.Page.class,
+            names = {"MEASURING_UP", "REPORT"})
+    void aPageThatAnswersNoQuestionIsLeftByAnyOfThem(Look.Page page, @TempDir Path folder) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            Look look = Look.at(Questions.ALL.get(0).key(), Units.METRIC, false);
+            Room room = Room.with("harbour-saloon", look, folder, new Rehearsal.NoOne(), new Rehearsal.NoOne());
+            MainPane pane = room.pane();
+            pane.bench().begin();
+            JList<?> questions = (JList<?>) named(pane, "questions");
+            assertThat(questions.getSelectedIndex()).isZero();
+            pane.turnTo(page);
+            assertThat(questions.isSelectionEmpty()).isTrue();
+            questions.setSelectedIndex(0);
+            assertThat(pane.bench().desk().look()).isEqualTo(look);
             room.close();
         });
     }

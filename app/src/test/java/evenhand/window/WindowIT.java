@@ -22,32 +22,11 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The real window under mouse and keys. */
-@OnScreen
-@Timeout(300)
-class WindowIT {
+class WindowIT extends AtTheWindow {
     private static final String PIVOT = "rear.lateralLocator.height";
-
-    @TempDir
-    Path folder;
-
-    private Hands hands;
-
-    @BeforeEach
-    void open() throws Exception {
-        hands = new Hands(folder.resolve("state"), Optional.empty());
-    }
-
-    @AfterEach
-    void close() {
-        hands.close();
-    }
 
     private double height() {
         return hands.desk().work().activeSetup().car().rear().rollCentreHeight();

@@ -12,7 +12,6 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
 
@@ -59,10 +58,10 @@ public final class WindowPictures {
             this.dark = dark;
             this.size = size;
             this.folder = folder;
-            Path state = Files.createTempDirectory("evenhand-pictures");
+            Path state = Files.createDirectories(folder.resolveSibling("pictures-state"));
             Room[] made = new Room[1];
             SwingUtilities.invokeAndWait(() -> {
-                Look look = new Look(Questions.ALL.get(0).key(), Units.METRIC, dark, Map.of());
+                Look look = Look.at(Questions.ALL.get(0).key(), Units.METRIC, dark);
                 made[0] = Room.with(car, look, state, new Rehearsal.NoOne(), new Rehearsal.NoOne());
                 made[0].pane().bench().begin();
             });
@@ -84,11 +83,11 @@ public final class WindowPictures {
         }
 
         void measureUp() throws Exception {
-            SwingUtilities.invokeAndWait(() -> pane.showMeasureUp(true));
+            SwingUtilities.invokeAndWait(() -> pane.turnTo(Look.Page.MEASURING_UP));
             write("measure-up");
-            SwingUtilities.invokeAndWait(() -> pane.showReport());
+            SwingUtilities.invokeAndWait(() -> pane.turnTo(Look.Page.REPORT));
             write("report");
-            SwingUtilities.invokeAndWait(() -> pane.showMeasureUp(false));
+            SwingUtilities.invokeAndWait(() -> pane.turnTo(Look.Page.ANSWER));
         }
 
         private void write(String name) throws Exception {

@@ -16,6 +16,14 @@ public sealed interface LookAct extends Act {
         return "";
     }
 
+    record TurnTo(Look.Page page) implements LookAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return new Outcome.Done(desk.with(desk.look().withPage(page)));
+        }
+    }
+
+    /** Asks a question, and turns to its answer. */
     record Ask(String question) implements LookAct {
         @Override
         public Outcome on(Desk desk) {

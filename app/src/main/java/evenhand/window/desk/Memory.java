@@ -53,11 +53,10 @@ public final class Memory {
     /** Units and theme as they were last chosen. */
     public Look look(String question) {
         List<String> lines = lines(lookFile);
-        return new Look(
+        return Look.at(
                 question,
                 lines.contains("units imperial") ? Units.IMPERIAL : Units.METRIC,
-                lines.contains("theme dark"),
-                java.util.Map.of());
+                lines.contains("theme dark"));
     }
 
     public void remember(Look look) {

@@ -14,7 +14,7 @@ final class Desks {
     static Desk demo(String name) {
         Drawer.Opened opened = Drawer.open(SCENARIOS.resolve(name + ".json"));
         Drawer.Opened.Sound sound = (Drawer.Opened.Sound) opened;
-        return new Desk(sound.work(), new Look("first", Units.METRIC, false, Map.of()), Replies.NONE, sound.filed());
+        return new Desk(sound.work(), Look.at("first", Units.METRIC, false), Replies.NONE, sound.filed());
     }
 
     static Asking asking(Work work, String question) {

@@ -62,8 +62,8 @@ class FilesTest {
     void unitsAndThemeAreRemembered() {
         Memory memory = new Memory(folder);
         assertThat(memory.look("q").units()).isEqualTo(Units.METRIC);
-        memory.remember(new Look("q", Units.IMPERIAL, true, Map.of()));
-        assertThat(memory.look("q")).isEqualTo(new Look("q", Units.IMPERIAL, true, Map.of()));
+        memory.remember(Look.at("q", Units.IMPERIAL, true));
+        assertThat(memory.look("q")).isEqualTo(Look.at("q", Units.IMPERIAL, true));
     }
 
     @Test

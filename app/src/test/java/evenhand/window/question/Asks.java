@@ -37,8 +37,7 @@ final class Asks {
         assertThat(opened).as("%s", opened).isInstanceOf(Drawer.Opened.Sound.class);
         Drawer.Opened.Sound sound = (Drawer.Opened.Sound) opened;
         bench = new Bench(
-                new Desk(sound.work(), new Look("", Units.METRIC, false, Map.of()), Replies.NONE, sound.filed()),
-                asking -> {});
+                new Desk(sound.work(), Look.at("", Units.METRIC, false), Replies.NONE, sound.filed()), asking -> {});
     }
 
     static Asks demo(String name) throws Exception {

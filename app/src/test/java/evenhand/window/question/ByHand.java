@@ -34,7 +34,7 @@ final class ByHand {
     static Desk desk(Work work) {
         return new Desk(
                 work,
-                new Look("find", Units.METRIC, false, Map.of()),
+                Look.at("find", Units.METRIC, false),
                 Replies.NONE,
                 new Filed(Optional.empty(), Optional.empty()));
     }
