@@ -106,7 +106,7 @@ public final class Window {
     void begin(Optional<Path> file) {
         Optional<Path> wanted = file.or(() -> pane.cabinet().recent().stream().findFirst());
         boolean opened = wanted.isPresent() && pane.cabinet().read(wanted.get());
-        pane.bench().begin();
+        pane.bench().show();
         if (!opened && file.isEmpty()) {
             welcome();
         }
@@ -117,6 +117,7 @@ public final class Window {
                 Math.min(screen.height, Math.max(USUAL.height, Looks.em(61))));
         frame.setLocationRelativeTo(null);
         frame.setVisible(true);
+        SwingUtilities.invokeLater(pane.bench()::ask);
         pane.adjust().knobs().stream()
                 .findFirst()
                 .ifPresent(knob -> knob.track().requestFocusInWindow());

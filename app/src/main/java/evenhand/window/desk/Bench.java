@@ -98,9 +98,18 @@ public final class Bench {
         }
     }
 
+    /** Shows the desk as it is; once, when everything stands. */
+    public void show() {
+        views.forEach(view -> view.show(desk, desk));
+    }
+
     /** Shows the desk as it is and asks for its answers; once, when everything stands. */
     public void begin() {
-        views.forEach(view -> view.show(desk, desk));
+        show();
+        ask();
+    }
+
+    public void ask() {
         questions.accept(desk.asking());
     }
 
