@@ -189,31 +189,38 @@ final class Hands implements AutoCloseable, Asker {
     }
 
     void key(int... codes) {
+        press(codes);
+        robot.waitForIdle();
+    }
+
+    private void press(int... codes) {
         for (int code : codes) {
             robot.keyPress(code);
         }
         for (int i = codes.length - 1; i >= 0; i--) {
             robot.keyRelease(codes[i]);
         }
-        robot.waitForIdle();
     }
 
     /** Clicks into a field, replaces what stands there, and presses Enter. */
     void type(JComponent field, String text) {
         click(field);
         until("focus in " + field.getName(), field::isFocusOwner);
-        key(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c == '/' || c == '.' || c == '-' || c == ' ') {
-                key(
-                        c == '/'
-                                ? KeyEvent.VK_SLASH
-                                : c == '.' ? KeyEvent.VK_PERIOD : c == '-' ? KeyEvent.VK_MINUS : KeyEvent.VK_SPACE);
-            } else if (Character.isUpperCase(c)) {
-                key(KeyEvent.VK_SHIFT, KeyEvent.getExtendedKeyCodeForChar(c));
+            int code =
+                    switch (c) {
+                        case '/' -> KeyEvent.VK_SLASH;
+                        case '.' -> KeyEvent.VK_PERIOD;
+                        case '-' -> KeyEvent.VK_MINUS;
+                        case ' ' -> KeyEvent.VK_SPACE;
+                        default -> KeyEvent.getExtendedKeyCodeForChar(c);
+                    };
+            if (Character.isUpperCase(c)) {
+                press(KeyEvent.VK_SHIFT, code);
             } else {
-                key(KeyEvent.getExtendedKeyCodeForChar(c));
+                press(code);
             }
         }
         key(KeyEvent.VK_ENTER);
