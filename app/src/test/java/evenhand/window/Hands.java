@@ -209,14 +209,13 @@ final class Hands implements AutoCloseable, Asker {
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            int code =
-                    switch (c) {
-                        case '/' -> KeyEvent.VK_SLASH;
-                        case '.' -> KeyEvent.VK_PERIOD;
-                        case '-' -> KeyEvent.VK_MINUS;
-                        case ' ' -> KeyEvent.VK_SPACE;
-                        default -> KeyEvent.getExtendedKeyCodeForChar(c);
-                    };
+            int code = switch (c) {
+                case '/' -> KeyEvent.VK_SLASH;
+                case '.' -> KeyEvent.VK_PERIOD;
+                case '-' -> KeyEvent.VK_MINUS;
+                case ' ' -> KeyEvent.VK_SPACE;
+                default -> KeyEvent.getExtendedKeyCodeForChar(c);
+            };
             if (Character.isUpperCase(c)) {
                 press(KeyEvent.VK_SHIFT, code);
             } else {

@@ -195,7 +195,7 @@ final class SuspensionEvaluators {
 
     /** Suspension and tyres one after the other. */
     static Computed inSeries(Inputs in) {
-        HandSums sums = TurnEvaluators.handSums(CarInputs.car(in).build(), 1);
+        HandSums sums = Driven.handSums(CarInputs.car(in).build(), 1);
         double perWheel = 2 / Math.pow(in.within("front").number("track_m"), 2);
         return new Computed()
                 .with("K_tyres_Nm_rad", sums.front().tyreRollStiffness())
