@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code evenhand balance}. */
 @Command(
@@ -37,15 +35,11 @@ import picocli.CommandLine.Parameters;
             "command line or the file is wrong."
         })
 final class BalanceCommand implements Asked {
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
 
-    @Option(
-            names = "--setup",
-            paramLabel = "NAME",
-            description = "Only this set-up; may be given more than once. Otherwise all of the file.")
-    private List<String> setups = new ArrayList<>();
+    @Mixin
+    private final SetupOption setups = new SetupOption();
 
     @Mixin
     private final TrialOptions turn = new TrialOptions();
@@ -64,7 +58,7 @@ final class BalanceCommand implements Asked {
         FormOptions.Form form = forms.form();
         Trial asWeighed = turn.trial();
         Units shown = usual.units();
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
@@ -72,7 +66,7 @@ final class BalanceCommand implements Asked {
         Trial trial = asWeighed.with(load.of(scenario));
         List<SetupAnswer> answers = new ArrayList<>();
         boolean all = true;
-        for (Setup setup : SoundScenario.choose(scenario, setups)) {
+        for (Setup setup : setups.of(scenario)) {
             SetupAnswer answer = SetupAnswer.of(setup, trial);
             all &= answer instanceof SetupAnswer.Turned;
             answers.add(answer);

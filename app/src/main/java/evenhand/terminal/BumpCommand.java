@@ -23,7 +23,6 @@ import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code evenhand bump}. */
 @Command(
@@ -58,15 +57,11 @@ final class BumpCommand implements Asked {
     /** On smaller circles no car turns. m */
     private static final double LEAST_RADIUS = 4;
 
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
 
-    @Option(
-            names = "--setup",
-            paramLabel = "NAME",
-            description = "Only this set-up; may be given more than once. Otherwise all of the file.")
-    private List<String> setups = new ArrayList<>();
+    @Mixin
+    private final SetupOption setups = new SetupOption();
 
     @Option(
             names = "--over",
@@ -138,7 +133,7 @@ final class BumpCommand implements Asked {
                     + "\" is a circle of less than 4 m, which no car drives; ask for a higher speed or a gentler pace");
         }
         Optional<RoadEvent> event = event(console);
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = file.read(console);
         if (read.isEmpty() || event.isEmpty()) {
             return Status.WRONG;
         }
@@ -147,7 +142,7 @@ final class BumpCommand implements Asked {
         Optional<LoadCase> aboard = load.of(scenario);
         List<Answer> answers = new ArrayList<>();
         boolean all = true;
-        for (Setup setup : SoundScenario.choose(scenario, setups)) {
+        for (Setup setup : setups.of(scenario)) {
             Answer answer = answer(setup, aboard, question);
             all &= !(answer.bump() instanceof BumpAnswer.None);
             answers.add(answer);

@@ -13,7 +13,6 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code evenhand compare}. */
 @Command(
@@ -36,9 +35,8 @@ import picocli.CommandLine.Parameters;
             "command line or the file is wrong."
         })
 final class CompareCommand implements Asked {
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
 
     @Option(
             names = "--base",
@@ -72,15 +70,13 @@ final class CompareCommand implements Asked {
         FormOptions.Form form = forms.form();
         Trial asWeighed = road.on(turn.trial());
         Units shown = usual.units();
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        Setup first = base.isPresent()
-                ? SoundScenario.choose(scenario, List.of(base.get())).get(0)
-                : scenario.setups().get(0);
+        Setup first = SoundScenario.one(scenario, base);
         List<Setup> others = new ArrayList<>(SoundScenario.choose(scenario, setups));
         if (setups.isEmpty()) {
             others.remove(first);

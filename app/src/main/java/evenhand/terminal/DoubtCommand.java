@@ -17,7 +17,6 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code evenhand doubt}. */
 @Command(
@@ -46,15 +45,11 @@ final class DoubtCommand implements Asked {
     /** Where more of the samples have no answer, the rest tells little. */
     private static final double TOO_MANY_SILENT = 0.5;
 
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
 
-    @Option(
-            names = "--setup",
-            paramLabel = "NAME",
-            description = "Only this set-up; may be given more than once. Otherwise all of the file.")
-    private List<String> setups = new ArrayList<>();
+    @Mixin
+    private final SetupOption setups = new SetupOption();
 
     @Option(
             names = "--samples",
@@ -105,14 +100,13 @@ final class DoubtCommand implements Asked {
                 ? asked.at(aim.get().judged().pace().getAsDouble())
                 : asked;
         Units shown = usual.units();
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        Doubted doubted =
-                doubted(scenario, SoundScenario.choose(scenario, setups), trial, aim, (int) count, seeded, console);
+        Doubted doubted = doubted(scenario, setups.of(scenario), trial, aim, (int) count, seeded, console);
         for (Doubted.Silent none : doubted.silent()) {
             if (form != FormOptions.Form.JSON) {
                 console.complain("evenhand doubt: no answer for \""

@@ -14,7 +14,6 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code evenhand effects}. */
 @Command(
@@ -39,9 +38,8 @@ import picocli.CommandLine.Parameters;
             "helps, and with 2 when the command line or the file is wrong."
         })
 final class EffectsCommand implements Asked {
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
 
     @Option(
             names = "--setup",
@@ -86,7 +84,7 @@ final class EffectsCommand implements Asked {
         FormOptions.Form form = forms.form();
         Trial asWeighed = road.on(turn.trial());
         Units shown = usual.units();
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }

@@ -35,7 +35,6 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code evenhand find}. */
 @Command(
@@ -71,9 +70,8 @@ final class FindCommand implements Asked {
     /** A found value is saved with so many digits: more than can be built, so that the figure stays the same. */
     private static final int SAVED = 7;
 
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
 
     @Option(
             names = "--setup",
@@ -149,15 +147,13 @@ final class FindCommand implements Asked {
             throw new Mistake("each --change needs its --from and its --to: there are " + paths.size() + " changes, "
                     + froms.size() + " --from and " + tos.size() + " --to");
         }
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        Setup setup = setupName.isPresent()
-                ? SoundScenario.choose(scenario, List.of(setupName.get())).get(0)
-                : scenario.setups().get(0);
+        Setup setup = SoundScenario.one(scenario, setupName);
         if (saveAs.isPresent() && scenario.setup(saveAs.get()).isPresent()) {
             throw new Mistake(
                     "--save-as \"" + saveAs.get() + "\": there is a set-up of this name already; take another");

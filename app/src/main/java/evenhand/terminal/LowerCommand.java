@@ -7,13 +7,11 @@ import evenhand.quantity.InvalidValue;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.words.Units;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code evenhand lower}. */
 @Command(
@@ -40,9 +38,8 @@ import picocli.CommandLine.Parameters;
 final class LowerCommand implements Asked {
     private static final int MOST_ROWS = 1000;
 
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
 
     @Option(
             names = "--setup",
@@ -108,15 +105,13 @@ final class LowerCommand implements Asked {
         double between = steps(first, last);
         OptionalDouble kept =
                 reserve.isPresent() ? OptionalDouble.of(OptionText.reserve(reserve.get())) : OptionalDouble.empty();
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        Setup chosen = setup.isPresent()
-                ? SoundScenario.choose(scenario, List.of(setup.get())).get(0)
-                : scenario.setups().get(0);
+        Setup chosen = SoundScenario.one(scenario, setup);
         canGo(chosen, "--from \"" + from + "\"", first);
         canGo(chosen, "--to \"" + to + "\"", last);
         LoweringStudy study;

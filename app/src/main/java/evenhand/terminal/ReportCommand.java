@@ -151,9 +151,7 @@ final class ReportCommand implements Asked {
                 return Status.WRONG;
             }
             Scenario scenario = read.get();
-            Setup before = base.isPresent()
-                    ? SoundScenario.choose(scenario, List.of(base.get())).get(0)
-                    : scenario.setups().get(0);
+            Setup before = SoundScenario.one(scenario, base);
             Optional<ShopPicture> picture;
             try {
                 picture = ShopPicture.of(scenario, file);

@@ -10,7 +10,6 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code evenhand ride}. */
 @Command(
@@ -36,15 +35,11 @@ import picocli.CommandLine.Parameters;
             "command line or the file is wrong."
         })
 final class RideCommand implements Asked {
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
 
-    @Option(
-            names = "--setup",
-            paramLabel = "NAME",
-            description = "Only this set-up; may be given more than once. Otherwise all of the file.")
-    private List<String> setups = new ArrayList<>();
+    @Mixin
+    private final SetupOption setups = new SetupOption();
 
     @Mixin
     private final LoadOption load = new LoadOption();
@@ -88,7 +83,7 @@ final class RideCommand implements Asked {
         AskedRoad asked = askedFor.get();
         double metresPerSecond = OptionText.speed(speed);
         Units shown = usual.units();
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
@@ -96,7 +91,7 @@ final class RideCommand implements Asked {
         Optional<LoadCase> aboard = load.of(scenario);
         List<SetupRide> answers = new ArrayList<>();
         boolean all = true;
-        for (Setup setup : SoundScenario.choose(scenario, setups)) {
+        for (Setup setup : setups.of(scenario)) {
             SetupRide answer = SetupRide.of(setup, aboard, asked.road(), metresPerSecond);
             all &= answer instanceof SetupRide.Rides;
             answers.add(answer);

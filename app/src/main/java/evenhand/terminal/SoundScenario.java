@@ -40,6 +40,11 @@ final class SoundScenario {
         return chosen;
     }
 
+    /** The set-up of this name; the first of the file where no name is given. */
+    static Setup one(Scenario scenario, Optional<String> name) throws Mistake {
+        return name.isPresent() ? find(scenario, name.get()) : scenario.setups().get(0);
+    }
+
     private static Setup find(Scenario scenario, String name) throws Mistake {
         List<String> known = scenario.setups().stream().map(Setup::name).toList();
         return scenario.setup(name).orElseThrow(() -> unknown("set-up", name, known));
