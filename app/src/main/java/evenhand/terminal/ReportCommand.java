@@ -109,7 +109,7 @@ final class ReportCommand implements Asked {
         }
         if (!Files.isDirectory(out)) {
             throw new Mistake("-o " + out
-                    + ": is no folder; several files, or those --as a kind, go to a folder that is" + " there");
+                    + ": is no folder; several files, or those --as a kind, go to a folder that is there");
         }
         String ending = ending();
         Status worst = Status.DONE;
