@@ -108,8 +108,8 @@ final class ReportCommand implements Asked {
             return write(OptionText.file(files.get(0)), out, order, "", console);
         }
         if (!Files.isDirectory(out)) {
-            throw new Mistake("-o " + out
-                    + ": is no folder; several files, or those --as a kind, go to a folder that is there");
+            throw new Mistake(
+                    "-o " + out + ": is no folder; several files, or those --as a kind, go to a folder that is there");
         }
         String ending = ending();
         Status worst = Status.DONE;

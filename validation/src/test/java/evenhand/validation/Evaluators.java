@@ -14,6 +14,7 @@ final class Evaluators {
             entry("four scales", MassEvaluators::fourScales),
             entry("sprung mass", MassEvaluators::sprungMass),
             entry("axle lift", MassEvaluators::axleLift),
+            entry("height under a roof", MassEvaluators::underRoof),
             entry("lowered car", MassEvaluators::lowered),
             entry("round bar", SuspensionEvaluators::roundBar),
             entry("motion ratio", SuspensionEvaluators::motionRatio),

@@ -3,6 +3,7 @@ package evenhand.validation;
 import evenhand.car.AxleLift;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.HeightGuess;
 import evenhand.car.Weights;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +45,16 @@ final class MassEvaluators {
                 .with("sprung_cg_behind_front_axle_m", sprung.behindFront())
                 .with("sprung_cg_height_m", sprung.height())
                 .with("front_share", sprung.frontShare());
+    }
+
+    /** The guess for a car that nobody has lifted, for bodies of all kinds the same. */
+    static Computed underRoof(Inputs in) {
+        double height = HeightGuess.under(in.number("roof_m"));
+        Computed computed = new Computed();
+        for (String body : List.of("convertible", "coupe", "hatchback", "sedan", "wagon", "suv")) {
+            computed.with(body + "_m", height);
+        }
+        return computed;
     }
 
     /** One axle raised; the other axle's load on its scales tells the height. */

@@ -1,13 +1,20 @@
 package evenhand.window.desk;
 
+import evenhand.car.HeightGuess;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
 import evenhand.catalogue.Path;
 import evenhand.catalogue.Shape;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.ScenarioWriter;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,7 +50,8 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
     /** How the height of the centre of gravity is known. */
     public enum Height {
         LIFT("lift one axle and weigh the other"),
-        GUESS("a guess, with its tolerance");
+        ROOF("a guess, from the height of the roof"),
+        GUESS("a guess of your own, with its tolerance");
 
         private final String words;
 
@@ -68,6 +76,8 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
     }
 
     public static final String TITLE = "title";
+    private static final String ROOF = "roofHeight";
+    private static final String CG_HEIGHT = "cgHeight";
     private static final String RISE = "axleLift.readings.rise";
     private static final String GAIN = "axleLift.readings.otherAxleGain";
     private static final List<String> TYRE = List.of("size", "kind", "pressure");
@@ -100,7 +110,7 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
     }
 
     public MeasureUp lifted(Height next) {
-        return new MeasureUp(draft.without("axleLift").without("cgHeight"), weighing, next);
+        return new MeasureUp(draft.without("axleLift").without(CG_HEIGHT).without(ROOF), weighing, next);
     }
 
     public List<Step> steps() {
@@ -117,17 +127,25 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
                         ? needed("cornerWeights", group(Catalogue.CAR, "cornerWeights"))
                         : fields("", Catalogue.CAR, Set.of("mass", "frontWeightFraction"))));
         List<FormField> high = new ArrayList<>(fields("", Catalogue.CAR, Set.of("wheelbase")));
-        if (height == Height.GUESS) {
-            high.addAll(fields("", Catalogue.CAR, Set.of("cgHeight")));
-        } else {
-            Shape<?> lift = group(Catalogue.CAR, "axleLift");
-            high.addAll(fields("axleLift", lift, Set.of("liftedAxle")));
-            high.addAll(needed("axleLift.readings", group(lift, "readings")));
-        }
-        steps.add(new Step(
-                "Length, and height of the weight",
-                "Tape and plumb lines. For the lift: springs blocked, the other axle on its scales, the jack well up.",
-                high));
+        String advice = switch (height) {
+            case LIFT -> {
+                Shape<?> lift = group(Catalogue.CAR, "axleLift");
+                high.addAll(fields("axleLift", lift, Set.of("liftedAxle")));
+                high.addAll(needed("axleLift.readings", group(lift, "readings")));
+                yield "For the lift: springs blocked, the other axle on its scales, the jack well up.";
+            }
+            case ROOF -> {
+                high.add(text(ROOF, "height of the roof above the ground, for example \"1380 mm\""));
+                yield "Measured cars have their weight at 0.38 of the roof's height, to within 7 per cent of it."
+                        + " That holds for a car as it left the works: of one that was lowered, give the roof as"
+                        + " it was before, and put in afterwards what it was lowered by.";
+            }
+            case GUESS -> {
+                high.addAll(fields("", Catalogue.CAR, Set.of(CG_HEIGHT)));
+                yield "Write how far off the guess may be: 520 mm ± 40 mm.";
+            }
+        };
+        steps.add(new Step("Length, and height of the weight", "Tape and plumb lines. " + advice, high));
         for (String axle : List.of("front", "rear")) {
             axle(axle, steps);
         }
@@ -190,7 +208,10 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
 
     /** The scenario file that it makes so far. */
     public String text() {
-        Draft car = draft.without(TITLE).without("axleLift.readings");
+        Draft car = draft.without(TITLE).without("axleLift.readings").without(ROOF);
+        if (draft.get(ROOF).isPresent()) {
+            car = car.with(CG_HEIGHT, under(draft.get(ROOF).get()));
+        }
         if (draft.get(RISE).isPresent() || draft.get(GAIN).isPresent()) {
             Draft reading = Draft.EMPTY
                     .with("rise", draft.get(RISE).orElse(""))
@@ -202,12 +223,32 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
                 + car.json() + ", \"setups\": [{\"name\": \"As measured\"}]}");
     }
 
+    /** The guess of the height of the weight under a roof; what is no height stays as it was typed, and is refused as one. */
+    private static String under(String roof) {
+        try {
+            Quantity measured = Quantity.parse(roof, Dimension.LENGTH);
+            double guess = HeightGuess.under(measured.si());
+            double tolerance = HeightGuess.tolerance(measured.si(), measured.tolerance());
+            Unit unit = measured.unit();
+            return rounded(guess, 3, unit) + " ± " + rounded(tolerance, 2, unit);
+        } catch (QuantityException wrong) {
+            return roof;
+        }
+    }
+
+    private static String rounded(double si, int digits, Unit unit) {
+        BigDecimal shown = BigDecimal.valueOf(unit.fromSi(si)).round(new MathContext(digits));
+        return shown.toPlainString() + " " + unit.symbol();
+    }
+
     /** What is wrong with the text of a field; empty where it is sound or nothing stands there yet. */
     public Optional<String> problem(FormField field) {
         if (draft.get(field.path()).isEmpty()) {
             return Optional.empty();
         }
-        String where = field.path().replace("axleLift.readings.", "axleLift.readings[0].");
+        String where = field.path().equals(ROOF)
+                ? CG_HEIGHT
+                : field.path().replace("axleLift.readings.", "axleLift.readings[0].");
         return read().problems().stream()
                 .filter(problem -> problem.where().equals("car." + where))
                 .map(Problem::what)

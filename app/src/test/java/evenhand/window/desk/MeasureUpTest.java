@@ -21,6 +21,7 @@ class MeasureUpTest {
         answers.put("frontWeightFraction", "0.54");
         answers.put("wheelbase", "2435 mm");
         answers.put("cgHeight", "520 mm ± 30 mm");
+        answers.put("roofHeight", "1360 mm ± 20 mm");
         answers.put("axleLift.liftedAxle", "rear");
         answers.put("axleLift.readings.rise", "400 mm");
         answers.put("axleLift.readings.otherAxleGain", "16 kg");
@@ -93,6 +94,26 @@ class MeasureUpTest {
                 .hasValueSatisfying(why -> assertThat(why).contains("needs a unit"));
         assertThat(track.given()).contains("1310");
         assertThat(measured.problem(field(measured, "rear.track"))).isEmpty();
+    }
+
+    /** 0.38 · 1360 mm = 517 mm; the spread of measured cars, 0.026 · 1360 = 35 mm, and 0.38 · 20 = 8 mm make 36 mm. */
+    @Test
+    void aRoofGivesAGuessWithItsToleranceInTheUnitThatWasTyped() {
+        MeasureUp measured = answered(MeasureUp.NEW.lifted(MeasureUp.Height.ROOF));
+        assertThat(measured.text()).contains("\"cgHeight\": \"517 mm ± 36 mm\"").doesNotContain("roof");
+        assertThat(measured.with("roofHeight", "53.5 in").text()).contains("\"cgHeight\": \"20.3 in ± 1.4 in\"");
+        assertThat(measured.with("roofHeight", "4 ft 5.5 in").text()).contains("\"20.3 in ± 1.4 in\"");
+    }
+
+    @Test
+    void aRoofThatIsNoHeightIsRefusedAtItsField() {
+        MeasureUp measured = answered(MeasureUp.NEW.lifted(MeasureUp.Height.ROOF));
+        for (String wrong : List.of("1360", "tall", "1360 kg", "20 m", "5 mm")) {
+            MeasureUp typed = measured.with("roofHeight", wrong);
+            assertThat(typed.problem(field(typed, "roofHeight"))).as(wrong).isPresent();
+            assertThat(field(typed, "roofHeight").given()).contains(wrong);
+        }
+        assertThat(measured.problem(field(measured, "roofHeight"))).isEmpty();
     }
 
     @Test
