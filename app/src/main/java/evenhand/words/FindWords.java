@@ -21,7 +21,7 @@ import java.util.Optional;
 
 /** What a search has found, in sentences: first what can be reached, then what does, then how sharp it is. */
 public final class FindWords {
-    private static final int VALUE_DIGITS = 5;
+    private static final int VALUE_DIGITS = 4;
     private static final double MILLIMETRE = 0.001;
     private static final double SIXTEENTH_INCH = 0.0254 / 16;
 
@@ -39,7 +39,7 @@ public final class FindWords {
         return sentences;
     }
 
-    /** A value of a change as a shop writes it: "262.35 mm". */
+    /** A value of a change as a shop writes it: "262.4 mm". */
     public static String value(Adjustable adjustable, double si, Units units) {
         Unit unit = unit(adjustable, units);
         String symbol = unit.symbol();
@@ -79,11 +79,15 @@ public final class FindWords {
                 + value(now, span.to(), units) + ", the " + JudgedWords.figure(judged) + " can be had from "
                 + figures(judged, one.reach(), units) + "; the car has " + value(now, now.si(), units) + " now.");
         String found = value(now, one.value(), units);
-        if (one.unrounded().isPresent()) {
+        if (one.unrounded().isPresent() && (one.met() || !one.solutions().isEmpty())) {
             sentences.add((one.met() ? "The aim, " : "The place nearest to the aim, ") + demand(one.aim(), units)
                     + ", is at " + value(now, one.unrounded().getAsDouble(), units)
                     + "; of the steps that can be built take " + found + ", which gives "
                     + figure(judged, one.achieved(), units) + ".");
+        } else if (!one.met() && !one.jumps().isEmpty() && one.solutions().isEmpty() && one.aim().nearlyMet(one.achieved())) {
+            sentences.add("The " + JudgedWords.figure(judged) + " jumps past " + demand(one.aim(), units)
+                    + " without having it; beside the jump, " + found + " gives "
+                    + figure(judged, one.achieved(), units) + ", which nobody tells from it.");
         } else if (one.met()) {
             boolean asItIs = one.value() == now.si();
             sentences.add((asItIs ? "The car as it stands does: at " : "At ") + found + " it is "
@@ -91,7 +95,7 @@ public final class FindWords {
         } else {
             sentences.add("No value in that range gives " + demand(one.aim(), units)
                     + (one.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; the nearest is " + found
-                    + ", with " + figure(judged, one.achieved(), units) + ".");
+                    + (one.unrounded().isPresent() ? " of the steps that can be built" : "") + ", with " + figure(judged, one.achieved(), units) + ".");
         }
         List<String> others = one.solutions().stream()
                 .filter(solution -> solution != one.value()
@@ -149,8 +153,10 @@ public final class FindWords {
         String achieved = figure(judged, several.achieved(), units);
         String list = String.join("; ", moves);
         if (several.unrounded().isPresent()) {
+            boolean asAsked = achieved.equals(figure(judged, several.aim().value(), units));
             sentences.add((several.met() ? "Of the steps that can be built, take " : "The nearest steps are ") + list
-                    + ". They give " + achieved + ", where " + demand(several.aim(), units) + " was asked.");
+                    + ". They give " + achieved
+                    + (asAsked ? ", as asked." : ", where " + demand(several.aim(), units) + " was asked."));
         } else if (several.met()) {
             sentences.add("The smallest changes that do, each measured by its range: " + list + ". They give "
                     + achieved + ", as asked.");

@@ -23,6 +23,11 @@ public record Knob(Adjustable value, OptionalDouble base, Optional<Quantity> giv
     /** How far beyond the usual range a track goes, as a part of it. */
     private static final double BEYOND = 0.15;
 
+    /** Parts of the usual step: to the one a shop sets a value, to the other it says a range. */
+    private static final double FINE = 0.1;
+
+    private static final double COARSE = 0.5;
+
     /** The knob of a path; none where the set-up has no such number. */
     public static Optional<Knob> of(Work work, String path) {
         Setup setup = work.activeSetup();
@@ -48,14 +53,29 @@ public record Knob(Adjustable value, OptionalDouble base, Optional<Quantity> giv
         return value.unit().fromSi(value.si());
     }
 
-    /** One step of the keys: a tenth of the shop's usual step, rounded to 1, 2 or 5. */
+    /** One step of the keys. */
     public double step() {
-        double tenth = Math.abs(value.unit().fromSi(value.step()) - value.unit().fromSi(0)) / 10;
-        if (!(tenth > 0)) {
+        return partOfStep(value, FINE);
+    }
+
+    /** As fine as a shop sets a value, SI. */
+    public static double fineStep(Adjustable value) {
+        return value.unit().toSi(partOfStep(value, FINE)) - value.unit().toSi(0);
+    }
+
+    /** The round numbers that a range is written down to, SI. */
+    public static double coarseStep(Adjustable value) {
+        return value.unit().toSi(partOfStep(value, COARSE)) - value.unit().toSi(0);
+    }
+
+    /** A part of the shop's usual step, rounded to 1, 2 or 5, in the unit that the person used. */
+    private static double partOfStep(Adjustable value, double share) {
+        double part = share * Math.abs(value.unit().fromSi(value.step()) - value.unit().fromSi(0));
+        if (!(part > 0)) {
             return 1;
         }
-        double power = Math.pow(10, Math.floor(Math.log10(tenth) + 1e-9));
-        double lead = tenth / power;
+        double power = Math.pow(10, Math.floor(Math.log10(part) + 1e-9));
+        double lead = part / power;
         return power * (lead < 1.5 ? 1 : lead < 3.5 ? 2 : lead < 7.5 ? 5 : 10);
     }
 

@@ -10,6 +10,7 @@ import evenhand.quantity.QuantityException;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.FormField;
+import evenhand.window.desk.Knob;
 import evenhand.window.desk.Question.Field;
 import evenhand.words.AimText;
 import evenhand.words.ChangeWords;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -26,15 +28,13 @@ import java.util.stream.Stream;
  */
 final class SearchFields {
     private static final int MOST_CHANGES = 3;
-    private static final int STEPS_EACH_WAY = 8;
+    private static final int STEPS_EACH_WAY = 5;
     private static final String NOTHING = "nothing else";
 
     private static final Field AIM = new Field(
                     "aim", "so that", List.of(), "limit balance 0 %", "understeer 0.8 deg/g at 0.5 g", false)
             .beginningALine();
     private static final Field KEEPS = Field.empty("keeps", "keeping", "nothing, or for example: limit at least 0.8 g");
-    private static final Field GRID = Field.empty("grid", "in steps of", "any value");
-
     /**
      * What is asked for.
      *
@@ -106,8 +106,20 @@ final class SearchFields {
         if (chosen.size() < Math.min(MOST_CHANGES, changes().size())) {
             fields.add(choice(chosen));
         }
-        fields.addAll(List.of(AIM, KEEPS, GRID));
+        fields.addAll(List.of(AIM, KEEPS, grid(chosen)));
         return fields;
+    }
+
+    /** The steps that a shop can set, where no others are asked for. */
+    private Field grid(List<String> chosen) {
+        return Field.empty(
+                "grid",
+                "in steps of",
+                chosen.stream()
+                        .map(this::adjustable)
+                        .map(now -> FormField.show(Knob.fineStep(now), now.dimension(), asking.units()))
+                        .distinct()
+                        .collect(Collectors.joining("; ")));
     }
 
     private Adjustable adjustable(String path) {
@@ -130,9 +142,10 @@ final class SearchFields {
                 words + " " + now.path(), words, FormField.show(usualEnd(now, steps), now.dimension(), asking.units()));
     }
 
-    /** So many usual steps from where it stands, as far as a car can have that. */
+    /** So many usual steps from where it stands, to a round number, as far as a car can have that. */
     private static double usualEnd(Adjustable now, int steps) {
-        return now.slot().bounds().cut(now.si() + steps * now.step());
+        double coarse = Knob.coarseStep(now);
+        return now.slot().bounds().cut(coarse * Math.rint((now.si() + steps * now.step()) / coarse));
     }
 
     /**
@@ -157,11 +170,26 @@ final class SearchFields {
                     ? trial.at(one.judged().pace().getAsDouble())
                     : trial;
         }
-        try {
-            return new Wanted(spans, aim, keeps, GridText.read(pieces(wish(GRID)), spans), trial);
-        } catch (InvalidValue step) {
-            throw wrong(GRID, step.component(), String.valueOf(step.getMessage()));
+        return new Wanted(spans, aim, keeps, steps(spans), trial);
+    }
+
+    private List<OptionalDouble> steps(List<Span> spans) {
+        Field grid = grid(spans.stream().map(Span::path).toList());
+        List<String> asked = pieces(wish(grid));
+        if (asked.isEmpty()) {
+            return spans.stream().map(this::usualStep).toList();
         }
+        try {
+            return GridText.read(asked, spans);
+        } catch (InvalidValue step) {
+            throw wrong(grid, step.component(), String.valueOf(step.getMessage()));
+        }
+    }
+
+    /** None where a range is too narrow for it. */
+    private OptionalDouble usualStep(Span span) {
+        double step = Knob.fineStep(span.adjustable());
+        return span.holds(step) ? OptionalDouble.of(step) : OptionalDouble.empty();
     }
 
     /** Apart by semicolons. */
