@@ -97,7 +97,7 @@ public final class DrawingPainter {
             }
         }
         for (Mark mark : drawing.marks()) {
-            painter.markWords(mark);
+            painter.markWords(mark, drawing.marks());
         }
         return new Painted(scaling, painter.labels);
     }
@@ -244,12 +244,21 @@ public final class DrawingPainter {
         room.take(new Rectangle2D.Double(x - 1.3 * r, y - 1.3 * r, 2.6 * r, 2.6 * r));
     }
 
-    private void markWords(Mark mark) {
+    private void markWords(Mark mark, List<Mark> marks) {
         Font font = theme.plain();
         Rectangle2D size = LabelRoom.size(mark.words(), font, g.getFontRenderContext());
-        Point2D at = new Point2D.Double(scaling.px(mark.x()), scaling.py(mark.z()));
-        Optional<Rectangle2D> free = room.beside(at, size.getWidth(), size.getHeight(), width(12));
+        Point2D at = place(mark);
+        List<Point2D> others = marks.stream()
+                .filter(other -> !other.equals(mark))
+                .map(this::place)
+                .toList();
+        Optional<Rectangle2D> free = room.beside(at, others, size.getWidth(), size.getHeight(), width(12))
+                .or(() -> room.beside(at, size.getWidth(), size.getHeight(), width(12)));
         free.ifPresent(place -> over(mark.words(), font, theme.ink(), place));
+    }
+
+    private Point2D place(Mark mark) {
+        return new Point2D.Double(scaling.px(mark.x()), scaling.py(mark.z()));
     }
 
     private void words(Words words) {

@@ -76,6 +76,12 @@ public final class LabelRoom {
      * preferred.
      */
     public Optional<Rectangle2D> beside(Point2D point, double width, double height, double distance) {
+        return beside(point, List.of(), width, height, distance);
+    }
+
+    /** As that, where there are other points that words beside this one might be read as those of: none nearer than its own. */
+    public Optional<Rectangle2D> beside(
+            Point2D point, List<Point2D> others, double width, double height, double distance) {
         Optional<Rectangle2D> second = Optional.empty();
         for (double[] side : SIDES) {
             Rectangle2D place = new Rectangle2D.Double(
@@ -83,7 +89,8 @@ public final class LabelRoom {
                     point.getY() - height / 2 + side[1] * (height / 2 + (side[0] == 0 ? distance : distance / 2)),
                     width,
                     height);
-            if (!isFree(place)) {
+            double own = distance(place, point);
+            if (!isFree(place) || others.stream().anyMatch(other -> distance(place, other) <= own)) {
                 continue;
             }
             if (isClear(place)) {
@@ -94,6 +101,12 @@ public final class LabelRoom {
         }
         second.ifPresent(this::take);
         return second;
+    }
+
+    private static double distance(Rectangle2D place, Point2D point) {
+        double x = Math.max(0, Math.max(place.getX() - point.getX(), point.getX() - place.getMaxX()));
+        double y = Math.max(0, Math.max(place.getY() - point.getY(), point.getY() - place.getMaxY()));
+        return Math.hypot(x, y);
     }
 
     /** Size of a line of words. */
