@@ -3,12 +3,15 @@ package evenhand.terminal;
 import evenhand.bump.BumpAnswer;
 import evenhand.car.LoadCase;
 import evenhand.scenario.Scenario;
+import evenhand.words.Alike;
 import evenhand.words.BumpRows;
 import evenhand.words.BumpWheel;
 import evenhand.words.BumpWords;
 import evenhand.words.LoadWords;
 import evenhand.words.Units;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The answers of {@code bump} for people: a table of all set-ups, then words of each. */
@@ -42,16 +45,19 @@ final class BumpTables {
             text.append('\n').append(table(answered, question)).append('\n');
             Paragraph.append(text, "", BumpWords.gripLost(question.pace().isPresent()), console.columns());
         }
-        for (BumpCommand.Answer answer : answers) {
-            text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
-            if (answer.bump() instanceof BumpAnswer.None none) {
-                Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
-            }
-            for (String sentence : BumpWords.of(answer.car(), answer.bump(), question.direction(), units)) {
-                Paragraph.append(text, "  ", sentence, console.columns());
-            }
+        Map<String, List<String>> said = new LinkedHashMap<>();
+        answers.forEach(answer -> said.put(answer.setup().name(), said(answer, question)));
+        for (Alike some : Alike.of(said)) {
+            text.append('\n').append(Paint.bold(some.heading(), console)).append('\n');
+            some.sentences().forEach(sentence -> Paragraph.append(text, "  ", sentence, console.columns()));
         }
         return text.toString();
+    }
+
+    private List<String> said(BumpCommand.Answer answer, BumpCommand.Question question) {
+        return answer.bump() instanceof BumpAnswer.None none
+                ? List.of("No answer: " + none.text() + ".")
+                : BumpWords.of(answer.car(), answer.bump(), question.direction(), units);
     }
 
     private String table(List<BumpCommand.Answer> answers, BumpCommand.Question question) {

@@ -44,6 +44,9 @@ final class Crossing {
     /** Beyond, something is too stiff or the road too long to be followed. */
     private static final int MOST_STEPS = 5_000_000;
 
+    /** After so many steps it is asked whether to go on. */
+    private static final int ASKING = 4096;
+
     /** A piece is left when its end is passed by so much, m or m/s: what is less is rounding. */
     private static final double PASSED = 1e-12;
 
@@ -52,6 +55,7 @@ final class Crossing {
     private final StepMotion motion;
     private final ForceLines spring;
     private final ForceLines damper;
+    private final Runnable goOn;
     private double proposed = FIRST_STEP;
     private int steps;
     private boolean settled;
@@ -66,6 +70,12 @@ final class Crossing {
      * @param finestRow step of the record, s
      */
     Crossing(WheelStation station, double tolerance, double finestRow) {
+        this(station, tolerance, finestRow, () -> {});
+    }
+
+    /** @param goOn asked again and again on the way; what it throws ends the drive */
+    Crossing(WheelStation station, double tolerance, double finestRow, Runnable goOn) {
+        this.goOn = goOn;
         step = new QuarterCarStep(station, tolerance);
         motion = new StepMotion(step);
         witness = new Witness(step, motion, finestRow);
@@ -125,6 +135,9 @@ final class Crossing {
         while (step.time < end) {
             if (++steps > MOST_STEPS) {
                 return false;
+            }
+            if (steps % ASKING == 1) {
+                goOn.run();
             }
             double left = end - step.time;
             boolean last = proposed >= left * (1 - 1e-9);

@@ -23,23 +23,31 @@ public final class DriveOver {
     /** Error of a step in the places of body and wheel, m. Answers are then sure to 1e-6, landings and metal included. */
     static final double USUAL_TOLERANCE = 1e-9;
 
+    private static final Runnable UNDISTURBED = () -> {};
+
     private DriveOver() {}
+
+    /** Straight ahead, to the end. */
+    public static BumpAnswer straight(Car car, RoadEvent event, double speed) {
+        return straight(car, event, speed, UNDISTURBED);
+    }
 
     /**
      * Straight ahead.
      *
      * @param car settled at its ride height
      * @param speed m/s
+     * @param goOn asked again and again on the way; what it throws ends the drive
      * @throws evenhand.quantity.InvalidValue where a wheel of the car cannot get over the event
      */
-    public static BumpAnswer straight(Car car, RoadEvent event, double speed) {
+    public static BumpAnswer straight(Car car, RoadEvent event, double speed, Runnable goOn) {
         Map<End, Bump> bumps = new EnumMap<>(End.class);
         for (End end : End.values()) {
             Optional<WheelStation> station = WheelStation.atRest(car, end);
             if (station.isEmpty()) {
                 return noSpring(end);
             }
-            Optional<Bump> bump = over(station.get(), path(car, end, event), speed);
+            Optional<Bump> bump = over(station.get(), path(car, end, event), speed, goOn);
             if (bump.isEmpty()) {
                 return notFollowed();
             }
@@ -48,15 +56,22 @@ public final class DriveOver {
         return new BumpAnswer.Straight(bumps);
     }
 
+    /** In mid-corner, to the end. */
+    public static BumpAnswer inCorner(Car car, RoadEvent event, double speed, double pace, Direction direction) {
+        return inCorner(car, event, speed, pace, direction, UNDISTURBED);
+    }
+
     /**
      * In mid-corner, on the circle that pace and speed make.
      *
      * @param car settled at its ride height
      * @param speed m/s
      * @param pace lateral acceleration, m/s²
+     * @param goOn asked again and again on the way; what it throws ends the drive
      * @throws evenhand.quantity.InvalidValue where a wheel of the car cannot get over the event
      */
-    public static BumpAnswer inCorner(Car car, RoadEvent event, double speed, double pace, Direction direction) {
+    public static BumpAnswer inCorner(
+            Car car, RoadEvent event, double speed, double pace, Direction direction, Runnable goOn) {
         TurnAnswer answer = SteadyTurn.answer(car, List.of(pace), speed * speed / pace, direction);
         if (!(answer instanceof TurnAnswer.Turns turn)) {
             TurnAnswer.NoTurn none = (TurnAnswer.NoTurn) answer;
@@ -71,7 +86,7 @@ public final class DriveOver {
             if (station.isEmpty()) {
                 return noSpring(wheel.end());
             }
-            Optional<Bump> bump = over(station.get(), path(car, wheel.end(), event), speed);
+            Optional<Bump> bump = over(station.get(), path(car, wheel.end(), event), speed, goOn);
             if (bump.isEmpty()) {
                 return notFollowed();
             }
@@ -98,13 +113,16 @@ public final class DriveOver {
                         + " speed");
     }
 
-    private static Optional<Bump> over(WheelStation station, Profile road, double speed) {
-        return over(station, road, speed, USUAL_TOLERANCE, Series.FINEST);
+    private static Optional<Bump> over(WheelStation station, Profile road, double speed, Runnable goOn) {
+        return over(station, road, speed, new Crossing(station, USUAL_TOLERANCE, Series.FINEST, goOn));
     }
 
     /** One wheel; nothing where it cannot be followed. */
     static Optional<Bump> over(WheelStation station, Profile road, double speed, double tolerance, double finestRow) {
-        Crossing crossing = new Crossing(station, tolerance, finestRow);
+        return over(station, road, speed, new Crossing(station, tolerance, finestRow));
+    }
+
+    private static Optional<Bump> over(WheelStation station, Profile road, double speed, Crossing crossing) {
         if (!crossing.drive(road, speed)) {
             return Optional.empty();
         }

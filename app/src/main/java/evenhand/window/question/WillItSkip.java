@@ -22,14 +22,17 @@ import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Work;
+import evenhand.words.Alike;
 import evenhand.words.BumpRows;
 import evenhand.words.BumpWheel;
 import evenhand.words.BumpWords;
 import evenhand.words.Units;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -105,7 +108,7 @@ final class WillItSkip implements Question {
             progress.goOn();
             progress.at((double) answers.size() / shown.size());
             try {
-                answers.add(answer(asked, one, found.event(), speed, pace));
+                answers.add(answer(asked, one, found.event(), speed, pace, progress));
             } catch (InvalidValue cannot) {
                 return Reply.only(Said.named(one.setup()) + ": \"" + over + "\": " + cannot.component() + " "
                         + cannot.getMessage() + ".");
@@ -130,7 +133,8 @@ final class WillItSkip implements Question {
                 : Optional.empty();
     }
 
-    private static Over answer(Asked asked, TurnedSetup one, RoadEvent event, double speed, OptionalDouble pace) {
+    private static Over answer(
+            Asked asked, TurnedSetup one, RoadEvent event, double speed, OptionalDouble pace, Progress progress) {
         Optional<String> noRest = Said.noRest(asked, one);
         if (noRest.isPresent()) {
             return new Over(one, one.standing(), new BumpAnswer.None(TurnAnswer.Reason.NO_EQUILIBRIUM, noRest.get()));
@@ -145,14 +149,15 @@ final class WillItSkip implements Question {
                                 event,
                                 speed,
                                 pace.getAsDouble(),
-                                asked.work().direction())
-                        : DriveOver.straight(car, event, speed));
+                                asked.work().direction(),
+                                progress::goOn)
+                        : DriveOver.straight(car, event, speed, progress::goOn));
     }
 
     private static Reply reply(Asked asked, List<Over> answers, String where, OptionalDouble pace) {
         Direction direction = asked.work().direction();
         List<String> headlines = new ArrayList<>();
-        List<Reply.Paragraph> more = new ArrayList<>();
+        Map<String, List<String>> each = new LinkedHashMap<>();
         headlines.add(where);
         for (Over one : answers) {
             String name = one.setup().setup().name();
@@ -164,8 +169,10 @@ final class WillItSkip implements Question {
             } else if (!sentences.contains(said)) {
                 sentences.add(0, said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1));
             }
-            more.add(new Reply.Paragraph(name, sentences));
+            each.put(name, sentences);
         }
+        List<Reply.Paragraph> more = new ArrayList<>();
+        Alike.of(each).forEach(some -> more.add(new Reply.Paragraph(some.heading(), some.sentences())));
         more.add(new Reply.Paragraph("What the figures mean", List.of(BumpWords.gripLost(pace.isPresent()))));
         more.add(new Reply.Paragraph("What can be driven over", List.of("Write " + EventText.KNOWN + ".")));
         return new Reply(headlines, more, charts(asked, answers), table(asked, answers), List.of());

@@ -1,6 +1,7 @@
 package evenhand.window.question;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import evenhand.bump.Bump;
@@ -21,6 +22,7 @@ import evenhand.words.Units;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -72,6 +74,27 @@ class WillItSkipTest {
                 .isCloseTo(60, within(0.1));
         assertThat(Asks.row(reply.figures(), "Front wheels", "hardest jolt of the body"))
                 .contains(Numbers.fixed(front.peakBodyAcceleration() / 9.80665, 2));
+    }
+
+    @Test
+    void ofSetupsThatComeOutTheSameItIsSaidOnce() throws Exception {
+        Asks asks = Asks.demo("harbour-saloon").wish("bump/where", "straight ahead");
+        for (String name : List.of("Pivot low", "Pivot high")) {
+            asks.act(new TrialAct.Show(name, true)); // another roll centre is nothing to a wheel that goes straight
+        }
+        assertThat(asks.reply("bump").more())
+                .extracting(Reply.Paragraph::heading)
+                .contains("As bought", "Lowered")
+                .anyMatch(heading -> heading.equals("Pivot low and Pivot high alike"));
+    }
+
+    @Test
+    void aDriveIsGivenUpOnItsWay() {
+        Car car = ByHand.demo("harbour-saloon").activeSetup().car().settled();
+        assertThatThrownBy(() -> DriveOver.straight(car, radius -> Profile.hump(0.06, 2), 10, () -> {
+                    throw new CancellationException("enough");
+                }))
+                .isInstanceOf(CancellationException.class);
     }
 
     @Test
