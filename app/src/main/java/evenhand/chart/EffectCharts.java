@@ -9,6 +9,7 @@ import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
 import evenhand.words.ChangeWords;
 import evenhand.words.EffectWords;
+import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ public final class EffectCharts {
                     unit.fromSi(move.difference()),
                     EffectWords.difference(move, units)));
             rows.add(new Axis.Row(
-                    ChangeWords.name(effect.step().path()) + " " + EffectWords.step(effect, units),
+                    ChangeWords.name(effect.step().path()) + " " + InPrint.symbol(EffectWords.step(effect, units)),
                     others.isEmpty() ? "" : "also " + String.join("; ", others)));
         }
         parts.add(new Rule(Rule.Kind.ZERO, Rule.Along.ACROSS, 0, ""));

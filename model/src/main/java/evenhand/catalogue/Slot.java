@@ -47,7 +47,8 @@ public final class Slot<V> {
             Optional<Range> usual,
             Optional<Amount> step,
             Range bounds,
-            String why) {}
+            String why,
+            boolean rebuilding) {}
 
     private Slot(
             String key,
@@ -69,7 +70,7 @@ public final class Slot<V> {
                 key,
                 content,
                 true,
-                new Told("", "", Amount.NONE, Optional.empty(), Optional.empty(), ANYTHING, ""),
+                new Told("", "", Amount.NONE, Optional.empty(), Optional.empty(), ANYTHING, "", false),
                 Optional.empty(),
                 Optional.empty());
     }
@@ -141,12 +142,14 @@ public final class Slot<V> {
 
     /** The meaning, in the words of the trade. */
     public Slot<V> means(String words) {
-        return told(new Told(words, told.how, told.tolerance, told.usual, told.step, told.bounds, told.why));
+        return told(new Told(
+                words, told.how, told.tolerance, told.usual, told.step, told.bounds, told.why, told.rebuilding));
     }
 
     /** How a shop measures it, and the tolerance of that: two standard deviations. */
     public Slot<V> measured(String how, Amount tolerance) {
-        return told(new Told(told.meaning, how, tolerance, told.usual, told.step, told.bounds, told.why));
+        return told(
+                new Told(told.meaning, how, tolerance, told.usual, told.step, told.bounds, told.why, told.rebuilding));
     }
 
     /** What cars have; outside there is a warning, never a refusal. */
@@ -158,24 +161,46 @@ public final class Slot<V> {
                 Optional.of(new Range(low, high)),
                 told.step,
                 told.bounds,
-                told.why));
+                told.why,
+                told.rebuilding));
     }
 
     /** The step that a shop takes at once. */
     public Slot<V> usualStep(Amount step) {
-        return told(
-                new Told(told.meaning, told.how, told.tolerance, told.usual, Optional.of(step), told.bounds, told.why));
+        return told(new Told(
+                told.meaning,
+                told.how,
+                told.tolerance,
+                told.usual,
+                Optional.of(step),
+                told.bounds,
+                told.why,
+                told.rebuilding));
     }
 
     /** What nature allows; samples are cut there, and values beyond are refused. */
     public Slot<V> within(double low, double high) {
         return told(new Told(
-                told.meaning, told.how, told.tolerance, told.usual, told.step, new Range(low, high), told.why));
+                told.meaning,
+                told.how,
+                told.tolerance,
+                told.usual,
+                told.step,
+                new Range(low, high),
+                told.why,
+                told.rebuilding));
     }
 
     /** Says why nature allows no more. */
     public Slot<V> because(String why) {
-        return told(new Told(told.meaning, told.how, told.tolerance, told.usual, told.step, told.bounds, why));
+        return told(new Told(
+                told.meaning, told.how, told.tolerance, told.usual, told.step, told.bounds, why, told.rebuilding));
+    }
+
+    /** Another value takes other links, brackets or wheels: nothing on the car turns, hangs or swaps to it. */
+    public Slot<V> byRebuilding() {
+        return told(
+                new Told(told.meaning, told.how, told.tolerance, told.usual, told.step, told.bounds, told.why, true));
     }
 
     private Slot<V> told(Told more) {
@@ -263,6 +288,11 @@ public final class Slot<V> {
 
     public Optional<StandIn<V>> standIn() {
         return standIn;
+    }
+
+    /** Whether another value takes other links, brackets or wheels. */
+    public boolean isByRebuilding() {
+        return told.rebuilding;
     }
 
     /** The slot that may be given instead of this one. */

@@ -37,7 +37,7 @@ final class WeightCatalogue {
 
     static final Slot<Weights.Corners> CORNER_WEIGHTS = group("cornerWeights", CORNERS)
             .optional()
-            .means("what the four scales show, instead of mass and frontWeightFraction");
+            .means("what the four scales show, instead of the mass and the front weight fraction");
 
     static final Slot<Double> MASS = mass("mass")
             .means("mass of the whole car as it drives")

@@ -184,6 +184,11 @@ public record Effect(Step step, List<Move> moves) {
         return Optional.of(new Effect(step, moves));
     }
 
+    /** Whether it takes other links, brackets or wheels. */
+    public boolean takesRebuilding() {
+        return step instanceof ByNumber number && number.adjustable().slot().isByRebuilding();
+    }
+
     /** The largest move, in what is noticeable. */
     public double size() {
         return moves.stream().mapToDouble(Move::size).max().orElse(0);

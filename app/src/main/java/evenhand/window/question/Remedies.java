@@ -18,6 +18,7 @@ import evenhand.words.Complaint;
 import evenhand.words.EffectWords;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,12 +34,17 @@ final class Remedies {
                 .orElseThrow();
     }
 
-    /** The effects that help, best first; none where the car does not turn, or not at that pace. */
+    /**
+     * The effects that help, best first, those that take rebuilding behind the others; none where the car does not turn, or not at
+     * that pace.
+     */
     static List<Effect> helping(TurnedSetup one, Trial trial, Complaint complaint) {
         Answers before = trial.ask(one.setup().car());
         return complaint.judged().si(before).isEmpty()
                 ? List.of()
-                : Effect.helping(one.setup().entries(), trial, before, complaint.judged(), complaint.up());
+                : Effect.helping(one.setup().entries(), trial, before, complaint.judged(), complaint.up()).stream()
+                        .sorted(Comparator.comparing(Effect::takesRebuilding))
+                        .toList();
     }
 
     /** The best few as what to do next. */

@@ -98,13 +98,25 @@ final class SpringsOrBars implements Question {
                 List.of(),
                 List.of(
                         EffectCharts.effects(
-                                active.setup().name(), style, helping, complaint.judged(), MOST_BARS, asked.units()),
+                                active.setup().name(),
+                                style,
+                                easy(helping),
+                                complaint.judged(),
+                                MOST_BARS,
+                                asked.units()),
                         TurnCharts.understeerGradient(SideBySide.cars(asked), asked.units())),
                 table(helping, complaint, asked),
-                helping.stream()
+                easy(helping).stream()
                         .limit(MOST_NEXT)
                         .map(effect -> Remedies.next(active, asked, complaint, effect))
                         .toList());
+    }
+
+    /** Without what takes rebuilding, where there is anything else. */
+    private static List<Effect> easy(List<Effect> helping) {
+        List<Effect> easy =
+                helping.stream().filter(effect -> !effect.takesRebuilding()).toList();
+        return easy.isEmpty() ? helping : easy;
     }
 
     /** One usual step of every adjustment, and what it moves. */
@@ -147,8 +159,13 @@ final class SpringsOrBars implements Question {
 
     private static Figures table(List<Effect> helping, Complaint complaint, Asked asked) {
         Figures.Builder table = new Figures.Builder(List.of("one step", "moves it by"));
+        boolean rebuilding = false;
         table.heading("What helps, best first");
         for (Effect effect : helping) {
+            if (effect.takesRebuilding() && !rebuilding) {
+                table.heading("What helps too, but takes other links, brackets or wheels");
+                rebuilding = true;
+            }
             table.row(
                     ChangeWords.name(effect.step().path()),
                     "",

@@ -68,6 +68,22 @@ class SpringsOrBarsTest {
     }
 
     @Test
+    void whatTakesRebuildingIsNamedLastAndNotOffered() {
+        Work work = ByHand.demo("quarry-special");
+        Reply reply = ByHand.answer(QUESTION, work, Map.of("complaint", "pushes at the limit"));
+        List<Figures.Line> lines = reply.figures().lines();
+        int second = lines.indexOf(new Figures.Heading("What helps too, but takes other links, brackets or wheels"));
+        assertThat(lines.subList(0, second)).extracting(Figures.Line::words).contains("rear spring rate");
+        assertThat(lines.subList(second, lines.size()))
+                .extracting(Figures.Line::words)
+                .contains("rear track", "front roll camber", "rear spring base");
+        List<Axis.Row> rows = ((Axis.Rows) reply.charts().get(0).up()).rows();
+        assertThat(rows).extracting(Axis.Row::words).noneMatch(words -> words.contains(" track "));
+        assertThat(rows).extracting(Axis.Row::words).anyMatch(words -> words.contains("N·m/deg"));
+        assertThat(reply.next()).noneMatch(next -> next.words().startsWith("rear track"));
+    }
+
+    @Test
     void theLargestIsNamedFirstAndAllAreInTheTable() {
         Work work = ByHand.demo("slipper-coupe");
         Reply reply = every(work, "understeer at 0.5 g");
