@@ -19,7 +19,7 @@ public final class DoubtWords {
     private static final List<Criterion> SAID =
             List.of(Criterion.UNDERSTEER, Criterion.ROLL_GRADIENT, Criterion.LIMIT, Criterion.LIMIT_BALANCE);
 
-    private static final int TOLERANCE_DIGITS = 3;
+    private static final int TOLERANCE_DIGITS = 2;
     private static final double ALMOST_ALL = 0.9;
     private static final double MOST = 0.5;
     /** Of what is noticeable. */

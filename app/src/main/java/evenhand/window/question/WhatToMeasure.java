@@ -26,15 +26,20 @@ import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** What measuring errors and guesses leave of the answers, and what to go and measure. */
 final class WhatToMeasure implements Question {
     private static final int SAMPLES = 512;
     private static final int MOST_BARS = 10;
+
+    /** Where a set-up has no such figure. */
+    private static final String NOTHING = "–";
 
     /** Of a curve with its band. */
     private static final int PACES = 24;
@@ -180,25 +185,36 @@ final class WhatToMeasure implements Question {
                 MOST_BARS);
     }
 
+    /** A row for each figure, a column for each set-up. */
     private static Figures table(List<TurnedSetup> turning, Doubt.Answer answer, Units units) {
-        Figures.Builder table = new Figures.Builder(List.of("as given", "19 in 20 from", "to"));
-        for (int i = 0; i < turning.size(); i++) {
-            table.heading(turning.get(i).setup().name());
-            for (Spread spread : answer.cars().get(i).spreads()) {
-                Unit unit = units.of(spread.judged().criterion());
-                int digits = spread.judged().criterion().digits();
-                table.row(
-                        JudgedWords.figure(spread.judged()),
-                        unit.symbol(),
-                        List.of(
-                                spread.nominal().isPresent()
-                                        ? Numbers.fixed(
-                                                unit.fromSi(spread.nominal().getAsDouble()), digits)
-                                        : "–",
-                                Numbers.fixed(unit.fromSi(spread.low()), digits),
-                                Numbers.fixed(unit.fromSi(spread.high()), digits)));
-            }
+        Figures.Builder table = new Figures.Builder(
+                turning.stream().map(one -> one.setup().name()).toList());
+        table.heading("As given, and where it lies nineteen times in twenty");
+        Set<Judged> figures = new LinkedHashSet<>();
+        answer.cars().forEach(left -> left.spreads().forEach(spread -> figures.add(spread.judged())));
+        for (Judged figure : figures) {
+            table.row(
+                    JudgedWords.figure(figure),
+                    units.of(figure.criterion()).symbol(),
+                    answer.cars().stream()
+                            .map(left -> left.spreads().stream()
+                                    .filter(spread -> spread.judged().equals(figure))
+                                    .findFirst()
+                                    .map(spread -> cell(spread, units))
+                                    .orElse(NOTHING))
+                            .toList());
         }
         return table.build();
+    }
+
+    /** "8.5 (−1.3 to 17.4)". */
+    private static String cell(Spread spread, Units units) {
+        Unit unit = units.of(spread.judged().criterion());
+        int digits = spread.judged().criterion().digits();
+        String nominal = spread.nominal().isPresent()
+                ? Numbers.fixed(unit.fromSi(spread.nominal().getAsDouble()), digits)
+                : NOTHING;
+        return nominal + " (" + Numbers.fixed(unit.fromSi(spread.low()), digits) + " to "
+                + Numbers.fixed(unit.fromSi(spread.high()), digits) + ")";
     }
 }

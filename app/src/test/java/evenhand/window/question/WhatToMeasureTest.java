@@ -13,6 +13,7 @@ import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
 import evenhand.quantity.Unit;
+import evenhand.window.desk.Figures;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Work;
@@ -100,6 +101,21 @@ class WhatToMeasureTest {
             assertThat(given).isBetween(gentle.y(), at(band.high(), 0.2).y());
         }
         assertThat(chart.notes()).anyMatch(note -> note.contains("nineteen times in twenty"));
+    }
+
+    @Test
+    void theTableHasARowForEachFigureAndAColumnForEachSetup() throws Exception {
+        Asks asks = Asks.demo("quarry-special");
+        Figures table = asks.reply("doubt").figures();
+        assertThat(table.columns()).containsExactly("Tight differential", "Open differential");
+        List<String> rows = table.lines().stream()
+                .filter(Figures.Row.class::isInstance)
+                .map(Figures.Line::words)
+                .toList();
+        assertThat(rows).doesNotHaveDuplicates().contains("limit balance", "understeer at 0.5 g");
+        assertThat(table.lines().stream().filter(Figures.Row.class::isInstance).map(Figures.Row.class::cast))
+                .allSatisfy(row -> assertThat(row.cells())
+                        .allMatch(cell -> cell.matches("−?[\\d.]+ \\(−?[\\d.]+ to −?[\\d.]+\\)|–( .*)?"), row.words()));
     }
 
     @Test
