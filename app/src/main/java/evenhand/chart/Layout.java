@@ -9,6 +9,7 @@ import java.awt.font.FontRenderContext;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.ui.RectangleInsets;
 
 /** Where title, keys, labels and notes of a chart stand around its plot. */
@@ -44,7 +45,7 @@ final class Layout {
     private final Ruling up;
 
     /** One entry of the key above the plot. */
-    record Key(String words, SetupStyle style, Part.Hatch hatch, boolean line, double width) {}
+    record Key(String words, SetupStyle style, Part.Hatch hatch, Optional<Part.Weight> line, double width) {}
 
     private Layout(Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area) {
         this.chart = chart;
@@ -127,7 +128,11 @@ final class Layout {
         List<Key> all = new ArrayList<>();
         for (Part.Line one : chart.lines()) {
             all.add(new Key(
-                    one.label(), one.style(), Part.Hatch.FULL, true, width(one.label(), theme.plain()) + 4.6 * em));
+                    one.label(),
+                    one.style(),
+                    Part.Hatch.FULL,
+                    Optional.of(one.weight()),
+                    width(one.label(), theme.plain()) + 4.6 * em));
         }
         return all;
     }
@@ -143,14 +148,18 @@ final class Layout {
                         setup.name(),
                         setup.style(),
                         Part.Hatch.FULL,
-                        false,
+                        Optional.empty(),
                         width(setup.name(), theme.plain()) + 3.2 * em));
             }
         }
         chart.bars().stream()
                 .filter(bar -> !bar.part().isEmpty())
                 .map(bar -> new Key(
-                        bar.part(), SetupStyle.NONE, bar.hatch(), false, width(bar.part(), theme.plain()) + 3.2 * em))
+                        bar.part(),
+                        SetupStyle.NONE,
+                        bar.hatch(),
+                        Optional.empty(),
+                        width(bar.part(), theme.plain()) + 3.2 * em))
                 .distinct()
                 .forEach(all::add);
         List<List<Key>> rows = new ArrayList<>();
@@ -249,9 +258,9 @@ final class Layout {
     private void key(Sheet sheet, Key key, double x, double y) {
         Rectangle2D size = sheet.size(key.words(), theme.plain());
         double middle = y + size.getHeight() / 2;
-        double sample = key.line() ? 3 * em : 1.6 * em;
-        if (key.line()) {
-            LineLabels.sample(sheet, key.style(), x, x + sample, middle);
+        double sample = key.line().isPresent() ? 3 * em : 1.6 * em;
+        if (key.line().isPresent()) {
+            LineLabels.sample(sheet, key.style(), key.line().get(), x, x + sample, middle);
         } else {
             Bar bar = new Bar(0, 0, 1, "", "", key.style(), key.hatch(), 0, 1, "");
             BarPainter.fill(

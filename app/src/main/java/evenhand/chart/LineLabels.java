@@ -135,12 +135,12 @@ final class LineLabels {
     }
 
     /** A short piece of a set-up's line with its marker. */
-    static void sample(Sheet sheet, SetupStyle style, double from, double to, double y) {
+    static void sample(Sheet sheet, SetupStyle style, Part.Weight weight, double from, double to, double y) {
         sheet.g.setColor(sheet.theme.colour(style));
-        sheet.g.setStroke(style.stroke(sheet.width(2)));
+        sheet.g.setStroke(style.stroke(sheet.width(weight.width())));
         sheet.g.draw(new Line2D.Double(from, y, to, y));
         if (style.ofSetup()) {
-            sheet.marker(style, (from + to) / 2, y, sheet.width(7.5));
+            sheet.marker(style, (from + to) / 2, y, sheet.width(weight == Part.Weight.HEAVY ? 7.5 : 6));
         }
     }
 }

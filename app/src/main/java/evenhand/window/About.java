@@ -17,10 +17,21 @@ final class About {
 
             Load figures are for comparing designs; they are no proof of strength.""";
 
+    static final String BY_HAND = """
+            A question on the left is answered on the right. What stands under the answer can be adjusted: type a value with \
+            its unit, or pull its handle; the arrow keys move it by a little, with Shift by ten times that, with Alt by a tenth. \
+            Escape takes back what was typed. Rings in the drawing of the car can be pulled as well.
+
+            In a chart the mouse reads off the values. A rectangle drawn with the mouse, or + and −, looks closer; a double \
+            click or Home shows all again; the right button copies it or keeps it as a file.
+
+            In the list of set-ups Space shows or hides one, F2 renames it, Delete deletes it, and a drag moves it. \
+            Ctrl+Z undoes anything, Ctrl+F finds a field of the car, Ctrl+1 to Ctrl+9 ask the questions.""";
+
     private About() {}
 
     static JPanel panel() {
-        JPanel panel = new JPanel(new MigLayout("insets 8, wrap 1, fillx, gap 0 8", "[" + Looks.em(38) + "!]", ""));
+        JPanel panel = new JPanel(new MigLayout("insets 8, wrap 1, fillx, gap 0 8", "[" + Looks.em(46) + "!]", ""));
         Words.Area title = Words.headline("about Evenhand");
         String version = About.class.getPackage().getImplementationVersion();
         title.setText("Evenhand " + (version == null ? "in development" : version));
@@ -31,6 +42,10 @@ final class About {
         cautions.setText(CAUTIONS);
         panel.add(title, "growx");
         panel.add(what, "growx");
+        Words.Area hands = Words.plain("mouse and keys");
+        hands.setText(BY_HAND);
+        panel.add(Words.head("Mouse and keys"));
+        panel.add(hands, "growx");
         panel.add(Words.head("Cautions"));
         panel.add(cautions, "growx");
         return panel;

@@ -9,11 +9,14 @@ import evenhand.window.desk.TurnedSetup;
 import evenhand.words.ChangeWords;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /** One adjustment: its value to be typed, its track to be dragged, what it moves, and the way back to the base. */
@@ -43,7 +46,7 @@ final class KnobCell extends JPanel {
         label.setLabelFor(field);
         track = new Track(name + ", track", this::move);
         field.setName(path);
-        field.setColumns(8);
+        field.setColumns(9);
         field.getAccessibleContext().setAccessibleName(name);
         field.addActionListener(event -> typed());
         field.addFocusListener(new FocusAdapter() {
@@ -52,6 +55,8 @@ final class KnobCell extends JPanel {
                 typed();
             }
         });
+        field.registerKeyboardAction(
+                event -> takeBack(), KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), JComponent.WHEN_FOCUSED);
         reset.setName(path + " reset");
         reset.setToolTipText("back to the value of the base set-up");
         reset.getAccessibleContext().setAccessibleName(name + ", back to the base");
@@ -137,6 +142,13 @@ final class KnobCell extends JPanel {
         if (!text.equals(shown)) {
             act(text, false);
         }
+    }
+
+    /** What was typed is dropped for what stands in the car. */
+    private void takeBack() {
+        field.setText(shown);
+        trouble.setVisible(false);
+        revalidate();
     }
 
     private void act(String text, boolean same) {

@@ -120,7 +120,7 @@ final class Menus {
                     () -> pane.bench().act(new LookAct.Ask(key)));
         }
         menu.addSeparator();
-        item(menu, "About and cautions", 0, 0, () -> About.show(pane));
+        item(menu, "Help, about and cautions", KeyEvent.VK_F1, 0, () -> About.show(pane));
         return menu;
     }
 

@@ -14,7 +14,7 @@ public final class ChangeWords {
     private static final String LOWERED = ".lowered";
 
     /** What stands for a value that was not given. */
-    private static final String NONE = "none";
+    public static final String NONE = "none";
 
     private ChangeWords() {}
 

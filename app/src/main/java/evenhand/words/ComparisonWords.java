@@ -32,6 +32,8 @@ public final class ComparisonWords {
     /** As near as this to a half, a third or a quarter it is called so. */
     private static final double ROUND = 0.03;
 
+    private static final String STAYS = " stays as it is";
+
     /** More causes than these make no plain sentence. */
     private static final int MOST_CAUSES = 3;
 
@@ -54,6 +56,13 @@ public final class ComparisonWords {
     /** The sentences, in the order to be read. */
     public static List<String> of(Comparison comparison, Units units) {
         return new ComparisonWords(comparison, units).sentences();
+    }
+
+    /** The same sentences, those of what stays as it is behind those of what changes. */
+    public static List<String> tellingFirst(List<String> sentences) {
+        return sentences.stream()
+                .sorted(Comparator.comparing(sentence -> sentence.contains(STAYS)))
+                .toList();
     }
 
     /**
@@ -193,7 +202,7 @@ public final class ComparisonWords {
         String text = JudgedWords.pace(judged) + " ";
         String start = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
         if (hardly(difference)) {
-            return start + name(judged.criterion()) + " stays as it is, " + number(judged, base);
+            return start + name(judged.criterion()) + STAYS + ", " + number(judged, base);
         }
         double step = shown(judged, difference.difference());
         String by = ", by " + number(judged, Math.abs(step));

@@ -84,7 +84,10 @@ public final class FindWords {
                     + ", is at " + value(now, one.unrounded().getAsDouble(), units)
                     + "; of the steps that can be built take " + found + ", which gives "
                     + figure(judged, one.achieved(), units) + ".");
-        } else if (!one.met() && !one.jumps().isEmpty() && one.solutions().isEmpty() && one.aim().nearlyMet(one.achieved())) {
+        } else if (!one.met()
+                && !one.jumps().isEmpty()
+                && one.solutions().isEmpty()
+                && one.aim().nearlyMet(one.achieved())) {
             sentences.add("The " + JudgedWords.figure(judged) + " jumps past " + demand(one.aim(), units)
                     + " without having it; beside the jump, " + found + " gives "
                     + figure(judged, one.achieved(), units) + ", which nobody tells from it.");
@@ -95,7 +98,8 @@ public final class FindWords {
         } else {
             sentences.add("No value in that range gives " + demand(one.aim(), units)
                     + (one.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; the nearest is " + found
-                    + (one.unrounded().isPresent() ? " of the steps that can be built" : "") + ", with " + figure(judged, one.achieved(), units) + ".");
+                    + (one.unrounded().isPresent() ? " of the steps that can be built" : "") + ", with "
+                    + figure(judged, one.achieved(), units) + ".");
         }
         List<String> others = one.solutions().stream()
                 .filter(solution -> solution != one.value()

@@ -70,7 +70,8 @@ public record Knob(Adjustable value, OptionalDouble base, Optional<Quantity> giv
 
     /** A part of the shop's usual step, rounded to 1, 2 or 5, in the unit that the person used. */
     private static double partOfStep(Adjustable value, double share) {
-        double part = share * Math.abs(value.unit().fromSi(value.step()) - value.unit().fromSi(0));
+        double part = share
+                * Math.abs(value.unit().fromSi(value.step()) - value.unit().fromSi(0));
         if (!(part > 0)) {
             return 1;
         }

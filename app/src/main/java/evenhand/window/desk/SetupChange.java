@@ -6,6 +6,7 @@ import evenhand.choice.Change;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.words.ChangeWords;
+import evenhand.words.InPrint;
 import java.util.List;
 
 /**
@@ -29,7 +30,11 @@ public record SetupChange(String path, String words) {
 
     /** Old and new of a change: "was 255 mm, is 275 mm". */
     public static String wasAndIs(Change change) {
-        String[] sides = ChangeWords.fromTo(change).split(" → ", -1);
-        return sides.length == 2 ? "was " + sides[0] + ", is " + sides[1] : sides[0];
+        String[] sides = InPrint.given(ChangeWords.fromTo(change)).split(" → ", -1);
+        return sides.length == 2 ? "was " + given(sides[0]) + ", is " + given(sides[1]) : sides[0];
+    }
+
+    private static String given(String side) {
+        return side.equals(ChangeWords.NONE) ? "not given" : side;
     }
 }

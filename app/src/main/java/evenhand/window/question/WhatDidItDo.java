@@ -81,8 +81,11 @@ final class WhatDidItDo implements Question {
             List<String> sentences = new ArrayList<>(ComparisonWords.of(comparison, asked.units()));
             if (one.equals(foremost)) {
                 headlines.add(Said.named(one.setup()) + " against " + Said.named(base.setup()) + ":");
-                headlines.addAll(sentences.subList(0, Math.min(SAID_FIRST, sentences.size())));
-                sentences.subList(0, Math.min(SAID_FIRST, sentences.size())).clear();
+                List<String> first = ComparisonWords.tellingFirst(sentences).stream()
+                        .limit(SAID_FIRST)
+                        .toList();
+                headlines.addAll(first);
+                sentences.removeAll(first);
                 shares(comparison, one, asked).forEach(charts::add);
             }
             more.add(new Reply.Paragraph(one.setup().name(), sentences));

@@ -58,8 +58,7 @@ class WhatMakesItNeutralTest {
     private static final double WANTED = Math.round(10 * understeer(HARBOUR.activeSetup()) - 1) / 10.0;
 
     /** deg/g */
-    private static final double NOTICEABLE =
-            Criterion.UNDERSTEER.unit().fromSi(Criterion.UNDERSTEER.noticeable());
+    private static final double NOTICEABLE = Criterion.UNDERSTEER.unit().fromSi(Criterion.UNDERSTEER.noticeable());
 
     private static final String AIM = "understeer " + WANTED + " deg/g at 0.5 g";
 
