@@ -22,6 +22,7 @@ import java.util.Optional;
 /** What a search has found, in sentences: first what can be reached, then what does, then how sharp it is. */
 public final class FindWords {
     private static final int VALUE_DIGITS = 4;
+    private static final int TOLERANCE_DIGITS = 3;
     private static final double MILLIMETRE = 0.001;
     private static final double SIXTEENTH_INCH = 0.0254 / 16;
 
@@ -52,10 +53,22 @@ public final class FindWords {
      * @param digits that count
      */
     public static String written(Entries car, Span change, double si, int digits) {
-        Unit unit = change.adjustable().unit();
+        return written(car, change, si, change.adjustable().unit(), digits);
+    }
+
+    /** As that, in the unit of show where it is a rounder number there. */
+    public static String written(Entries car, Span change, double si, Units shown, int digits) {
+        Unit own = change.adjustable().unit();
+        Unit other = unit(change.adjustable(), shown);
+        boolean rounder = written(si, other, digits).replace(other.symbol(), "").length()
+                < written(si, own, digits).replace(own.symbol(), "").length();
+        return written(car, change, si, rounder ? other : own, digits);
+    }
+
+    private static String written(Entries car, Span change, double si, Unit unit, int digits) {
         String tolerance = Catalogue.get(car, change.path())
                 .filter(Quantity::hasTolerance)
-                .map(given -> " ± " + written(given.tolerance(), unit, digits))
+                .map(given -> " ± " + written(given.tolerance(), unit, TOLERANCE_DIGITS))
                 .orElse("");
         return written(si, unit, digits) + tolerance;
     }

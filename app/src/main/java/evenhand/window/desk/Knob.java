@@ -55,23 +55,24 @@ public record Knob(Adjustable value, OptionalDouble base, Optional<Quantity> giv
 
     /** One step of the keys. */
     public double step() {
-        return partOfStep(value, FINE);
+        return partOfStep(value, unit(), FINE);
     }
 
-    /** As fine as a shop sets a value, SI. */
-    public static double fineStep(Adjustable value) {
-        return value.unit().toSi(partOfStep(value, FINE)) - value.unit().toSi(0);
+    /** As fine as a shop sets a value that it reads in these units, SI. */
+    public static double fineStep(Adjustable value, Units units) {
+        Unit unit = FormField.unit(value.dimension(), units);
+        return unit.toSi(partOfStep(value, unit, FINE)) - unit.toSi(0);
     }
 
-    /** The round numbers that a range is written down to, SI. */
-    public static double coarseStep(Adjustable value) {
-        return value.unit().toSi(partOfStep(value, COARSE)) - value.unit().toSi(0);
+    /** The round numbers that a range is written down to in these units, SI. */
+    public static double coarseStep(Adjustable value, Units units) {
+        Unit unit = FormField.unit(value.dimension(), units);
+        return unit.toSi(partOfStep(value, unit, COARSE)) - unit.toSi(0);
     }
 
-    /** A part of the shop's usual step, rounded to 1, 2 or 5, in the unit that the person used. */
-    private static double partOfStep(Adjustable value, double share) {
-        double part = share
-                * Math.abs(value.unit().fromSi(value.step()) - value.unit().fromSi(0));
+    /** A part of the shop's usual step, rounded to 1, 2 or 5 of a unit. */
+    private static double partOfStep(Adjustable value, Unit unit, double share) {
+        double part = share * Math.abs(unit.fromSi(value.step()) - unit.fromSi(0));
         if (!(part > 0)) {
             return 1;
         }

@@ -117,7 +117,7 @@ final class SearchFields {
                 "in steps of",
                 chosen.stream()
                         .map(this::adjustable)
-                        .map(now -> FormField.show(Knob.fineStep(now), now.dimension(), asking.units()))
+                        .map(now -> FormField.show(Knob.fineStep(now, asking.units()), now.dimension(), asking.units()))
                         .distinct()
                         .collect(Collectors.joining("; ")));
     }
@@ -143,8 +143,8 @@ final class SearchFields {
     }
 
     /** So many usual steps from where it stands, to a round number, as far as a car can have that. */
-    private static double usualEnd(Adjustable now, int steps) {
-        double coarse = Knob.coarseStep(now);
+    private double usualEnd(Adjustable now, int steps) {
+        double coarse = Knob.coarseStep(now, asking.units());
         return now.slot().bounds().cut(coarse * Math.rint((now.si() + steps * now.step()) / coarse));
     }
 
@@ -188,7 +188,7 @@ final class SearchFields {
 
     /** None where a range is too narrow for it. */
     private OptionalDouble usualStep(Span span) {
-        double step = Knob.fineStep(span.adjustable());
+        double step = Knob.fineStep(span.adjustable(), asking.units());
         return span.holds(step) ? OptionalDouble.of(step) : OptionalDouble.empty();
     }
 

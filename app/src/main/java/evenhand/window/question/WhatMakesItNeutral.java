@@ -163,7 +163,7 @@ final class WhatMakesItNeutral implements Question {
             Span span = found.spans().get(i);
             double value = found.values().get(i);
             if (value != span.adjustable().si()) {
-                texts.put(span.path(), FindWords.written(setup.entries(), span, value, DIGITS));
+                texts.put(span.path(), FindWords.written(setup.entries(), span, value, asked.units(), DIGITS));
                 said.add(
                         ChangeWords.name(span.path()) + " " + FindWords.value(span.adjustable(), value, asked.units()));
             }

@@ -153,7 +153,7 @@ class WhatMakesItNeutralTest {
         assertThat(reply.headlines().get(1)).contains("jumps past 0 %", "which nobody tells from it");
         assertThat(reply.next().get(0).words()).startsWith("take rear spring rate");
         EditAct.SetValues act = (EditAct.SetValues) reply.next().get(0).act().orElseThrow();
-        assertThat(act.texts().values()).singleElement().asString().matches("\\d+ lbf/in.*");
+        assertThat(act.texts().values()).singleElement().asString().matches("\\d\\d(\\.\\d)? N/mm.*");
     }
 
     @Test
