@@ -23,13 +23,15 @@ public final class DriveOver {
     /** Error of a step in the places of body and wheel, m. Answers are then sure to 1e-6, landings and metal included. */
     static final double USUAL_TOLERANCE = 1e-9;
 
-    private static final Runnable UNDISTURBED = () -> {};
-
     private DriveOver() {}
+
+    private static void undisturbed() {
+        // Nobody waits for it.
+    }
 
     /** Straight ahead, to the end. */
     public static BumpAnswer straight(Car car, RoadEvent event, double speed) {
-        return straight(car, event, speed, UNDISTURBED);
+        return straight(car, event, speed, DriveOver::undisturbed);
     }
 
     /**
@@ -58,7 +60,7 @@ public final class DriveOver {
 
     /** In mid-corner, to the end. */
     public static BumpAnswer inCorner(Car car, RoadEvent event, double speed, double pace, Direction direction) {
-        return inCorner(car, event, speed, pace, direction, UNDISTURBED);
+        return inCorner(car, event, speed, pace, direction, DriveOver::undisturbed);
     }
 
     /**

@@ -31,7 +31,7 @@ final class AxleCatalogue {
             .means("distance between the middles of the contact patches")
             .measured("tape between plumb lines", Amount.of(0.003))
             .usual(1.0, 1.75)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.02))
             .within(0.1, 5);
 
@@ -39,6 +39,7 @@ final class AxleCatalogue {
             .means("mass of the whole axle that the springs do not carry")
             .measured("scales, parts by parts", Amount.percent(12))
             .usual(40, 200)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.percent(10))
             .within(0.1, 5000);
 
@@ -48,6 +49,7 @@ final class AxleCatalogue {
             .means("height of the unsprung mass's centre above the ground")
             .measured("that of the hub, by steel rule", Amount.of(0.02))
             .usual(0.2, 0.4)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.of(0.01))
             .within(0.001, 2)
             .defaultsTo(TYRE, Tyre::loadedRadius);
@@ -86,7 +88,7 @@ final class AxleCatalogue {
             .means("lean of the wheels per suspension roll: 0 stays upright, 1 leans with the body")
             .measured("digital level over the travel", Amount.of(0.1))
             .usual(0, 1.2)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.1))
             .within(-10, 10)
             .defaultsTo(1.0);
@@ -95,7 +97,7 @@ final class AxleCatalogue {
             .means("steer of the axle per suspension roll, positive towards understeer")
             .measured("strings over the travel", Amount.of(0.02))
             .usual(-0.1, 0.2)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.01))
             .within(-2, 2)
             .defaultsTo(0.0);
@@ -103,14 +105,14 @@ final class AxleCatalogue {
     static final Slot<Double> LATERAL_FORCE_STEER = measure("lateralForceSteer", Dimension.FORCE_STEER)
             .means("steer of the axle per side force, positive towards understeer")
             .usual(-0.2 * DEGREE / 1000, 0.3 * DEGREE / 1000)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.02 * DEGREE / 1000))
             .defaultsTo(0.0);
 
     static final Slot<Double> ALIGNING_TORQUE_STEER = measure("aligningTorqueSteer", Dimension.MOMENT_STEER)
             .means("steer of the axle per aligning torque, positive towards understeer")
             .usual(-5 * DEGREE / 1000, 20 * DEGREE / 1000)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.5 * DEGREE / 1000))
             .defaultsTo(0.0);
 
@@ -118,7 +120,7 @@ final class AxleCatalogue {
             .means("height of the roll centre above the ground at rest")
             .measured("from the links' points", Amount.of(0.02))
             .usual(-0.1, 0.25)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.01))
             .within(-1.99, 1.99);
 
@@ -126,7 +128,7 @@ final class AxleCatalogue {
             .means("rise of the roll centre above the ground per bump travel, wheels standing still; mostly negative")
             .measured("from the links' points", Amount.of(0.3))
             .usual(-3.5, 0)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.2))
             .within(-20, 20);
 
@@ -153,7 +155,7 @@ final class AxleCatalogue {
     static final Slot<Double> LOCATOR_PER_BUMP = ratio("perBump")
             .means("rise of the roll centre above the ground per bump travel, the axle standing still")
             .usual(-1, 0)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.1))
             .within(-2, 1)
             .defaultsTo(-0.5);

@@ -27,6 +27,7 @@ final class CarCatalogue {
             .means("distance between the axles")
             .measured("tape between plumb lines", Amount.of(0.003))
             .usual(1.8, 3.3)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.of(0.02))
             .within(0.2, 10);
 
@@ -38,6 +39,7 @@ final class CarCatalogue {
             .means("height of the whole car's centre of gravity above the ground")
             .measured("axle lift", Amount.of(0.04))
             .usual(0.35, 0.75)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.of(0.01))
             .within(0.01, 3)
             .unless(AXLE_LIFT);
@@ -46,6 +48,7 @@ final class CarCatalogue {
             .means("torsional stiffness of body and frame between the axles; rigid where absent")
             .measured("twist under a weight", Amount.percent(10))
             .usual(500 / DEGREE, 50_000 / DEGREE)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.percent(20))
             .within(1, 1e10)
             .defaultsTo(Double.POSITIVE_INFINITY);
@@ -78,6 +81,7 @@ final class CarCatalogue {
             .optional()
             .means("height at which the drag acts; that of the centre of gravity where absent")
             .usual(0.2, 1)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.of(0.02))
             .within(0, 3);
     static final Slot<Double> FRONT_LIFT_AREA = area(
@@ -100,6 +104,7 @@ final class CarCatalogue {
     static final Slot<Double> ROLLING_RESISTANCE = ratio("rollingResistance")
             .means("rolling drag over load")
             .usual(0, 0.025)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.of(0.002))
             .within(0, 0.9)
             .defaultsTo(0.0);
@@ -162,6 +167,7 @@ final class CarCatalogue {
             .optional()
             .means("moment of inertia of the sprung mass in pitch")
             .usual(500, 5000)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.percent(10))
             .within(1, 1e6);
 
@@ -188,6 +194,7 @@ final class CarCatalogue {
     private static Slot<Double> area(String key, String meaning) {
         return measure(key, Dimension.AREA)
                 .means(meaning)
+                .takes(Slot.Work.ANOTHER_CAR)
                 .usualStep(Amount.of(0.05))
                 .within(key.equals("dragArea") ? 0 : -100, 100)
                 .defaultsTo(0.0);

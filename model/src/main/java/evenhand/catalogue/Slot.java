@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
@@ -39,16 +40,40 @@ public final class Slot<V> {
     private final Optional<StandIn<V>> standIn;
     private final Optional<Instead> instead;
 
-    /** What a person is told of a slot. */
-    private record Told(
-            String meaning,
-            String how,
-            Amount tolerance,
-            Optional<Range> usual,
-            Optional<Amount> step,
-            Range bounds,
-            String why,
-            boolean rebuilding) {}
+    /** What it takes to give a car another value. */
+    public enum Work {
+        /** Something is turned, hung in another hole, or swapped for another that bolts on. */
+        SETTING,
+        /** Other links, brackets or wheels. */
+        REBUILDING,
+        /** It is the car as it came: nobody changes it to set the car up. */
+        ANOTHER_CAR
+    }
+
+    /** What a person is told of a slot; written only while a slot is being made. */
+    private static final class Told {
+        private String meaning = "";
+        private String how = "";
+        private Amount tolerance = Amount.NONE;
+        private Optional<Range> usual = Optional.empty();
+        private Optional<Amount> step = Optional.empty();
+        private Range bounds = ANYTHING;
+        private String why = "";
+        private Work work = Work.SETTING;
+
+        private Told() {}
+
+        private Told(Told other) {
+            meaning = other.meaning;
+            how = other.how;
+            tolerance = other.tolerance;
+            usual = other.usual;
+            step = other.step;
+            bounds = other.bounds;
+            why = other.why;
+            work = other.work;
+        }
+    }
 
     private Slot(
             String key,
@@ -66,13 +91,7 @@ public final class Slot<V> {
     }
 
     private static <V> Slot<V> of(String key, Content<V> content) {
-        return new Slot<>(
-                key,
-                content,
-                true,
-                new Told("", "", Amount.NONE, Optional.empty(), Optional.empty(), ANYTHING, "", false),
-                Optional.empty(),
-                Optional.empty());
+        return new Slot<>(key, content, true, new Told(), Optional.empty(), Optional.empty());
     }
 
     public static Slot<Double> measure(String key, Dimension dimension) {
@@ -142,68 +161,45 @@ public final class Slot<V> {
 
     /** The meaning, in the words of the trade. */
     public Slot<V> means(String words) {
-        return told(new Told(
-                words, told.how, told.tolerance, told.usual, told.step, told.bounds, told.why, told.rebuilding));
+        return told(more -> more.meaning = words);
     }
 
     /** How a shop measures it, and the tolerance of that: two standard deviations. */
     public Slot<V> measured(String how, Amount tolerance) {
-        return told(
-                new Told(told.meaning, how, tolerance, told.usual, told.step, told.bounds, told.why, told.rebuilding));
+        return told(more -> {
+            more.how = how;
+            more.tolerance = tolerance;
+        });
     }
 
     /** What cars have; outside there is a warning, never a refusal. */
     public Slot<V> usual(double low, double high) {
-        return told(new Told(
-                told.meaning,
-                told.how,
-                told.tolerance,
-                Optional.of(new Range(low, high)),
-                told.step,
-                told.bounds,
-                told.why,
-                told.rebuilding));
+        return told(more -> more.usual = Optional.of(new Range(low, high)));
     }
 
     /** The step that a shop takes at once. */
     public Slot<V> usualStep(Amount step) {
-        return told(new Told(
-                told.meaning,
-                told.how,
-                told.tolerance,
-                told.usual,
-                Optional.of(step),
-                told.bounds,
-                told.why,
-                told.rebuilding));
+        return told(more -> more.step = Optional.of(step));
     }
 
     /** What nature allows; samples are cut there, and values beyond are refused. */
     public Slot<V> within(double low, double high) {
-        return told(new Told(
-                told.meaning,
-                told.how,
-                told.tolerance,
-                told.usual,
-                told.step,
-                new Range(low, high),
-                told.why,
-                told.rebuilding));
+        return told(more -> more.bounds = new Range(low, high));
     }
 
     /** Says why nature allows no more. */
     public Slot<V> because(String why) {
-        return told(new Told(
-                told.meaning, told.how, told.tolerance, told.usual, told.step, told.bounds, why, told.rebuilding));
+        return told(more -> more.why = why);
     }
 
-    /** Another value takes other links, brackets or wheels: nothing on the car turns, hangs or swaps to it. */
-    public Slot<V> byRebuilding() {
-        return told(
-                new Told(told.meaning, told.how, told.tolerance, told.usual, told.step, told.bounds, told.why, true));
+    /** What it takes to give a car another value; a setting where nothing is said. */
+    public Slot<V> takes(Work work) {
+        return told(more -> more.work = work);
     }
 
-    private Slot<V> told(Told more) {
+    private Slot<V> told(Consumer<Told> say) {
+        Told more = new Told(told);
+        say.accept(more);
         return new Slot<>(key, content, required, more, standIn, instead);
     }
 
@@ -290,9 +286,9 @@ public final class Slot<V> {
         return standIn;
     }
 
-    /** Whether another value takes other links, brackets or wheels. */
-    public boolean isByRebuilding() {
-        return told.rebuilding;
+    /** What it takes to give a car another value. */
+    public Work work() {
+        return told.work;
     }
 
     /** The slot that may be given instead of this one. */

@@ -47,7 +47,7 @@ final class SpringCatalogue {
             .means("distance between the left and the right one across the car, at the lower mounts")
             .measured("tape between the lower mounts", Amount.of(0.005))
             .usual(0.6, 1.3)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.02))
             .within(0.01, 5);
 
@@ -56,7 +56,7 @@ final class SpringCatalogue {
             .means("lean inwards going up")
             .measured("digital level", Amount.of(0.5 * DEGREE))
             .usual(-10 * DEGREE, 45 * DEGREE)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(2 * DEGREE))
             .within(-80 * DEGREE, 80 * DEGREE);
 
@@ -68,7 +68,7 @@ final class SpringCatalogue {
             .means("height of the spring's lower mount above the ground")
             .measured("steel rule from a level floor", Amount.of(0.002))
             .usual(0.1, 0.4)
-            .byRebuilding()
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.01))
             .within(0.001, 2);
 
@@ -100,7 +100,7 @@ final class SpringCatalogue {
                 .means(meaning)
                 .measured("travel of both over a wheel travel of 40 mm", Amount.of(0.02))
                 .usual(0.4, 1.1)
-                .byRebuilding()
+                .takes(Slot.Work.REBUILDING)
                 .usualStep(Amount.of(0.02))
                 .within(0.01, 10);
     }

@@ -43,6 +43,7 @@ final class WeightCatalogue {
             .means("mass of the whole car as it drives")
             .measured("scales", Amount.percent(1))
             .usual(400, 3500)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.of(20))
             .within(1, 1e5)
             .unless(CORNER_WEIGHTS);
@@ -51,6 +52,7 @@ final class WeightCatalogue {
             .means("part of the weight that the front wheels carry")
             .measured("scales", Amount.of(0.01))
             .usual(0.35, 0.68)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.of(0.01))
             .within(0.001, 0.999)
             .because("the centre of gravity must lie between the axles")
@@ -114,6 +116,7 @@ final class WeightCatalogue {
                 .means("what the scale under this wheel shows")
                 .measured("corner scales", Amount.percent(0.5))
                 .usual(80, 900)
+                .takes(Slot.Work.ANOTHER_CAR)
                 .usualStep(Amount.of(5))
                 .within(0.1, 1e5);
     }

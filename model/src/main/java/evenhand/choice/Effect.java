@@ -10,6 +10,7 @@ import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
+import evenhand.catalogue.Slot;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -17,7 +18,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /**
  * What one step of one adjustment does to a car in one trial, all else left as it is.
@@ -29,12 +29,13 @@ public record Effect(Step step, List<Move> moves) {
     /** What moves a figure by less than this part of what is noticeable is no help. */
     private static final double SMALLEST = 0.02;
 
-    private static final Pattern WORKSHOPS = Pattern.compile("(front|rear|drive|steering)\\.");
-
     /** What is done to the car. */
     public sealed interface Step {
         /** Of what is changed, relative to the car. */
         String path();
+
+        /** What it takes. */
+        Slot.Work work();
     }
 
     /**
@@ -47,10 +48,20 @@ public record Effect(Step step, List<Move> moves) {
         public String path() {
             return adjustable.path();
         }
+
+        @Override
+        public Slot.Work work() {
+            return adjustable.slot().work();
+        }
     }
 
     /** A damper is set to the next of its settings, or to the one before. */
-    public record ToSetting(String path, String from, String to) implements Step {}
+    public record ToSetting(String path, String from, String to) implements Step {
+        @Override
+        public Slot.Work work() {
+            return Slot.Work.SETTING;
+        }
+    }
 
     /** What a figure was, and by how much it moves, SI. */
     public record Move(Judged judged, double base, double difference) {
@@ -92,7 +103,7 @@ public record Effect(Step step, List<Move> moves) {
         judged.add(wish);
         Comparator<Effect> best = Comparator.comparingDouble(effect -> -effect.gain(wish, up));
         return ways(car).stream()
-                .filter(ways -> ways.stream().allMatch(step -> isWorkshops(step.path())))
+                .filter(ways -> ways.stream().noneMatch(step -> step.work() == Slot.Work.ANOTHER_CAR))
                 .toList()
                 .parallelStream()
                 .flatMap(ways -> ways.stream()
@@ -102,11 +113,6 @@ public record Effect(Step step, List<Move> moves) {
                         .limit(1))
                 .sorted(best)
                 .toList();
-    }
-
-    private static boolean isWorkshops(String path) {
-        boolean tyre = path.contains(".tyre.") && !path.endsWith(".pressure");
-        return WORKSHOPS.matcher(path).lookingAt() && !path.contains(".unsprung") && !tyre;
     }
 
     /** For each adjustment the two ways it can go. */
@@ -186,7 +192,7 @@ public record Effect(Step step, List<Move> moves) {
 
     /** Whether it takes other links, brackets or wheels. */
     public boolean takesRebuilding() {
-        return step instanceof ByNumber number && number.adjustable().slot().isByRebuilding();
+        return step.work() == Slot.Work.REBUILDING;
     }
 
     /** The largest move, in what is noticeable. */

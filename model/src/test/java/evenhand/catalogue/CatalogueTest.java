@@ -9,6 +9,7 @@ import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,6 +58,26 @@ public class CatalogueTest {
                 });
             }
         }
+    }
+
+    /** Who asks what helps is told of springs and pressures, not of another tyre, another weight or another wheelbase. */
+    @Test
+    void whatIsTheCarAsItCameIsNoSetting() {
+        Map<Slot.Work, Set<String>> paths = new EnumMap<>(Slot.Work.class);
+        for (Adjustable number : Catalogue.adjustments(car())) {
+            if (number.slot().step().isPresent()) {
+                paths.computeIfAbsent(number.slot().work(), work -> new HashSet<>())
+                        .add(number.path());
+            }
+        }
+        assertThat(paths.get(Slot.Work.SETTING))
+                .contains("rear.lateralLocator.height", "front.spring.rate", "front.camber", "rear.lowered")
+                .noneMatch(path -> path.contains(".tyre.") && !path.endsWith(".pressure"));
+        assertThat(paths.get(Slot.Work.REBUILDING))
+                .contains("front.track", "front.rollCamber")
+                .allMatch(path -> path.startsWith("front.") || path.startsWith("rear."));
+        assertThat(paths.get(Slot.Work.ANOTHER_CAR))
+                .contains("wheelbase", "cgHeight", "front.unsprungMass", "rear.tyre.verticalRate");
     }
 
     @Test
