@@ -1,5 +1,6 @@
 package evenhand.terminal;
 
+import evenhand.catalogue.Nearest;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -144,7 +145,7 @@ public final class Evenhand {
         try {
             parsed = line.parseArgs(args.length == 0 ? new String[] {"window"} : args);
         } catch (ParameterException e) {
-            console.complain(complaint(e));
+            console.complain(complaint(e, List.of(args)));
             return Status.WRONG;
         }
         while (parsed.hasSubcommand()) {
@@ -169,26 +170,45 @@ public final class Evenhand {
         }
     }
 
-    /** What is wrong with a command line, in one line. */
-    private static String complaint(ParameterException e) {
+    /** What is wrong with a command line, in one line. A word that is not known goes first: what is missing may be it, mistyped. */
+    private static String complaint(ParameterException e, List<String> typed) {
         CommandSpec spec = e.getCommandLine().getCommandSpec();
+        List<String> unknown = e.getCommandLine().getUnmatchedArguments();
         String said = String.valueOf(e.getMessage());
         if (e instanceof UnmatchedArgumentException unmatched) {
-            String first = unmatched.getUnmatched().get(0);
-            List<String> nearest = unmatched.getSuggestions();
-            if (!first.startsWith("-") && spec.parent() != null) {
-                said = "\"" + first + "\" is one thing too many";
-            } else {
-                said = "there is no " + (first.startsWith("-") ? "option" : "command") + " \"" + first + "\""
-                        + (nearest.isEmpty() ? "" : "; did you mean \"" + nearest.get(0) + "\"?");
-            }
+            said = notKnown(unmatched);
+        } else if (unknown.stream().anyMatch(word -> word.startsWith("-"))) {
+            said = notKnown(new UnmatchedArgumentException(
+                    e.getCommandLine(),
+                    unknown.stream().filter(word -> word.startsWith("-")).toList()));
         } else if (e instanceof MissingParameterException missing
                 && !missing.getMissing().isEmpty()) {
             ArgSpec what = missing.getMissing().get(0);
-            said = what instanceof OptionSpec option
-                    ? option.longestName() + " needs a value, " + option.paramLabel()
-                    : "which file? Write its name after the command";
+            if (!(what instanceof OptionSpec option)) {
+                said = "which file? Write its name after the command";
+            } else if (typed.stream().anyMatch(word -> isOption(word, option))) {
+                said = option.longestName() + " needs a value, " + option.paramLabel();
+            } else {
+                said = option.longestName() + " " + option.paramLabel() + " is missing";
+            }
         }
         return spec.qualifiedName() + ": " + said + " (\"" + spec.qualifiedName() + " --help\" says what there is)";
+    }
+
+    private static boolean isOption(String word, OptionSpec option) {
+        return List.of(option.names()).contains(word.replaceFirst("=.*", ""));
+    }
+
+    private static String notKnown(UnmatchedArgumentException unmatched) {
+        String first = unmatched.getUnmatched().get(0);
+        if (!first.startsWith("-") && unmatched.getCommandLine().getParent() != null) {
+            return "\"" + first + "\" is one thing too many";
+        }
+        String meant = unmatched.getSuggestions().stream()
+                .filter(known -> Nearest.isSlip(first, known))
+                .findFirst()
+                .map(known -> "; did you mean \"" + known + "\"?")
+                .orElse("");
+        return "there is no " + (first.startsWith("-") ? "option" : "command") + " \"" + first + "\"" + meant;
     }
 }

@@ -191,7 +191,7 @@ class BumpCommandTest {
             assertThat(run.err().lines()).hasSize(1).first().asString().contains(one.said());
         }
         assertThat(Run.of("bump", car, "--over", "nowhere.csv").err()).contains("nowhere.csv: is not there");
-        assertThat(Run.of("bump", car).err()).contains("--over needs a value, PROFILE");
+        assertThat(Run.of("bump", car).err()).contains("--over PROFILE is missing");
         assertThat(Run.of("bump", car, "--over", "step 1 mm", "--speed", "0 km/h")
                         .err())
                 .contains("must lie between \"1 km/h\"");

@@ -89,6 +89,33 @@ class CommandLineTest {
         assertWrong(Run.of("balance", Run.car(folder).toString(), "--jsno"), "there is no option \"--jsno\"");
     }
 
+    /** What is asked for may stand there, mistyped. */
+    @Test
+    void anUnknownOptionIsToldBeforeWhatIsMissing() {
+        String car = Run.car(folder).toString();
+        assertWrong(
+                Run.of("find", car, "--chnge", "rear.spring.rate", "--aim", "limit 1 g"),
+                "evenhand find: there is no option \"--chnge\"; did you mean \"--change\"?");
+        assertWrong(Run.of("bump", car, "--ovr", "step 20 mm"), "no option \"--ovr\"; did you mean \"--over\"?");
+        assertWrong(Run.of("balance", "--jsno"), "there is no option \"--jsno\"");
+    }
+
+    @Test
+    void anOptionThatIsMissingIsToldApartFromOneWithoutItsValue() {
+        String car = Run.car(folder).toString();
+        assertWrong(Run.of("find", car, "--aim", "limit 1 g"), "evenhand find: --change PATH is missing (");
+        assertWrong(Run.of("bump", car), "evenhand bump: --over PROFILE is missing (");
+        assertWrong(Run.of("bump", car, "--over"), "evenhand bump: --over needs a value, PROFILE (");
+    }
+
+    @Test
+    void nothingIsProposedThatIsNoSlip() {
+        assertThat(Run.of("frobnicate").err())
+                .startsWith("evenhand: there is no command \"frobnicate\" (")
+                .doesNotContain("did you mean");
+        assertWrong(Run.of("balance", "--set"), "did you mean \"--setup\"?");
+    }
+
     @Test
     void aMissingFileNameIsAskedFor() {
         assertWrong(Run.of("balance"), "which file?");
