@@ -33,6 +33,7 @@ public final class RoadFile {
     private final Problems problems;
     private final List<Double> distances = new ArrayList<>();
     private final List<Double> heights = new ArrayList<>();
+    private Optional<Double> heightBefore = Optional.empty();
     private boolean headed;
     private boolean stepsSound = true;
 
@@ -99,13 +100,19 @@ public final class RoadFile {
                                     ? "has semicolons"
                                     : comma < 0 ? "has one value" : "has more than two values")
                             + "; write a distance and a height with one comma between them, and a point in decimals");
+            stepsSound = false; // the next step would seem twice as long
+            heightBefore = Optional.empty();
             return;
         }
         Optional<Double> distance = number(start, bare.substring(0, comma), "distance_m", GREATEST_DISTANCE);
         Optional<Double> height = number(start + comma + 1, bare.substring(comma + 1), "height_m", GREATEST_HEIGHT);
-        if (distance.isPresent() && height.isPresent()) {
-            point(start, distance.get(), start + comma + 1, height.get());
+        if (distance.isPresent()) {
+            step(start, distance.get());
+        } else {
+            stepsSound = false; // the next step would seem twice as long
         }
+        height.ifPresent(there -> rise(start + comma + 1, there));
+        heightBefore = height;
     }
 
     private Optional<Double> number(int at, String field, String name, double greatest) {
@@ -134,21 +141,24 @@ public final class RoadFile {
         return Optional.of(value);
     }
 
-    private void point(int distanceAt, double distance, int heightAt, double height) {
+    private void step(int at, double distance) {
         int count = distances.size();
         if (count > 0) {
             double step = distance - distances.get(count - 1);
             if (!(step > 0)) {
-                problem(distanceAt, "distance_m", "does not rise; each point must lie beyond the one before");
+                problem(at, "distance_m", "does not rise; each point must lie beyond the one before");
                 stepsSound = false;
             } else if (count > 1 && stepsSound) {
-                evenStep(distanceAt, step, distances.get(1) - distances.get(0));
-            }
-            if (Math.abs(height - heights.get(count - 1)) > GREATEST_RISE) {
-                problem(heightAt, "height_m", "jumps by more than 1 m from the point before; heights are in metres");
+                evenStep(at, step, distances.get(1) - distances.get(0));
             }
         }
         distances.add(distance);
+    }
+
+    private void rise(int at, double height) {
+        if (heightBefore.isPresent() && Math.abs(height - heightBefore.get()) > GREATEST_RISE) {
+            problem(at, "height_m", "jumps by more than 1 m from the point before; heights are in metres");
+        }
         heights.add(height);
     }
 
