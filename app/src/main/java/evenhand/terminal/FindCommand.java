@@ -10,8 +10,6 @@ import evenhand.choice.SeveralChanges;
 import evenhand.choice.Span;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
-import evenhand.quantity.Quantity;
-import evenhand.quantity.QuantityException;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioFile;
@@ -229,8 +227,8 @@ final class FindCommand implements Asked {
                 Dimension dimension = Catalogue.slot(setup.entries(), path).content() instanceof Content.Measure m
                         ? m.dimension()
                         : Dimension.RATIO;
-                double from = quantity("--from", froms.get(i), dimension);
-                double to = quantity("--to", tos.get(i), dimension);
+                double from = OptionText.end("--from", froms.get(i), dimension);
+                double to = OptionText.end("--to", tos.get(i), dimension);
                 if (from >= to) {
                     throw new Mistake("--from \"" + froms.get(i) + "\" --to \"" + tos.get(i) + "\": the range of "
                             + path + " ends before it begins; put the lower value first");
@@ -253,14 +251,6 @@ final class FindCommand implements Asked {
             return GridText.read(grids, spans);
         } catch (InvalidValue e) {
             throw new Mistake("--grid \"" + e.component() + "\": " + e.getMessage());
-        }
-    }
-
-    private static double quantity(String option, String text, Dimension dimension) throws Mistake {
-        try {
-            return Quantity.parse(text, dimension).si();
-        } catch (QuantityException e) {
-            throw new Mistake(option + " \"" + text + "\": " + e.getMessage());
         }
     }
 

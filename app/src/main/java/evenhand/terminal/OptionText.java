@@ -31,6 +31,9 @@ final class OptionText {
 
     /** A file by its name. */
     static Path file(String name) throws Mistake {
+        if (name.isBlank()) {
+            throw new Mistake("the name of the file is empty");
+        }
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {
@@ -110,10 +113,19 @@ final class OptionText {
         };
     }
 
+    /** One end of the range of a change, in SI. */
+    static double end(String option, String text, Dimension dimension) throws Mistake {
+        return quantity(option, text, dimension, dimension.largest(), dimension.example());
+    }
+
     private static double quantity(String option, String text, Dimension dimension, double largest, String example)
             throws Mistake {
         try {
-            return Quantity.parse(text, dimension, largest).si();
+            Quantity quantity = Quantity.parse(text, dimension, largest);
+            if (quantity.hasTolerance()) {
+                throw new Mistake(option + " \"" + text + "\": takes no tolerance; leave out the ± and what follows");
+            }
+            return quantity.si();
         } catch (QuantityException e) {
             // The dimension's own example is of a car's part.
             String what = String.valueOf(e.getMessage()).replace(dimension.example(), example);

@@ -1,7 +1,6 @@
 package evenhand.words;
 
 import evenhand.choice.Span;
-import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
@@ -25,42 +24,40 @@ public final class GridText {
     public static List<OptionalDouble> read(List<String> texts, List<Span> spans) {
         List<OptionalDouble> steps = new ArrayList<>(Collections.nCopies(spans.size(), OptionalDouble.empty()));
         for (String text : texts) {
+            String why = "";
             boolean used = false;
             for (int i = 0; i < spans.size(); i++) {
-                OptionalDouble step = read(text, spans.get(i));
-                if (step.isPresent()) {
-                    steps.set(i, step);
+                try {
+                    Quantity step = Quantity.parse(text, spans.get(i).adjustable().dimension());
+                    steps.set(i, OptionalDouble.of(sound(text, step, spans.get(i))));
                     used = true;
+                } catch (QuantityException other) { // meant for another change
+                    why = why.isEmpty() ? String.valueOf(other.getMessage()) : why;
                 }
             }
             if (!used) {
-                Dimension first = spans.get(0).adjustable().dimension();
                 throw new InvalidValue(
                         text,
-                        "is no step of " + first.words() + ", as "
-                                + spans.get(0).path() + " is; write for example " + first.example());
+                        "is no step of " + spans.get(0).adjustable().dimension().words() + ", as "
+                                + spans.get(0).path() + " is: " + why);
             }
         }
         return List.copyOf(steps);
     }
 
-    /** Nothing where it is of another dimension, meant for another change. */
-    private static OptionalDouble read(String text, Span span) {
-        double step;
-        try {
-            step = Quantity.parse(text, span.adjustable().dimension()).si();
-        } catch (QuantityException other) {
-            return OptionalDouble.empty();
+    private static double sound(String text, Quantity step, Span span) {
+        if (step.hasTolerance()) {
+            throw new InvalidValue(text, "takes no tolerance; leave out the ± and what follows");
         }
-        if (step <= 0) {
+        if (step.si() <= 0) {
             throw new InvalidValue(text, "must be above zero, for example \"5 mm\"");
         }
-        if (!span.holds(step)) {
+        if (!span.holds(step.si())) {
             throw new InvalidValue(
                     text,
                     "has no whole multiple in the range of " + span.path()
                             + "; widen the range or take a smaller step");
         }
-        return OptionalDouble.of(step);
+        return step.si();
     }
 }

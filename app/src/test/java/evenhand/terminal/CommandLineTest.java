@@ -138,6 +138,10 @@ class CommandLineTest {
         assertWrong(
                 Run.of("balance", car, "--radius", "40"),
                 "--radius \"40\": needs a unit, for example \"40 m\" or \"130 ft\"");
+        assertWrong(
+                Run.of("balance", car, "--pace", "0.3 g ± 0.1 g"),
+                "--pace \"0.3 g ± 0.1 g\": takes no tolerance; leave out the ±");
+        assertWrong(Run.of("balance", ""), "evenhand balance: the name of the file is empty");
         assertWrong(Run.of("balance", car, "--radius", "1 m"), "must lie between \"4 m\" and");
         assertWrong(Run.of("balance", car, "--turn", "up"), "--turn \"up\": write left or right");
         assertWrong(Run.of("balance", car, "--units", "feet"), "--units \"feet\": write metric or imperial");
