@@ -105,6 +105,18 @@ public final class QuantityException extends Exception {
                 "has the unit " + quoted(written) + ", of a mass instead of a force; write " + quoted(meant.symbol()));
     }
 
+    static QuantityException otherName(String written, Unit meant) {
+        return new QuantityException("has the unit " + quoted(written) + "; write " + quoted(meant.symbol()));
+    }
+
+    static QuantityException marks(String mended) {
+        return new QuantityException("has feet or inches by their marks; write " + quoted(mended));
+    }
+
+    static QuantityException ratioToOne(String text, String rest) {
+        return new QuantityException(quoted(text) + " has " + quoted(rest) + " after the number; leave it out");
+    }
+
     static QuantityException unknownUnit(String written, Dimension expected, List<Unit> nearest) {
         String known = expected.units().stream()
                 .map(Unit::symbol)

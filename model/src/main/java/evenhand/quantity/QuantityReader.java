@@ -1,9 +1,9 @@
 package evenhand.quantity;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /**
  * Reads one text. It is made plain first (one sign for each group of look-alikes), parted at the ±, and each side read from left
@@ -11,10 +11,10 @@ import java.util.function.Supplier;
  */
 final class QuantityReader {
     private static final double INCHES_PER_FOOT = 12;
-    /** A unit longer than this is not looked up among the nearest: nobody mistypes one so badly. */
-    private static final int LONGEST_UNIT = 20;
-    /** More slips than this in one unit, and the nearest unit is no more than a guess. */
-    private static final int MOST_SLIPS = 2;
+
+    private static final Pattern INCH_MARK = Pattern.compile("\"|″|”|''");
+    private static final Pattern FOOT_MARK = Pattern.compile("['′’]");
+    private static final Pattern BLANKS = Pattern.compile(" +");
 
     private static final Unit NO_UNIT = Unit.of("");
     private static final Unit PERCENT = Unit.of("%");
@@ -44,6 +44,7 @@ final class QuantityReader {
             throw QuantityException.empty(expected);
         }
         refuseCommas(plain);
+        refuseMarks(plain);
         int plusMinus = plain.indexOf('±');
         if (plusMinus < 0) {
             Side value = side(plain, () -> QuantityException.noNumber(typed, expected));
@@ -249,56 +250,7 @@ final class QuantityReader {
                         typed, first.get(), written.substring(blank).strip());
             }
         }
-        Optional<Unit> force = forceFromMass(written);
-        throw force.isPresent()
-                ? QuantityException.forceFromMass(written, force.get())
-                : QuantityException.unknownUnit(written, expected, nearest(written));
-    }
-
-    /** The unit of force, stiffness or moment that is meant by "lb/in", "kg/mm" or "lb-ft", if it belongs here. */
-    private Optional<Unit> forceFromMass(String written) {
-        String meant = written.replace("lbs", "lb").replace("lbf", "lb").replace("lb", "lbf");
-        meant = meant.replace("kgf", "kg").replace("kg", "kgf").replace('-', '*');
-        return Unit.find(meant).filter(unit -> unit.dimension() == expected);
-    }
-
-    /** The expected unit that differs least from what was written; none if all differ much. Upper and lower case differ least. */
-    private List<Unit> nearest(String written) {
-        if (written.length() > LONGEST_UNIT) {
-            return List.of();
-        }
-        List<Unit> nearest = List.of();
-        int least = Math.min(MOST_SLIPS, written.length() - 1);
-        int leastWithCase = Integer.MAX_VALUE;
-        String lowerCase = written.toLowerCase(Locale.ROOT);
-        for (Unit unit : expected.units()) {
-            int slips = slips(lowerCase, unit.symbol().toLowerCase(Locale.ROOT));
-            int withCase = slips(written, unit.symbol());
-            if (!unit.equals(NO_UNIT) && (slips < least || (slips == least && withCase < leastWithCase))) {
-                least = slips;
-                leastWithCase = withCase;
-                nearest = List.of(unit);
-            }
-        }
-        return nearest;
-    }
-
-    /** Letters to insert, leave out or replace to make one word of the other (Levenshtein 1966). */
-    private static int slips(String one, String other) {
-        int[] above = new int[other.length() + 1];
-        for (int j = 0; j < above.length; j++) {
-            above[j] = j;
-        }
-        for (int i = 1; i <= one.length(); i++) {
-            int[] row = new int[above.length];
-            row[0] = i;
-            for (int j = 1; j < row.length; j++) {
-                int replaced = above[j - 1] + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
-                row[j] = Math.min(replaced, 1 + Math.min(above[j], row[j - 1]));
-            }
-            above = row;
-        }
-        return above[other.length()];
+        throw MeantUnit.refusal(typed, written, expected);
     }
 
     /** A comma before a digit is an error whose message shows the text without it, or both texts that it can mean. */
@@ -350,6 +302,24 @@ final class QuantityReader {
         if (thousands) {
             throw QuantityException.commaBetweenThousands(asDecimal.toString());
         }
+    }
+
+    /** 5' 3" is an error whose message shows it in ft and in, where those marks are all that is wrong. */
+    private void refuseMarks(String plain) throws QuantityException {
+        if (expected != Dimension.LENGTH) {
+            return;
+        }
+        String words = FOOT_MARK.matcher(INCH_MARK.matcher(plain).replaceAll(" in ")).replaceAll(" ft ");
+        if (words.equals(plain)) {
+            return;
+        }
+        String mended = BLANKS.matcher(words).replaceAll(" ").strip();
+        try {
+            new QuantityReader(mended, expected, largest).read();
+        } catch (QuantityException more) {
+            return; // said by its own message
+        }
+        throw QuantityException.marks(mended);
     }
 
     private static boolean isMark(String text, int i) {
