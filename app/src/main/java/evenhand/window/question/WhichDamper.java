@@ -96,9 +96,7 @@ final class WhichDamper implements Question {
         List<Choosing> choosing = new ArrayList<>();
         List<Reply.Next> next = new ArrayList<>();
         for (TurnedSetup one : asked.shown()) {
-            Optional<String> noRest = Said.noRest(asked, one);
-            RideAnswer answer =
-                    noRest.isPresent() ? new RideAnswer.NoRide(noRest.get()) : Ride.of(one.standing(), road, speed);
+            RideAnswer answer = RoadField.ride(asked, one, speed);
             if (answer instanceof RideAnswer.NoRide none) {
                 headlines.add(Said.named(one.setup()) + ": No answer: " + none.text() + ".");
             } else if (answer instanceof Ride ride) {

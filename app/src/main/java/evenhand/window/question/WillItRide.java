@@ -91,9 +91,7 @@ final class WillItRide implements Question {
         List<Riding> rides = new ArrayList<>();
         for (TurnedSetup one : asked.shown()) {
             boolean foremost = one.setup().name().equals(asked.work().active());
-            Optional<String> noRest = Said.noRest(asked, one);
-            RideAnswer answer =
-                    noRest.isPresent() ? new RideAnswer.NoRide(noRest.get()) : Ride.of(one.standing(), road, speed);
+            RideAnswer answer = RoadField.ride(asked, one, speed);
             if (answer instanceof RideAnswer.NoRide none) {
                 headlines.add(Said.named(one.setup()) + ": No answer: " + none.text() + ".");
             } else if (answer instanceof Ride ride) {
