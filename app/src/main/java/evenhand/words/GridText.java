@@ -28,7 +28,8 @@ public final class GridText {
             boolean used = false;
             for (int i = 0; i < spans.size(); i++) {
                 try {
-                    Quantity step = Quantity.parse(text, spans.get(i).adjustable().dimension());
+                    Quantity step =
+                            Quantity.parse(text, spans.get(i).adjustable().dimension());
                     steps.set(i, OptionalDouble.of(sound(text, step, spans.get(i))));
                     used = true;
                 } catch (QuantityException other) { // meant for another change

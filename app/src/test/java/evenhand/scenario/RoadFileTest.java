@@ -99,8 +99,10 @@ class RoadFileTest {
                 .startsWith("lane.csv:4:5: height_m: is no number: \"bump\"");
         assertThat(problems("distance_m,height_m\n0,bump\n0.25,12\n0.5,12\n")).hasSize(1);
         assertThat(problems("distance_m,height_m\n0,0\n0.25,0\nx,0\n0.75,0\n")).hasSize(1);
-        assertThat(problems("distance_m,height_m\n0,0\n0.25,0\n0.5,bump\n1,0\n")).hasSize(2);
-        assertThat(problems("distance_m,height_m\n0,0\n0.25,0\n0.5;0\n0.75,0\n")).hasSize(1);
+        assertThat(problems("distance_m,height_m\n0,0\n0.25,0\n0.5,bump\n1,0\n"))
+                .hasSize(2);
+        assertThat(problems("distance_m,height_m\n0,0\n0.25,0\n0.5;0\n0.75,0\n"))
+                .hasSize(1);
     }
 
     @Test

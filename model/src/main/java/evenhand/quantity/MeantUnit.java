@@ -68,7 +68,8 @@ final class MeantUnit {
                 .replaceAll(word -> SPOKEN.getOrDefault(word.group().toLowerCase(Locale.ROOT), word.group()));
         Optional<Unit> said = Unit.find(plain);
         if (said.isPresent()) {
-            boolean belongs = said.get().dimension() == expected || said.get().equals(PERCENT); // a tolerance may be in %
+            boolean belongs =
+                    said.get().dimension() == expected || said.get().equals(PERCENT); // a tolerance may be in %
             return belongs
                     ? QuantityException.otherName(written, said.get())
                     : QuantityException.wrongDimension(typed, said.get().dimension(), expected);

@@ -309,7 +309,8 @@ final class QuantityReader {
         if (expected != Dimension.LENGTH) {
             return;
         }
-        String words = FOOT_MARK.matcher(INCH_MARK.matcher(plain).replaceAll(" in ")).replaceAll(" ft ");
+        String words =
+                FOOT_MARK.matcher(INCH_MARK.matcher(plain).replaceAll(" in ")).replaceAll(" ft ");
         if (words.equals(plain)) {
             return;
         }
