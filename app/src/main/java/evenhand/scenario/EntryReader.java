@@ -156,30 +156,27 @@ final class EntryReader {
     }
 
     private Entry measured(Content.Measure measure, Json json) {
-        Optional<Quantity> quantity = quantity(measure.dimension(), measure.bare(), json);
+        Dimension dimension = measure.dimension();
+        Json written = measure.bare() && json instanceof Json.Num number
+                ? new Json.Str(json.place(), (number.text() + " " + dimension.jsonUnit()).strip())
+                : json;
+        Optional<Quantity> quantity = quantity(dimension, dimension.example(), written);
         return quantity.isPresent() ? new Entry.Measured(quantity.get()) : UNREADABLE;
     }
 
-    private Optional<Quantity> quantity(Dimension dimension, boolean bare, Json json) {
+    private Optional<Quantity> quantity(Dimension dimension, String example, Json json) {
         try {
             if (json instanceof Json.Str text) {
                 return Optional.of(Quantity.parse(text.text(), dimension));
             }
-            if (!(json instanceof Json.Num number)) {
-                refuse(
-                        json,
-                        "must be " + dimension.words() + ", for example " + dimension.example() + ", not "
-                                + json.words());
-                return Optional.empty();
-            }
-            if (!bare) {
+            if (json instanceof Json.Num) {
                 throw QuantityException.needsUnit(dimension);
             }
-            return Optional.of(Quantity.parse((number.text() + " " + dimension.jsonUnit()).strip(), dimension));
+            refuse(json, "must be " + dimension.words() + ", for example " + example + ", not " + json.words());
         } catch (QuantityException wrong) {
-            refuse(json, String.valueOf(wrong.getMessage()));
-            return Optional.empty();
+            refuse(json, String.valueOf(wrong.getMessage()).replace(dimension.example(), example));
         }
+        return Optional.empty();
     }
 
     private Entry texts(Json json) {
@@ -220,9 +217,9 @@ final class EntryReader {
         List<Entry.Drawn.Point> points = new ArrayList<>();
         for (Json item : list.items()) {
             if (item instanceof Json.Arr pair && pair.items().size() == 2) {
-                Optional<Quantity> first = quantity(at, false, pair.items().get(0));
+                Optional<Quantity> first = quantity(at, pairs(at), pair.items().get(0));
                 Optional<Quantity> second =
-                        quantity(Dimension.FORCE, false, pair.items().get(1));
+                        quantity(Dimension.FORCE, pairs(at), pair.items().get(1));
                 if (first.isPresent() && second.isPresent()) {
                     points.add(new Entry.Drawn.Point(first.get(), second.get()));
                 }

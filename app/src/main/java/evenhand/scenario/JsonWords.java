@@ -69,6 +69,8 @@ final class JsonWords {
             return "a comma stands before this bracket and nothing follows it; take out the comma before it";
         } else if (found == ',') {
             return "a comma stands here with no value before it; take it out";
+        } else if (message.contains("field name") && Character.isDigit(found) && before == ',') {
+            return "a number stands where a key is due; decimals have a point, as in 0.63";
         } else if (message.contains("field name")) {
             return "a key in double quotes is due here; look at the quotes and commas before it";
         } else if (found == '+' || found == '.') {

@@ -83,6 +83,11 @@ final class Source {
     }
 
     static Optional<Source> decode(byte[] bytes, Problems problems) {
+        if (bytes.length > 1 && (bytes[0] == 0 || bytes[1] == 0)) {
+            // Other encodings put a zero beside each letter of the Latin alphabet, and are UTF-8 by accident.
+            problems.at(new Source("").place("", 0, 0), "is not UTF-8 text; save the file as UTF-8");
+            return Optional.empty();
+        }
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)

@@ -5,6 +5,7 @@ import static evenhand.quantity.InvalidValue.require;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * The dampers of one axle. Forces of bump and rebound are both positive.
@@ -39,7 +40,12 @@ public record Damper(
             require(
                     settings.stream().anyMatch(s -> s.name().equals(wanted)),
                     "setting",
-                    "names no setting of this damper; write one of the names under \"settings\"");
+                    settings.isEmpty()
+                            ? "names a setting, and this damper has no \"settings\"; give them, or leave it out"
+                            : "names no setting of this damper; write "
+                                    + settings.stream()
+                                            .map(known -> "\"" + known.name() + "\"")
+                                            .collect(Collectors.joining(" or ")));
         }
     }
 }
