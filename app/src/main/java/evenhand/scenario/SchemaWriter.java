@@ -8,25 +8,30 @@ import evenhand.catalogue.Content;
 import evenhand.catalogue.Shape;
 import evenhand.catalogue.Slot;
 import evenhand.quantity.Dimension;
+import evenhand.quantity.QuantityPattern;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
- * Writes the format as JSON Schema 2020-12, from the shapes that read the file. Objects are closed; what a quantity may look like
- * is told loosely, since only the reader knows all units and fractions. A patch has the same keys, none needed, each of which may
+ * Writes the format as JSON Schema 2020-12, from the shapes that read the file. Objects are closed; each
+ * dimension has a definition of how its quantities are written. What hangs together over several keys, and how great a number
+ * may be, only the reader knows. A patch has the same keys, none needed, each of which may
  * be null.
  */
 public final class SchemaWriter {
     private final JsonGenerator json;
     private final Map<String, Definition> wanted = new LinkedHashMap<>();
+    private final Set<Dimension> measured = EnumSet.noneOf(Dimension.class);
 
     private SchemaWriter(JsonGenerator json) {
         this.json = json;
@@ -67,6 +72,12 @@ public final class SchemaWriter {
                     json.writeEndObject();
                 }
             }
+        }
+        for (Dimension dimension : measured) {
+            if (!written.add(name(dimension))) {
+                throw new IllegalStateException("a shape is named " + name(dimension) + ", as a dimension is");
+            }
+            quantity(dimension);
         }
         json.writeEndObject();
         json.writeEndObject();
@@ -270,40 +281,59 @@ public final class SchemaWriter {
         json.writeEndArray();
     }
 
-    /** A number first, perhaps; a unit or more somewhere after it. */
+    /** A quantity of its dimension; where the number may stand alone, that too. */
     private void measure(Dimension dimension, boolean bare) throws IOException {
-        if (bare) {
+        measured.add(dimension);
+        if (!bare || dimension == Dimension.RATIO) {
+            json.writeStringField("$ref", "#/$defs/" + name(dimension));
+            return;
+        }
+        json.writeArrayFieldStart("anyOf");
+        json.writeStartObject();
+        json.writeStringField("type", "number");
+        json.writeEndObject();
+        json.writeStartObject();
+        json.writeStringField("$ref", "#/$defs/" + name(dimension));
+        json.writeEndObject();
+        json.writeEndArray();
+    }
+
+    private void quantity(Dimension dimension) throws IOException {
+        json.writeObjectFieldStart(name(dimension));
+        json.writeStringField("description", dimension.words() + ", with a tolerance if there is one");
+        if (dimension == Dimension.RATIO) {
             json.writeArrayFieldStart("type");
             json.writeString("number");
             json.writeString("string");
             json.writeEndArray();
-            json.writeStringField(
-                    "pattern", dimension == Dimension.RATIO ? "[0-9]" : "[0-9].*(" + units(dimension) + ")");
         } else {
             json.writeStringField("type", "string");
-            json.writeStringField("pattern", "[0-9].*(" + units(dimension) + ")");
         }
+        json.writeStringField("pattern", QuantityPattern.of(dimension));
         json.writeArrayFieldStart("examples");
         for (String example : dimension.example().replace("\"", "").split(" or ", -1)) {
             json.writeString(example);
         }
         json.writeEndArray();
+        json.writeEndObject();
     }
 
-    /** The first letters that a unit of the dimension can have, its signs and spellings left open. */
-    private static String units(Dimension dimension) {
-        Set<String> starts = new TreeSet<>();
-        dimension.units().forEach(unit -> starts.add(unit.symbol().substring(0, 1)));
-        if (dimension == Dimension.ANGLE) {
-            starts.add("°");
-        }
-        return String.join("|", starts);
+    /** {@code rollStiffness} of ROLL_STIFFNESS. */
+    private static String name(Dimension dimension) {
+        return Pattern.compile("_(.)")
+                .matcher(dimension.name().toLowerCase(Locale.ROOT))
+                .replaceAll(letter -> letter.group(1).toUpperCase(Locale.ROOT));
     }
 
     private void points(Dimension at) throws IOException {
         json.writeStringField("type", "array");
-        if (at != Dimension.SPEED) {
-            json.writeNumberField("minItems", 2); // a damper's curve may still be to be measured
+        if (at == Dimension.SPEED) {
+            json.writeObjectFieldStart("not"); // a damper's curve may still be to be measured, but one point is none
+            json.writeNumberField("minItems", 1);
+            json.writeNumberField("maxItems", 1);
+            json.writeEndObject();
+        } else {
+            json.writeNumberField("minItems", 2);
         }
         json.writeObjectFieldStart("items");
         json.writeStringField("type", "array");

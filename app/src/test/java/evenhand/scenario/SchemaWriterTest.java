@@ -63,6 +63,11 @@ class SchemaWriterTest {
                 "patch-value",
                 "patch-removes-unknown",
                 "curve-no-pairs",
+                "decimal-comma",
+                "pounds-per-inch",
+                "wrong-dimension",
+                "tolerance",
+                "damper-numbers",
                 "not-objects",
                 "null-value"
             })
@@ -77,6 +82,20 @@ class SchemaWriterTest {
         assertThat(text).contains("1.0,");
         assertThat(SCHEMA.validate(text, InputFormat.JSON)).isEmpty();
         assertThat(ScenarioReader.read("x.json", text).problems()).isEmpty();
+    }
+
+    @Test
+    void aDampersCurveHasNoPointYetOrTwo() throws IOException {
+        String two = "[[\"0 m/s\", \"0 N\"], [\"0.1 m/s\", \"250 N\"]]";
+        String damper = "\"damper\": {\"bump\": %s, \"rebound\": []}, \"unsprungMass\"";
+        String text = Files.readString(Path.of("src/test/resources/broken/curve-no-pairs.json"))
+                .replace("[\"0 mm\", \"0 N\"]", "[[\"0 mm\", \"0 N\"], [\"20 mm\", \"900 N\"]]");
+        assertThat(SCHEMA.validate(text.replaceFirst("\"unsprungMass\"", damper.formatted(two)), InputFormat.JSON))
+                .isEmpty();
+        assertThat(SCHEMA.validate(
+                        text.replaceFirst("\"unsprungMass\"", damper.formatted("[[\"0 m/s\", \"0 N\"]]")),
+                        InputFormat.JSON))
+                .isNotEmpty();
     }
 
     @Test

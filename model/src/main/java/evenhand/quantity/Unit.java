@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A unit that a person may write.
@@ -140,6 +141,14 @@ public record Unit(String symbol, Dimension dimension, double toSi) {
     public double fromSi(double si) {
         double parts = 1 / toSi;
         return toSi < 1 && parts == Math.rint(parts) ? si * parts : si / toSi;
+    }
+
+    /** Its other spellings. */
+    Stream<String> variants() {
+        return VARIANTS.entrySet().stream()
+                .filter(variant -> variant.getValue().equals(symbol))
+                .map(Map.Entry::getKey)
+                .sorted();
     }
 
     static List<Unit> ofDimension(Dimension dimension) {
