@@ -44,11 +44,13 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand bump coupe.json --over \"hump 80 mm by 3.7 m\" --speed \"30 km/h\"",
-            "  evenhand bump coupe.json --pace \"0.5 g\" \\",
+            "Examples with the demo cars:",
+            "  app/evenhand bump scenarios/slipper-coupe.json \\",
+            "      --over \"hump 80 mm by 3.7 m\" --speed \"30 km/h\"",
+            "  app/evenhand bump scenarios/slipper-coupe.json --pace \"0.5 g\" \\",
             "      --over \"ripples 10 mm by 1.2 m times 8\"",
-            "  evenhand bump coupe.json --over lane.csv --json > answer.json",
+            "  app/evenhand bump scenarios/slipper-coupe.json --json \\",
+            "      --over validation/data/road-profile-quarter-metre.csv > answer.json",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or a file is wrong."

@@ -22,9 +22,9 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand check coupe.json",
-            "  evenhand check scenarios/*.json --json",
+            "Examples with the demo cars:",
+            "  app/evenhand check scenarios/slipper-coupe.json",
+            "  app/evenhand check scenarios/*.json --json",
             "",
             "Ends with 0 when every file can be read, warnings or not, and with 2 when there",
             "are problems."

@@ -27,9 +27,10 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand compare coupe.json",
-            "  evenhand compare coupe.json --base \"Lowered\" --setup \"Pivot 20 mm up\"",
+            "Examples with the demo cars:",
+            "  app/evenhand compare scenarios/harbour-saloon.json",
+            "  app/evenhand compare scenarios/harbour-saloon.json --base Lowered \\",
+            "      --setup \"Pivot high\"",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or the file is wrong."

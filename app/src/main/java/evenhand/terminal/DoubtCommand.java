@@ -32,9 +32,10 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand doubt coupe.json",
-            "  evenhand doubt coupe.json --aim \"understeer at least 1 deg/g at 0.5 g\"",
+            "Examples with the demo cars:",
+            "  app/evenhand doubt scenarios/harbour-saloon.json --setup \"As bought\"",
+            "  app/evenhand doubt scenarios/slipper-coupe.json --samples 500 \\",
+            "      --aim \"understeer at least 0.5 deg/g at 0.5 g\"",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer or most of its",
             "samples have none, and with 2 when the command line or the file is wrong."

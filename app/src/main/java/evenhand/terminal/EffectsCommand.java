@@ -30,9 +30,10 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand effects coupe.json --setup Lowered",
-            "  evenhand effects coupe.json --complaint \"pushes at the limit\"",
+            "Examples with the demo cars:",
+            "  app/evenhand effects scenarios/harbour-saloon.json --setup Lowered",
+            "  app/evenhand effects scenarios/harbour-saloon.json \\",
+            "      --complaint \"pushes at the limit\"",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer or no single step",
             "helps, and with 2 when the command line or the file is wrong."

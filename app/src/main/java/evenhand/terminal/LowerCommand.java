@@ -27,10 +27,11 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand lower coupe.json",
-            "  evenhand lower coupe.json --from \"-20 mm\" --to \"40 mm\" --step \"5 mm\"",
-            "  evenhand lower coupe.json --keep-reserve \"1.0 g\"",
+            "Examples with the demo cars:",
+            "  app/evenhand lower scenarios/harbour-saloon.json",
+            "  app/evenhand lower scenarios/orchard-estate.json --setup After \\",
+            "      --from \"-20 mm\" --to \"40 mm\" --step \"5 mm\"",
+            "  app/evenhand lower scenarios/slipper-coupe.json --keep-reserve \"1.0 g\"",
             "",
             "Ends with 0 when done, with 1 when the set-up has no answer at any height, and",
             "with 2 when the command line or the file is wrong."

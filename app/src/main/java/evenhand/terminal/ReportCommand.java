@@ -37,10 +37,12 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand report coupe.json -o coupe.pdf",
-            "  evenhand report coupe.json -o coupe.html --setup Lowered --date 2026-05-04",
-            "  evenhand report coupe.json saloon.json -o papers",
+            "Examples with the demo cars:",
+            "  app/evenhand report scenarios/slipper-coupe.json -o coupe.pdf",
+            "  app/evenhand report scenarios/harbour-saloon.json -o saloon.html \\",
+            "      --setup \"Pivot high\" --date 2026-05-04",
+            "  app/evenhand report scenarios/slipper-coupe.json \\",
+            "      scenarios/harbour-saloon.json -o .",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer (the report says so",
             "and has the rest), and with 2 when the command line or a file is wrong."

@@ -25,11 +25,12 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand ride coupe.json",
-            "  evenhand ride coupe.json --road C --speed \"60 km/h\"",
-            "  evenhand ride coupe.json --road lane.csv --speed \"50 km/h\"",
-            "  evenhand ride coupe.json --setup \"Lowered\" --curves",
+            "Examples with the demo cars:",
+            "  app/evenhand ride scenarios/harbour-saloon.json",
+            "  app/evenhand ride scenarios/harbour-saloon.json --road C --speed \"60 km/h\"",
+            "  app/evenhand ride scenarios/harbour-saloon.json --speed \"50 km/h\" \\",
+            "      --road validation/data/road-profile-quarter-metre.csv",
+            "  app/evenhand ride scenarios/harbour-saloon.json --setup Lowered --curves",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or the file is wrong."

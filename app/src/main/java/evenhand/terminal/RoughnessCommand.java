@@ -29,9 +29,9 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand roughness lane.csv",
-            "  evenhand roughness lane.csv --json",
+            "Examples with the demo cars:",
+            "  app/evenhand roughness validation/data/road-profile-quarter-metre.csv",
+            "  app/evenhand roughness validation/data/road-profile-quarter-metre.csv --json",
             "",
             "Ends with 0 when done and with 2 when the command line or the file is wrong."
         })

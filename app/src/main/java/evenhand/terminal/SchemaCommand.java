@@ -8,7 +8,7 @@ import picocli.CommandLine.Mixin;
 @Command(
         name = "schema",
         description = "Prints the JSON Schema (2020-12) of scenario files.",
-        footer = {"", "Example:", "  evenhand schema > evenhand.schema.json"})
+        footer = {"", "Example:", "  app/evenhand schema > evenhand.schema.json"})
 final class SchemaCommand implements Asked {
     @Mixin
     private final UnitlessOptions usual = new UnitlessOptions();

@@ -17,9 +17,9 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "Examples:",
-            "  evenhand",
-            "  evenhand window coupe.json",
+            "Examples with the demo cars:",
+            "  app/evenhand",
+            "  app/evenhand window scenarios/slipper-coupe.json",
             "",
             "Ends with 0 when the window was closed, and with 2 when there is no display to",
             "open it on or the command line is wrong."

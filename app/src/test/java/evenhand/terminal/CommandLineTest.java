@@ -7,7 +7,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,7 +39,7 @@ class CommandLineTest {
                         "check",
                         "window",
                         "schema",
-                        "Examples:");
+                        "Examples");
         assertThat(run.err()).isEmpty();
     }
 
@@ -69,8 +72,58 @@ class CommandLineTest {
     void everyCommandHasHelpWithAnExampleThatFitsAnEightyColumnTerminal(String command) {
         Run run = Run.of(command, "--help");
         assertThat(run.status()).isEqualTo(Status.DONE);
-        assertThat(run.out()).contains("Usage: evenhand " + command, "Example", "  evenhand " + command, "--units");
+        assertThat(run.out()).contains("Usage: evenhand " + command, "Example", "  app/evenhand " + command, "--units");
         assertThat(run.lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    /** As they would be pasted in the folder of the program; the window has nobody here to close it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "balance",
+                "compare",
+                "effects",
+                "find",
+                "doubt",
+                "ride",
+                "bump",
+                "roughness",
+                "lower",
+                "check",
+                "report",
+                "schema"
+            })
+    void everyExampleOfTheHelpWorks(String command) {
+        String help = Run.of((command + " --help").strip().split(" ")).out();
+        List<String> examples = Pattern.compile("(?m)^  app/evenhand (.*)$")
+                .matcher(help.replace("\\\n", " "))
+                .results()
+                .map(example -> example.group(1).replaceFirst(" > .*", ""))
+                .toList();
+        assertThat(examples).isNotEmpty();
+        for (String example : examples) {
+            Run run = Run.of(words(example));
+            assertThat(run.err()).as(example).isEmpty();
+            assertThat(run.status()).as(example).isEqualTo(Status.DONE);
+        }
+    }
+
+    /** The words of an example, as a shell parts them, with the folders that they stand for here. */
+    private String[] words(String example) {
+        return Pattern.compile("\"([^\"]*)\"|\\S+")
+                .matcher(example)
+                .results()
+                .map(word -> word.group(1) == null ? word.group() : word.group(1))
+                .flatMap(word -> word.equals("scenarios/*.json")
+                        ? Stream.of("scenarios/slipper-coupe.json", "scenarios/postman-leaf.json")
+                        : Stream.of(word))
+                .map(word -> word.matches("(scenarios|validation)/.*") ? "../" + word : word)
+                .map(word -> word.matches("[a-z]+\\.(pdf|html)")
+                        ? folder.resolve(word).toString()
+                        : word)
+                .map(word -> word.equals(".") ? folder.toString() : word)
+                .toArray(String[]::new);
     }
 
     @Test

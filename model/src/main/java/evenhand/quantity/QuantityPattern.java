@@ -10,7 +10,8 @@ import java.util.stream.Stream;
  * tolerances, look-alikes of signs. Only how great a number is they cannot tell.
  */
 public final class QuantityPattern {
-    private static final String BLANK = "[\\s\\u00a0\\u2000-\\u200a\\u202f]"; // the latter are not blank to every program
+    private static final String BLANK =
+            "[\\s\\u00a0\\u2000-\\u200a\\u202f]"; // the latter are not blank to every program
     private static final String BLANKS = BLANK + "*";
     private static final String MINUS = "\\u2212\\u2013-";
     private static final String SIGN = "[+" + MINUS + "]?";

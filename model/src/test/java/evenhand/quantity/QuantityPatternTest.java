@@ -14,8 +14,18 @@ class QuantityPatternTest {
     private static final long SEED = 20_261_129L;
     private static final List<String> NUMBERS =
             List.of("1", "1420", "12.5", ".5", "3.", "1e-2", "2.5E+1", "0", "29/32", "55 29/32", "1/0", "1,5", "1 420");
-    private static final List<String> TOLERANCES =
-            List.of("", "", " ± 5 %", "±0.5", " +/- 1 UNIT", "+-1UNIT", " ± 1/32 in", " ± ", " ± -1 UNIT", " ± + 2 UNIT", " ± 1 ± 1");
+    private static final List<String> TOLERANCES = List.of(
+            "",
+            "",
+            " ± 5 %",
+            "±0.5",
+            " +/- 1 UNIT",
+            "+-1UNIT",
+            " ± 1/32 in",
+            " ± ",
+            " ± -1 UNIT",
+            " ± + 2 UNIT",
+            " ± 1 ± 1");
     private static final String LETTERS = "0159 .,/±+-−–*·^2²°degNmklbfints%()\u00a0\u202f";
 
     /** Whether it is read; nothing where only its magnitude is wrong, which a pattern cannot tell. */
@@ -55,7 +65,9 @@ class QuantityPatternTest {
             String text = anyOf(List.of("", "", "-", "+", "− "), random)
                     + anyOf(NUMBERS, random)
                     + anyOf(List.of(" ", "", "\u00a0"), random)
-                    + (dimension == Dimension.LENGTH && random.nextInt(4) == 0 ? "ft " + anyOf(NUMBERS, random) + " in" : unit)
+                    + (dimension == Dimension.LENGTH && random.nextInt(4) == 0
+                            ? "ft " + anyOf(NUMBERS, random) + " in"
+                            : unit)
                     + anyOf(TOLERANCES, random).replace("UNIT", anyOf(units, random));
             for (int slips = random.nextInt(3); slips > 0; slips--) {
                 text = slip(text, random);
