@@ -18,6 +18,7 @@ import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -192,6 +193,11 @@ public final class Evenhand {
             } else {
                 said = option.longestName() + " " + option.paramLabel() + " is missing";
             }
+        } else if (e instanceof OverwrittenOptionException twice
+                && twice.getOverwritten() instanceof OptionSpec option) {
+            said = option.longestName() + " is there twice; leave out one";
+        } else if (e.getArgSpec() instanceof OptionSpec option && option.arity().max() == 0) {
+            said = option.longestName() + " takes no value; leave out what is behind it";
         }
         return spec.qualifiedName() + ": " + said + " (\"" + spec.qualifiedName() + " --help\" says what there is)";
     }

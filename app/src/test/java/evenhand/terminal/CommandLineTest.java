@@ -162,6 +162,19 @@ class CommandLineTest {
     }
 
     @Test
+    void anOptionThatIsThereTwiceAndASwitchWithAValueAreNamed() {
+        String car = Run.car(folder).toString();
+        assertWrong(
+                Run.of("balance", car, "--turn", "left", "--turn", "right"),
+                "evenhand balance: --turn is there twice; leave out one (");
+        assertWrong(
+                Run.of("balance", car, "--json", "--json"), "evenhand balance: --json is there twice; leave out one (");
+        assertWrong(
+                Run.of("balance", car, "--json=yes"),
+                "evenhand balance: --json takes no value; leave out what is behind it (");
+    }
+
+    @Test
     void nothingIsProposedThatIsNoSlip() {
         assertThat(Run.of("frobnicate").err())
                 .startsWith("evenhand: there is no command \"frobnicate\" (")
