@@ -14,6 +14,9 @@ final class QuantityReader {
 
     private static final Pattern INCH_MARK = Pattern.compile("\"|″|”|''");
     private static final Pattern FOOT_MARK = Pattern.compile("['′’]");
+    /** Of "2 660.5 mm", which would be refused next. */
+    private static final Pattern BLANK_IN_NUMBER = Pattern.compile("(?<=[0-9]) (?=[0-9]{3}(?![0-9/]))");
+
     private static final Pattern BLANKS = Pattern.compile(" +");
 
     private static final Unit NO_UNIT = Unit.of("");
@@ -297,7 +300,8 @@ final class QuantityReader {
             throw QuantityException.doubtfulComma(asDecimal.toString(), asThousands.toString());
         }
         if (decimal) {
-            throw QuantityException.decimalComma(asDecimal.toString());
+            throw QuantityException.decimalComma(
+                    BLANK_IN_NUMBER.matcher(asDecimal).replaceAll(""));
         }
         if (thousands) {
             throw QuantityException.commaBetweenThousands(asDecimal.toString());

@@ -67,6 +67,8 @@ class QuantityMistakesTest {
             1,5 m | LENGTH | has a decimal comma; write "1.5 m"
             1,5 ± 0,02 m | LENGTH | has a decimal comma; write "1.5 ± 0.02 m"
             0,525 m | LENGTH | has a decimal comma; write "0.525 m"
+            2 660,5 mm | LENGTH | has a decimal comma; write "2660.5 mm"
+            5 ft 3,5 in | LENGTH | has a decimal comma; write "5 ft 3.5 in"
             1.234,5 mm | LENGTH | has a decimal comma; write "1234.5 mm"
             1,420 mm | LENGTH | has a decimal comma; write "1.420 mm", or "1420 mm" if the comma parts the thousands
             1,234.5 mm | LENGTH | has a comma between thousands; write "1234.5 mm"
