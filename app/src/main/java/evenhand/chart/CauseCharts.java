@@ -62,14 +62,10 @@ public final class CauseCharts {
                 rows.add(new Axis.Row(EventWords.end(end) + ", " + car.name(), ""));
             }
         }
+        List<String> notes = new ArrayList<>(TurnCharts.notes(cars));
+        notes.add("By the hand sums, which know no stops: where one carries, the tyres' loads tell.");
         return bars(
-                "How the load is moved across, at " + Units.pace(pace),
-                "load transfer",
-                unit,
-                0,
-                rows,
-                parts,
-                TurnCharts.notes(cars));
+                "How the load is moved across, at " + Units.pace(pace), "load transfer", unit, 0, rows, parts, notes);
     }
 
     /**

@@ -73,6 +73,11 @@ final class FormRow extends JPanel {
         return field;
     }
 
+    /** Puts the keys into its field. */
+    void focus() {
+        input.requestFocusInWindow();
+    }
+
     /** Whether it can show another field as well. */
     boolean fits(FormField other) {
         return field.path().equals(other.path())

@@ -123,6 +123,9 @@ final class MainPane extends JPanel {
     void turnTo(Look.Page page) {
         finishTyping();
         bench.act(new LookAct.TurnTo(page));
+        if (page == Look.Page.MEASURING_UP) {
+            measure.focusFirst();
+        }
     }
 
     private void openMeasured(String text) {

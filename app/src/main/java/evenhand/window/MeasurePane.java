@@ -38,8 +38,8 @@ final class MeasurePane extends JPanel {
         setName("measure up");
         Words.Area title = Words.headline("measure up");
         title.setText("Measure a car up");
-        back.addActionListener(event -> go(step - 1));
-        next.addActionListener(event -> go(step + 1));
+        back.addActionListener(event -> turnTo(step - 1));
+        next.addActionListener(event -> turnTo(step + 1));
         next.setName("measure next");
         done.setName("measure done");
         done.addActionListener(event -> this.open.accept(measured.text()));
@@ -74,6 +74,16 @@ final class MeasurePane extends JPanel {
         build(all);
     }
 
+    private void turnTo(int to) {
+        go(to);
+        focusFirst();
+    }
+
+    /** The keys go where the next value is typed. */
+    void focusFirst() {
+        rows.stream().findFirst().ifPresent(FormRow::focus);
+    }
+
     private void build(List<MeasureUp.Step> all) {
         steps.removeAll();
         for (int i = 0; i < all.size(); i++) {
@@ -84,7 +94,7 @@ final class MeasurePane extends JPanel {
             button.putClientProperty("JButton.buttonType", "borderless");
             button.setHorizontalAlignment(javax.swing.SwingConstants.LEFT);
             button.setFont(i == step ? Looks.strong() : evenhand.look.Typeface.plain(Looks.size()));
-            button.addActionListener(event -> go(index));
+            button.addActionListener(event -> turnTo(index));
             steps.add(button);
         }
         page.removeAll();
@@ -152,8 +162,8 @@ final class MeasurePane extends JPanel {
             fields.stream()
                     .filter(field -> field.path().equals(row.field().path()))
                     .findFirst()
-                    .ifPresent(field ->
-                            row.show(field, units, field.example().isEmpty() ? "" : "for example " + field.example()));
+                    .ifPresent(field -> row.show(
+                            field, units, field.example(units).isEmpty() ? "" : "for example " + field.example(units)));
         }
         List<FormField> missing = measured.missing();
         boolean sound = missing.isEmpty() && measured.read().scenario().isPresent();

@@ -10,6 +10,8 @@ import evenhand.words.ChangeWords;
 import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,6 +35,7 @@ public record FormField(
         Optional<Adjustable> value,
         Optional<Grid> grid) {
     private static final int DIGITS = 4;
+    private static final int EXAMPLE_DIGITS = 2;
 
     public FormField {
         choices = List.copyOf(choices);
@@ -102,12 +105,23 @@ public record FormField(
         return Numbers.significant(unit.fromSi(low), 3) + " to " + show(high, measure.dimension(), units);
     }
 
-    /** How one is written. */
-    public String example() {
-        return slot.map(Slot::content)
-                .filter(Content.Measure.class::isInstance)
-                .map(content -> ((Content.Measure) content).dimension().example())
-                .orElse("");
+    /** How one is written: a round value from the middle of what is usual, with its unit; empty where it is no number. */
+    public String example(Units units) {
+        if (slot.isEmpty() || !(slot.get().content() instanceof Content.Measure measure)) {
+            return "";
+        }
+        double middle = slot.get()
+                .usual()
+                .map(range -> (range.low() + range.high()) / 2)
+                .orElse(0.0);
+        if (middle == 0) {
+            return measure.dimension().example();
+        }
+        Unit unit = unit(measure.dimension(), units);
+        double round = new BigDecimal(unit.fromSi(middle))
+                .round(new MathContext(EXAMPLE_DIGITS))
+                .doubleValue();
+        return "\"" + show(unit.toSi(round), measure.dimension(), units) + "\"";
     }
 
     /** A number in the units of show; a ratio stays a plain number. */

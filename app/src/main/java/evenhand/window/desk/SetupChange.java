@@ -31,7 +31,7 @@ public record SetupChange(String path, String words) {
     /** Old and new of a change: "was 255 mm, is 275 mm". */
     public static String wasAndIs(Change change) {
         String[] sides = InPrint.given(ChangeWords.fromTo(change)).split(" → ", -1);
-        return sides.length == 2 ? "was " + given(sides[0]) + ", is " + given(sides[1]) : sides[0];
+        return sides.length == 2 ? "was " + given(sides[0]) + ", is " + given(sides[1]) : "is another";
     }
 
     private static String given(String side) {
