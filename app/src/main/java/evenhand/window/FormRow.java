@@ -40,6 +40,10 @@ final class FormRow extends JPanel {
     private String shown = "";
 
     FormRow(FormField field, Taker taker) {
+        this(field, field.label(), taker);
+    }
+
+    FormRow(FormField field, String words, Taker taker) {
         super(new MigLayout(
                 "insets 2 0 2 0, gap 10 0, fillx, hidemode 3",
                 "[" + Looks.em(13) + "!][" + Looks.em(15) + "!][grow,fill]",
@@ -47,9 +51,10 @@ final class FormRow extends JPanel {
         this.field = field;
         this.taker = taker;
         setOpaque(false);
-        label = new JLabel(field.label());
+        label = new JLabel(words);
         label.setToolTipText(field.path());
         told = Words.quiet("meaning of " + field.label());
+        told.setFocusable(false); // Tab goes from field to field; the field tells its meaning itself
         trouble = Words.warning("trouble with " + field.label());
         trouble.setName("trouble " + field.path());
         input = input();
@@ -173,11 +178,16 @@ final class FormRow extends JPanel {
             area.putClientProperty("JTextField.placeholderText", now.standIn(units));
         }
         told.setText(words(now, units, origin));
+        input.getAccessibleContext().setAccessibleDescription(told.getText());
     }
 
     private static String words(FormField field, Units units, String origin) {
         StringBuilder words = new StringBuilder(field.meaning());
-        append(words, field.how().isEmpty() ? "" : "measured by " + field.how());
+        append(
+                words,
+                field.how().isEmpty()
+                        ? ""
+                        : "measured " + (field.how().startsWith("from ") ? "" : "by ") + field.how());
         String usual = field.usual(units);
         append(words, usual.isEmpty() ? "" : "usually " + usual);
         append(words, field.given().isEmpty() ? field.rule() : "");

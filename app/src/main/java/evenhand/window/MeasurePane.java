@@ -54,8 +54,9 @@ final class MeasurePane extends JPanel {
         add(title, "span 2, growx, wmin 60, wrap");
         add(steps, "aligny top");
         add(page, "grow, wrap");
-        add(status, "skip 1, wmin 60, wrap");
-        add(buttons, "skip 1, growx");
+        // Under both columns, so that they stay under the mouse whatever the steps above are called.
+        add(status, "span 2, wmin 60, wrap");
+        add(buttons, "span 2, growx");
         go(0);
     }
 
@@ -106,7 +107,7 @@ final class MeasurePane extends JPanel {
         page.add(advice, "wmin 60, gapbottom 8");
         ways(here);
         for (FormField field : here.fields()) {
-            FormRow row = new FormRow(field, this::take);
+            FormRow row = new FormRow(field, field.labelOfAxle(), this::take);
             rows.add(row);
             page.add(row);
         }

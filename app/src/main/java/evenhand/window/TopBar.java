@@ -43,7 +43,7 @@ final class TopBar extends JPanel implements Bench.View {
         imperial.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.IMPERIAL)));
         light.addActionListener(event -> bench.act(new LookAct.ShowDark(false)));
         dark.addActionListener(event -> bench.act(new LookAct.ShowDark(true)));
-        JButton cautions = new JButton("about and cautions");
+        JButton cautions = new JButton("help and cautions");
         cautions.setName("about");
         cautions.addActionListener(event -> about.run());
         add(title, "wmin 60");

@@ -6,18 +6,21 @@ import evenhand.scenario.Setup;
 import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Form;
 import evenhand.window.desk.FormField;
+import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.TrialAct;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 /** The form under mouse and keys: lists, nonsense in every field; and set-ups that are dragged to another place. */
@@ -54,6 +57,36 @@ class FormIT extends AtTheWindow {
 
     private static String text(JTextField field) {
         return Hands.see(() -> field.getText());
+    }
+
+    @Test
+    void aCarIsMeasuredUpFromFieldToFieldByTab() {
+        Hands.see(() -> {
+            hands.pane().turnTo(Look.Page.MEASURING_UP);
+            return true;
+        });
+        JButton next = hands.find(JButton.class, "measure next");
+        Rectangle place =
+                Hands.see(() -> SwingUtilities.convertRectangle(next.getParent(), next.getBounds(), hands.pane()));
+        hands.click(next);
+        for (String wheel : List.of("frontLeft", "frontRight", "rearLeft", "rearRight")) {
+            JTextField field = cell("cornerWeights." + wheel);
+            Hands.until("focus in " + wheel, field::isFocusOwner);
+            hands.key(KeyEvent.VK_3);
+            hands.key(KeyEvent.VK_0);
+            hands.key(KeyEvent.VK_0);
+            hands.key(KeyEvent.VK_K);
+            hands.key(KeyEvent.VK_G);
+            hands.key(KeyEvent.VK_TAB);
+        }
+        Hands.until(
+                "the weight",
+                () -> hands.pane().measure().measured().text().contains("\"rearRight\": \"300 kg\"")
+                        || hands.pane().measure().measured().text().contains("\"rearRight\": \"300kg\""));
+        hands.click(next);
+        assertThat(Hands.see(() -> SwingUtilities.convertRectangle(next.getParent(), next.getBounds(), hands.pane())))
+                .as("what is pressed again and again stays where it is")
+                .isEqualTo(place);
     }
 
     @Test

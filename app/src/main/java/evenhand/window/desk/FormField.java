@@ -58,6 +58,12 @@ public record FormField(
         return ChangeWords.name(key);
     }
 
+    /** Where no heading says of which part it is: "roll centre height"; only the axle is left out. */
+    public String labelOfAxle() {
+        String own = path.replaceFirst("^(front|rear)\\.", "");
+        return own.equals(path) ? label() : ChangeWords.name(own);
+    }
+
     /** Whether it holds a number, with its unit where it has one. */
     public boolean isQuantity() {
         return slot.map(own -> own.content() instanceof Content.Measure).orElse(false);
