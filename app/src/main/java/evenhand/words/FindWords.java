@@ -110,9 +110,9 @@ public final class FindWords {
                     + figure(judged, one.achieved(), units) + ", as asked.");
         } else {
             sentences.add("No value in that range gives " + demand(one.aim(), units)
-                    + (one.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; the nearest is " + found
-                    + (one.unrounded().isPresent() ? " of the steps that can be built" : "") + ", with "
-                    + figure(judged, one.achieved(), units) + ".");
+                    + (one.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; "
+                    + (one.unrounded().isPresent() ? "of the steps that can be built " : "") + "the nearest is " + found
+                    + ", with " + figure(judged, one.achieved(), units) + ".");
         }
         List<String> others = one.solutions().stream()
                 .filter(solution -> solution != one.value()

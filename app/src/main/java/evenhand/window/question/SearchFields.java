@@ -40,7 +40,12 @@ final class SearchFields {
      *
      * @param steps that can be built, in the order of the changes
      */
-    record Wanted(List<Span> spans, Aim aim, List<Aim> keeps, List<OptionalDouble> steps, Trial trial) {}
+    record Wanted(List<Span> spans, Aim aim, List<Aim> keeps, List<OptionalDouble> steps, Trial trial) {
+        /** The same of one change in another range. */
+        Wanted in(Span span, OptionalDouble step) {
+            return new Wanted(List.of(span), aim, keeps, List.of(step), trial);
+        }
+    }
 
     private final Asking asking;
     private final Setup setup;

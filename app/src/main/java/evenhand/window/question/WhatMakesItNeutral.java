@@ -34,6 +34,7 @@ import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -117,14 +118,10 @@ final class WhatMakesItNeutral implements Question {
             return Reply.only(String.valueOf(wrong.getMessage()));
         }
         Finding finding = wanted.spans().size() == 1
-                ? OneChange.find(
+                ? clearOfJump(
                         setup.entries(),
-                        wanted.spans().get(0),
-                        wanted.aim(),
-                        wanted.keeps(),
-                        wanted.steps().get(0),
-                        wanted.trial(),
-                        progress)
+                        wanted,
+                        one(setup.entries(), wanted.spans().get(0), wanted, progress))
                 : SeveralChanges.find(
                         setup.entries(),
                         wanted.spans(),
@@ -138,6 +135,55 @@ final class WhatMakesItNeutral implements Question {
         return Found.of(finding)
                 .map(found -> reply(asked, wanted, found, sentences))
                 .orElseGet(() -> new Reply(sentences, List.of(), List.of(), Figures.NONE, List.of()));
+    }
+
+    private static Finding one(Entries car, Span span, Wanted wanted, Progress progress) {
+        return OneChange.find(
+                car, span, wanted.aim(), wanted.keeps(), wanted.steps().get(0), wanted.trial(), progress);
+    }
+
+    /**
+     * Where the figure jumps past the aim, the nearest value is right beside the jump, and the part that is fitted may fall on its
+     * other side. So the nearest is taken that is as far from it as a shop's tolerance.
+     */
+    private static Finding clearOfJump(Entries car, Wanted wanted, Finding found) {
+        if (!(found instanceof Finding.One one) || one.met() || one.jumps().isEmpty()) {
+            return found;
+        }
+        Span span = one.change();
+        double jump = one.jumps().stream()
+                .min(Comparator.comparingDouble(at -> Math.abs(at - one.value())))
+                .orElseThrow();
+        double tolerance = Math.max(
+                span.adjustable().usualTolerance(), wanted.steps().get(0).orElse(0));
+        boolean above = one.value() > jump;
+        double from = above ? Math.min(jump + tolerance, span.to()) : span.from();
+        double to = above ? span.to() : Math.max(jump - tolerance, span.from());
+        if (Math.abs(one.value() - jump) >= tolerance || !(from < to)) {
+            return found;
+        }
+        Span clear = new Span(span.adjustable(), from, to);
+        OptionalDouble step = wanted.steps().get(0);
+        Wanted there =
+                wanted.in(clear, step.isPresent() && clear.holds(step.getAsDouble()) ? step : OptionalDouble.empty());
+        return one(car, clear, there, Progress.NONE) instanceof Finding.One other
+                ? new Finding.One(
+                        span,
+                        one.aim(),
+                        false,
+                        other.value(),
+                        other.achieved(),
+                        other.unrounded(),
+                        one.solutions(),
+                        one.jumps(),
+                        one.reach(),
+                        other.slope(),
+                        one.curve(),
+                        other.kept(),
+                        other.notes().stream()
+                                .filter(note -> note != Finding.Note.END_OF_RANGE && note != Finding.Note.FLAT)
+                                .toList())
+                : found;
     }
 
     private static Reply reply(Asked asked, Wanted wanted, Found found, List<String> sentences) {

@@ -154,6 +154,11 @@ class WhatMakesItNeutralTest {
         assertThat(reply.next().get(0).words()).startsWith("take rear spring rate");
         EditAct.SetValues act = (EditAct.SetValues) reply.next().get(0).act().orElseThrow();
         assertThat(act.texts().values()).singleElement().asString().matches("\\d\\d(\\.\\d)? N/mm.*");
+        double taken = Double.parseDouble(act.texts().values().iterator().next().replaceAll(" .*", ""));
+        String jump = reply.more().get(0).sentences().get(0);
+        double at =
+                Double.parseDouble(jump.replaceAll("At ([\\d.]+) N/mm the limit balance jumps past the aim.*", "$1"));
+        assertThat(taken - at).as("a spring's tolerance away from " + at).isGreaterThan(0.03 * 39.4 - 0.1);
     }
 
     @Test
