@@ -25,7 +25,11 @@ public final class ChangeWords {
 
     /** What is changed as the subject of a sentence: "the rear lateral locator height", "the front lowering". */
     static String subject(Change change) {
-        return "the " + name(change).replaceAll("lowered$", "lowering");
+        return withArticle(change).replaceAll("lowered$", "lowering");
+    }
+
+    private static String withArticle(Change change) {
+        return change.path().isEmpty() ? name(change) : "the " + name(change);
     }
 
     /** A path as it is said. */
@@ -48,21 +52,21 @@ public final class ChangeWords {
         return words.toString().toLowerCase(Locale.ROOT);
     }
 
-    /** What is done: "rear lateral locator height goes from 255 mm to 275 mm". */
+    /** What is done: "the rear lateral locator height goes from 255 mm to 275 mm". */
     public static String sentence(Change change) {
         String from = nominal(change.from());
         String to = nominal(change.to());
         if (change.differences().size() > 1 || from.length() > LONGEST || to.length() > LONGEST) {
             return change.differences().size() > 1
-                    ? "several values of " + name(change) + " change"
-                    : name(change) + " is another";
+                    ? "several values of " + withArticle(change) + " change"
+                    : withArticle(change) + " is another";
         }
         if (change.path().endsWith(LOWERED) && from.equals(NONE)) {
             boolean up = to.startsWith(Numbers.MINUS);
             return "the " + name(change.path().substring(0, change.path().length() - LOWERED.length()))
                     + (up ? " is raised by " + to.substring(Numbers.MINUS.length()) : " is let down by " + to);
         }
-        return name(change) + " goes from " + from + " to " + to;
+        return withArticle(change) + " goes from " + from + " to " + to;
     }
 
     /** From and to in short, for a table: "255 mm → 275 mm". */

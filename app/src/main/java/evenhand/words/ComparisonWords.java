@@ -320,14 +320,14 @@ public final class ComparisonWords {
         }
         List<String> others = new ArrayList<>();
         for (int i : with.subList(1, Math.min(with.size(), MOST_CAUSES))) {
-            others.add(ChangeWords.name(changes.get(i)) + " (" + share(difference, i) + ")");
+            others.add(ChangeWords.subject(changes.get(i)) + " (" + share(difference, i) + ")");
         }
         if (!others.isEmpty()) {
             text.append(", then ").append(listed(others));
         }
         others.clear();
         for (int i : against.subList(0, Math.min(against.size(), MOST_CAUSES))) {
-            others.add(ChangeWords.name(changes.get(i)) + " (" + share(difference, i) + ")");
+            others.add(ChangeWords.subject(changes.get(i)) + " (" + share(difference, i) + ")");
         }
         if (!others.isEmpty()) {
             text.append("; against it ")

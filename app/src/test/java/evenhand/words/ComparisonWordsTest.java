@@ -110,7 +110,7 @@ class ComparisonWordsTest {
                                 + " frontRight 321.5 kg; rearLeft 287.5 kg; rearRight 299.5 kg");
         assertThat(ComparisonWords.of(comparison, Units.METRIC))
                 .anyMatch(one ->
-                        one.startsWith("At 0.5 g it understeers more") && one.contains("then corner weights (+"));
+                        one.startsWith("At 0.5 g it understeers more") && one.contains("then the corner weights (+"));
     }
 
     @Test
