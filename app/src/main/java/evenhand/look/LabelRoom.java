@@ -63,7 +63,11 @@ public final class LabelRoom {
 
     /** Whether a place is free and no line to be avoided goes through it. */
     public boolean isClear(Rectangle2D place) {
-        return isFree(place) && lines.stream().noneMatch(line -> line.intersects(place));
+        return isFree(place) && crossed(place) == 0;
+    }
+
+    private long crossed(Rectangle2D place) {
+        return lines.stream().filter(line -> line.intersects(place)).count();
     }
 
     /** What was taken, in order. */
@@ -72,8 +76,8 @@ public final class LabelRoom {
     }
 
     /**
-     * Takes a place for words of a size beside a point, at a distance; none where all sides are taken. A place off all lines is
-     * preferred.
+     * Takes a place for words of a size beside a point, at a distance; none where all sides are taken. A place off all lines, or on
+     * the fewest, is preferred.
      */
     public Optional<Rectangle2D> beside(Point2D point, double width, double height, double distance) {
         return beside(point, List.of(), width, height, distance);
@@ -82,7 +86,8 @@ public final class LabelRoom {
     /** As that, where there are other points that words beside this one might be read as those of: none nearer than its own. */
     public Optional<Rectangle2D> beside(
             Point2D point, List<Point2D> others, double width, double height, double distance) {
-        Optional<Rectangle2D> second = Optional.empty();
+        Optional<Rectangle2D> best = Optional.empty();
+        long fewest = Long.MAX_VALUE;
         for (double[] side : SIDES) {
             Rectangle2D place = new Rectangle2D.Double(
                     point.getX() - width / 2 + side[0] * (width / 2 + distance),
@@ -93,14 +98,14 @@ public final class LabelRoom {
             if (!isFree(place) || others.stream().anyMatch(other -> distance(place, other) <= own)) {
                 continue;
             }
-            if (isClear(place)) {
-                take(place);
-                return Optional.of(place);
+            long crossed = crossed(place);
+            if (crossed < fewest) {
+                best = Optional.of(place);
+                fewest = crossed;
             }
-            second = second.isPresent() ? second : Optional.of(place);
         }
-        second.ifPresent(this::take);
-        return second;
+        best.ifPresent(this::take);
+        return best;
     }
 
     private static double distance(Rectangle2D place, Point2D point) {
