@@ -49,7 +49,7 @@ final class BumpTables {
         answers.forEach(answer -> said.put(answer.setup().name(), said(answer, question)));
         for (Alike some : Alike.of(said)) {
             text.append('\n').append(Paint.bold(some.heading(), console)).append('\n');
-            some.sentences().forEach(sentence -> Paragraph.append(text, "  ", sentence, console.columns()));
+            some.saidOfAll().forEach(sentence -> Paragraph.append(text, "  ", sentence, console.columns()));
         }
         return text.toString();
     }

@@ -33,6 +33,7 @@ final class FormPane extends JPanel implements Bench.View {
     private final transient Map<String, FormRow> byPath = new LinkedHashMap<>();
     private final transient Map<String, Draft> drafts = new LinkedHashMap<>();
     private final transient List<Part> parts = new ArrayList<>();
+    private final Words.Area none = Words.plain("what is not found");
     private final Words.Area trouble = Words.warning("what is wrong");
     private transient List<String> structure = List.of();
     private boolean wholeCar = true;
@@ -86,6 +87,9 @@ final class FormPane extends JPanel implements Bench.View {
         add(bar);
         add(trouble, "wmin 60");
         trouble.setVisible(false);
+        none.setName("found nothing");
+        none.setVisible(false);
+        add(none, "wmin 60");
         add(rows, "wmin 100");
     }
 
@@ -308,6 +312,7 @@ final class FormPane extends JPanel implements Bench.View {
 
     private void filter() {
         String words = search.getText();
+        boolean found = words.isBlank();
         for (Part part : parts) {
             boolean any = words.isBlank() || part.section().matches(words);
             for (FormRow row : part.rows()) {
@@ -316,7 +321,10 @@ final class FormPane extends JPanel implements Bench.View {
                 any |= matches;
             }
             part.head().setVisible(any);
+            found |= any;
         }
+        Words.say(none, found ? "" : "No field of this car has \"" + words.strip() + "\" in its name or meaning.");
+        none.setVisible(!found);
         rows.revalidate();
         rows.repaint();
     }

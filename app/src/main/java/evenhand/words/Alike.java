@@ -26,11 +26,25 @@ public record Alike(List<String> names, List<String> sentences) {
                 .toList();
     }
 
-    /** "Lowered", or "As bought, Lowered and Pivot low alike". */
+    /** The name that it stands under. */
     public String heading() {
-        int last = names.size() - 1;
-        return last == 0
-                ? names.get(0)
-                : String.join(", ", names.subList(0, last)) + " and " + names.get(last) + " alike";
+        return names.get(0);
+    }
+
+    /** What is said, and of whom else: "Pivot low" and "Pivot high" come out the same. */
+    public List<String> saidOfAll() {
+        if (names.size() == 1) {
+            return sentences;
+        }
+        List<String> quoted =
+                names.stream().skip(1).map(name -> "\"" + name + "\"").toList();
+        int last = quoted.size() - 1;
+        List<String> all = new ArrayList<>(sentences);
+        all.add(
+                last == 0
+                        ? quoted.get(0) + " comes out the same."
+                        : String.join(", ", quoted.subList(0, last)) + " and " + quoted.get(last)
+                                + " come out the same.");
+        return all;
     }
 }

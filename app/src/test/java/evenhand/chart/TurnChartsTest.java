@@ -164,7 +164,9 @@ class TurnChartsTest {
             if (chart.notes().isEmpty()) {
                 continue; // of plain numbers, not of these cars
             }
-            assertThat(chart.notes()).containsExactly("As bought is not shown: it falls over on its springs.");
+            assertThat(chart.notes())
+                    .filteredOn(note -> !note.startsWith("By the hand sums"))
+                    .containsExactly("As bought is not shown: it falls over on its springs.");
             assertThat(chart.setups()).extracting(Chart.Setup::name).containsExactly("Lowered");
         }
         assertThat(TurnCharts.steer(cars, Units.METRIC).notes()).hasSize(1);

@@ -90,6 +90,19 @@ class FormIT extends AtTheWindow {
     }
 
     @Test
+    void aSearchThatFindsNothingSaysSo() {
+        form("harbour-saloon");
+        JTextField search = hands.find(JTextField.class, "search");
+        commit(search, "bush");
+        assertThat(hands.find(JTextField.class, "field front.bar.bushFactor").isShowing())
+                .isTrue();
+        commit(search, "flux capacitor");
+        Words.Area nothing = hands.find(Words.Area.class, "found nothing");
+        String said = Hands.see(nothing::getText);
+        assertThat(said).contains("flux capacitor");
+    }
+
+    @Test
     void nonsenseInAnyFieldChangesNothingStaysWhereItIsAndIsToldThere() {
         form("tinkers-lane-roadster");
         String before = scenario();

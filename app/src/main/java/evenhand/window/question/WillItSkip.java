@@ -172,7 +172,7 @@ final class WillItSkip implements Question {
             each.put(name, sentences);
         }
         List<Reply.Paragraph> more = new ArrayList<>();
-        Alike.of(each).forEach(some -> more.add(new Reply.Paragraph(some.heading(), some.sentences())));
+        Alike.of(each).forEach(some -> more.add(new Reply.Paragraph(some.heading(), some.saidOfAll())));
         more.add(new Reply.Paragraph("What the figures mean", List.of(BumpWords.gripLost(pace.isPresent()))));
         more.add(new Reply.Paragraph("What can be driven over", List.of("Write " + EventText.KNOWN + ".")));
         return new Reply(headlines, more, charts(asked, answers), table(asked, answers), List.of());
