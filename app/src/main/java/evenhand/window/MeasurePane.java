@@ -55,7 +55,7 @@ final class MeasurePane extends JPanel {
         add(steps, "aligny top");
         add(page, "grow, wrap");
         // Under both columns, so that they stay under the mouse whatever the steps above are called.
-        add(status, "span 2, wmin 60, wrap");
+        add(status, "span 2, growx, wmin 60, wrap");
         add(buttons, "span 2, growx");
         go(0);
     }
