@@ -25,10 +25,6 @@ public final class DriveOver {
 
     private DriveOver() {}
 
-    private static void undisturbed() {
-        // Nobody waits for it.
-    }
-
     /** Straight ahead, to the end. */
     public static BumpAnswer straight(Car car, RoadEvent event, double speed) {
         return straight(car, event, speed, DriveOver::undisturbed);

@@ -138,7 +138,7 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
                 high.add(text(ROOF, "height of the roof above the ground, for example \"1380 mm\""));
                 yield "Measured cars have their weight at 0.38 of the roof's height, to within 7 per cent of it."
                         + " That holds for a car as it left the works: of one that was lowered, give the roof as"
-                        + " it was before, and put in afterwards what it was lowered by.";
+                        + " it was before, and in the form take off the guess what it was lowered by.";
             }
             case GUESS -> {
                 high.addAll(fields("", Catalogue.CAR, Set.of(CG_HEIGHT)));
