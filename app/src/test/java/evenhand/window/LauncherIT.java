@@ -61,6 +61,6 @@ class LauncherIT {
     void theHelpOfTheWindowNeedsNoDisplay() throws Exception {
         Ended ended = run("window", "--help");
         assertThat(ended.status()).isZero();
-        assertThat(ended.out()).contains("evenhand window coupe.json", "--units");
+        assertThat(ended.out()).contains("evenhand window scenarios/slipper-coupe.json", "--units");
     }
 }
