@@ -134,7 +134,7 @@ public final class FindWords {
         }
         sentences.add(sharpness(one, units));
         kept(one.kept(), units, sentences);
-        notes(one.notes(), sentences);
+        notes(one.notes(), one.met(), sentences);
         tailFirst(judged, one.achieved(), units).ifPresent(sentences::add);
     }
 
@@ -183,7 +183,7 @@ public final class FindWords {
                     + ", with " + achieved + ".");
         }
         kept(several.kept(), units, sentences);
-        notes(several.notes(), sentences);
+        notes(several.notes(), several.met(), sentences);
         tailFirst(judged, several.achieved(), units).ifPresent(sentences::add);
     }
 
@@ -209,14 +209,18 @@ public final class FindWords {
         }
     }
 
-    private static void notes(List<Finding.Note> notes, List<String> sentences) {
+    private static void notes(List<Finding.Note> notes, boolean met, List<String> sentences) {
         for (Finding.Note note : notes) {
             sentences.add(
                     switch (note) {
                         case KINK ->
                             "Mind: the figure bends right there, where a stop is just touched or a wheel just lifts;"
                                     + " a little to either side the car answers differently.";
-                        case END_OF_RANGE -> "Mind: that is at the end of the range; there is nothing left to adjust.";
+                        case END_OF_RANGE ->
+                            "Mind: that is at the end of the range; "
+                                    + (met
+                                            ? "there is nothing left to adjust."
+                                            : "where more of it can be built, widen the range and look further.");
                         case FLAT ->
                             "Mind: over the whole range the figure moves by less than anyone notices, so it matters"
                                     + " little what is chosen.";

@@ -139,8 +139,17 @@ class FindCommandTest {
         assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
         assertThat(run.out())
                 .contains("No value in that range gives 40 deg/g at 0.5 g; the nearest is ")
-                .contains("there is nothing left to adjust");
+                .contains("that is at the end of the range; where more of it can be built, widen the range");
         assertThat(run.err()).isEmpty();
+    }
+
+    @Test
+    void whatIsMetAtTheEndOfTheRangeLeavesNothingToAdjust() throws IOException {
+        Run wide = Run.of(find(join(PIVOT_RANGE, of("--aim", "understeer 40 deg/g at 0.5 g", "--json"))));
+        double least = parsed(wide.out()).get("reach").get("lowest").asDouble();
+        Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", "understeer " + (least + 1e-5) + " deg/g at 0.5 g"))));
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(run.out()).contains("that is at the end of the range; there is nothing left to adjust");
     }
 
     @Test
