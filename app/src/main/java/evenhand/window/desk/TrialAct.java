@@ -7,16 +7,24 @@ import java.util.Optional;
 
 /** Another choice of what is asked of which set-ups. */
 public sealed interface TrialAct extends Act {
+    /** The work with that choice. */
+    Work choose(Work work);
+
+    @Override
+    default Outcome on(Desk desk) {
+        return new Outcome.Done(desk.with(choose(desk.work())));
+    }
+
     /** Shows a set-up, or no longer. */
     record Show(String name, boolean shown) implements TrialAct {
         @Override
-        public Outcome on(Desk desk) {
-            List<String> names = new ArrayList<>(desk.work().chosen());
+        public Work choose(Work work) {
+            List<String> names = new ArrayList<>(work.chosen());
             names.remove(name);
             if (shown) {
                 names.add(name);
             }
-            return new Outcome.Done(desk.with(desk.work().withChosen(names)));
+            return work.withChosen(names);
         }
 
         @Override
@@ -28,8 +36,8 @@ public sealed interface TrialAct extends Act {
     /** Makes a set-up the one that is adjusted. */
     record Activate(String name) implements TrialAct {
         @Override
-        public Outcome on(Desk desk) {
-            return new Outcome.Done(desk.with(desk.work().withActive(name)));
+        public Work choose(Work work) {
+            return work.withActive(name);
         }
 
         @Override
@@ -41,8 +49,8 @@ public sealed interface TrialAct extends Act {
     /** Makes a set-up the one that others are compared with. */
     record CompareWith(String name) implements TrialAct {
         @Override
-        public Outcome on(Desk desk) {
-            return new Outcome.Done(desk.with(desk.work().withBase(name)));
+        public Work choose(Work work) {
+            return work.withBase(name);
         }
 
         @Override
@@ -54,8 +62,8 @@ public sealed interface TrialAct extends Act {
     /** m/s². */
     record ChoosePace(double pace, boolean sameGesture) implements TrialAct {
         @Override
-        public Outcome on(Desk desk) {
-            return new Outcome.Done(desk.with(desk.work().withPace(pace)));
+        public Work choose(Work work) {
+            return work.withPace(pace);
         }
 
         @Override
@@ -67,8 +75,8 @@ public sealed interface TrialAct extends Act {
     /** m. */
     record ChooseRadius(double radius) implements TrialAct {
         @Override
-        public Outcome on(Desk desk) {
-            return new Outcome.Done(desk.with(desk.work().withRadius(radius)));
+        public Work choose(Work work) {
+            return work.withRadius(radius);
         }
 
         @Override
@@ -79,8 +87,8 @@ public sealed interface TrialAct extends Act {
 
     record ChooseDirection(Direction direction) implements TrialAct {
         @Override
-        public Outcome on(Desk desk) {
-            return new Outcome.Done(desk.with(desk.work().withDirection(direction)));
+        public Work choose(Work work) {
+            return work.withDirection(direction);
         }
 
         @Override
@@ -92,8 +100,8 @@ public sealed interface TrialAct extends Act {
     /** Puts a load case aboard, or takes it out. */
     record ChooseLoad(Optional<String> load) implements TrialAct {
         @Override
-        public Outcome on(Desk desk) {
-            return new Outcome.Done(desk.with(desk.work().withLoad(load)));
+        public Work choose(Work work) {
+            return work.withLoad(load);
         }
 
         @Override
