@@ -34,6 +34,7 @@ final class FiguresTable extends JPanel {
     FiguresTable() {
         super(new BorderLayout());
         setOpaque(false);
+        setVisible(false); // until there are any
         table.setName("figures");
         table.getAccessibleContext().setAccessibleName("figures side by side");
         table.setShowVerticalLines(false);

@@ -2,6 +2,7 @@ package evenhand.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.window.desk.Figures;
 import evenhand.window.desk.Look;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
@@ -10,11 +11,13 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -82,6 +85,17 @@ class RoomTest {
             assertThat(pane.bench().desk().look()).isEqualTo(look);
             room.close();
         });
+    }
+
+    /** While the first answer was awaited, the heads of two columns stood alone on the page. */
+    @Test
+    void aTableWithoutFiguresIsNotThere() {
+        FiguresTable table = new FiguresTable();
+        assertThat(table.isVisible()).isFalse();
+        table.show(Figures.NONE);
+        assertThat(table.isVisible()).isFalse();
+        table.show(new Figures.Builder(List.of("Lowered")).heading("Of the car").build());
+        assertThat(table.isVisible()).isTrue();
     }
 
     /** A table of fifty rows left two charts to be scrolled to; a table of four rows is no reason for small charts. */
