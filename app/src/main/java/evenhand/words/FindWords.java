@@ -56,13 +56,15 @@ public final class FindWords {
         return written(car, change, si, change.adjustable().unit(), digits);
     }
 
-    /** As that, in the unit of show where it is a rounder number there. */
-    public static String written(Entries car, Span change, double si, Units shown, int digits) {
+    /** A value as it is said and with its tolerance, in the unit of show where it is a rounder number there. */
+    public static String written(Entries car, Span change, double si, Units shown) {
         Unit own = change.adjustable().unit();
         Unit other = unit(change.adjustable(), shown);
-        boolean rounder = written(si, other, digits).replace(other.symbol(), "").length()
-                < written(si, own, digits).replace(own.symbol(), "").length();
-        return written(car, change, si, rounder ? other : own, digits);
+        boolean rounder = written(si, other, VALUE_DIGITS)
+                        .replace(other.symbol(), "")
+                        .length()
+                < written(si, own, VALUE_DIGITS).replace(own.symbol(), "").length();
+        return written(car, change, si, rounder ? other : own, VALUE_DIGITS);
     }
 
     private static String written(Entries car, Span change, double si, Unit unit, int digits) {

@@ -109,6 +109,7 @@ public final class Bench {
         ask();
     }
 
+    /** Asks for the answers to what the desk asks. */
     public void ask() {
         questions.accept(desk.asking());
     }

@@ -46,9 +46,6 @@ import java.util.stream.Collectors;
 
 /** Which values of one adjustment or of several meet an aim and keep what is to be kept, and what they can reach at all. */
 final class WhatMakesItNeutral implements Question {
-    /** What is found goes into the car with so many digits, as it is said. */
-    private static final int DIGITS = 5;
-
     /** What else is told before and after, where it was not asked for. */
     private static final List<Criterion> BESIDES = List.of(
             Criterion.UNDERSTEER,
@@ -121,7 +118,8 @@ final class WhatMakesItNeutral implements Question {
                 ? clearOfJump(
                         setup.entries(),
                         wanted,
-                        one(setup.entries(), wanted.spans().get(0), wanted, progress))
+                        one(setup.entries(), wanted.spans().get(0), wanted, progress),
+                        progress.part(1, 1))
                 : SeveralChanges.find(
                         setup.entries(),
                         wanted.spans(),
@@ -146,7 +144,7 @@ final class WhatMakesItNeutral implements Question {
      * Where the figure jumps past the aim, the nearest value is right beside the jump, and the part that is fitted may fall on its
      * other side. So the nearest is taken that is as far from it as a shop's tolerance.
      */
-    private static Finding clearOfJump(Entries car, Wanted wanted, Finding found) {
+    private static Finding clearOfJump(Entries car, Wanted wanted, Finding found, Progress progress) {
         if (!(found instanceof Finding.One one) || one.met() || one.jumps().isEmpty()) {
             return found;
         }
@@ -166,7 +164,7 @@ final class WhatMakesItNeutral implements Question {
         OptionalDouble step = wanted.steps().get(0);
         Wanted there =
                 wanted.in(clear, step.isPresent() && clear.holds(step.getAsDouble()) ? step : OptionalDouble.empty());
-        return one(car, clear, there, Progress.NONE) instanceof Finding.One other
+        return one(car, clear, there, progress) instanceof Finding.One other
                 ? new Finding.One(
                         span,
                         one.aim(),
@@ -209,7 +207,7 @@ final class WhatMakesItNeutral implements Question {
             Span span = found.spans().get(i);
             double value = found.values().get(i);
             if (value != span.adjustable().si()) {
-                texts.put(span.path(), FindWords.written(setup.entries(), span, value, asked.units(), DIGITS));
+                texts.put(span.path(), FindWords.written(setup.entries(), span, value, asked.units()));
                 said.add(
                         ChangeWords.name(span.path()) + " " + FindWords.value(span.adjustable(), value, asked.units()));
             }
