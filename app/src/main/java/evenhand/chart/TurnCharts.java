@@ -93,7 +93,7 @@ public final class TurnCharts {
     private static DoubleStream gradients(List<Shown> cars, Unit unit, double part) {
         return cars.stream()
                 .flatMap(car -> car.turns().stream())
-                .flatMapToDouble(turn -> turn.rows().stream()
+                .flatMapToDouble(turn -> turn.rowsToLimit().stream()
                         .filter(row ->
                                 row.lateralAcceleration() <= part * turn.limit().lateralAcceleration())
                         .flatMapToDouble(row -> stream(TurnFigures.UNDERSTEER_GRADIENT.in(unit, row))));
@@ -108,7 +108,7 @@ public final class TurnCharts {
             car.turns().ifPresent(turn -> {
                 String ending =
                         "first to let go, at " + Units.exactPace(turn.limit().lateralAcceleration());
-                boolean front = turn.limit().firstAxle() == End.FRONT;
+                boolean front = turn.limit().frontFirst();
                 parts.add(charts.line(
                         car, "front", front ? ending : "", Weight.HEAVY, turn, TurnFigures.FRONT_GRIP_USED, 1));
                 parts.add(charts.line(
@@ -262,7 +262,7 @@ public final class TurnCharts {
             int sign) {
         Unit unit = units.of(figure.dimension());
         List<Point> points = new ArrayList<>();
-        for (TurnRow row : turn.rows()) {
+        for (TurnRow row : turn.rowsToLimit()) {
             OptionalDouble value = figure.in(unit, row);
             if (value.isPresent()) {
                 points.add(new Point(G.fromSi(row.lateralAcceleration()), sign * value.getAsDouble()));

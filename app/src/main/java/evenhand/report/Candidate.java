@@ -64,9 +64,7 @@ public record Candidate(
 
     /** Its turn as it is judged. */
     PacesAnswer judged() {
-        return turn instanceof TurnAnswer.Turns turns
-                ? new PacesAnswer.Paces(turns.direction(), turns.paces(), turns.limit())
-                : (TurnAnswer.NoTurn) turn;
+        return turn instanceof TurnAnswer.Turns turns ? turns.toTheLimit() : (TurnAnswer.NoTurn) turn;
     }
 
     /** Why it has none, as a clause. */

@@ -109,7 +109,7 @@ final class OwnerPages {
         return car.turns().isPresent()
                 ? new Points(Stream.concat(
                                 OwnerWords.behaviour(car.turns().get(), units).stream(),
-                                OwnerWords.otherWay(car.turns().get(), findings.turnedBack(car)).stream())
+                                OwnerWords.otherWay(car.turns().get(), findings.turnedBack(car), units).stream())
                         .toList())
                 : new Text(
                         InPrint.sentence(

@@ -101,8 +101,10 @@ final class BalanceJson {
     private static void limit(JsonGenerator json, Limit limit) throws IOException {
         json.writeObjectFieldStart("limit");
         acceleration(json, limit.lateralAcceleration());
-        json.writeStringField("firstAxle", EventWords.end(limit.firstAxle()));
-        json.writeStringField("cause", limit.spinningWheel().isPresent() ? "wheelspin" : "sideslip");
+        if (limit.firstAxle().isPresent()) {
+            json.writeStringField("firstAxle", EventWords.end(limit.firstAxle().get()));
+        }
+        json.writeStringField("cause", limit.cause().key());
         if (limit.spinningWheel().isPresent()) {
             json.writeStringField("wheel", limit.spinningWheel().get().key());
         }

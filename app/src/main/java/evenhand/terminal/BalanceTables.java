@@ -22,6 +22,7 @@ import evenhand.turn.WheelState;
 import evenhand.words.BalanceWords;
 import evenhand.words.EventWords;
 import evenhand.words.GripText;
+import evenhand.words.LimitWords;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -175,9 +176,8 @@ final class BalanceTables {
         List<String> wheel = new ArrayList<>();
         for (SetupAnswer.Turned answer : answers) {
             Limit limit = answer.turn().limit();
-            boolean tips = BalanceWords.tips(limit);
-            first.add(tips ? "neither" : EventWords.end(limit.firstAxle()));
-            cause.add(tips ? "tips over" : limit.spinningWheel().isPresent() ? "wheelspin" : "sideslip");
+            first.add(LimitWords.first(limit));
+            cause.add(LimitWords.cause(limit));
             wheel.add(limit.spinningWheel().map(Wheel::words).orElse(NOTHING));
         }
         table.row("gives out first", "", first);

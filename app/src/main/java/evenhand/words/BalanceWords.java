@@ -26,15 +26,6 @@ public final class BalanceWords {
     /** Understeer gradients smaller than this are called near neutral, deg/g: a driver hardly feels them. */
     static final double NEAR_NEUTRAL = 0.15;
 
-    /** A car that uses less than this of the grip of both its ends at the limit does not slide there. */
-    static final double SLIDES_FROM = 0.9;
-
-    /** A wheel that carries less than this share of the weight carries nothing. */
-    static final double NOTHING_OF_THE_WEIGHT = 0.01;
-
-    /** Limit balances smaller than this are called near neutral, as a ratio. */
-    static final double NEAR_NEUTRAL_AT_LIMIT = 0.01;
-
     /** Where one end uses so much more of its grip than the other, the gradient alone is no verdict. */
     private static final double GRADIENT_HIDES = 0.3;
 
@@ -67,18 +58,18 @@ public final class BalanceWords {
      */
     public static List<String> of(HandSums sums, TurnAnswer.Turns turn, TurnAnswer other, Units units) {
         List<String> sentences = ofTurn(sums, turn, other, units);
-        for (TurnEvent event : turn.events()) {
+        for (TurnEvent event : turn.eventsToLimit()) {
             sentences.add(EventWords.sentence(event));
         }
-        if (turn.events().isEmpty()) {
+        if (turn.eventsToLimit().isEmpty()) {
             sentences.add("Up to the limit nothing touches a stop, comes loose or lifts.");
         }
         return sentences;
     }
 
     /** The one sentence on the limit: which end gives out first, where, why, and what the other end has left. */
-    public static String ofLimit(HandSums sums, TurnAnswer.Turns turn, Units units) {
-        return new BalanceWords(sums, turn, units).limit();
+    public static String ofLimit(TurnAnswer.Turns turn, Units units) {
+        return LimitWords.sentence(turn.limit(), turn.direction(), units);
     }
 
     /** The one sentence on how much it leans. */
@@ -94,7 +85,8 @@ public final class BalanceWords {
         List<String> sentences = new ArrayList<>();
         words.paces(sentences);
         words.hiddenByTheGradient(sentences);
-        sentences.add(words.limit());
+        sentences.addAll(LimitWords.near(turn.limit()));
+        sentences.add(ofLimit(turn, units));
         words.steerAndSideslipAtTheLimit(sentences);
         sentences.addAll(OtherWay.of(turn, other));
         words.changeOfMind(sentences);
@@ -118,17 +110,6 @@ public final class BalanceWords {
         return Math.abs(k) < NEAR_NEUTRAL
                 ? "(" + Numbers.signed(k, 2) + " deg/g)"
                 : "by " + Numbers.fixed(Math.abs(k), 2) + " deg/g";
-    }
-
-    /** Whether a car comes to its limit because it tips over, with grip in hand at both ends. */
-    public static boolean tips(Limit limit) {
-        return limit.spinningWheel().isEmpty()
-                && limit.row().frontGripUsed() < SLIDES_FROM
-                && limit.row().rearGripUsed() < SLIDES_FROM;
-    }
-
-    static boolean even(Limit limit) {
-        return Math.abs(limit.limitBalance()) < NEAR_NEUTRAL_AT_LIMIT;
     }
 
     /** Whether the gradient alone is no verdict here, because one end works far harder than the other. */
@@ -170,7 +151,8 @@ public final class BalanceWords {
         }
         for (PaceAnswer answer : turn.paces()) {
             if (answer instanceof PaceAnswer.BeyondLimit beyond) {
-                sentences.add("A pace of " + Units.pace(beyond.lateralAcceleration()) + " is beyond its limit.");
+                sentences.add("A pace of " + Units.pace(beyond.lateralAcceleration()) + " is beyond its limit"
+                        + (beyond.steered().isPresent() ? ": only steering against the turn would hold it there." : "."));
             }
         }
     }
@@ -221,86 +203,6 @@ public final class BalanceWords {
         }
     }
 
-    /** Which end gives out first, where, why, and what the other end has left. */
-    private String limit() {
-        Limit limit = turn.limit();
-        double front = limit.row().frontGripUsed();
-        double rear = limit.row().rearGripUsed();
-        boolean frontFirst = limit.firstAxle() == End.FRONT;
-        String first = EventWords.end(limit.firstAxle());
-        String other = frontFirst ? "rear" : "front";
-        String ofBalance = "limit balance " + perCent(limit.limitBalance(), true);
-
-        StringBuilder text = new StringBuilder("At its limit, ");
-        text.append(Units.exactPace(limit.lateralAcceleration())).append(", ");
-        if (tips(limit)) {
-            return tipping(limit, text);
-        }
-        if (limit.spinningWheel().isPresent()) {
-            Wheel wheel = limit.spinningWheel().get();
-            text.append("the ").append(wheel.words()).append(" wheel has spent its grip on drive and spins");
-            if (!even(limit)) {
-                text.append(wheel.end() == limit.firstAxle() ? ", so the " : ", while the ")
-                        .append(first)
-                        .append(" gives out first");
-            }
-            text.append(". Of the side grip that drive leaves them, the ");
-            text.append(first).append(" uses ");
-            text.append(perCent(frontFirst ? front : rear, false));
-        } else if (even(limit)) {
-            text.append("both ends have spent their grip together: the ");
-            text.append(first).append(" uses ");
-            text.append(perCent(frontFirst ? front : rear, false));
-        } else {
-            text.append("the ").append(first).append(" gives out first, by sideslip: it uses ");
-            text.append(perCent(frontFirst ? front : rear, false)).append(" of its grip");
-        }
-        text.append(", the ").append(other).append(' ').append(perCent(frontFirst ? rear : front, false));
-        if (even(limit)) {
-            text.append(", near neutral (").append(ofBalance).append("), and the ");
-            text.append(first).append("'s slip runs away first.");
-            return text.toString();
-        }
-        boolean frontHasLess = limit.limitBalance() > 0;
-        text.append(": ").append(ofBalance).append(", the ");
-        text.append(frontHasLess ? "front" : "rear").append(" has less in hand");
-        if (frontFirst != frontHasLess) {
-            text.append(", yet the ").append(first);
-            text.append("'s slip runs away first: the two measures disagree at this limit");
-        }
-        return text.append('.').toString();
-    }
-
-    private String tipping(Limit limit, StringBuilder text) {
-        TurnRow row = limit.row();
-        text.append("it tips over rather than slides: neither axle is out of grip (");
-        text.append(gripOfBoth(row)).append("), and ");
-        double weight = 0;
-        for (WheelState wheel : row.wheels()) {
-            weight += wheel.load();
-        }
-        List<Wheel> empty = new ArrayList<>();
-        for (Wheel wheel : inside()) {
-            if (row.wheel(wheel).load() < NOTHING_OF_THE_WEIGHT * weight) {
-                empty.add(wheel);
-            }
-        }
-        if (empty.isEmpty()) {
-            text.append("its roll of ").append(degrees(Math.abs(DEG.fromSi(row.roll()))));
-            text.append(" can be held no longer.");
-        } else if (empty.size() == 1) {
-            text.append("the ").append(empty.get(0).words()).append(" wheel carries nothing.");
-        } else {
-            text.append("the ").append(empty.get(0).words()).append(" and ");
-            text.append(empty.get(1).words()).append(" wheels carry nothing.");
-        }
-        return text.toString();
-    }
-
-    static String gripOfBoth(TurnRow row) {
-        return "front " + perCent(row.frontGripUsed(), false) + ", rear " + perCent(row.rearGripUsed(), false);
-    }
-
     /** Said where the driver has his hands full at the limit: steer against the turn, or a nose far off the course. */
     private void steerAndSideslipAtTheLimit(List<String> sentences) {
         TurnRow row = turn.limit().row();
@@ -309,7 +211,7 @@ public final class BalanceWords {
         if (steer < 0) {
             StringBuilder text = new StringBuilder("At the limit of ").append(pace);
             text.append(" it needs countersteer, ").append(degrees(-steer)).append(" against the turn");
-            OptionalDouble before = turn.rows().stream()
+            OptionalDouble before = turn.rowsToLimit().stream()
                     .filter(one -> intoTheTurn(one.steer()) >= 0)
                     .mapToDouble(TurnRow::lateralAcceleration)
                     .max();
@@ -329,7 +231,7 @@ public final class BalanceWords {
     /** Said where the car behaves one way at a gentle pace and the other way at its limit. */
     private void changeOfMind(List<String> sentences) {
         Limit limit = turn.limit();
-        if (tips(limit) || even(limit)) {
+        if (LimitWords.tips(limit) || limit.firstAxle().isEmpty()) {
             return;
         }
         for (PaceAnswer answer : turn.paces()) {
@@ -338,13 +240,12 @@ public final class BalanceWords {
                     && TurnFigures.UNDERSTEER_GRADIENT.si(pace.row()).isPresent()) {
                 double k = DEG_PER_G.fromSi(
                         TurnFigures.UNDERSTEER_GRADIENT.si(pace.row()).getAsDouble());
-                boolean frontFirst = limit.firstAxle() == End.FRONT;
                 boolean steerAgrees = excessSteer(pace.row()) > 0 == k > 0;
-                if (Math.abs(k) >= NEAR_NEUTRAL && steerAgrees && k > 0 != frontFirst) {
+                if (Math.abs(k) >= NEAR_NEUTRAL && steerAgrees && k > 0 != limit.frontFirst()) {
                     sentences.add("So its balance turns round: it " + (k > 0 ? "understeers" : "oversteers") + " at "
                             + Units.pace(pace.lateralAcceleration()) + ", and at the limit of "
-                            + Units.exactPace(limit.lateralAcceleration()) + " the "
-                            + EventWords.end(limit.firstAxle()) + " goes first.");
+                            + Units.exactPace(limit.lateralAcceleration()) + " the " + LimitWords.first(limit)
+                            + " goes first.");
                 }
                 return;
             }

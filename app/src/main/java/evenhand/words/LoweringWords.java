@@ -193,14 +193,14 @@ public final class LoweringWords {
         TurnAnswer.Turns turn = stands.turns().orElseThrow();
         double at = event.lateralAcceleration();
         End end = event.axle().orElse(End.REAR);
-        TurnRow before = turn.rows().get(0);
-        TurnRow after = turn.rows().get(turn.rows().size() - 1);
-        for (TurnRow row : turn.rows()) {
+        TurnRow before = turn.rowsToLimit().get(0);
+        TurnRow after = turn.limit().row();
+        for (TurnRow row : turn.rowsToLimit()) {
             if (row.lateralAcceleration() <= at) {
                 before = row;
             }
         }
-        for (TurnRow row : turn.rows()) {
+        for (TurnRow row : turn.rowsToLimit()) {
             if (row.lateralAcceleration() >= at + BEHIND_THE_TOUCH
                     && row.understeerGradient().isPresent()) {
                 after = row;
@@ -240,12 +240,8 @@ public final class LoweringWords {
                     + " on the steering has to be let back while the speed still rises: it has come to oversteer.");
         }
         double balance = turn.limit().limitBalance();
-        sentences.add("At its limit there, " + Units.exactPace(limit.lateralAcceleration()) + ", "
-                + (Math.abs(balance) < BalanceWords.NEAR_NEUTRAL_AT_LIMIT
-                        ? "both ends give out together"
-                        : "the " + (balance > 0 ? "front" : "rear") + " has less in hand")
-                + " (limit balance " + Numbers.signed(Unit.of("%").fromSi(balance), 1) + " %)"
-                + firstBalance(stands) + ".");
+        sentences.add("There " + LimitWords.brief(turn.limit()) + " (limit balance "
+                + Numbers.signed(Unit.of("%").fromSi(balance), 1) + " %)" + firstBalance(stands) + ".");
     }
 
     /** The limit balance at the first height, where it is another verdict. */

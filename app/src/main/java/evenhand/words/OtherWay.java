@@ -25,31 +25,7 @@ final class OtherWay {
         if (other instanceof TurnAnswer.NoTurn none) {
             sentences.add(to + "it has no answer: " + none.text() + ".");
         } else if (other instanceof TurnAnswer.Turns turns && differs(turn.limit(), turns.limit())) {
-            Limit limit = turns.limit();
-            String pace = Units.exactPace(limit.lateralAcceleration());
-            String ofBalance = "limit balance " + BalanceWords.perCent(limit.limitBalance(), true);
-            String first = EventWords.end(limit.firstAxle());
-            StringBuilder text = new StringBuilder(to);
-            if (BalanceWords.tips(limit)) {
-                text.append("it tips over rather than slides, at ").append(pace);
-                text.append(" (grip used ")
-                        .append(BalanceWords.gripOfBoth(limit.row()))
-                        .append(").");
-            } else if (limit.spinningWheel().isPresent()) {
-                text.append("the ").append(limit.spinningWheel().get().words());
-                text.append(" wheel spins, at ").append(pace);
-                text.append(", and the ").append(first);
-                text.append(BalanceWords.even(limit) ? "'s slip runs away first (" : " gives out first (");
-                text.append(ofBalance).append(").");
-            } else if (BalanceWords.even(limit)) {
-                text.append("both ends have spent their grip together, at ").append(pace);
-                text.append(", and the ").append(first).append("'s slip runs away first (");
-                text.append(ofBalance).append(").");
-            } else {
-                text.append("the ").append(first).append(" gives out first, at ");
-                text.append(pace).append(" (").append(ofBalance).append(").");
-            }
-            sentences.add(text.toString());
+            sentences.add(to + LimitWords.brief(turns.limit()) + ".");
         }
         if (other instanceof TurnAnswer.Turns turns) {
             OptionalDouble there = letBack(turns);
@@ -64,7 +40,7 @@ final class OtherWay {
 
     /** From where the steering has to be let back. */
     static OptionalDouble letBack(TurnAnswer.Turns turns) {
-        return turns.events().stream()
+        return turns.eventsToLimit().stream()
                 .filter(event -> event.kind() == TurnEvent.Kind.STEER_REVERSAL)
                 .mapToDouble(TurnEvent::lateralAcceleration)
                 .findFirst();
@@ -77,10 +53,9 @@ final class OtherWay {
     /** Whether the limit of one turn is not that of the other, for somebody who drives it. */
     static boolean differs(Limit here, Limit there) {
         double limit = here.lateralAcceleration();
-        return here.firstAxle() != there.firstAxle()
-                || BalanceWords.tips(here) != BalanceWords.tips(there)
-                || here.spinningWheel().isPresent() != there.spinningWheel().isPresent()
-                || BalanceWords.even(here) != BalanceWords.even(there)
+        return !here.firstAxle().equals(there.firstAxle())
+                || here.cause() != there.cause()
+                || LimitWords.tips(here) != LimitWords.tips(there)
                 || Math.abs(there.lateralAcceleration() - limit) > OTHER_LIMIT * limit
                 || Math.abs(there.limitBalance() - here.limitBalance()) > OTHER_LIMIT_BALANCE;
     }

@@ -3,11 +3,13 @@ package evenhand.words;
 import evenhand.car.End;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
+import evenhand.turn.Wheel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -40,20 +42,20 @@ public final class OwnerWords {
         for (PaceAnswer pace : turn.paces()) {
             sentences.add(bend(pace.lateralAcceleration()) + " " + feel(pace, units) + ".");
         }
-        sentences.add(limit(turn.limit()));
-        turn.events().stream()
+        sentences.add(limit(turn.limit(), units));
+        turn.eventsToLimit().stream()
                 .filter(event -> event.kind() != TurnEvent.Kind.ROLL_CENTRE_THROUGH_GROUND)
                 .forEach(event -> sentences.add(EventWords.sentence(event)));
         return sentences;
     }
 
     /** What is another thing in a turn the other way; nothing where the car goes round both ways alike. */
-    public static List<String> otherWay(TurnAnswer.Turns turn, TurnAnswer other) {
+    public static List<String> otherWay(TurnAnswer.Turns turn, TurnAnswer other, Units units) {
         List<String> sentences = new ArrayList<>();
         if (other instanceof TurnAnswer.Turns there) {
             String turning = "Turning " + (there.direction() == Direction.LEFT ? "left" : "right") + ": ";
             if (OtherWay.differs(turn.limit(), there.limit())) {
-                String limit = limit(there.limit());
+                String limit = limit(there.limit(), units);
                 sentences.add(turning + limit.substring(0, 1).toLowerCase(Locale.ROOT) + limit.substring(1));
             }
             OptionalDouble letBack = OtherWay.letBack(there);
@@ -98,26 +100,39 @@ public final class OwnerWords {
     }
 
     /** Which end lets go, where, and what the other has left. */
-    public static String limit(Limit limit) {
+    public static String limit(Limit limit, Units units) {
         String at = "At its limit, " + Units.exactPace(limit.lateralAcceleration()) + ", ";
-        if (BalanceWords.tips(limit)) {
-            return at + "it would tip rather than slide.";
-        }
-        if (limit.spinningWheel().isPresent()) {
-            return at + "the " + limit.spinningWheel().get().words()
-                    + " wheel has spent its grip on drive and spins, and the " + EventWords.end(limit.firstAxle())
-                    + " lets go first.";
-        }
-        if (Math.abs(limit.limitBalance()) < BalanceWords.NEAR_NEUTRAL_AT_LIMIT) {
-            return at + "both ends let go together.";
-        }
-        boolean front = limit.limitBalance() > 0;
-        double left = 1 - (front ? limit.row().rearGripUsed() : limit.row().frontGripUsed());
-        String inHand = Numbers.fixed(100 * Math.max(0, left), 0) + " % of its grip in hand";
-        return at
-                + (front
-                        ? "the front tyres give out first and it runs wide; the rear has " + inHand + "."
-                        : "the rear tyres give out first and the tail comes round; the front has " + inHand + ".");
+        return switch (limit.cause()) {
+            case SIDESLIP -> at + (LimitWords.tips(limit) ? "it would tip rather than slide." : letsGo(limit));
+            case WHEELSPIN ->
+                at + "the " + limit.spinningWheel().map(Wheel::words).orElse("driven")
+                        + " wheel has spent its grip on drive and spins"
+                        + limit.firstAxle()
+                                .map(end -> ", and the " + EventWords.end(end) + " lets go first")
+                                .orElse("")
+                        + ".";
+            case SPIN ->
+                at + "the tail comes round unless the driver steers against it; the front has "
+                        + inHand(limit.row().frontGripUsed()) + ".";
+            case CRITICAL_SPEED ->
+                "Past " + units.show(limit.row().speed(), Dimension.SPEED, 0) + " on this circle ("
+                        + Units.exactPace(limit.lateralAcceleration())
+                        + ") the wheel has to be held against the turn, though neither end slides.";
+            case GAVE_UP ->
+                "The sums gave up at " + Units.exactPace(limit.lateralAcceleration()) + " before they met a limit.";
+        };
+    }
+
+    private static String letsGo(Limit limit) {
+        return limit.frontFirst()
+                ? "the front tyres give out first and it runs wide; the rear has "
+                        + inHand(limit.row().rearGripUsed()) + "."
+                : "the rear tyres give out first and the tail comes round; the front has "
+                        + inHand(limit.row().frontGripUsed()) + ".";
+    }
+
+    private static String inHand(double gripUsed) {
+        return Numbers.fixed(Unit.of("%").fromSi(Math.max(0, 1 - gripUsed)), 0) + " % of its grip in hand";
     }
 
     /**

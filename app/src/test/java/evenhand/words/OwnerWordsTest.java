@@ -55,7 +55,7 @@ class OwnerWordsTest {
 
     private static List<String> otherWay(String demo, String setup, Direction direction) {
         Direction back = direction == Direction.LEFT ? Direction.RIGHT : Direction.LEFT;
-        return OwnerWords.otherWay(turns(demo, setup, direction), turns(demo, setup, back));
+        return OwnerWords.otherWay(turns(demo, setup, direction), turns(demo, setup, back), Units.METRIC);
     }
 
     @Test

@@ -6,16 +6,13 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
-import evenhand.tyre.LateralLaw;
-import evenhand.tyre.SideForce;
-import evenhand.tyre.Tyre;
 
 /**
- * One axle of the turn: what its two tyres, springs and stops do at given unknowns, and the slopes of all that over the
- * unknowns that the axle feels. {@link #at} sets the fields and allocates nothing.
+ * One axle of the turn: what its two wheels, its springs and its stops do at given unknowns, and the slopes of all that
+ * over what the axle feels. {@link #at} sets the fields and allocates nothing.
  *
- * <p>Left turn, axes ISO 8855. Side 0 is left (σ = +1), side 1 is right (σ = −1). Slopes are arrays over the axle's own
- * unknowns, {@link #STEER} to {@link #COMPLIANCE}.
+ * <p>Left turn, axes ISO 8855. Slopes are arrays over {@link #STEER} to {@link #CURVATURE}: the axle's eight unknowns,
+ * and the curvature of the path, which is given but whose slope tells whether the car holds its bend ({@link Branch}).
  */
 final class AxleInTurn {
     static final int STEER = 0;
@@ -26,7 +23,11 @@ final class AxleInTurn {
     static final int LEFT_RISE = 5;
     static final int RIGHT_RISE = 6;
     static final int COMPLIANCE = 7;
-    static final int UNKNOWNS = 8;
+    static final int CURVATURE = 8;
+    static final int UNKNOWNS = 9;
+
+    final WheelInTurn left;
+    final WheelInTurn right;
 
     /** Sums over both wheels along the car's axes, N and N·m, and their slopes. */
     double forwardForce;
@@ -38,6 +39,7 @@ final class AxleInTurn {
     final double[] sideForceBy = new double[UNKNOWNS];
     final double[] yawMomentBy = new double[UNKNOWNS];
     final double[] aligningMomentBy = new double[UNKNOWNS];
+    final double[] sideForceDifferenceBy = new double[UNKNOWNS]; // left less right
 
     /** Upward push of springs, stops and jacking on the body, N; moment of springs, stops and bar, N·m. */
     double bodyForce;
@@ -66,92 +68,41 @@ final class AxleInTurn {
     /** Which pieces of springs, stops, contact and differential hold: it changes where a slope jumps. */
     int pieces;
 
-    /** By side: what a row shows, and slopes that the budget needs. */
-    final double[] load = new double[2];
-
-    final double[] forwardForces = new double[2];
-    final double[] sideForces = new double[2];
-    final double[] wheelSideForces = new double[2]; // across the wheel, what drive leaves
-    final double[] available = new double[2]; // D·e
-    final double[] sideLeft = new double[2]; // e
-    final double[] aligningMoments = new double[2];
-    final double[] slip = new double[2];
-    final double[] enteredSlip = new double[2];
-    final double[] wheelSteer = new double[2];
-    final double[] lean = new double[2];
-    final double[] wheelTravel = new double[2];
-    final double[][] slipBy = new double[2][UNKNOWNS];
-    final double[][] leanBy = new double[2][UNKNOWNS];
-
     final Alignment alignment;
     final double camberThrustRatio;
-    final double restRollCentre;
-    final AxleSuspension suspension;
-    final double[] restLoad = new double[2];
+    final double halfTrack;
+    /** Mass on its springs and below them, kg; height of the latter, m. */
+    final double sprungMass;
 
-    private final boolean front;
+    final double unsprungMass;
+    final double unsprungHeight;
+    final AxleSuspension suspension;
+
     private final boolean live;
-    private final double x; // of the axle ahead of the centre of gravity, m
-    private final double[] y = new double[2]; // of the wheels left of the centre of gravity, m
-    private final double radius;
     private final double track;
-    private final double tyreRate;
-    private final double camberPerBump;
+    private final double restRollCentre;
     private final double perBump;
-    private final double ackermannShare;
-    private final double ackermannHalf; // half the track over the wheelbase
-    private final double rollingResistance;
-    private final double frictionRatio;
-    private final LateralLaw law;
-    private final DriveShares driveShares;
-    private final SideForce tyre;
-    private final double[] turnSpeed = new double[2]; // n_j = v_j/V
-    private final double[] steerBy = new double[UNKNOWNS];
-    private final double[] sideForceDifferenceBy = new double[UNKNOWNS]; // left less right
+    private final double restDifference; // right less left at rest, N
+    private final Differential differential;
 
     AxleInTurn(Car car, End end, double radius) {
         Axle axle = car.axle(end);
-        this.radius = radius;
-        front = end == End.FRONT;
+        double offset = cgOffset(car);
+        left = new WheelInTurn(car, end, true, offset, radius);
+        right = new WheelInTurn(car, end, false, offset, radius);
         live = axle instanceof Axle.Live;
         track = axle.track();
+        halfTrack = track / 2;
         alignment = axle.alignment();
+        camberThrustRatio = axle.tyre().lateral().camberThrustRatio();
         suspension = AxleSuspension.of(car, end);
         restRollCentre = axle.rollCentreHeight();
         perBump = axle.rollCentrePerBump();
-        camberPerBump = axle instanceof Axle.Independent independent ? independent.camberPerBump() : 0;
-        x = front ? car.cgBehindFront() : car.cgBehindFront() - car.wheelbase();
-        double offset = cgOffset(car);
-        for (int side = 0; side < 2; side++) {
-            double sigma = side == 0 ? 1 : -1;
-            restLoad[side] = car.staticLoad(end, side == 0);
-            y[side] = sigma * track / 2 - offset;
-        }
-        Tyre fitted = axle.tyre();
-        law = fitted.lateral();
-        tyre = SideForce.of(law);
-        tyreRate = fitted.verticalRate();
-        camberThrustRatio = law.camberThrustRatio();
-        frictionRatio = fitted.longitudinalFrictionRatio();
-        driveShares = new DriveShares(car, end);
-        rollingResistance = car.rollingResistance();
-        ackermannShare = car.steering().ackermannShare();
-        ackermannHalf = track / (2 * car.wheelbase());
-        constantSlopes();
-    }
-
-    /** How far the centre of gravity lies to the left of the middle, m. */
-    private static double cgOffset(Car car) {
-        double moment = 0;
-        for (End end : End.values()) {
-            moment += (car.staticLoad(end, true) - car.staticLoad(end, false))
-                    * car.axle(end).track()
-                    / 2;
-        }
-        return moment / (car.weights().mass() * Weights.GRAVITY);
-    }
-
-    private void constantSlopes() {
+        restDifference = right.restLoad - left.restLoad;
+        sprungMass = car.sprung().mass() * car.sprung().share(end);
+        unsprungMass = axle.unsprung().mass();
+        unsprungHeight = axle.unsprung().height();
+        differential = new Differential(car, end, left, right);
         suspensionRollBy[ROLL] = 1;
         suspensionRollBy[LEFT_RISE] = -1 / track;
         suspensionRollBy[RIGHT_RISE] = 1 / track;
@@ -160,19 +111,17 @@ final class AxleInTurn {
         rollCentreBy[HEAVE] = -perBump;
         rollCentreBy[LEFT_RISE] = (perBump + 1) / 2;
         rollCentreBy[RIGHT_RISE] = (perBump + 1) / 2;
-        steerBy[COMPLIANCE] = front ? -1 : 1;
-        for (int side = 0; side < 2; side++) {
-            double sigma = side == 0 ? 1 : -1;
-            double[] by = leanBy[side];
-            if (live) {
-                by[LEFT_RISE] = 1 / track;
-                by[RIGHT_RISE] = -1 / track;
-            } else {
-                by[ROLL] = 1 - camberPerBump * track / 2;
-                by[HEAVE] = -sigma * camberPerBump;
-                by[side == 0 ? LEFT_RISE : RIGHT_RISE] = sigma * camberPerBump;
-            }
+    }
+
+    /** How far the centre of gravity lies to the left of the middle: y = Σ Fz0_j·(±t_i/2)/(m·g), m. */
+    private static double cgOffset(Car car) {
+        double moment = 0;
+        for (End end : End.values()) {
+            moment += (car.staticLoad(end, true) - car.staticLoad(end, false))
+                    * car.axle(end).track()
+                    / 2;
         }
+        return moment / (car.weights().mass() * Weights.GRAVITY);
     }
 
     /**
@@ -189,44 +138,48 @@ final class AxleInTurn {
             double leftRise,
             double rightRise,
             double compliance) {
+        kinematics(heave, roll, leftRise, rightRise);
+        tyreLoads(leftRise, rightRise);
+        double cos = Math.cos(sideslip);
+        double sin = Math.sin(sideslip);
+        left.roll(travel, suspensionRoll, roll, tyreTilt, steer, compliance, cos, sin);
+        right.roll(travel, suspensionRoll, roll, tyreTilt, steer, compliance, cos, sin);
+        if (!differential.share(drive, sin)) {
+            return false;
+        }
+        clear();
+        if (!left.pull(differential.leftShare, differential.leftShareBy, this)
+                || !right.pull(differential.rightShare, differential.rightShareBy, this)) {
+            return false;
+        }
+        suspension.at(travel, suspensionRoll, rollCentre);
+        pieces = (left.load > 0 ? 1 : 0) + (right.load > 0 ? 2 : 0) + differential.piece + 16 * suspension.pieces;
+        forcesOnTheBody();
+        return true;
+    }
+
+    /**
+     * Mean travel u = w − ζ, tyre tilt ψ = (w_L − w_R)/t, suspension roll φs = φ − ψ, and the roll centre's height
+     * z = height + perBump·u + w; ζ and φ heave and roll of the body, w rise of the wheels (m, rad).
+     */
+    private void kinematics(double heave, double roll, double leftRise, double rightRise) {
         double rise = (leftRise + rightRise) / 2;
         travel = rise - heave;
         tyreTilt = (leftRise - rightRise) / track;
         suspensionRoll = roll - tyreTilt;
         rollCentre = restRollCentre + perBump * travel + rise;
-        wheelTravel[0] = travel - track / 2 * suspensionRoll;
-        wheelTravel[1] = travel + track / 2 * suspensionRoll;
-
-        loadOf(0, leftRise);
-        loadOf(1, rightRise);
-        pieces = (load[0] > 0 ? 1 : 0) + (load[1] > 0 ? 2 : 0);
-        loads = load[0] + load[1];
-        loadDifference = load[1] - load[0] - (restLoad[1] - restLoad[0]);
-
-        double cos = Math.cos(sideslip);
-        double sin = Math.sin(sideslip);
-        turnSpeed[0] = cos - y[0] / radius;
-        turnSpeed[1] = cos - y[1] / radius;
-        driveShares.at(drive, sin, turnSpeed, load);
-        pieces += driveShares.piece;
-
-        clear();
-        for (int side = 0; side < 2; side++) {
-            if (!wheel(side, steer, roll, cos, sin, compliance)) {
-                return false;
-            }
-        }
-        body();
-        return true;
     }
 
-    private void loadOf(int side, double rise) {
-        double held = restLoad[side] - tyreRate * rise;
-        boolean down = held > 0;
-        load[side] = down ? held : 0;
-        int column = side == 0 ? LEFT_RISE : RIGHT_RISE;
-        loadsBy[column] = down ? -tyreRate : 0;
-        loadDifferenceBy[column] = down ? (side == 0 ? tyreRate : -tyreRate) : 0;
+    /** Tyre loads, their sum and the difference that the turn makes: twice the lateral load transfer, N. */
+    private void tyreLoads(double leftRise, double rightRise) {
+        left.stand(leftRise);
+        right.stand(rightRise);
+        loads = left.load + right.load;
+        loadDifference = right.load - left.load - restDifference;
+        loadsBy[LEFT_RISE] = left.loadByRise;
+        loadsBy[RIGHT_RISE] = right.loadByRise;
+        loadDifferenceBy[LEFT_RISE] = -left.loadByRise;
+        loadDifferenceBy[RIGHT_RISE] = right.loadByRise;
     }
 
     private void clear() {
@@ -243,118 +196,14 @@ final class AxleInTurn {
         }
     }
 
-    private boolean wheel(int side, double steer, double roll, double cos, double sin, double compliance) {
-        double sigma = side == 0 ? 1 : -1;
-        steerOf(side, sigma, steer, compliance);
-        double across = sin + x / radius;
-        double along = turnSpeed[side];
-        slip[side] = wheelSteer[side] - Math.atan2(across, along);
-        double[] slipSlopes = slipBy[side];
-        slipSlopes[STEER] = steerBy[STEER];
-        slipSlopes[COMPLIANCE] = steerBy[COMPLIANCE];
-        slipSlopes[SIDESLIP] = -(along * cos + across * sin) / (along * along + across * across);
-
-        lean[side] = live
-                ? tyreTilt - sigma * alignment.camber()
-                : roll + sigma * (camberPerBump * wheelTravel[side] - alignment.camber());
-
-        tyre.at(slip[side], lean[side], load[side]);
-        enteredSlip[side] = tyre.enteredSlip;
-        double drag = rollingResistance * load[side];
-        double longitudinal = driveShares.share[side] - drag; // share stays zero where the axle is not driven
-        double most = frictionRatio * tyre.peak;
-        double used = 0;
-        if (longitudinal != 0) {
-            used = longitudinal / most;
-            if (!(Math.abs(used) < 1)) {
-                return false;
-            }
-        }
-        double left = Math.sqrt(1 - used * used);
-        double across0 = tyre.force;
-        double lateral = across0 * left;
-        double moment = -tyre.trail * lateral + tyre.residualMoment;
-        double steerCos = Math.cos(wheelSteer[side]);
-        double steerSin = Math.sin(wheelSteer[side]);
-        double forward = longitudinal * steerCos - lateral * steerSin;
-        double sideways = longitudinal * steerSin + lateral * steerCos;
-
-        sideLeft[side] = left;
-        available[side] = tyre.peak * left;
-        wheelSideForces[side] = lateral;
-        forwardForces[side] = forward;
-        sideForces[side] = sideways;
-        aligningMoments[side] = moment;
-        forwardForce += forward;
-        sideForce += sideways;
-        aligningMoment += moment;
-        yawMoment += x * sideways - y[side] * forward + moment;
-
-        double[] leanSlopes = leanBy[side];
-        int riseColumn = side == 0 ? LEFT_RISE : RIGHT_RISE;
-        double ownLoadBy = load[side] > 0 ? -tyreRate : 0;
-        double leftLoadBy = load[0] > 0 ? -tyreRate : 0;
-        double rightLoadBy = load[1] > 0 ? -tyreRate : 0;
-        for (int i = 0; i < UNKNOWNS; i++) {
-            double slipI = slipSlopes[i];
-            double leanI = leanSlopes[i];
-            double loadI = i == riseColumn ? ownLoadBy : 0;
-            double longitudinalI = -rollingResistance * loadI;
-            if (driveShares.driven) {
-                switch (i) {
-                    case DRIVE -> longitudinalI += driveShares.shareByDrive[side];
-                    case SIDESLIP -> longitudinalI += driveShares.shareBySideslip[side];
-                    case LEFT_RISE -> longitudinalI += driveShares.shareByLeftLoad[side] * leftLoadBy;
-                    case RIGHT_RISE -> longitudinalI += driveShares.shareByRightLoad[side] * rightLoadBy;
-                    default -> {}
-                }
-            }
-            double forceI = tyre.forceBySlip * slipI + tyre.forceByLean * leanI + tyre.forceByLoad * loadI;
-            double leftI = 0;
-            if (used != 0) {
-                double peakI = tyre.peakByLean * leanI + tyre.peakByLoad * loadI;
-                double usedI = (longitudinalI - used * frictionRatio * peakI) / most;
-                leftI = -used * usedI / left;
-            }
-            double lateralI = forceI * left + across0 * leftI;
-            double trailI = tyre.trailBySlip * slipI + tyre.trailByLean * leanI + tyre.trailByLoad * loadI;
-            double residualI = tyre.residualMomentBySlip * slipI
-                    + tyre.residualMomentByLean * leanI
-                    + tyre.residualMomentByLoad * loadI;
-            double momentI = -trailI * lateral - tyre.trail * lateralI + residualI;
-            double forwardI = longitudinalI * steerCos - lateralI * steerSin - sideways * steerBy[i];
-            double sidewaysI = longitudinalI * steerSin + lateralI * steerCos + forward * steerBy[i];
-            forwardForceBy[i] += forwardI;
-            sideForceBy[i] += sidewaysI;
-            aligningMomentBy[i] += momentI;
-            yawMomentBy[i] += x * sidewaysI - y[side] * forwardI + momentI;
-            sideForceDifferenceBy[i] += sigma * sidewaysI;
-        }
-        return true;
-    }
-
-    /** Steer of a wheel: at the front the reference steer, moved towards the Ackermann angle by its share. */
-    private void steerOf(int side, double sigma, double steer, double compliance) {
-        if (!front) {
-            wheelSteer[side] = compliance - sigma * alignment.toe();
-            return;
-        }
-        double tan = Math.tan(steer);
-        double turned = 1 - sigma * ackermannHalf * tan;
-        double ackermannTan = tan / turned;
-        double ackermann = Math.atan(ackermannTan);
-        double ackermannBySteer = (1 + tan * tan) / (turned * turned) / (1 + ackermannTan * ackermannTan);
-        wheelSteer[side] = steer + ackermannShare * (ackermann - steer) - compliance - sigma * alignment.toe();
-        steerBy[STEER] = 1 + ackermannShare * (ackermannBySteer - 1);
-    }
-
-    /** Springs, stops and bar; and of an independent axle the jacking of its force lines, Σ V_j = −(2z/t)·(Fy_L − Fy_R). */
-    private void body() {
-        suspension.at(travel, suspensionRoll, rollCentre);
-        pieces += 16 * suspension.pieces;
+    /**
+     * What springs, stops and bar do to the body, and the jacking of an independent axle's force lines:
+     * Σ V_j = −(2z/t)·(Fy_L − Fy_R), N. A live axle's side force acts at its roll centre and does not jack.
+     */
+    private void forcesOnTheBody() {
         bodyForce = suspension.force;
         bodyMoment = suspension.moment;
-        double difference = sideForces[0] - sideForces[1];
+        double difference = left.sideForce - right.sideForce;
         double lift = live ? 0 : -2 / track;
         bodyForce += lift * rollCentre * difference;
         for (int i = 0; i < UNKNOWNS; i++) {
@@ -371,16 +220,18 @@ final class AxleInTurn {
         }
     }
 
-    double tyreRate() {
-        return tyreRate;
+    /** Lateral load transfer: what the outer wheel has gained over rest and the inner one lost, (outer − inner)/2, N. */
+    double lateralLoadTransfer() {
+        return loadDifference / 2;
     }
 
-    double halfTrack() {
-        return track / 2;
+    /** Force that links and locator carry between axle and body: Y = ΣFy − mu·ay, N; ay across the car, m/s². */
+    double linkForce(double acrossTheCar) {
+        return sideForce - unsprungMass * acrossTheCar;
     }
 
-    /** Side force over what the loads, lean and drive allow. */
+    /** Grip used: side force over what loads, lean and drive allow, |ΣY|/Σ(D·e). */
     double gripUsed() {
-        return Math.abs(wheelSideForces[0] + wheelSideForces[1]) / (available[0] + available[1]);
+        return Math.abs(left.lateralForce + right.lateralForce) / (left.available + right.available);
     }
 }

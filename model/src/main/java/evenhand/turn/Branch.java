@@ -2,19 +2,24 @@ package evenhand.turn;
 
 import static evenhand.turn.Equilibrium.ACCELERATION;
 import static evenhand.turn.Equilibrium.COLUMNS;
+import static evenhand.turn.Equilibrium.STEER;
 
 import evenhand.car.Weights;
 import java.util.Arrays;
 
 /**
- * The branch of steady states from straight ahead to its fold, followed by arc length.
+ * The branch of steady states from straight ahead to its fold. {@link BranchWalk} follows it by arc length and keeps each
+ * state on the way with its tangent, so that any state between can be found again from its neighbours: by arc length
+ * ({@link #atArc}) or at a wanted lateral acceleration ({@link #atAcceleration}).
  *
- * <p>Each state on the way is kept with its tangent, so that any state between can be found again from its neighbours:
- * by arc length ({@link #atArc}) or at a wanted lateral acceleration ({@link #atAcceleration}). Newton's method solves
- * the balances together with one more row: the plane across the predicted step, or the wanted acceleration. Steps shrink
- * where the tangent turns, so a stop or a lifted wheel is met at its corner, and none jumps to another branch.
+ * <p>Newton's method solves the balances together with one more row: the plane across the predicted step, or the wanted
+ * acceleration. Nothing is allocated, save when more states must be kept than ever before. One per thread.
  *
- * <p>Nothing is allocated on the way, save when more states must be kept than ever before. One per thread.
+ * <p><b>Hold.</b> How the steer goes with the bend at held speed, D = dδ/dκ: the wheelbase in a gentle turn, less with
+ * oversteer, and where it is zero the car no longer stays in its bend by itself. Along a change of radius at constant speed
+ * dac/dκ = ac/κ, so that with the tangent t of the branch and v, what the state moves per curvature with the tangent's plane
+ * held, D = v_δ + (ac/κ − v_ac)·t_δ/t_ac. {@link #hold} is D·t_ac, which stays finite and smooth at the fold and has D's
+ * sign up to there. Source: static stability with fixed wheel, Guiggiani 2018 ch. 6; Milliken &amp; Milliken 1995 ch. 6.
  *
  * <p>Source of the method: Allgower &amp; Georg, Numerical Continuation Methods (1990), ch. 2 and 6, from memory.
  */
@@ -22,64 +27,58 @@ final class Branch {
     /** Lateral acceleration at which the curve starts, m/s². */
     static final double START = 0.02 * Weights.GRAVITY;
 
-    /** No car on tyres turns harder; only down-force or friction without end gets here. */
-    private static final double ENDLESS = 20 * Weights.GRAVITY;
-
-    private static final double FIRST_STEP = 0.15;
     static final double LARGEST_STEP = 0.6;
-    private static final double SMALLEST_STEP = 1e-10;
-    /** Where a wheel's side force is all but spent, √(1 − x²) keeps few digits: nearer is not more exact. */
-    private static final double SMALLEST_STEP_AT_FRICTION = 1e-6;
-    /**
-     * Steps are halved down to this length until they hold no corner, so that a fold just behind one is seen; and below
-     * it a turn of the tangent is a corner of the branch, not a bend.
-     */
-    private static final double CORNER = 2e-3;
-    /** A step longer than this on which the acceleration was expected to stop rising, but rises, is looked into. */
-    private static final double GRAZING = 0.01;
-    /** Cosine between neighbouring tangents: less and the step is tried again at half its length. */
-    private static final double BEND = 0.9;
-    /** Cosines that let the next step grow. */
-    private static final double STRAIGHT = 0.99;
-
-    private static final double VERY_STRAIGHT = 0.999;
-    /** Part of the tangent along the acceleration at which the fold is found: its square is the error of the limit. */
-    private static final double FLAT = 1e-7;
-
-    private static final int MOST_STATES = 5_000;
-
-    /** How far each unknown moves in a usual turn, which makes one length of them all. */
-    private final double[] inverseScale2 = new double[COLUMNS];
-
-    private final Equilibrium equilibrium;
-    private final Newton newton;
-    private final double[] predicted = new double[COLUMNS];
-
-    /** The state that was found last, and its tangent along the branch (unit arc length). */
-    final double[] state;
-
-    final double[] tangent = new double[COLUMNS];
-
-    /** Solution's derivative over the lateral acceleration, set by {@link #derive}. */
-    final double[] derivative = new double[COLUMNS];
-
-    private double[] states = new double[64 * COLUMNS];
-    private double[] tangents = new double[64 * COLUMNS];
-    private double[] lengths = new double[64]; // from each state to the next
-    private int count;
-    private int startSign;
 
     /** How a walk ended. */
     enum End {
+        /** The acceleration stopped rising. */
         FOLD,
         /** A driven wheel has spent all its friction on drive while the acceleration still rose. */
         FRICTION_SPENT,
+        /** The car no longer stays in its bend by itself; the walk was to end there. */
+        LOST_HOLD,
+        /** No next state was found, and no corner or spent friction explains it. */
+        GAVE_UP,
         NO_START,
         NO_START_FOR_FRICTION,
         ENDLESS
     }
 
-    private final double largestStep;
+    /** How far a walk goes. */
+    enum Until {
+        /** To the first of fold and lost hold: all that a driver meets. */
+        LIMIT,
+        /** To the fold, also past the limit, along states that only a driver who steers against them could hold. */
+        FOLD
+    }
+
+    /** How far each unknown moves in a usual turn, which makes one length of them all. */
+    private final double[] inverseScale2 = new double[COLUMNS];
+
+    final Equilibrium equilibrium;
+    final Newton newton;
+    private final double[] predicted = new double[COLUMNS];
+    private final double[] alongCurvature = new double[COLUMNS];
+
+    /** The state that was found last, its tangent along the branch (unit arc length), and its hold D·t_ac. */
+    final double[] state;
+
+    final double[] tangent = new double[COLUMNS];
+    double hold;
+
+    /** Solution's derivative over the lateral acceleration, and D itself, m, set by {@link #derive}. */
+    final double[] derivative = new double[COLUMNS];
+
+    double steerByCurvature;
+
+    private double[] states = new double[64 * COLUMNS];
+    private double[] tangents = new double[64 * COLUMNS];
+    private double[] holds = new double[64];
+    private double[] lengths = new double[64]; // from each state to the next
+    private int count;
+    private int limitAt = -1;
+    private int startSign;
+    private final BranchWalk walk;
 
     Branch(Equilibrium equilibrium) {
         this(equilibrium, LARGEST_STEP);
@@ -88,7 +87,6 @@ final class Branch {
     /** With another longest step: what is found must not depend on it. */
     Branch(Equilibrium equilibrium, double largestStep) {
         this.equilibrium = equilibrium;
-        this.largestStep = largestStep;
         newton = new Newton(equilibrium);
         state = newton.state;
         double[] scale = new double[COLUMNS];
@@ -103,6 +101,14 @@ final class Branch {
         for (int i = 0; i < COLUMNS; i++) {
             inverseScale2[i] = 1 / (scale[i] * scale[i]);
         }
+        walk = new BranchWalk(this, largestStep);
+    }
+
+    /** Follows the branch and keeps what it passes. */
+    End follow(Until until) {
+        count = 0;
+        limitAt = -1;
+        return walk.follow(until);
     }
 
     int count() {
@@ -117,165 +123,84 @@ final class Branch {
         return states[k * COLUMNS + ACCELERATION];
     }
 
-    /** Lateral acceleration at the end, m/s². */
+    double hold(int k) {
+        return holds[k];
+    }
+
+    /** Part of the tangent of a kept state along the acceleration. */
+    double rise(int k) {
+        return tangents[k * COLUMNS + ACCELERATION];
+    }
+
+    /** The kept state of the limit: the last one that holds its bend, or the end. */
+    int limitAt() {
+        return limitAt >= 0 ? limitAt : count - 1;
+    }
+
+    /** Whether the car loses its hold before the end of the branch. */
+    boolean losesHold() {
+        return limitAt >= 0;
+    }
+
+    /** Lateral acceleration of the limit, m/s². */
     double limit() {
+        return acceleration(limitAt());
+    }
+
+    /** Lateral acceleration at the end of what was followed, m/s². */
+    double end() {
         return acceleration(count - 1);
     }
 
-    /** Follows the branch to its end and keeps what it passes. */
-    End follow(double wheelbase, double cgToRear) {
-        count = 0;
-        newton.tolerance = Newton.TOLERANCE;
-        End start = start(wheelbase, cgToRear);
-        if (start != End.FOLD) {
-            return start;
-        }
-        newton.tolerance = Newton.PASSING;
-        End end = walk();
-        newton.tolerance = Newton.TOLERANCE;
-        polishEnd();
-        return end;
+    /** The kept state at hand is the last that holds its bend. */
+    void markLimit() {
+        limitAt = count - 1;
     }
 
-    /** The last state is an answer, not one that is only passed by. */
-    private void polishEnd() {
-        int last = count - 1;
-        if (last > 0 && predictAndCorrect(last, 0) == Newton.Outcome.FOUND) {
-            System.arraycopy(state, 0, states, last * COLUMNS, COLUMNS);
-        }
-    }
-
-    private End walk() {
-        double length = Math.min(FIRST_STEP, largestStep);
-        boolean friction = false;
-        boolean cornerAhead = false;
-        equilibrium.at(state);
-        long pieces = equilibrium.pieces();
-        while (count < MOST_STATES) {
-            int last = count - 1;
-            if (acceleration(last) > ENDLESS) {
-                return End.ENDLESS;
-            }
-            Newton.Outcome outcome = predictAndCorrect(last, length);
-            if (outcome != Newton.Outcome.FOUND || !turnTangent(last)) {
-                friction = outcome == Newton.Outcome.BEYOND_FRICTION;
-                length /= friction ? 4 : 2;
-                newton.tolerance = Newton.TOLERANCE; // the end may be near
-                if (length < (friction ? SMALLEST_STEP_AT_FRICTION : SMALLEST_STEP)) {
-                    // A corner behind which the acceleration falls, or friction all spent: the last state is the end.
-                    return friction ? End.FRICTION_SPENT : End.FOLD;
-                }
-                continue;
-            }
-            double cosine = dot(tangent, tangents, last * COLUMNS);
-            boolean roundCorner = equilibrium.pieces() != pieces;
-            if ((cosine < BEND || roundCorner) && length > CORNER) {
-                length /= 2;
-                cornerAhead = roundCorner;
-                continue;
-            }
-            pieces = equilibrium.pieces();
-            if (tangent[ACCELERATION] <= 0) {
-                fold(last, length);
-                return End.FOLD;
-            }
-            if (length > GRAZING && expectedRise(last, length) < 0) {
-                length /= 2; // two folds may lie close together in this step
-                continue;
-            }
-            lengths[last] = length;
-            keep();
-            if (roundCorner) {
-                cornerAhead = false;
-            }
-            if (cosine > STRAIGHT && !cornerAhead) {
-                length = Math.min((cosine > VERY_STRAIGHT ? 2.5 : 1.5) * length, largestStep);
-            }
-        }
-        return End.FOLD;
-    }
-
-    /** What the acceleration's part of the tangent would be a length behind the last state, did it go on as before. */
-    private double expectedRise(int last, double length) {
-        double here = tangents[last * COLUMNS + ACCELERATION];
-        if (last == 0) {
-            return here;
-        }
-        double before = tangents[(last - 1) * COLUMNS + ACCELERATION];
-        return here + (here - before) * length / lengths[last - 1];
-    }
-
-    private End start(double wheelbase, double cgToRear) {
-        double radius = equilibrium.radius;
-        if (!(radius > cgToRear)) {
-            return End.NO_START;
-        }
-        Arrays.fill(state, 0);
-        state[Equilibrium.STEER] = Math.atan(wheelbase / Math.sqrt(radius * radius - cgToRear * cgToRear));
-        state[Equilibrium.SIDESLIP] = Math.asin(cgToRear / radius);
-        state[ACCELERATION] = START;
-        newton.holdAcceleration();
-        Newton.Outcome outcome = newton.correct(START);
-        if (outcome != Newton.Outcome.FOUND) {
-            return outcome == Newton.Outcome.BEYOND_FRICTION ? End.NO_START_FOR_FRICTION : End.NO_START;
-        }
-        newton.holdAcceleration();
-        startSign = newton.factor();
-        if (startSign == 0) {
-            return End.NO_START;
-        }
-        newton.along(1, tangent);
-        normalise();
-        keep();
-        return End.FOLD;
-    }
-
-    private void keep() {
+    /** Keeps the state at hand. */
+    void keep() {
         if (count == lengths.length) {
             states = Arrays.copyOf(states, 2 * states.length);
             tangents = Arrays.copyOf(tangents, 2 * tangents.length);
+            holds = Arrays.copyOf(holds, 2 * holds.length);
             lengths = Arrays.copyOf(lengths, 2 * lengths.length);
         }
         System.arraycopy(state, 0, states, count * COLUMNS, COLUMNS);
         System.arraycopy(tangent, 0, tangents, count * COLUMNS, COLUMNS);
+        holds[count] = hold;
         count++;
     }
 
+    /** Keeps the state at hand, which lies an arc length behind the last one. */
+    void keepBehind(double length) {
+        lengths[count - 1] = length;
+        keep();
+    }
+
+    /** Takes the last kept state back. */
+    void dropLast() {
+        count--;
+    }
+
+    /** Solves a kept state again to the tolerance in force, in its place. */
+    void polish(int k) {
+        if (k > 0 && predictAndCorrect(k, 0) == Newton.Outcome.FOUND) {
+            System.arraycopy(state, 0, states, k * COLUMNS, COLUMNS);
+        }
+    }
+
     /**
-     * Finds the fold behind state k, where the acceleration's part of the tangent passes through zero, by false position
-     * with halving; a corner there is closed in on by halving alone.
+     * Sets the tangent at the first state; false where the branch is singular there. The sign of its determinant tells the
+     * sense of the branch from there on.
      */
-    private void fold(int k, double length) {
-        double low = 0;
-        double lowSlope = tangents[k * COLUMNS + ACCELERATION];
-        double high = length;
-        double highSlope = tangent[ACCELERATION];
-        double found = length;
-        for (int i = 0; i < 100 && high - low > SMALLEST_STEP; i++) {
-            found = i % 3 == 2 ? (low + high) / 2 : low + (high - low) * lowSlope / (lowSlope - highSlope);
-            found = Math.min(Math.max(found, low + (high - low) * 1e-3), high - (high - low) * 1e-3);
-            if (predictAndCorrect(k, found) != Newton.Outcome.FOUND || !turnTangent(k)) {
-                high = found;
-                highSlope = -lowSlope;
-                continue;
-            }
-            double slope = tangent[ACCELERATION];
-            if (Math.abs(slope) < FLAT) {
-                low = found;
-                break;
-            }
-            if (slope > 0) {
-                low = found;
-                lowSlope = slope;
-            } else {
-                high = found;
-                highSlope = slope;
-            }
+    boolean firstTangent() {
+        newton.holdAcceleration();
+        startSign = newton.factor();
+        if (startSign == 0) {
+            return false;
         }
-        if (low > 0 && predictAndCorrect(k, low) == Newton.Outcome.FOUND && turnTangent(k)) {
-            lengths[k] = low;
-            keep();
-        }
+        newton.along(1, tangent);
+        return normalise() && setHold();
     }
 
     /** Finds the state at an arc length behind state k; false where there is none. */
@@ -283,6 +208,7 @@ final class Branch {
         if (length == 0) {
             System.arraycopy(states, k * COLUMNS, state, 0, COLUMNS);
             System.arraycopy(tangents, k * COLUMNS, tangent, 0, COLUMNS);
+            hold = holds[k];
             return equilibrium.at(state);
         }
         return predictAndCorrect(k, length) == Newton.Outcome.FOUND && turnTangent(k);
@@ -293,31 +219,53 @@ final class Branch {
         atArc(k, 0);
     }
 
-    private Newton.Outcome predictAndCorrect(int k, double length) {
-        int at = k * COLUMNS;
-        newton.holdAcross(tangents, at, inverseScale2);
+    /** Goes an arc length from state k along its tangent, and from there to the balances in the plane across it. */
+    Newton.Outcome predictAndCorrect(int k, double length) {
+        newton.holdAcross(tangents, k * COLUMNS, inverseScale2);
+        predict(k, length);
         double target = 0;
         for (int i = 0; i < COLUMNS; i++) {
-            predicted[i] = states[at + i] + length * tangents[at + i];
             target += newton.border[i] * predicted[i];
             state[i] = predicted[i];
         }
         return newton.correct(target);
     }
 
+    private void predict(int k, double length) {
+        int at = k * COLUMNS;
+        for (int i = 0; i < COLUMNS; i++) {
+            predicted[i] = states[at + i] + length * tangents[at + i];
+        }
+    }
+
+    /** Whether a spring, stop, contact or differential turns a corner within an arc length behind state k. */
+    boolean cornerWithin(int k, double length) {
+        atState(k);
+        long pieces = equilibrium.pieces();
+        predict(k, length);
+        return !equilibrium.at(predicted) || equilibrium.pieces() != pieces;
+    }
+
     /**
-     * Sets the tangent at the state just found; false where the branch is singular. Its sense is that of the way from
-     * straight ahead: the determinant with the tangent as its last row keeps its sign along a branch, round corners too,
-     * where the angle between neighbours may pass ninety degrees.
+     * Sets tangent and hold at the state just found; false where the branch is singular. The tangent's sense is that of the
+     * way from straight ahead: the determinant with the tangent as its last row keeps its sign along a branch, round corners
+     * too, where the angle between neighbours may pass ninety degrees.
      */
-    private boolean turnTangent(int k) {
+    boolean turnTangent(int k) {
         newton.holdAcross(tangents, k * COLUMNS, inverseScale2);
         int sign = newton.factor();
         if (sign == 0) {
             return false;
         }
         newton.along(sign * startSign, tangent);
-        return normalise();
+        return normalise() && setHold();
+    }
+
+    private boolean setHold() {
+        newton.alongCurvature(alongCurvature);
+        double byCurvature = state[ACCELERATION] * equilibrium.radius - alongCurvature[ACCELERATION];
+        hold = alongCurvature[STEER] * tangent[ACCELERATION] + byCurvature * tangent[STEER];
+        return !Double.isNaN(hold);
     }
 
     private boolean normalise() {
@@ -332,6 +280,11 @@ final class Branch {
         return true;
     }
 
+    /** Cosine between the tangent at hand and that of a kept state. */
+    double cosine(int k) {
+        return dot(tangent, tangents, k * COLUMNS);
+    }
+
     private double dot(double[] one, double[] other, int at) {
         double sum = 0;
         for (int i = 0; i < COLUMNS; i++) {
@@ -341,12 +294,12 @@ final class Branch {
     }
 
     /**
-     * Sets the state at a lateral acceleration and its {@link #derivative} there.
+     * Sets the state at a lateral acceleration and its {@link #derive} there.
      *
-     * @return false where it lies beyond the limit
+     * @return false where it lies beyond the end of what was followed
      */
     boolean atAcceleration(double acceleration) {
-        if (acceleration < START * (1 - 1e-9) || acceleration > limit()) {
+        if (acceleration < START * (1 - 1e-9) || acceleration > end()) {
             return false;
         }
         int k = interval(acceleration);
@@ -438,12 +391,17 @@ final class Branch {
         return atArc(k, low);
     }
 
-    /** Sets the derivative over lateral acceleration at the state just found; returns the sign of the determinant. */
-    private int derive() {
+    /**
+     * Sets the derivative over lateral acceleration, dx/d(ac), and D = v_δ + ac/κ·dδ/d(ac) at the state just found; returns
+     * the sign of the determinant, zero where there is no derivative.
+     */
+    int derive() {
         newton.holdAcceleration();
         int sign = newton.factor();
         if (sign != 0) {
             newton.along(1, derivative);
+            newton.alongCurvature(alongCurvature);
+            steerByCurvature = alongCurvature[STEER] + state[ACCELERATION] * equilibrium.radius * derivative[STEER];
         }
         return sign;
     }

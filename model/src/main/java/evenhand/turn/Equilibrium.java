@@ -1,20 +1,25 @@
 package evenhand.turn;
 
+import evenhand.car.Air;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.Weights;
+import java.util.Arrays;
 
 /**
  * The balances of the steady turn and their slopes at given unknowns: a left turn on a circle of constant radius.
  *
  * <p>Unknowns stand in one array, {@link #STEER} to {@link #REAR_COMPLIANCE}, with the lateral acceleration behind them.
- * Rows are made free of units by the car's weight, so that one tolerance serves all. {@link #at} gives balances and
- * slopes in one pass, so they cannot drift apart, and allocates nothing. One per thread.
+ * Each balance has its method below, which gives what is left over in it and its slopes in one pass, so they cannot drift
+ * apart; rows are made free of units by the car's weight, so that one tolerance serves all. {@link #at} allocates nothing.
+ * One per thread.
  *
- * <p>Small-angle kinematics for the body, exact angles for steer, sideslip and slip; until side-view geometry is known
- * all longitudinal load transfer goes through the springs. Axes ISO 8855.
+ * <p>Components of the acceleration ac of the centre of gravity in car axes: ay = ac·cos β, ax = −ac·sin β, β the
+ * sideslip. The sprung mass stands as two parts above the axles, joined by the chassis. Small-angle kinematics for the
+ * body, exact angles for steer, sideslip and slip; until side-view geometry is known all longitudinal load transfer goes
+ * through the springs. Axes ISO 8855. Source: Milliken &amp; Milliken 1995 ch. 5 and 18; Guiggiani 2018 ch. 3 and 6.
  */
 final class Equilibrium {
     static final int STEER = 0;
@@ -34,34 +39,43 @@ final class Equilibrium {
     /** The lateral acceleration stands behind the unknowns. */
     static final int ACCELERATION = 13;
 
+    /** Unknowns and lateral acceleration: what a state is. */
     static final int COLUMNS = 14;
+
+    /** Behind them in a row of slopes: the curvature of the path, 1/m, at constant lateral acceleration. */
+    private static final int CURVATURE = 14;
+
+    /** Length of a row of slopes. */
+    static final int ROW = 15;
 
     private static final int FORWARD = 0;
     private static final int SIDEWAYS = 1;
     private static final int YAW = 2;
-    private static final int FRONT_BODY_VERTICAL = 3;
-    private static final int REAR_BODY_VERTICAL = 4;
+    private static final int FRONT_BODY_HEAVE = 3;
+    private static final int REAR_BODY_HEAVE = 4;
     private static final int FRONT_BODY_ROLL = 5;
     private static final int REAR_BODY_ROLL = 6;
-    private static final int FRONT_AXLE_VERTICAL = 7;
-    private static final int REAR_AXLE_VERTICAL = 8;
+    private static final int FRONT_AXLE_HEAVE = 7;
+    private static final int REAR_AXLE_HEAVE = 8;
     private static final int FRONT_AXLE_ROLL = 9;
     private static final int REAR_AXLE_ROLL = 10;
-    private static final int FRONT_GIVE = 11;
-    private static final int REAR_GIVE = 12;
+    private static final int FRONT_COMPLIANCE_STEER = 11;
+    private static final int REAR_COMPLIANCE_STEER = 12;
 
+    /** Where an axle's unknowns stand, in the order of {@link AxleInTurn}. */
     private static final int[] FRONT_UNKNOWNS = {
-        STEER, SIDESLIP, DRIVE, FRONT_HEAVE, FRONT_ROLL, FRONT_LEFT_RISE, FRONT_RIGHT_RISE, FRONT_COMPLIANCE
+        STEER, SIDESLIP, DRIVE, FRONT_HEAVE, FRONT_ROLL, FRONT_LEFT_RISE, FRONT_RIGHT_RISE, FRONT_COMPLIANCE, CURVATURE
     };
+
     private static final int[] REAR_UNKNOWNS = {
-        STEER, SIDESLIP, DRIVE, REAR_HEAVE, REAR_ROLL, REAR_LEFT_RISE, REAR_RIGHT_RISE, REAR_COMPLIANCE
+        STEER, SIDESLIP, DRIVE, REAR_HEAVE, REAR_ROLL, REAR_LEFT_RISE, REAR_RIGHT_RISE, REAR_COMPLIANCE, CURVATURE
     };
 
     /** What is left over in each balance, over the car's weight (forces) or its weight times one metre (moments). */
     final double[] left = new double[BALANCES];
 
-    /** Slopes of {@link #left}, row by row over unknowns and lateral acceleration. */
-    final double[] slopes = new double[BALANCES * COLUMNS];
+    /** Slopes of {@link #left}, row by row over unknowns, lateral acceleration and curvature. */
+    final double[] slopes = new double[BALANCES * ROW];
 
     final AxleInTurn front;
     final AxleInTurn rear;
@@ -70,57 +84,71 @@ final class Equilibrium {
     final double rearShare;
     final double weight;
     final double mass;
+    /** Air drag over the lateral acceleration on this circle, N per m/s²: ½·ρ·dragArea·R, as V² = ac·R. */
+    final double dragPerAcceleration;
 
-    private final double wheelbase;
+    final double wheelbase;
+    /** From the centre of gravity back to the rear axle, m. */
+    final double cgToRear;
+
     private final double sprungHeight;
     private final double cgHeight;
     private final double dragHeight;
-    private final double dragPerAcceleration; // N per m/s²
     private final double frontLiftPerAcceleration;
     private final double rearLiftPerAcceleration;
-    private final double torsion; // infinite: rigid
-    private final double frontSprungMass;
-    private final double rearSprungMass;
-    private final double frontUnsprungMass;
-    private final double rearUnsprungMass;
-    private final double frontUnsprungHeight;
-    private final double rearUnsprungHeight;
+    private final double chassisStiffness; // N·m/rad, infinite: rigid
     private final double shaftTorquePerDrive; // m, sense included; zero without a driven live axle
     private final boolean frontDriven;
 
+    // Of the state at hand: sideslip, acceleration across the car, drag.
+    private double cos;
+    private double sin;
+    private double across; // ay, m/s²
+    private double drag; // N
+
+    private final Car car;
+
     Equilibrium(Car car, double radius) {
+        this.car = car;
         this.radius = radius;
         front = new AxleInTurn(car, End.FRONT, radius);
         rear = new AxleInTurn(car, End.REAR, radius);
         mass = car.weights().mass();
         weight = mass * Weights.GRAVITY;
         wheelbase = car.wheelbase();
+        cgToRear = car.wheelbase() - car.cgBehindFront();
         Car.Sprung sprung = car.sprung();
         sprungHeight = sprung.height();
         frontShare = sprung.frontShare();
         rearShare = sprung.rearShare();
-        frontSprungMass = sprung.mass() * frontShare;
-        rearSprungMass = sprung.mass() * rearShare;
-        frontUnsprungMass = car.front().unsprung().mass();
-        rearUnsprungMass = car.rear().unsprung().mass();
-        frontUnsprungHeight = car.front().unsprung().height();
-        rearUnsprungHeight = car.rear().unsprung().height();
         cgHeight = car.cgHeight();
         dragHeight = car.air().dragHeight().orElse(cgHeight);
-        double pressure = evenhand.car.Air.DENSITY / 2 * radius; // per lateral acceleration: V² = ac·R
-        dragPerAcceleration = pressure * car.air().dragArea();
-        frontLiftPerAcceleration = pressure * car.air().frontLiftArea();
-        rearLiftPerAcceleration = pressure * car.air().rearLiftArea();
-        torsion = car.chassisTorsionalStiffness();
+        double pressurePerAcceleration = Air.DENSITY / 2 * radius;
+        dragPerAcceleration = pressurePerAcceleration * car.air().dragArea();
+        frontLiftPerAcceleration = pressurePerAcceleration * car.air().frontLiftArea();
+        rearLiftPerAcceleration = pressurePerAcceleration * car.air().rearLiftArea();
+        chassisStiffness = car.chassisTorsionalStiffness();
         frontDriven = car.drive().axle() == End.FRONT;
+        shaftTorquePerDrive = shaftTorquePerDrive(car);
+    }
+
+    /** Torque of the propeller shaft over the drive force of a driven live axle: T/P = loadedRadius/finalDrive, m. */
+    private static double shaftTorquePerDrive(Car car) {
         Axle driven = car.axle(car.drive().axle());
+        if (!(driven instanceof Axle.Live) || car.drive().finalDrive().isEmpty()) {
+            return 0;
+        }
         double sense = car.drive().shaftTurns() == Drive.ShaftTurns.ANTICLOCKWISE ? 1 : -1;
-        shaftTorquePerDrive =
-                driven instanceof Axle.Live && car.drive().finalDrive().isPresent()
-                        ? sense
-                                * driven.tyre().loadedRadius()
-                                / car.drive().finalDrive().getAsDouble()
-                        : 0;
+        return sense * driven.tyre().loadedRadius() / car.drive().finalDrive().getAsDouble();
+    }
+
+    /** The same car on another circle. */
+    Equilibrium onCircle(double otherRadius) {
+        return new Equilibrium(car, otherRadius);
+    }
+
+    AxleInTurn axle(End end) {
+        return end == End.FRONT ? front : rear;
     }
 
     /**
@@ -149,182 +177,165 @@ final class Equilibrium {
                         state[REAR_COMPLIANCE])) {
             return false;
         }
-        java.util.Arrays.fill(slopes, 0);
+        Arrays.fill(slopes, 0);
         double acceleration = state[ACCELERATION];
-        double cos = Math.cos(state[SIDESLIP]);
-        double sin = Math.sin(state[SIDESLIP]);
-        wholeCar(acceleration, cos, sin);
-        vertical(acceleration, cos, sin);
-        bodyRoll(state, acceleration, cos, sin);
-        axle(FRONT_AXLE_VERTICAL, FRONT_AXLE_ROLL, FRONT_GIVE, front, FRONT_UNKNOWNS, acceleration, cos, sin);
-        axle(REAR_AXLE_VERTICAL, REAR_AXLE_ROLL, REAR_GIVE, rear, REAR_UNKNOWNS, acceleration, cos, sin);
-        give(FRONT_GIVE, front, FRONT_UNKNOWNS, state[FRONT_COMPLIANCE]);
-        give(REAR_GIVE, rear, REAR_UNKNOWNS, state[REAR_COMPLIANCE]);
-        double shaft = shaftTorquePerDrive * state[DRIVE];
-        shaftTorque(shaft);
-        if (Double.isInfinite(torsion)) {
+        cos = Math.cos(state[SIDESLIP]);
+        sin = Math.sin(state[SIDESLIP]);
+        across = acceleration * cos;
+        drag = dragPerAcceleration * acceleration;
+        forwardForces(acceleration);
+        sideForces(acceleration);
+        yawMoments();
+        bodyHeave(acceleration);
+        bodyRoll(FRONT_BODY_ROLL, front, FRONT_UNKNOWNS, state[FRONT_HEAVE], state[FRONT_ROLL], acceleration);
+        bodyRoll(REAR_BODY_ROLL, rear, REAR_UNKNOWNS, state[REAR_HEAVE], state[REAR_ROLL], acceleration);
+        chassisTwist(state);
+        axleHeave(FRONT_AXLE_HEAVE, front, FRONT_UNKNOWNS);
+        axleHeave(REAR_AXLE_HEAVE, rear, REAR_UNKNOWNS);
+        axleRoll(FRONT_AXLE_ROLL, front, FRONT_UNKNOWNS, acceleration);
+        axleRoll(REAR_AXLE_ROLL, rear, REAR_UNKNOWNS, acceleration);
+        shaftTorque(state[DRIVE]);
+        complianceSteer(FRONT_COMPLIANCE_STEER, front, FRONT_UNKNOWNS, state[FRONT_COMPLIANCE]);
+        complianceSteer(REAR_COMPLIANCE_STEER, rear, REAR_UNKNOWNS, state[REAR_COMPLIANCE]);
+        if (Double.isInfinite(chassisStiffness)) {
             rigidChassis(state);
         }
-        double perWeight = 1 / weight;
-        for (int i = 0; i < FRONT_GIVE * COLUMNS; i++) {
-            slopes[i] *= perWeight;
-        }
-        for (int i = 0; i < FRONT_GIVE; i++) {
-            left[i] *= perWeight;
-        }
+        overWeight();
         return true;
     }
 
-    /** Adds slopes of an axle's figure to a row. */
-    private void add(int row, double factor, double[] by, int[] unknowns) {
-        int start = row * COLUMNS;
-        for (int i = 0; i < AxleInTurn.UNKNOWNS; i++) {
-            slopes[start + unknowns[i]] += factor * by[i];
-        }
-    }
-
-    private void add(int row, int column, double slope) {
-        slopes[row * COLUMNS + column] += slope;
-    }
-
-    /** Balances 1 to 3: forwards, sideways, yaw. */
-    private void wholeCar(double acceleration, double cos, double sin) {
-        double drag = dragPerAcceleration * acceleration;
+    /** Forces along the car: ΣFx − drag·cos β = m·ax, N. */
+    private void forwardForces(double acceleration) {
         left[FORWARD] = front.forwardForce + rear.forwardForce - drag * cos + mass * acceleration * sin;
         add(FORWARD, 1, front.forwardForceBy, FRONT_UNKNOWNS);
         add(FORWARD, 1, rear.forwardForceBy, REAR_UNKNOWNS);
-        add(FORWARD, SIDESLIP, drag * sin + mass * acceleration * cos);
+        add(FORWARD, SIDESLIP, drag * sin + mass * across);
         add(FORWARD, ACCELERATION, -dragPerAcceleration * cos + mass * sin);
+        add(FORWARD, CURVATURE, drag * cos * radius);
+    }
 
-        left[SIDEWAYS] = front.sideForce + rear.sideForce - drag * sin - mass * acceleration * cos;
+    /** Forces across the car: ΣFy − drag·sin β = m·ay, N. */
+    private void sideForces(double acceleration) {
+        left[SIDEWAYS] = front.sideForce + rear.sideForce - drag * sin - mass * across;
         add(SIDEWAYS, 1, front.sideForceBy, FRONT_UNKNOWNS);
         add(SIDEWAYS, 1, rear.sideForceBy, REAR_UNKNOWNS);
         add(SIDEWAYS, SIDESLIP, -drag * cos + mass * acceleration * sin);
         add(SIDEWAYS, ACCELERATION, -dragPerAcceleration * sin - mass * cos);
+        add(SIDEWAYS, CURVATURE, drag * sin * radius);
+    }
 
+    /** Yaw moments about the centre of gravity: Σ(x_j·Fy_j − y_j·Fx_j + Mz_j) = 0, N·m. */
+    private void yawMoments() {
         left[YAW] = front.yawMoment + rear.yawMoment;
         add(YAW, 1, front.yawMomentBy, FRONT_UNKNOWNS);
         add(YAW, 1, rear.yawMomentBy, REAR_UNKNOWNS);
     }
 
-    /** Balance 4: body parts, vertical, with the load that drag and path take from the front to the rear. */
-    private void vertical(double acceleration, double cos, double sin) {
-        double drag = dragPerAcceleration * acceleration;
-        double moved = (-mass * acceleration * sin * cgHeight + drag * cos * dragHeight) / wheelbase;
-        double movedBySideslip = (-mass * acceleration * cos * cgHeight - drag * sin * dragHeight) / wheelbase;
-        double movedByAcceleration = (-mass * sin * cgHeight + dragPerAcceleration * cos * dragHeight) / wheelbase;
-        left[FRONT_BODY_VERTICAL] =
-                front.bodyForce - frontSprungMass * Weights.GRAVITY + moved + frontLiftPerAcceleration * acceleration;
-        add(FRONT_BODY_VERTICAL, 1, front.bodyForceBy, FRONT_UNKNOWNS);
-        add(FRONT_BODY_VERTICAL, SIDESLIP, movedBySideslip);
-        add(FRONT_BODY_VERTICAL, ACCELERATION, movedByAcceleration + frontLiftPerAcceleration);
+    /**
+     * Both body parts, vertical: springs, stops and jacking carry the part's weight, less or more the longitudinal load
+     * transfer, less the lift of the air: S_i = ms_i·g ∓ Q/L − lift_i, N, with Q = m·ax·cgHeight + drag·cos β·dragHeight
+     * (front −, rear +).
+     */
+    private void bodyHeave(double acceleration) {
+        double transfer = (-mass * acceleration * sin * cgHeight + drag * cos * dragHeight) / wheelbase;
+        double transferBySideslip = (-mass * across * cgHeight - drag * sin * dragHeight) / wheelbase;
+        double transferByAcceleration = (-mass * sin * cgHeight + dragPerAcceleration * cos * dragHeight) / wheelbase;
+        double transferByCurvature = -drag * cos * dragHeight / wheelbase * radius;
+        left[FRONT_BODY_HEAVE] = front.bodyForce
+                - front.sprungMass * Weights.GRAVITY
+                + transfer
+                + frontLiftPerAcceleration * acceleration;
+        add(FRONT_BODY_HEAVE, 1, front.bodyForceBy, FRONT_UNKNOWNS);
+        add(FRONT_BODY_HEAVE, SIDESLIP, transferBySideslip);
+        add(FRONT_BODY_HEAVE, ACCELERATION, transferByAcceleration + frontLiftPerAcceleration);
+        add(FRONT_BODY_HEAVE, CURVATURE, transferByCurvature - frontLiftPerAcceleration * acceleration * radius);
 
-        left[REAR_BODY_VERTICAL] =
-                rear.bodyForce - rearSprungMass * Weights.GRAVITY - moved + rearLiftPerAcceleration * acceleration;
-        add(REAR_BODY_VERTICAL, 1, rear.bodyForceBy, REAR_UNKNOWNS);
-        add(REAR_BODY_VERTICAL, SIDESLIP, -movedBySideslip);
-        add(REAR_BODY_VERTICAL, ACCELERATION, -movedByAcceleration + rearLiftPerAcceleration);
+        left[REAR_BODY_HEAVE] =
+                rear.bodyForce - rear.sprungMass * Weights.GRAVITY - transfer + rearLiftPerAcceleration * acceleration;
+        add(REAR_BODY_HEAVE, 1, rear.bodyForceBy, REAR_UNKNOWNS);
+        add(REAR_BODY_HEAVE, SIDESLIP, -transferBySideslip);
+        add(REAR_BODY_HEAVE, ACCELERATION, -transferByAcceleration + rearLiftPerAcceleration);
+        add(REAR_BODY_HEAVE, CURVATURE, -transferByCurvature - rearLiftPerAcceleration * acceleration * radius);
     }
 
-    /** Balance 5: body parts, roll about their roll centres, joined by the chassis. */
-    private void bodyRoll(double[] state, double acceleration, double cos, double sin) {
-        double twist = Double.isInfinite(torsion) ? 0 : torsion;
-        partRoll(
-                FRONT_BODY_ROLL,
-                front,
-                FRONT_UNKNOWNS,
-                state[FRONT_HEAVE],
-                state[FRONT_ROLL],
-                frontSprungMass,
-                frontUnsprungMass,
-                acceleration,
-                cos,
-                sin);
-        partRoll(
-                REAR_BODY_ROLL,
-                rear,
-                REAR_UNKNOWNS,
-                state[REAR_HEAVE],
-                state[REAR_ROLL],
-                rearSprungMass,
-                rearUnsprungMass,
-                acceleration,
-                cos,
-                sin);
-        double carried = twist * (state[REAR_ROLL] - state[FRONT_ROLL]);
-        left[FRONT_BODY_ROLL] -= carried;
-        left[REAR_BODY_ROLL] += carried;
-        add(FRONT_BODY_ROLL, FRONT_ROLL, twist);
-        add(FRONT_BODY_ROLL, REAR_ROLL, -twist);
-        add(REAR_BODY_ROLL, REAR_ROLL, twist);
-        add(REAR_BODY_ROLL, FRONT_ROLL, -twist);
-    }
-
-    private void partRoll(
-            int row,
-            AxleInTurn axle,
-            int[] unknowns,
-            double heave,
-            double roll,
-            double sprungMass,
-            double unsprungMass,
-            double acceleration,
-            double cos,
-            double sin) {
-        double linkForce = axle.sideForce - unsprungMass * acceleration * cos;
+    /**
+     * One body part, roll about its roll centre: springs, stops and bar carry what the links' force and the weight that
+     * leans outwards make on the roll arm, M = (Y_i + ms_i·g·φ_i)·(hs + ζ_i − z_i), N·m.
+     */
+    private void bodyRoll(int row, AxleInTurn axle, int[] unknowns, double heave, double roll, double acceleration) {
         double arm = sprungHeight + heave - axle.rollCentre;
-        double pull = linkForce + sprungMass * Weights.GRAVITY * roll;
+        double pull = axle.linkForce(across) + axle.sprungMass * Weights.GRAVITY * roll;
         left[row] = axle.bodyMoment - pull * arm;
         add(row, 1, axle.bodyMomentBy, unknowns);
         add(row, -arm, axle.sideForceBy, unknowns);
         add(row, pull, axle.rollCentreBy, unknowns);
         add(row, unknowns[AxleInTurn.HEAVE], -pull);
-        add(row, unknowns[AxleInTurn.ROLL], -arm * sprungMass * Weights.GRAVITY);
-        add(row, SIDESLIP, -arm * unsprungMass * acceleration * sin);
-        add(row, ACCELERATION, arm * unsprungMass * cos);
+        add(row, unknowns[AxleInTurn.ROLL], -arm * axle.sprungMass * Weights.GRAVITY);
+        add(row, SIDESLIP, -arm * axle.unsprungMass * acceleration * sin);
+        add(row, ACCELERATION, arm * axle.unsprungMass * cos);
     }
 
-    /** Balances 6 and 7: axle, vertical and roll about the ground. */
-    private void axle(
-            int verticalRow,
-            int rollRow,
-            int giveRow,
-            AxleInTurn axle,
-            int[] unknowns,
-            double acceleration,
-            double cos,
-            double sin) {
-        boolean isFront = giveRow == FRONT_GIVE;
-        double sprungMass = isFront ? frontSprungMass : rearSprungMass;
-        double unsprungMass = isFront ? frontUnsprungMass : rearUnsprungMass;
-        double unsprungHeight = isFront ? frontUnsprungHeight : rearUnsprungHeight;
-        double halfTrack = axle.halfTrack();
-        left[verticalRow] = axle.loads - axle.bodyForce - unsprungMass * Weights.GRAVITY;
-        add(verticalRow, 1, axle.loadsBy, unknowns);
-        add(verticalRow, -1, axle.bodyForceBy, unknowns);
+    /** The chassis between both body parts: C·(φ_r − φ_f) helps the front to roll and holds the rear, N·m. */
+    private void chassisTwist(double[] state) {
+        double stiffness = Double.isInfinite(chassisStiffness) ? 0 : chassisStiffness;
+        double carried = stiffness * (state[REAR_ROLL] - state[FRONT_ROLL]);
+        left[FRONT_BODY_ROLL] -= carried;
+        left[REAR_BODY_ROLL] += carried;
+        add(FRONT_BODY_ROLL, FRONT_ROLL, stiffness);
+        add(FRONT_BODY_ROLL, REAR_ROLL, -stiffness);
+        add(REAR_BODY_ROLL, REAR_ROLL, stiffness);
+        add(REAR_BODY_ROLL, FRONT_ROLL, -stiffness);
+    }
 
-        double linkForce = axle.sideForce - unsprungMass * acceleration * cos;
-        double leaning = sprungMass * Weights.GRAVITY * axle.tyreTilt;
-        left[rollRow] = halfTrack * axle.loadDifference
+    /** One axle, vertical: its tyres carry what springs, stops and jacking press down and its own weight, N. */
+    private void axleHeave(int row, AxleInTurn axle, int[] unknowns) {
+        left[row] = axle.loads - axle.bodyForce - axle.unsprungMass * Weights.GRAVITY;
+        add(row, 1, axle.loadsBy, unknowns);
+        add(row, -1, axle.bodyForceBy, unknowns);
+    }
+
+    /**
+     * One axle, roll about the ground; this is what decides its lateral load transfer. The tyres' loads carry the moment
+     * of springs and bar, the links' force at the roll centre, and the weights that lean with the tyres:
+     * <pre>  t·ΔFz = M + Y_i·z_i + ms_i·g·z_i·ψ_i + mu_i·hu_i·(ay + g·ψ_i)  </pre>
+     * N·m; ΔFz what the outer wheel gains. On an independent axle the last parts load the outer wheel through its links.
+     */
+    private void axleRoll(int row, AxleInTurn axle, int[] unknowns, double acceleration) {
+        double linkForce = axle.linkForce(across);
+        double leaning = axle.sprungMass * Weights.GRAVITY * axle.tyreTilt;
+        left[row] = axle.halfTrack * axle.loadDifference
                 - axle.bodyMoment
                 - (linkForce + leaning) * axle.rollCentre
-                - unsprungMass * unsprungHeight * (acceleration * cos + Weights.GRAVITY * axle.tyreTilt);
-        add(rollRow, halfTrack, axle.loadDifferenceBy, unknowns);
-        add(rollRow, -1, axle.bodyMomentBy, unknowns);
-        add(rollRow, -axle.rollCentre, axle.sideForceBy, unknowns);
-        add(rollRow, -(linkForce + leaning), axle.rollCentreBy, unknowns);
+                - axle.unsprungMass * axle.unsprungHeight * (across + Weights.GRAVITY * axle.tyreTilt);
+        add(row, axle.halfTrack, axle.loadDifferenceBy, unknowns);
+        add(row, -1, axle.bodyMomentBy, unknowns);
+        add(row, -axle.rollCentre, axle.sideForceBy, unknowns);
+        add(row, -(linkForce + leaning), axle.rollCentreBy, unknowns);
         add(
-                rollRow,
-                -Weights.GRAVITY * (sprungMass * axle.rollCentre + unsprungMass * unsprungHeight),
+                row,
+                -Weights.GRAVITY * (axle.sprungMass * axle.rollCentre + axle.unsprungMass * axle.unsprungHeight),
                 axle.tyreTiltBy,
                 unknowns);
-        double arm = axle.rollCentre - unsprungHeight;
-        add(rollRow, SIDESLIP, -arm * unsprungMass * acceleration * sin);
-        add(rollRow, ACCELERATION, arm * unsprungMass * cos);
+        double arm = axle.rollCentre - axle.unsprungHeight;
+        add(row, SIDESLIP, -arm * axle.unsprungMass * acceleration * sin);
+        add(row, ACCELERATION, arm * axle.unsprungMass * cos);
     }
 
-    /** Steer by roll and by the give of links and bushes under load. */
-    private void give(int row, AxleInTurn axle, int[] unknowns, double compliance) {
+    /**
+     * The propeller shaft turns the driven housing one way and, through the engine's mounts, the front body the other:
+     * T = P·loadedRadius/finalDrive, N·m.
+     */
+    private void shaftTorque(double drive) {
+        double torque = shaftTorquePerDrive * drive;
+        int axleRow = frontDriven ? FRONT_AXLE_ROLL : REAR_AXLE_ROLL;
+        left[FRONT_BODY_ROLL] -= torque;
+        left[axleRow] += torque;
+        add(FRONT_BODY_ROLL, DRIVE, -shaftTorquePerDrive);
+        add(axleRow, DRIVE, shaftTorquePerDrive);
+    }
+
+    /** Steer by roll and by the give of links and bushes: U = rollSteer·φs + lateralForceSteer·ΣFy − aligningTorqueSteer·ΣMz. */
+    private void complianceSteer(int row, AxleInTurn axle, int[] unknowns, double compliance) {
         var alignment = axle.alignment;
         left[row] = compliance
                 - alignment.rollSteer() * axle.suspensionRoll
@@ -336,25 +347,51 @@ final class Equilibrium {
         add(row, alignment.aligningTorqueSteer(), axle.aligningMomentBy, unknowns);
     }
 
-    /** The propeller shaft turns the driven housing one way and, through the engine's mounts, the front body the other. */
-    private void shaftTorque(double torque) {
-        int axleRow = frontDriven ? FRONT_AXLE_ROLL : REAR_AXLE_ROLL;
-        left[FRONT_BODY_ROLL] -= torque;
-        left[axleRow] += torque;
-        add(FRONT_BODY_ROLL, DRIVE, -shaftTorquePerDrive);
-        add(axleRow, DRIVE, shaftTorquePerDrive);
-    }
-
     /** One roll angle for the whole body: the front row takes the sum, the rear row says that both rolls are equal. */
     private void rigidChassis(double[] state) {
         left[FRONT_BODY_ROLL] += left[REAR_BODY_ROLL];
-        for (int column = 0; column < COLUMNS; column++) {
-            slopes[FRONT_BODY_ROLL * COLUMNS + column] += slopes[REAR_BODY_ROLL * COLUMNS + column];
-            slopes[REAR_BODY_ROLL * COLUMNS + column] = 0;
+        for (int column = 0; column < ROW; column++) {
+            slopes[FRONT_BODY_ROLL * ROW + column] += slopes[REAR_BODY_ROLL * ROW + column];
+            slopes[REAR_BODY_ROLL * ROW + column] = 0;
         }
         left[REAR_BODY_ROLL] = weight * (state[REAR_ROLL] - state[FRONT_ROLL]);
         add(REAR_BODY_ROLL, REAR_ROLL, weight);
         add(REAR_BODY_ROLL, FRONT_ROLL, -weight);
+    }
+
+    /** Forces over the car's weight; the angles of the compliance steer stay as they are. */
+    private void overWeight() {
+        double perWeight = 1 / weight;
+        for (int i = 0; i < FRONT_COMPLIANCE_STEER * ROW; i++) {
+            slopes[i] *= perWeight;
+        }
+        for (int i = 0; i < FRONT_COMPLIANCE_STEER; i++) {
+            left[i] *= perWeight;
+        }
+    }
+
+    /** Adds slopes of an axle's figure to a row. */
+    private void add(int row, double factor, double[] by, int[] unknowns) {
+        int start = row * ROW;
+        for (int i = 0; i < AxleInTurn.UNKNOWNS; i++) {
+            slopes[start + unknowns[i]] += factor * by[i];
+        }
+    }
+
+    private void add(int row, int column, double slope) {
+        slopes[row * ROW + column] += slope;
+    }
+
+    /** Copies the slopes over unknowns and lateral acceleration, row by row, {@link #COLUMNS} each. */
+    void slopesInto(double[] matrix) {
+        for (int row = 0; row < BALANCES; row++) {
+            System.arraycopy(slopes, row * ROW, matrix, row * COLUMNS, COLUMNS);
+        }
+    }
+
+    /** Slope of a balance over the curvature of the path, at constant lateral acceleration: drag and lift fall with V² = ac/κ. */
+    double byCurvature(int row) {
+        return slopes[row * ROW + CURVATURE];
     }
 
     /** Which pieces of all that has corners hold; it changes where the branch turns a corner. */
@@ -372,16 +409,12 @@ final class Equilibrium {
     }
 
     /** Slope of an axle's figure along a direction of the unknowns. */
-    static double along(double[] by, boolean ofFront, double[] direction) {
-        int[] unknowns = ofFront ? FRONT_UNKNOWNS : REAR_UNKNOWNS;
+    static double along(double[] by, End end, double[] direction) {
+        int[] unknowns = end == End.FRONT ? FRONT_UNKNOWNS : REAR_UNKNOWNS;
         double sum = 0;
-        for (int i = 0; i < AxleInTurn.UNKNOWNS; i++) {
+        for (int i = 0; i < AxleInTurn.CURVATURE; i++) {
             sum += by[i] * direction[unknowns[i]];
         }
         return sum;
-    }
-
-    double dragPerAcceleration() {
-        return dragPerAcceleration;
     }
 }

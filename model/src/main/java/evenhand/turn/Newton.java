@@ -58,7 +58,7 @@ final class Newton {
 
     /** Factors slopes and border at the last evaluation; gives the sign of the determinant, zero where singular. */
     int factor() {
-        System.arraycopy(equilibrium.slopes, 0, solve.matrix, 0, BALANCES * COLUMNS);
+        equilibrium.slopesInto(solve.matrix);
         System.arraycopy(border, 0, solve.matrix, BALANCES * COLUMNS, COLUMNS);
         return solve.factor();
     }
@@ -67,6 +67,19 @@ final class Newton {
     void along(double much, double[] into) {
         Arrays.fill(step, 0);
         step[BALANCES] = much;
+        solve.solve(step);
+        System.arraycopy(step, 0, into, 0, COLUMNS);
+    }
+
+    /**
+     * After {@link #factor}: what the state has to move to stay in balance when the curvature of the path grows at constant
+     * lateral acceleration, per 1/m, with the border row held.
+     */
+    void alongCurvature(double[] into) {
+        for (int i = 0; i < BALANCES; i++) {
+            step[i] = -equilibrium.byCurvature(i);
+        }
+        step[BALANCES] = 0;
         solve.solve(step);
         System.arraycopy(step, 0, into, 0, COLUMNS);
     }

@@ -1,9 +1,16 @@
 package evenhand.turn;
 
+import java.util.Optional;
+
 /** The answer at one pace. */
 public sealed interface PaceAnswer permits PaceAnswer.InBalance, PaceAnswer.BeyondLimit {
     /** Lateral acceleration of the pace, m/s². */
     double lateralAcceleration();
+
+    /** The same without what lies beyond the limit. */
+    default PaceAnswer toTheLimit() {
+        return this instanceof BeyondLimit ? new BeyondLimit(lateralAcceleration(), Optional.empty()) : this;
+    }
 
     /** The car turns at this pace. */
     record InBalance(TurnRow row, Budget budget) implements PaceAnswer {
@@ -13,8 +20,13 @@ public sealed interface PaceAnswer permits PaceAnswer.InBalance, PaceAnswer.Beyo
         }
     }
 
-    /** The car cannot turn at this pace. */
-    record BeyondLimit(double lateralAcceleration) implements PaceAnswer {}
+    /**
+     * The car does not turn at this pace by itself.
+     *
+     * @param steered the balance that only a driver who steers against it all the time could hold, between the limit and the
+     *     fold, where it was asked for
+     */
+    record BeyondLimit(double lateralAcceleration, Optional<InBalance> steered) implements PaceAnswer {}
 
     /**
      * What the understeer gradient at the pace is made of, rad per m/s², tangents at the solution.

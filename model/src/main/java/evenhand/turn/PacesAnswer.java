@@ -9,7 +9,7 @@ public sealed interface PacesAnswer permits PacesAnswer.Paces, TurnAnswer.NoTurn
      *
      * @param direction of the turn
      * @param paces in the order that they were asked
-     * @param limit the fold
+     * @param limit that a driver meets: the fold or, before it, lost hold
      */
     record Paces(Direction direction, List<PaceAnswer> paces, Limit limit) implements PacesAnswer {
         public Paces {

@@ -1,9 +1,11 @@
 package evenhand.turn;
 
 import static evenhand.turn.Equilibrium.ACCELERATION;
+import static evenhand.turn.Equilibrium.STEER;
 import static evenhand.turn.Equilibrium.along;
 
 import evenhand.car.Car;
+import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
@@ -15,7 +17,8 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 /**
- * The steady turn of one car: from straight ahead along the branch of equilibria to the fold, the limit.
+ * The steady turn of one car: from straight ahead along the branch of equilibria to the limit that a driver meets, and on
+ * to the fold.
  *
  * <p>A left turn is solved; a right turn is the mirrored car's left turn, seen in the mirror. {@link Equilibrium} has the
  * balances, {@link Branch} follows them, {@link TurnEvents} finds what happens on the way; this class asks and puts the
@@ -30,6 +33,9 @@ public final class SteadyTurn {
 
     /** A driven wheel with less than this part of its side force left has spent its grip on drive. */
     private static final double SPENT = 0.3;
+
+    /** An axle that uses this part of its grip slides: common practice, no source. */
+    private static final double SLIDING = 0.9;
 
     private final Car car;
     private final double radius;
@@ -55,12 +61,13 @@ public final class SteadyTurn {
      */
     public static TurnAnswer answer(Car car, List<Double> paces, double radius, Direction direction) {
         SteadyTurn turn = new SteadyTurn(car, radius, direction);
-        Optional<TurnAnswer.NoTurn> none = turn.noTurn();
-        return none.isPresent() ? none.get() : turn.whole(paces);
+        Followed followed = turn.follow(Branch.Until.FOLD);
+        return followed.none().isPresent() ? followed.none().get() : turn.whole(paces, followed.end());
     }
 
     /**
-     * Asks a car for its paces and its limit alone, in a quarter of the time: for comparing and searching.
+     * Asks a car for its paces and its limit alone, in a quarter of the time: for comparing and searching. It does not look
+     * beyond the limit.
      *
      * @param car settled at its ride height
      * @param paces lateral accelerations, m/s², above zero
@@ -69,18 +76,21 @@ public final class SteadyTurn {
      */
     public static PacesAnswer atPaces(Car car, List<Double> paces, double radius, Direction direction) {
         SteadyTurn turn = new SteadyTurn(car, radius, direction);
-        Optional<TurnAnswer.NoTurn> none = turn.noTurn();
-        return none.isPresent() ? none.get() : new PacesAnswer.Paces(direction, turn.paces(paces), turn.fold());
+        Followed followed = turn.follow(Branch.Until.LIMIT);
+        return followed.none().isPresent()
+                ? followed.none().get()
+                : new PacesAnswer.Paces(direction, turn.paces(paces), turn.limit(followed.end()));
     }
 
-    /** The same question again and again, for measuring: solves the branch, gives its limit in m/s². */
+    /** The limit alone, m/s²; empty where there is no turn. */
     public static OptionalDouble limit(Car car, double radius) {
         SteadyTurn turn = new SteadyTurn(car, radius, Direction.LEFT);
-        Branch.End end = turn.follow();
-        return end == Branch.End.FOLD || end == Branch.End.FRICTION_SPENT
-                ? OptionalDouble.of(turn.branch.limit())
-                : OptionalDouble.empty();
+        Followed followed = turn.follow(Branch.Until.LIMIT);
+        return followed.none().isPresent() ? OptionalDouble.empty() : OptionalDouble.of(turn.branch.limit());
     }
+
+    /** How a walk ended, and why there is no turn where there is none. */
+    private record Followed(Branch.End end, Optional<TurnAnswer.NoTurn> none) {}
 
     private static Optional<String> fallsOver(Car car) {
         HandSums.Outcome outcome = HandSums.of(car, Weights.GRAVITY);
@@ -105,97 +115,173 @@ public final class SteadyTurn {
         return sums.sprung().mass() * sums.sprung().share(end) * Weights.GRAVITY * arm;
     }
 
-    private Branch.End follow() {
-        return branch.follow(car.wheelbase(), car.wheelbase() - car.cgBehindFront());
-    }
-
-    /** Follows the branch; says why, where there is none. */
-    private Optional<TurnAnswer.NoTurn> noTurn() {
+    private Followed follow(Branch.Until until) {
         Optional<String> falls = fallsOver(car);
         if (falls.isPresent()) {
-            return Optional.of(new TurnAnswer.NoTurn(TurnAnswer.Reason.FALLS_OVER, falls.get()));
+            return new Followed(
+                    Branch.End.NO_START, Optional.of(new TurnAnswer.NoTurn(TurnAnswer.Reason.FALLS_OVER, falls.get())));
         }
-        return switch (follow()) {
-            case NO_START ->
-                Optional.of(new TurnAnswer.NoTurn(
-                        TurnAnswer.Reason.NO_EQUILIBRIUM,
-                        "there is no balance of forces even at 0.02 g on this circle"));
-            case NO_START_FOR_FRICTION ->
-                Optional.of(new TurnAnswer.NoTurn(
-                        TurnAnswer.Reason.WHEELSPIN,
-                        "a driven wheel has not enough grip to keep the car rolling even at 0.02 g on this circle"));
+        Branch.End end = branch.follow(until);
+        return new Followed(end, noTurn(end));
+    }
+
+    private Optional<TurnAnswer.NoTurn> noTurn(Branch.End end) {
+        boolean shared = !(car.drive().differential() instanceof Drive.Differential.Open);
+        return switch (end) {
+            case NO_START, NO_START_FOR_FRICTION ->
+                shared
+                        ? none(
+                                TurnAnswer.Reason.NO_EQUILIBRIUM,
+                                "this differential and this bend are beyond the model: it finds no balance of forces"
+                                        + " with both driven wheels on one shaft even at 0.02 g")
+                        : end == Branch.End.NO_START
+                                ? none(
+                                        TurnAnswer.Reason.NO_EQUILIBRIUM,
+                                        "there is no balance of forces even at 0.02 g on this circle")
+                                : none(
+                                        TurnAnswer.Reason.WHEELSPIN,
+                                        "a driven wheel has not enough grip to keep the car rolling even at 0.02 g on"
+                                                + " this circle");
             case ENDLESS ->
-                Optional.of(new TurnAnswer.NoTurn(
+                none(
                         TurnAnswer.Reason.NO_EQUILIBRIUM,
-                        "the tyres or the down-force hold beyond 20 g: the sums find no limit"));
-            case FOLD, FRICTION_SPENT -> Optional.empty();
+                        "the tyres or the down-force hold beyond 20 g: the sums find no limit");
+            case FOLD, FRICTION_SPENT, LOST_HOLD, GAVE_UP -> Optional.empty();
         };
+    }
+
+    private static Optional<TurnAnswer.NoTurn> none(TurnAnswer.Reason reason, String text) {
+        return Optional.of(new TurnAnswer.NoTurn(reason, text));
     }
 
     private List<PaceAnswer> paces(List<Double> paces) {
         List<PaceAnswer> answers = new ArrayList<>();
         for (double pace : paces) {
-            boolean held = branch.atAcceleration(pace) || (pace > 0 && pace < Branch.START && branch.back(pace));
-            answers.add(held ? new PaceAnswer.InBalance(rowHere(), budget()) : new PaceAnswer.BeyondLimit(pace));
+            if (!find(pace)) {
+                answers.add(new PaceAnswer.BeyondLimit(pace, Optional.empty()));
+                continue;
+            }
+            PaceAnswer.InBalance here = new PaceAnswer.InBalance(rowHere(), budget());
+            answers.add(pace > branch.limit() ? new PaceAnswer.BeyondLimit(pace, Optional.of(here)) : here);
         }
         return answers;
     }
 
-    private TurnAnswer whole(List<Double> paces) {
+    /** Sets the branch at an acceleration, also at one gentler than the curve starts with. */
+    private boolean find(double acceleration) {
+        return branch.atAcceleration(acceleration)
+                || (acceleration > 0 && acceleration < Branch.START && branch.back(acceleration));
+    }
+
+    private TurnAnswer whole(List<Double> paces, Branch.End end) {
         List<PaceAnswer> paceAnswers = paces(paces);
         TreeSet<Double> accelerations = new TreeSet<>();
         for (PaceAnswer answer : paceAnswers) {
-            if (answer instanceof PaceAnswer.InBalance && answer.lateralAcceleration() >= Branch.START) {
+            if (answer.lateralAcceleration() >= Branch.START) {
                 accelerations.add(answer.lateralAcceleration());
             }
         }
-        double limit = branch.limit();
+        double last = branch.end();
         for (int i = 0; i < ROWS; i++) {
-            accelerations.add(Branch.START + (limit - Branch.START) * i / ROWS);
+            accelerations.add(Branch.START + (last - Branch.START) * i / ROWS);
         }
+        Limit limit = limit(end);
         List<TurnRow> rows = new ArrayList<>();
         for (double acceleration : accelerations) {
-            if (branch.atAcceleration(acceleration)) {
+            if (acceleration < last && branch.atAcceleration(acceleration)) {
                 rows.add(rowHere());
             }
+        }
+        rows.add(rowAtEnd(end));
+        if (branch.losesHold()) {
+            rows.removeIf(row -> row.lateralAcceleration() == limit.lateralAcceleration());
+            rows.add(limit.row());
+            rows.sort(Comparator.comparingDouble(TurnRow::lateralAcceleration));
         }
         List<TurnEvent> events = new ArrayList<>(new TurnEvents(equilibrium, branch).find());
         events.sort(Comparator.comparingDouble(TurnEvent::lateralAcceleration));
         if (direction == Direction.RIGHT) {
             events.replaceAll(TurnEvent::mirrored);
         }
-        Limit fold = fold();
-        rows.removeIf(row -> row.lateralAcceleration() >= fold.lateralAcceleration());
-        rows.add(fold.row());
-        return new TurnAnswer.Turns(radius, direction, paceAnswers, fold, events, rows);
+        return new TurnAnswer.Turns(radius, direction, paceAnswers, limit, events, rows);
     }
 
     private TurnRow rowHere() {
-        return mirrored(row(OptionalDouble.of(branch.derivative[Equilibrium.STEER]), rollDerivative()));
+        return mirrored(row(
+                OptionalDouble.of(branch.derivative[STEER]),
+                rollDerivative(),
+                OptionalDouble.of(branch.steerByCurvature / car.wheelbase())));
+    }
+
+    /** The last row: at the fold it has no gradients. */
+    private TurnRow rowAtEnd(Branch.End end) {
+        branch.atState(branch.count() - 1);
+        return end == Branch.End.GAVE_UP && branch.derive() != 0 ? rowHere() : rowWithoutGradients();
+    }
+
+    private TurnRow rowWithoutGradients() {
+        return mirrored(row(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
     }
 
     private TurnRow mirrored(TurnRow row) {
         return direction == Direction.LEFT ? row : row.mirrored();
     }
 
-    private Limit fold() {
-        branch.atState(branch.count() - 1);
-        double frontRate = meanSlipAlong(true, branch.tangent);
-        double rearRate = meanSlipAlong(false, branch.tangent);
-        End first = Math.abs(frontRate) > Math.abs(rearRate) ? End.FRONT : End.REAR;
-        Optional<Wheel> spinning = Optional.empty();
-        AxleInTurn driven = car.drive().axle() == End.FRONT ? equilibrium.front : equilibrium.rear;
-        int worse = driven.sideLeft[0] < driven.sideLeft[1] ? 0 : 1;
-        if (driven.sideLeft[worse] < SPENT) {
-            Wheel wheel = Wheel.values()[(car.drive().axle() == End.FRONT ? 0 : 2) + worse];
-            spinning = Optional.of(direction == Direction.LEFT ? wheel : wheel.mirrored());
-        }
-        return new Limit(mirrored(row(OptionalDouble.empty(), OptionalDouble.empty())), first, spinning);
+    /** The limit, once the branch has been followed. */
+    private Limit limit(Branch.End end) {
+        int at = branch.limitAt();
+        branch.atState(at);
+        End faster =
+                Math.abs(meanSlipAlong(End.FRONT, branch.tangent)) > Math.abs(meanSlipAlong(End.REAR, branch.tangent))
+                        ? End.FRONT
+                        : End.REAR;
+        Optional<Wheel> spinning = spinningWheel();
+        boolean rearSlides = equilibrium.rear.gripUsed() >= SLIDING;
+        boolean hasGradients = branch.losesHold() || end == Branch.End.GAVE_UP;
+        TurnRow row = hasGradients && branch.derive() != 0 ? rowHere() : rowWithoutGradients();
+        Limit.Cause cause = cause(end, spinning, rearSlides);
+        Optional<End> first = switch (cause) {
+            case SPIN -> Optional.of(End.REAR);
+            case CRITICAL_SPEED, GAVE_UP -> Optional.empty();
+            case SIDESLIP, WHEELSPIN -> Optional.of(faster);
+        };
+        OptionalDouble fold = branch.losesHold() && (end == Branch.End.FOLD || end == Branch.End.FRICTION_SPENT)
+                ? OptionalDouble.of(branch.end())
+                : OptionalDouble.empty();
+        OptionalDouble near = find(Limit.NEAR * branch.limit())
+                ? OptionalDouble.of(branch.derivative[STEER])
+                : OptionalDouble.empty();
+        return new Limit(row, cause, first, cause == Limit.Cause.WHEELSPIN ? spinning : Optional.empty(), fold, near);
     }
 
-    private double meanSlipAlong(boolean front, double[] way) {
-        AxleInTurn axle = front ? equilibrium.front : equilibrium.rear;
-        return (along(axle.slipBy[0], front, way) + along(axle.slipBy[1], front, way)) / 2;
+    private Limit.Cause cause(Branch.End end, Optional<Wheel> spinning, boolean rearSlides) {
+        if (!branch.losesHold() && end == Branch.End.GAVE_UP) {
+            return Limit.Cause.GAVE_UP;
+        }
+        if (spinning.isPresent()) {
+            return Limit.Cause.WHEELSPIN;
+        }
+        if (!branch.losesHold()) {
+            return Limit.Cause.SIDESLIP;
+        }
+        return rearSlides ? Limit.Cause.SPIN : Limit.Cause.CRITICAL_SPEED;
+    }
+
+    /** The driven wheel that has spent its grip on drive at the state at hand, as the direction of the turn sees it. */
+    private Optional<Wheel> spinningWheel() {
+        End driven = car.drive().axle();
+        AxleInTurn axle = equilibrium.axle(driven);
+        boolean left = axle.left.sideLeft < axle.right.sideLeft;
+        if (Math.min(axle.left.sideLeft, axle.right.sideLeft) >= SPENT) {
+            return Optional.empty();
+        }
+        Wheel wheel = Wheel.values()[(driven == End.FRONT ? 0 : 2) + (left ? 0 : 1)];
+        return Optional.of(direction == Direction.LEFT ? wheel : wheel.mirrored());
+    }
+
+    private double meanSlipAlong(End end, double[] way) {
+        AxleInTurn axle = equilibrium.axle(end);
+        return (along(axle.left.slipBy, end, way) + along(axle.right.slipBy, end, way)) / 2;
     }
 
     private OptionalDouble rollDerivative() {
@@ -206,55 +292,46 @@ public final class SteadyTurn {
     /** The budget at the state just found: tangents that add up to the understeer gradient. */
     private PaceAnswer.Budget budget() {
         double[] way = branch.derivative;
-        double camber = camberAlong(true, way) - camberAlong(false, way);
-        double tyres = meanSlipAlong(true, way) - meanSlipAlong(false, way) - camber;
+        double camber = camberAlong(End.FRONT, way) - camberAlong(End.REAR, way);
+        double tyres = meanSlipAlong(End.FRONT, way) - meanSlipAlong(End.REAR, way) - camber;
         double rollSteer = 0;
         double lateralForce = 0;
         double aligningTorque = 0;
-        for (boolean front : new boolean[] {true, false}) {
-            AxleInTurn axle = front ? equilibrium.front : equilibrium.rear;
-            rollSteer += axle.alignment.rollSteer() * along(axle.suspensionRollBy, front, way);
-            lateralForce += axle.alignment.lateralForceSteer() * along(axle.sideForceBy, front, way);
-            aligningTorque -= axle.alignment.aligningTorqueSteer() * along(axle.aligningMomentBy, front, way);
+        for (End end : End.values()) {
+            AxleInTurn axle = equilibrium.axle(end);
+            rollSteer += axle.alignment.rollSteer() * along(axle.suspensionRollBy, end, way);
+            lateralForce += axle.alignment.lateralForceSteer() * along(axle.sideForceBy, end, way);
+            aligningTorque -= axle.alignment.aligningTorqueSteer() * along(axle.aligningMomentBy, end, way);
         }
-        double total = way[Equilibrium.STEER];
+        double total = way[STEER];
         double rest = total - tyres - camber - rollSteer - lateralForce - aligningTorque;
         return new PaceAnswer.Budget(tyres, camber, rollSteer, lateralForce, aligningTorque, rest);
     }
 
-    private double camberAlong(boolean front, double[] way) {
-        AxleInTurn axle = front ? equilibrium.front : equilibrium.rear;
-        return axle.camberThrustRatio * (along(axle.leanBy[0], front, way) + along(axle.leanBy[1], front, way)) / 2;
+    private double camberAlong(End end, double[] way) {
+        AxleInTurn axle = equilibrium.axle(end);
+        return axle.camberThrustRatio * (along(axle.left.leanBy, end, way) + along(axle.right.leanBy, end, way)) / 2;
     }
 
-    private TurnRow row(OptionalDouble understeerGradient, OptionalDouble rollGradient) {
+    private TurnRow row(OptionalDouble understeerGradient, OptionalDouble rollGradient, OptionalDouble hold) {
         double[] state = branch.state;
         double acceleration = state[ACCELERATION];
         double b = car.wheelbase() - car.cgBehindFront();
         List<WheelState> wheels = new ArrayList<>(4);
-        for (AxleInTurn axle : new AxleInTurn[] {equilibrium.front, equilibrium.rear}) {
-            for (int side = 0; side < 2; side++) {
-                wheels.add(new WheelState(
-                        axle.load[side],
-                        axle.sideForces[side],
-                        axle.forwardForces[side],
-                        axle.aligningMoments[side],
-                        axle.slip[side],
-                        axle.wheelSteer[side],
-                        axle.lean[side],
-                        axle.wheelTravel[side],
-                        axle.sideLeft[side]));
-            }
+        for (End end : End.values()) {
+            wheels.add(wheel(equilibrium.axle(end).left));
+            wheels.add(wheel(equilibrium.axle(end).right));
         }
         double frontRoll = state[Equilibrium.FRONT_ROLL];
         double rearRoll = state[Equilibrium.REAR_ROLL];
         return new TurnRow(
                 acceleration,
                 Math.sqrt(acceleration * radius),
-                state[Equilibrium.STEER],
+                state[STEER],
                 Math.atan(car.wheelbase() / Math.sqrt(radius * radius - b * b)),
                 understeerGradient,
                 rollGradient,
+                hold,
                 state[Equilibrium.SIDESLIP],
                 equilibrium.frontShare * frontRoll + equilibrium.rearShare * rearRoll,
                 frontRoll,
@@ -263,12 +340,25 @@ public final class SteadyTurn {
                 state[Equilibrium.REAR_HEAVE],
                 equilibrium.front.rollCentre,
                 equilibrium.rear.rollCentre,
-                equilibrium.front.loadDifference / 2,
-                equilibrium.rear.loadDifference / 2,
+                equilibrium.front.lateralLoadTransfer(),
+                equilibrium.rear.lateralLoadTransfer(),
                 equilibrium.front.gripUsed(),
                 equilibrium.rear.gripUsed(),
                 state[Equilibrium.DRIVE],
-                equilibrium.dragPerAcceleration() * acceleration,
+                equilibrium.dragPerAcceleration * acceleration,
                 wheels);
+    }
+
+    private static WheelState wheel(WheelInTurn wheel) {
+        return new WheelState(
+                wheel.load,
+                wheel.sideForce,
+                wheel.forwardForce,
+                wheel.aligningMoment,
+                wheel.slip,
+                wheel.steer,
+                wheel.lean,
+                wheel.travel,
+                wheel.sideLeft);
     }
 }

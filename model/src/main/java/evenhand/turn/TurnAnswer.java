@@ -5,13 +5,13 @@ import java.util.List;
 /** What a car answers when it is asked to turn. */
 public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
     /**
-     * The turn from straight ahead to the limit.
+     * The turn from straight ahead to the fold.
      *
      * @param radius of the circle, m
      * @param direction of the turn
      * @param paces in the order that they were asked
-     * @param limit the fold
-     * @param events in order of lateral acceleration
+     * @param limit that a driver meets: the fold or, before it, lost hold
+     * @param events in order of lateral acceleration, those beyond the limit too
      * @param rows the curve, rising, from 0.02 g to the fold, the paces among them
      */
     record Turns(
@@ -26,6 +26,33 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
             paces = List.copyOf(paces);
             events = List.copyOf(events);
             rows = List.copyOf(rows);
+        }
+
+        /** Whether a lateral acceleration, m/s², lies beyond what the car does by itself. */
+        public boolean isBeyondLimit(double lateralAcceleration) {
+            return lateralAcceleration > limit.lateralAcceleration();
+        }
+
+        /** The curve as far as a driver meets it. */
+        public List<TurnRow> rowsToLimit() {
+            return rows.stream()
+                    .filter(row -> !isBeyondLimit(row.lateralAcceleration()))
+                    .toList();
+        }
+
+        /** The same answer without what lies beyond the limit. */
+        public PacesAnswer.Paces toTheLimit() {
+            return new PacesAnswer.Paces(
+                    direction,
+                    paces.stream().map(PaceAnswer::toTheLimit).toList(),
+                    limit.withoutFold());
+        }
+
+        /** What happens before the limit is met. */
+        public List<TurnEvent> eventsToLimit() {
+            return events.stream()
+                    .filter(event -> !isBeyondLimit(event.lateralAcceleration()))
+                    .toList();
         }
     }
 

@@ -38,13 +38,10 @@ final class TurnEvents {
 
     private final Equilibrium equilibrium;
     private final Branch branch;
-    private final double[] tyreRate = new double[2];
 
     TurnEvents(Equilibrium equilibrium, Branch branch) {
         this.equilibrium = equilibrium;
         this.branch = branch;
-        tyreRate[0] = equilibrium.front.tyreRate();
-        tyreRate[1] = equilibrium.rear.tyreRate();
     }
 
     List<TurnEvent> find() {
@@ -88,7 +85,7 @@ final class TurnEvents {
         for (int i = 0; i < FRONT_ROLL_CENTRE; i++) {
             double close = i % PER_WHEEL < 2 ? CLOSE_TRAVEL : CLOSE_LOAD;
             if (atLimit[i] <= 0 && atLimit[i] > -close) {
-                TurnEvent event = event(i, branch.limit());
+                TurnEvent event = event(i, branch.end());
                 if (events.stream().noneMatch(known -> same(known, event))) {
                     events.add(event);
                 }
@@ -134,8 +131,7 @@ final class TurnEvents {
             into[at] = axle.suspension.bumpDeflection(axle.travel, axle.suspensionRoll, left);
             into[at + 1] = axle.suspension.droopExcess(axle.travel, axle.suspensionRoll, left);
             into[at + 2] = -axle.suspension.springLoad(axle.travel, axle.suspensionRoll, axle.rollCentre, left);
-            into[at + 3] =
-                    tyreRate[wheel / 2] * branch.state[Equilibrium.FRONT_LEFT_RISE + wheel] - axle.restLoad[wheel % 2];
+            into[at + 3] = (left ? axle.left : axle.right).lift(branch.state[Equilibrium.FRONT_LEFT_RISE + wheel]);
         }
         into[FRONT_ROLL_CENTRE] = equilibrium.front.rollCentre;
         into[REAR_ROLL_CENTRE] = equilibrium.rear.rollCentre;

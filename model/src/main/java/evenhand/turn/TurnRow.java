@@ -1,6 +1,7 @@
 package evenhand.turn;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The car in balance at one lateral acceleration. SI; angles to the left positive, roll with the right side down
@@ -12,6 +13,8 @@ import java.util.List;
  * @param ackermannSteer atan(L/√(R² − b²)), rad
  * @param understeerGradient dδ/d(ac) at constant radius, rad per m/s²; no value at the limit itself
  * @param rollGradient tangent of the shown roll, rad per m/s²
+ * @param hold how the steer goes with the bend at held speed, dδ/dκ over the wheelbase: 1 is neutral, more is understeer,
+ *     and at zero the car no longer stays in its bend by itself; no value at the fold
  * @param sideslip β, rad
  * @param roll of the body at the sprung centre of gravity, rad
  * @param frontRoll rad
@@ -33,8 +36,9 @@ public record TurnRow(
         double speed,
         double steer,
         double ackermannSteer,
-        java.util.OptionalDouble understeerGradient,
-        java.util.OptionalDouble rollGradient,
+        OptionalDouble understeerGradient,
+        OptionalDouble rollGradient,
+        OptionalDouble hold,
         double sideslip,
         double roll,
         double frontRoll,
@@ -77,6 +81,7 @@ public record TurnRow(
                 -ackermannSteer,
                 understeerGradient,
                 rollGradient,
+                hold,
                 -sideslip,
                 -roll,
                 -frontRoll,

@@ -22,9 +22,9 @@ class SolverTest {
     private static final double G = Weights.GRAVITY;
     private static final double RADIUS = 40;
 
-    private static Branch followed(Car car, Equilibrium equilibrium) {
+    private static Branch followed(Equilibrium equilibrium) {
         Branch branch = new Branch(equilibrium);
-        branch.follow(car.wheelbase(), car.wheelbase() - car.cgBehindFront());
+        branch.follow(Branch.Until.FOLD);
         return branch;
     }
 
@@ -34,7 +34,7 @@ class SolverTest {
         for (long seed = 0; seed < 1_000; seed++) {
             Car car = RoadCars.any(seed).settled();
             Equilibrium equilibrium = new Equilibrium(car, RADIUS);
-            Branch branch = followed(car, equilibrium);
+            Branch branch = followed(equilibrium);
             assertThat(branch.atAcceleration(0.37 * G)).as("seed %d", seed).isTrue();
             double[] state = branch.state.clone();
             SplittableRandom random = new SplittableRandom(seed);
@@ -62,7 +62,7 @@ class SolverTest {
                 }
                 for (int row = 0; row < Equilibrium.BALANCES; row++) {
                     double difference = (up[row] - equilibrium.left[row]) / (2 * step);
-                    double slope = slopes[row * Equilibrium.COLUMNS + column];
+                    double slope = slopes[row * Equilibrium.ROW + column];
                     someDigitDiffers |= difference != slope;
                     assertThat(slope)
                             .as("seed %d, row %d, column %d", seed, row, column)
@@ -78,7 +78,7 @@ class SolverTest {
         for (long seed = 0; seed < 60; seed++) {
             Car car = RoadCars.any(seed).settled();
             Equilibrium equilibrium = new Equilibrium(car, RADIUS);
-            Branch branch = followed(car, equilibrium);
+            Branch branch = followed(equilibrium);
             double acceleration = 0.3 * G;
             assertThat(branch.atAcceleration(acceleration)).isTrue();
             double[] ours = branch.state.clone();
@@ -96,7 +96,7 @@ class SolverTest {
                         assertThat(fresh.at(state)).isTrue();
                         double[][] jacobian = new double[Equilibrium.BALANCES][];
                         for (int row = 0; row < Equilibrium.BALANCES; row++) {
-                            int at = row * Equilibrium.COLUMNS;
+                            int at = row * Equilibrium.ROW;
                             jacobian[row] = Arrays.copyOfRange(fresh.slopes, at, at + Equilibrium.BALANCES);
                         }
                         return Pair.create(new ArrayRealVector(fresh.left), new Array2DRowRealMatrix(jacobian, false));
@@ -123,8 +123,8 @@ class SolverTest {
         for (long seed = 0; seed < 60; seed++) {
             Car car = RoadCars.plain(seed);
             Equilibrium equilibrium = new Equilibrium(car, RADIUS);
-            Branch branch = followed(car, equilibrium);
-            double limit = branch.limit();
+            Branch branch = followed(equilibrium);
+            double limit = branch.end();
             assertThat(branch.atAcceleration(0.5 * limit)).isTrue();
             double[] state = branch.state.clone();
             double solvable = 0.5 * limit;
@@ -166,7 +166,7 @@ class SolverTest {
             double[][] jacobian = new double[Equilibrium.BALANCES][];
             double[] right = new double[Equilibrium.BALANCES];
             for (int row = 0; row < Equilibrium.BALANCES; row++) {
-                int at = row * Equilibrium.COLUMNS;
+                int at = row * Equilibrium.ROW;
                 jacobian[row] = Arrays.copyOfRange(equilibrium.slopes, at, at + Equilibrium.BALANCES);
                 right[row] = -equilibrium.left[row];
             }
@@ -188,15 +188,14 @@ class SolverTest {
     void nothingIsAllocatedInsideTheSolver() {
         Car car = RoadCars.any(5).settled();
         Branch branch = new Branch(new Equilibrium(car, RADIUS));
-        double toRear = car.wheelbase() - car.cgBehindFront();
         var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
         for (int i = 0; i < 200; i++) {
-            branch.follow(car.wheelbase(), toRear);
+            branch.follow(Branch.Until.FOLD);
             branch.atAcceleration(0.3 * G);
         }
         long before = threads.getCurrentThreadAllocatedBytes();
         for (int i = 0; i < 100; i++) {
-            branch.follow(car.wheelbase(), toRear);
+            branch.follow(Branch.Until.FOLD);
             branch.atAcceleration(0.3 * G);
             branch.atAcceleration(0.31 * G);
         }

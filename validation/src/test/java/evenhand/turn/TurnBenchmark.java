@@ -40,7 +40,6 @@ public class TurnBenchmark {
 
     private Car car = RoadCars.plain(1);
     private Branch branch = new Branch(new Equilibrium(car, RADIUS));
-    private double toRear;
     private int turn;
 
     @Setup
@@ -57,8 +56,7 @@ public class TurnBenchmark {
                 .car()
                 .settled();
         branch = new Branch(new Equilibrium(car, RADIUS));
-        toRear = car.wheelbase() - car.cgBehindFront();
-        branch.follow(car.wheelbase(), toRear);
+        branch.follow(Branch.Until.FOLD);
     }
 
     /** One point at a pace, from its neighbours on the branch. */
@@ -73,7 +71,7 @@ public class TurnBenchmark {
     @Benchmark
     public double coldPoint() {
         Branch cold = new Branch(new Equilibrium(car, RADIUS));
-        cold.follow(car.wheelbase(), toRear);
+        cold.follow(Branch.Until.FOLD);
         cold.atAcceleration(0.4 * G);
         return cold.state[Equilibrium.STEER];
     }
@@ -81,7 +79,7 @@ public class TurnBenchmark {
     /** A curve of 60 points up to the fold. */
     @Benchmark
     public double curveWithFold() {
-        branch.follow(car.wheelbase(), toRear);
+        branch.follow(Branch.Until.FOLD);
         double sum = 0;
         double limit = branch.limit();
         for (int i = 0; i < POINTS; i++) {

@@ -21,7 +21,7 @@ final class Said {
         for (TurnedSetup one : activeFirst(asked)) {
             String name = several ? named(one.setup()) + ": " : "";
             String said = one.turn()
-                    .flatMap(turn -> one.sums().map(sums -> BalanceWords.ofLimit(sums, turn, asked.units())))
+                    .map(turn -> BalanceWords.ofLimit(turn, asked.units()))
                     .orElseGet(() -> "No answer: " + one.silence().orElse("it falls over") + ".");
             sentences.add(name + said);
         }

@@ -12,7 +12,6 @@ import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.BalanceWords;
-import evenhand.words.EventWords;
 import evenhand.words.GripText;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -89,9 +88,9 @@ final class SideBySide {
                 "gives out first",
                 "",
                 cells(car -> car.turn()
-                        .map(turn -> BalanceWords.tips(turn.limit())
+                        .map(turn -> LimitWords.tips(turn.limit())
                                 ? "neither: tips over"
-                                : EventWords.end(turn.limit().firstAxle()))));
+                                : LimitWords.first(turn.limit()))));
         table.row(
                 "limit balance",
                 symbol(TurnFigures.GRIP_BALANCE),

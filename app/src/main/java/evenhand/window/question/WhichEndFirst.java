@@ -47,7 +47,7 @@ final class WhichEndFirst implements Question {
     public List<Reply.Next> next(Asked asked, Progress progress) {
         TurnedSetup active = asked.active();
         return active.turn()
-                .map(turn -> turn.limit().limitBalance() > 0 ? "pushes at the limit" : "slides at the limit")
+                .map(turn -> LimitWords.pushesNear(turn.limit()) ? "pushes at the limit" : "slides at the limit")
                 .map(complaint -> Remedies.next(active, asked, complaint, REMEDIES))
                 .orElse(List.of());
     }
