@@ -64,7 +64,7 @@ final class AxleInTurn {
     final double[] tyreTiltBy = new double[UNKNOWNS];
 
     /** Which pieces of springs, stops, contact and differential hold: it changes where a slope jumps. */
-    int pieces;
+    long pieces;
 
     /** By side: what a row shows, and slopes that the budget needs. */
     final double[] load = new double[2];
@@ -199,7 +199,7 @@ final class AxleInTurn {
 
         loadOf(0, leftRise);
         loadOf(1, rightRise);
-        pieces = (load[0] > 0 ? 1 : 0) + (load[1] > 0 ? 2 : 0);
+        pieces = (load[0] > 0 ? 1L : 0) + (load[1] > 0 ? 2 : 0);
         loads = load[0] + load[1];
         loadDifference = load[1] - load[0] - (restLoad[1] - restLoad[0]);
 
@@ -369,6 +369,11 @@ final class AxleInTurn {
                     + suspension.momentByRoll * rollI
                     + suspension.momentByRollCentre * centreI;
         }
+    }
+
+    /** How many states {@link #pieces} can tell apart. */
+    long pieceCount() {
+        return 16 * suspension.pieceCount();
     }
 
     double tyreRate() {
