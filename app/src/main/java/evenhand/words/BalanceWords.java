@@ -406,9 +406,7 @@ public final class BalanceWords {
     }
 
     private List<Wheel> inside() {
-        return turn.direction() == Direction.LEFT
-                ? List.of(Wheel.FRONT_LEFT, Wheel.REAR_LEFT)
-                : List.of(Wheel.FRONT_RIGHT, Wheel.REAR_RIGHT);
+        return List.of(Wheel.inside(End.FRONT, turn.direction()), Wheel.inside(End.REAR, turn.direction()));
     }
 
     private void loads(TurnRow row, Wheel front, Wheel rear, StringBuilder text) {

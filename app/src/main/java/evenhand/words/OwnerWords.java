@@ -3,7 +3,6 @@ package evenhand.words;
 import evenhand.car.End;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Dimension;
-import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
@@ -51,7 +50,7 @@ public final class OwnerWords {
     public static List<String> otherWay(TurnAnswer.Turns turn, TurnAnswer other) {
         List<String> sentences = new ArrayList<>();
         if (other instanceof TurnAnswer.Turns there) {
-            String turning = "Turning " + (there.direction() == Direction.LEFT ? "left" : "right") + ": ";
+            String turning = "Turning " + there.direction().key() + ": ";
             if (OtherWay.differs(turn.limit(), there.limit())) {
                 String limit = limit(there.limit());
                 sentences.add(turning + limit.substring(0, 1).toLowerCase(Locale.ROOT) + limit.substring(1));

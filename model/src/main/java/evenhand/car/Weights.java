@@ -16,6 +16,11 @@ public sealed interface Weights permits Weights.Whole, Weights.Corners {
     /** Part of an axle's weight that its left tyre carries. */
     double leftFraction(End end);
 
+    /** Part of an axle's weight that its tyre on one side carries. */
+    default double fraction(End end, Side side) {
+        return side == Side.LEFT ? leftFraction(end) : 1 - leftFraction(end);
+    }
+
     /** The same weights seen in a mirror. */
     Weights mirrored();
 

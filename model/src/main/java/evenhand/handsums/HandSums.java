@@ -4,6 +4,7 @@ import evenhand.car.Alignment;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
 import evenhand.tyre.LateralLaw;
@@ -213,9 +214,9 @@ public record HandSums(
                     axle.unsprung().mass(),
                     axle.unsprung().height());
             LateralLaw law = axle.tyre().lateral();
-            double leftStiffness = law.corneringStiffness(car.staticLoad(end, true));
-            double rightStiffness = law.corneringStiffness(car.staticLoad(end, false));
-            double trail = law.pneumaticTrail((car.staticLoad(end, true) + car.staticLoad(end, false)) / 2);
+            double leftStiffness = law.corneringStiffness(car.staticLoad(end, Side.LEFT));
+            double rightStiffness = law.corneringStiffness(car.staticLoad(end, Side.RIGHT));
+            double trail = law.pneumaticTrail(car.axleLoad(end) / 2);
             return new AxleAtRest(
                     axle.rollCentreHeight(),
                     axle.unsprung().mass(),

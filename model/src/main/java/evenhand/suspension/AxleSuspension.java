@@ -4,6 +4,7 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Curve;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Stops;
 import evenhand.car.Weights;
 import java.util.OptionalDouble;
@@ -23,11 +24,6 @@ import java.util.OptionalDouble;
 public final class AxleSuspension {
     /** Rate of metal on metal, N/m: not hard, but as bodies and brackets give. Common practice, no source. */
     public static final double METAL_RATE = 5e6;
-
-    /** σ: which way from the middle a side lies. */
-    private static final double LEFT = 1;
-
-    private static final double RIGHT = -1;
 
     /** Sum of both sides, N, upwards on the body, and its slopes. */
     public double force;
@@ -74,8 +70,8 @@ public final class AxleSuspension {
     private AxleSuspension(Car car, End end) {
         Axle axle = car.axle(end);
         double hung = axle.unsprung().mass() * Weights.GRAVITY / 2;
-        double left = car.staticLoad(end, true) - hung;
-        double right = car.staticLoad(end, false) - hung;
+        double left = car.staticLoad(end, Side.LEFT) - hung;
+        double right = car.staticLoad(end, Side.RIGHT) - hung;
         bar = axle.barRollStiffness();
 
         Stops stops = axle.stops();
@@ -117,8 +113,8 @@ public final class AxleSuspension {
     }
 
     /** Load on the springs of one side at rest, N; below zero where a stop would carry more than there is. */
-    public double springLoadAtRest(boolean left) {
-        return left ? leftRest : rightRest;
+    public double springLoadAtRest(Side side) {
+        return restLoad(side);
     }
 
     /** Load on the bump stop of one side at rest, N: zero while there is a gap. */
@@ -136,10 +132,10 @@ public final class AxleSuspension {
     public void at(double travel, double roll, double rollCentreHeight) {
         pieces = 0;
         double arm = springArm.at(rollCentreHeight);
-        spring(springLoad(leftRest, travel, roll, arm, LEFT));
+        spring(springLoad(leftRest, travel, roll, arm, Side.LEFT));
         double left = springForce;
         double leftRate = springRate;
-        spring(springLoad(rightRest, travel, roll, arm, RIGHT));
+        spring(springLoad(rightRest, travel, roll, arm, Side.RIGHT));
         double right = springForce;
         double rightRate = springRate;
         double difference = right - left - (rightRest - leftRest);
@@ -160,10 +156,10 @@ public final class AxleSuspension {
 
     /** Adds the bump stops of both sides, or the droop stops. */
     private void stops(double travel, double roll, double arm, boolean inBump) {
-        stop(travelAt(travel, roll, arm, LEFT), inBump);
+        stop(travelAt(travel, roll, arm, Side.LEFT), inBump);
         double left = stopForce;
         double leftRate = stopRate;
-        stop(travelAt(travel, roll, arm, RIGHT), inBump);
+        stop(travelAt(travel, roll, arm, Side.RIGHT), inBump);
         force += left + stopForce;
         forceByTravel += leftRate + stopRate;
         forceByRoll += arm * (stopRate - leftRate);
@@ -180,10 +176,10 @@ public final class AxleSuspension {
      * @param travel u, mean of both sides, m
      * @param roll φs, suspension roll, rad, right side down positive
      * @param arm e, m
-     * @param sign σ, +1 left, −1 right
+     * @param side σ its sign, +1 left, −1 right
      */
-    private static double travelAt(double travel, double roll, double arm, double sign) {
-        return travel - sign * arm * roll;
+    private static double travelAt(double travel, double roll, double arm, Side side) {
+        return travel - side.sign() * arm * roll;
     }
 
     /**
@@ -194,8 +190,8 @@ public final class AxleSuspension {
      *
      * @param atRest S0, N
      */
-    private double springLoad(double atRest, double travel, double roll, double arm, double sign) {
-        return atRest + heaveRate * travel - sign * rollRate * arm * roll;
+    private double springLoad(double atRest, double travel, double roll, double arm, Side side) {
+        return atRest + heaveRate * travel - side.sign() * rollRate * arm * roll;
     }
 
     private void stop(double travel, boolean inBump) {
@@ -249,14 +245,13 @@ public final class AxleSuspension {
      * @param roll suspension roll, rad
      * @param rollCentreHeight above the ground, m
      */
-    public ForceLines side(boolean left, double roll, double rollCentreHeight) {
-        double rest = springLoad(0, roll, rollCentreHeight, left);
-        double sign = sign(left);
+    public ForceLines side(Side side, double roll, double rollCentreHeight) {
+        double rest = springLoad(0, roll, rollCentreHeight, side);
         return lines(
                 rest,
-                travelAt(0, roll, bumpArm, sign),
-                travelAt(0, roll, droopArm, sign),
-                travelAt(0, roll, metalArm, sign));
+                travelAt(0, roll, bumpArm, side),
+                travelAt(0, roll, droopArm, side),
+                travelAt(0, roll, metalArm, side));
     }
 
     /** The same of half the axle in heave, at the mean load of both sides. */
@@ -286,26 +281,26 @@ public final class AxleSuspension {
     }
 
     /** How far metal of one side is beyond its gap, m; below zero before, −∞ where the file does not say. */
-    public double metalDeflection(double travel, double roll, boolean left) {
-        return travelAt(travel, roll, metalArm, sign(left)) - metalGap;
+    public double metalDeflection(double travel, double roll, Side side) {
+        return travelAt(travel, roll, metalArm, side) - metalGap;
     }
 
     /** Deflection of the bump stop of one side, m; below zero while there is a gap, −∞ without one. */
-    public double bumpDeflection(double travel, double roll, boolean left) {
-        return travelAt(travel, roll, bumpArm, sign(left)) - bumpGap;
+    public double bumpDeflection(double travel, double roll, Side side) {
+        return travelAt(travel, roll, bumpArm, side) - bumpGap;
     }
 
     /** How far one side is beyond its droop travel, m; below zero before, −∞ without a limit. */
-    public double droopExcess(double travel, double roll, boolean left) {
-        return -droopTravel - travelAt(travel, roll, droopArm, sign(left));
+    public double droopExcess(double travel, double roll, Side side) {
+        return -droopTravel - travelAt(travel, roll, droopArm, side);
     }
 
     /** Load that the spring of one side would have, could it pull, N; it is loose below zero. */
-    public double springLoad(double travel, double roll, double rollCentreHeight, boolean left) {
-        return springLoad(left ? leftRest : rightRest, travel, roll, springArm(rollCentreHeight), sign(left));
+    public double springLoad(double travel, double roll, double rollCentreHeight, Side side) {
+        return springLoad(restLoad(side), travel, roll, springArm(rollCentreHeight), side);
     }
 
-    private static double sign(boolean left) {
-        return left ? LEFT : RIGHT;
+    private double restLoad(Side side) {
+        return side == Side.LEFT ? leftRest : rightRest;
     }
 }

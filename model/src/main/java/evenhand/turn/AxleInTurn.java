@@ -4,6 +4,7 @@ import evenhand.car.Alignment;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
 import evenhand.tyre.LateralLaw;
@@ -124,7 +125,7 @@ final class AxleInTurn {
         double offset = cgOffset(car);
         for (int side = 0; side < 2; side++) {
             double sigma = side == 0 ? 1 : -1;
-            restLoad[side] = car.staticLoad(end, side == 0);
+            restLoad[side] = car.staticLoad(end, side == 0 ? Side.LEFT : Side.RIGHT);
             y[side] = sigma * track / 2 - offset;
         }
         Tyre fitted = axle.tyre();
@@ -144,7 +145,7 @@ final class AxleInTurn {
     private static double cgOffset(Car car) {
         double moment = 0;
         for (End end : End.values()) {
-            moment += (car.staticLoad(end, true) - car.staticLoad(end, false))
+            moment += (car.staticLoad(end, Side.LEFT) - car.staticLoad(end, Side.RIGHT))
                     * car.axle(end).track()
                     / 2;
         }

@@ -3,6 +3,7 @@ package evenhand.turn;
 import static evenhand.turn.Equilibrium.ACCELERATION;
 
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import java.util.ArrayList;
 import java.util.List;
@@ -129,11 +130,11 @@ final class TurnEvents {
     private void figures(double[] into) {
         for (int wheel = 0; wheel < 4; wheel++) {
             AxleInTurn axle = wheel < 2 ? equilibrium.front : equilibrium.rear;
-            boolean left = wheel % 2 == 0;
+            Side side = wheel % 2 == 0 ? Side.LEFT : Side.RIGHT;
             int at = PER_WHEEL * wheel;
-            into[at] = axle.suspension.bumpDeflection(axle.travel, axle.suspensionRoll, left);
-            into[at + 1] = axle.suspension.droopExcess(axle.travel, axle.suspensionRoll, left);
-            into[at + 2] = -axle.suspension.springLoad(axle.travel, axle.suspensionRoll, axle.rollCentre, left);
+            into[at] = axle.suspension.bumpDeflection(axle.travel, axle.suspensionRoll, side);
+            into[at + 1] = axle.suspension.droopExcess(axle.travel, axle.suspensionRoll, side);
+            into[at + 2] = -axle.suspension.springLoad(axle.travel, axle.suspensionRoll, axle.rollCentre, side);
             into[at + 3] =
                     tyreRate[wheel / 2] * branch.state[Equilibrium.FRONT_LEFT_RISE + wheel] - axle.restLoad[wheel % 2];
         }

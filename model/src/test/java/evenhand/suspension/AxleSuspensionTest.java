@@ -8,6 +8,7 @@ import evenhand.car.Car;
 import evenhand.car.Curve;
 import evenhand.car.End;
 import evenhand.car.RoadCars;
+import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
 import java.util.ArrayList;
@@ -108,16 +109,16 @@ class AxleSuspensionTest {
         AxleSuspension suspension = AxleSuspension.of(car, End.REAR);
         double lever = car.rear().track() / 2;
         double roll = 10 * MM / lever;
-        assertThat(suspension.bumpDeflection(0, roll, false)).isCloseTo(-20 * MM, within(1e-12));
-        assertThat(suspension.bumpDeflection(0, roll, true)).isCloseTo(-40 * MM, within(1e-12));
-        assertThat(suspension.droopExcess(0, roll, false)).isCloseTo(-50 * MM, within(1e-12));
-        assertThat(suspension.droopExcess(0, roll, true)).isCloseTo(-30 * MM, within(1e-12));
-        assertThat(suspension.metalDeflection(0, roll, false)).isCloseTo(-50 * MM, within(1e-12));
-        assertThat(suspension.metalDeflection(0, roll, true)).isCloseTo(-70 * MM, within(1e-12));
+        assertThat(suspension.bumpDeflection(0, roll, Side.RIGHT)).isCloseTo(-20 * MM, within(1e-12));
+        assertThat(suspension.bumpDeflection(0, roll, Side.LEFT)).isCloseTo(-40 * MM, within(1e-12));
+        assertThat(suspension.droopExcess(0, roll, Side.RIGHT)).isCloseTo(-50 * MM, within(1e-12));
+        assertThat(suspension.droopExcess(0, roll, Side.LEFT)).isCloseTo(-30 * MM, within(1e-12));
+        assertThat(suspension.metalDeflection(0, roll, Side.RIGHT)).isCloseTo(-50 * MM, within(1e-12));
+        assertThat(suspension.metalDeflection(0, roll, Side.LEFT)).isCloseTo(-70 * MM, within(1e-12));
         double more = suspension.heaveRate() * 10 * MM;
-        assertThat(suspension.springLoad(0, roll, 0.1, false) - suspension.springLoadAtRest(false))
+        assertThat(suspension.springLoad(0, roll, 0.1, Side.RIGHT) - suspension.springLoadAtRest(Side.RIGHT))
                 .isCloseTo(more, within(1e-8));
-        assertThat(suspension.springLoad(0, roll, 0.1, true) - suspension.springLoadAtRest(true))
+        assertThat(suspension.springLoad(0, roll, 0.1, Side.LEFT) - suspension.springLoadAtRest(Side.LEFT))
                 .isCloseTo(-more, within(1e-8));
         suspension.at(0, roll, 0.1);
         assertThat(suspension.moment).isCloseTo(2 * lever * more + car.rear().barRollStiffness() * roll, within(1e-7));

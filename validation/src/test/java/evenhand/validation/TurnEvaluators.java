@@ -9,6 +9,7 @@ import static evenhand.validation.Driven.turns;
 
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Steering;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
@@ -88,7 +89,7 @@ final class TurnEvaluators {
             plain.rear.track = tracks[i];
             Car car = plain.build();
             HandSums perG = handSums(car, Weights.GRAVITY);
-            factors[i] = (car.staticLoad(End.FRONT, true) + car.staticLoad(End.REAR, true))
+            factors[i] = (car.staticLoad(End.FRONT, Side.LEFT) + car.staticLoad(End.REAR, Side.LEFT))
                     / (perG.front().lateralLoadTransfer() + perG.rear().lateralLoadTransfer());
             if (in.has("drive_to_the_lift")) {
                 lifts[i] = tippingOver(car);

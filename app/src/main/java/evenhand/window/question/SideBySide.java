@@ -105,7 +105,7 @@ final class SideBySide {
 
     private void inside(Figures.Builder table, Direction direction, Function<TurnedSetup, Optional<TurnRow>> rows) {
         for (End end : End.values()) {
-            Wheel wheel = Wheel.values()[(end == End.FRONT ? 0 : 2) + (direction == Direction.LEFT ? 0 : 1)];
+            Wheel wheel = Wheel.inside(end, direction);
             table.row(
                     "load of the inside " + EventWords.end(end),
                     symbol(TurnFigures.LOAD),
