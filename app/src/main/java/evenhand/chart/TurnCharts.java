@@ -19,6 +19,7 @@ import evenhand.words.EventWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
@@ -108,11 +109,15 @@ public final class TurnCharts {
             car.turns().ifPresent(turn -> {
                 String ending =
                         "first to let go, at " + Units.exactPace(turn.limit().lateralAcceleration());
-                boolean front = turn.limit().frontFirst();
+                Optional<End> first = turn.limit().firstAxle();
                 parts.add(charts.line(
-                        car, "front", front ? ending : "", Weight.HEAVY, turn, TurnFigures.FRONT_GRIP_USED, 1));
+                        car,
+                        "front",
+                        first.equals(Optional.of(End.FRONT)) ? ending : "", Weight.HEAVY, turn, TurnFigures.FRONT_GRIP_USED, 1));
                 parts.add(charts.line(
-                        car, "rear", front ? "" : ending, Weight.FINE, turn, TurnFigures.REAR_GRIP_USED, 1));
+                        car,
+                        "rear",
+                        first.equals(Optional.of(End.REAR)) ? ending : "", Weight.FINE, turn, TurnFigures.REAR_GRIP_USED, 1));
             });
         }
         parts.add(0, new Rule(Rule.Kind.NOTE, Rule.Along.UP, 100, "no grip left"));

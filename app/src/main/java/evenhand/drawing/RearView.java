@@ -5,6 +5,7 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
 import evenhand.car.LateralLocator.CarriedBy;
+import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.catalogue.Adjustable;
 import evenhand.drawing.Item.Ink;
@@ -67,7 +68,7 @@ public final class RearView {
     }
 
     private static Wheel left(End end) {
-        return end == End.FRONT ? Wheel.FRONT_LEFT : Wheel.REAR_LEFT;
+        return Wheel.of(end, Side.LEFT);
     }
 
     /**
@@ -165,7 +166,7 @@ public final class RearView {
         if (left.bump().isEmpty() && left.droop().isEmpty()) {
             return;
         }
-        double side = wheel.left() ? -1 : 1;
+        double side = -wheel.side().sign(); // seen from behind, the left is on the left
         double l = stance.car().wheelbase();
         double x = side * (BodyShape.halfWidth(stance.car()) + 0.035 * l);
         double middle = 0.25 * l;
@@ -179,7 +180,7 @@ public final class RearView {
             items.add(Lines.upright(Ink.SQUEEZED, x, width, middle + bump, middle));
         }
         items.add(Lines.line(Ink.LINK, x - width, middle, x + width, middle));
-        int align = wheel.left() ? -1 : 1;
+        int align = wheel.side() == Side.LEFT ? -1 : 1;
         double words = x + side * 0.018 * l;
         if (left.bump().isPresent()) {
             items.add(new Words(
@@ -253,7 +254,8 @@ public final class RearView {
 
     private void springs() {
         double length = axle.spring().lengths().installed().orElse(SPRING_LENGTH);
-        for (int side = -1; side <= 1; side += 2) {
+        for (Side each : Side.values()) {
+            double side = -each.sign();
             double foot;
             double lower;
             double lean = 0;

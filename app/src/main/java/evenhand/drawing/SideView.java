@@ -2,6 +2,7 @@ package evenhand.drawing;
 
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.catalogue.Adjustable;
 import evenhand.drawing.Item.Ink;
 import evenhand.drawing.Item.Mark;
@@ -81,7 +82,7 @@ public final class SideView {
         items.add(new Outline(body, Ink.BODY, alone ? SetupStyle.NONE : stance.style()));
         for (End end : End.values()) {
             double x = end == End.FRONT ? 0 : l;
-            Wheel near = end == End.FRONT ? Wheel.FRONT_LEFT : Wheel.REAR_LEFT;
+            Wheel near = Wheel.of(end, Side.LEFT);
             if (alone) {
                 double height = stance.wheel(near).height();
                 items.add(Lines.circle(Ink.TYRE, x, height, Math.min(stance.freeRadius(end), Math.max(height, 0.1))));

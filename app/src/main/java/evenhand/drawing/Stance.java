@@ -3,6 +3,7 @@ package evenhand.drawing;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
 import evenhand.look.SetupStyle;
@@ -83,7 +84,7 @@ public record Stance(
 
     Posture wheel(Wheel wheel) {
         Axle axle = car.axle(wheel.end());
-        double side = wheel.left() ? 1 : -1;
+        double side = wheel.side().sign();
         double y = side * axle.track() / 2;
         double radius = axle.tyre().loadedRadius();
         if (row.isEmpty()) {
@@ -92,7 +93,7 @@ public record Stance(
                     radius,
                     -side * axle.alignment().camber(),
                     -side * axle.alignment().toe(),
-                    car.staticLoad(wheel.end(), wheel.left()));
+                    car.staticLoad(wheel.end(), wheel.side()));
         }
         WheelState state = row.get().wheel(wheel);
         return new Posture(y, radius + rise(wheel), state.lean(), state.steer(), state.load());
@@ -103,7 +104,7 @@ public record Stance(
         if (row.isEmpty()) {
             return 0;
         }
-        double y = (wheel.left() ? 1 : -1) * car.axle(wheel.end()).track() / 2;
+        double y = wheel.side().sign() * car.axle(wheel.end()).track() / 2;
         return row.get().wheel(wheel).travel() + heave(wheel.end()) + y * roll(wheel.end());
     }
 
@@ -168,15 +169,13 @@ public record Stance(
         double travel = 0;
         double roll = 0;
         if (row.isPresent()) {
-            double left =
-                    row.get().wheel(wheel.left() ? wheel : wheel.mirrored()).travel();
-            double right =
-                    row.get().wheel(wheel.left() ? wheel.mirrored() : wheel).travel();
+            double left = row.get().wheel(Wheel.of(wheel.end(), Side.LEFT)).travel();
+            double right = row.get().wheel(Wheel.of(wheel.end(), Side.RIGHT)).travel();
             travel = (left + right) / 2;
             roll = (right - left) / axle.track();
         }
-        double bump = -suspension.bumpDeflection(travel, roll, wheel.left());
-        double droop = -suspension.droopExcess(travel, roll, wheel.left());
+        double bump = -suspension.bumpDeflection(travel, roll, wheel.side());
+        double droop = -suspension.droopExcess(travel, roll, wheel.side());
         return new Left(
                 axle.stops().bump().isPresent() ? OptionalDouble.of(bump) : OptionalDouble.empty(),
                 axle.stops().droop().isPresent() ? OptionalDouble.of(droop) : OptionalDouble.empty());

@@ -67,12 +67,12 @@ public final class TopView {
             boolean lifted = posture.load() <= 0;
             items.add(new Words(
                     x,
-                    wheel.left() ? -beside : beside,
+                    -wheel.side().sign() * beside,
                     0,
                     0,
                     wheel.words() + " " + (lifted ? "off the ground" : detail.load(posture.load())),
                     lifted ? Tone.WARNING : Tone.STRONG));
-            spring(axle, x, wheel.left() ? -1 : 1);
+            spring(axle, x, -wheel.side().sign());
         }
         for (End end : End.values()) {
             double x = end == End.FRONT ? 0 : l;
@@ -115,7 +115,7 @@ public final class TopView {
                 + (1 - front) * car.weights().leftFraction(End.REAR);
     }
 
-    private void spring(Axle axle, double x, int side) {
+    private void spring(Axle axle, double x, double side) {
         double foot = axle.spring() instanceof Spring.Leaning leaning
                 ? leaning.base() / 2
                 : axle.spring() instanceof Spring.Upright upright

@@ -145,7 +145,7 @@ public record Findings(
     /** How a set-up turns the other way, as far as its limit. */
     TurnAnswer turnedBack(Candidate candidate) {
         Trial trial = question.trial();
-        Direction back = trial.direction() == Direction.LEFT ? Direction.RIGHT : Direction.LEFT;
+        Direction back = trial.direction().other();
         return SteadyTurn.answer(candidate.car(), List.of(), trial.radius(), back);
     }
 

@@ -45,7 +45,7 @@ final class Pencil {
 
     /** Load of an axle at rest, N. */
     double restLoad(End end) {
-        return car.staticLoad(end, true) + car.staticLoad(end, false);
+        return car.axleLoad(end);
     }
 
     /** Pneumatic trail of an axle's tyres at rest, m. */

@@ -6,6 +6,7 @@ import evenhand.car.Car;
 import evenhand.car.Damper;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
+import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.car.Weights;
 import evenhand.catalogue.Adjustable;
@@ -15,6 +16,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.Standing;
 import evenhand.scenario.Setup;
+import evenhand.turn.Wheel;
 import evenhand.words.EventWords;
 import evenhand.words.InPrint;
 import evenhand.words.Numbers;
@@ -143,12 +145,12 @@ public record SetupSheet(
         private void weights() {
             Unit unit = units.of(Dimension.MASS);
             for (End axle : End.values()) {
-                for (boolean left : new boolean[] {true, false}) {
+                for (Side side : Side.values()) {
                     measure(
-                            (left ? "left " : "right ") + EventWords.end(axle) + " corner weight",
-                            "cornerWeights." + EventWords.end(axle) + (left ? "Left" : "Right"),
+                            Wheel.of(axle, side).words() + " corner weight",
+                            "cornerWeights." + Wheel.of(axle, side).key(),
                             "mass",
-                            car.staticLoad(axle, left) / Weights.GRAVITY,
+                            car.staticLoad(axle, side) / Weights.GRAVITY,
                             Dimension.MASS,
                             units == Units.METRIC ? 1 : 0);
                 }
@@ -157,7 +159,7 @@ public record SetupSheet(
                     "whole car",
                     "mass",
                     Numbers.fixed(unit.fromSi(car.weights().mass()), 0) + " " + unit.symbol() + ", front "
-                            + Numbers.fixed(100 * car.weights().frontFraction(), 1) + " %");
+                            + Numbers.percent(car.weights().frontFraction(), 1));
             length("wheelbase", "wheelbase", car.wheelbase());
         }
 

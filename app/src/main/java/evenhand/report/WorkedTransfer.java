@@ -46,7 +46,7 @@ final class WorkedTransfer {
                 "ΔFz_" + i + " = Kz·ψ ÷ t",
                 n(of.tyreRollStiffness()) + " × " + n(of.tyreTilt()) + " ÷ "
                         + n(car.axle(end).track()),
-                of.loadTransfer(),
+                of.lateralLoadTransfer(),
                 "N");
         return pencil.part("Load transfer at 1 g, " + EventWords.end(end), "Milliken & Milliken 1995 ch. 18");
     }
@@ -58,8 +58,9 @@ final class WorkedTransfer {
         pencil.step(
                 "moment of the load transfers",
                 "ΔFz_f·t_f + ΔFz_r·t_r",
-                n(sums.front().loadTransfer()) + " × " + n(car.front().track()) + " + "
-                        + n(sums.rear().loadTransfer()) + " × " + n(car.rear().track()),
+                n(sums.front().lateralLoadTransfer()) + " × " + n(car.front().track()) + " + "
+                        + n(sums.rear().lateralLoadTransfer()) + " × "
+                        + n(car.rear().track()),
                 held,
                 "N·m");
         Car.Sprung sprung = sums.sprung();
@@ -98,8 +99,8 @@ final class WorkedTransfer {
         pencil.step(
                 "the front tyres' share of the load transfer",
                 "ΔFz_f ÷ (ΔFz_f + ΔFz_r)",
-                n(sums.front().loadTransfer()) + " ÷ (" + n(sums.front().loadTransfer()) + " + "
-                        + n(sums.rear().loadTransfer()) + ")",
+                n(sums.front().lateralLoadTransfer()) + " ÷ (" + n(sums.front().lateralLoadTransfer()) + " + "
+                        + n(sums.rear().lateralLoadTransfer()) + ")",
                 sums.frontLoadTransferShare(),
                 "");
         return pencil.part("Proof", "all load transfers together hold what turns the car over");

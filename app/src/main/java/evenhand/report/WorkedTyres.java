@@ -6,6 +6,7 @@ import static evenhand.report.Pencil.squared;
 
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.tyre.MagicFormula;
@@ -23,8 +24,8 @@ final class WorkedTyres {
         if (!(car.axle(end).tyre().lateral() instanceof MagicFormula law)) {
             return Optional.empty();
         }
-        double left = car.staticLoad(end, true);
-        double right = car.staticLoad(end, false);
+        double left = car.staticLoad(end, Side.LEFT);
+        double right = car.staticLoad(end, Side.RIGHT);
         double one = stiffness(pencil, law, left, left == right ? "" : ", left");
         double other = left == right ? one : stiffness(pencil, law, right, ", right");
         pencil.step(

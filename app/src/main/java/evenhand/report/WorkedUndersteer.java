@@ -6,6 +6,7 @@ import static evenhand.report.Pencil.n;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Dimension;
 import evenhand.tyre.LateralLaw;
@@ -87,8 +88,8 @@ final class WorkedUndersteer {
         LateralLaw law = car.axle(end).tyre().lateral();
         return Dimension.CORNERING_STIFFNESS
                 .metric()
-                .fromSi(law.corneringStiffness(car.staticLoad(end, true))
-                        + law.corneringStiffness(car.staticLoad(end, false)));
+                .fromSi(law.corneringStiffness(car.staticLoad(end, Side.LEFT))
+                        + law.corneringStiffness(car.staticLoad(end, Side.RIGHT)));
     }
 
     private static double perG(double gradient) {

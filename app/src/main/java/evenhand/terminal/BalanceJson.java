@@ -8,7 +8,6 @@ import evenhand.car.LoadCase;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
-import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
@@ -35,7 +34,7 @@ final class BalanceJson {
         return JsonText.of("balance", json -> {
             SetupJson.scenario(json, scenario, trial.load());
             json.writeNumberField("radius_m", trial.radius());
-            json.writeStringField("turn", trial.direction() == Direction.LEFT ? "left" : "right");
+            json.writeStringField("turn", trial.direction().key());
             json.writeArrayFieldStart("setups");
             for (SetupAnswer answer : answers) {
                 json.writeStartObject();

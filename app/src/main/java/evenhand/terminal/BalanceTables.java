@@ -4,6 +4,7 @@ import evenhand.answers.Figure;
 import evenhand.answers.HandSumFigures;
 import evenhand.answers.Trial;
 import evenhand.answers.TurnFigures;
+import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.handsums.HandSums;
 import evenhand.handsums.UndersteerBudget;
@@ -74,7 +75,7 @@ final class BalanceTables {
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
         scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
         Direction direction = trial.direction();
-        text.append("\nA steady ").append(direction == Direction.LEFT ? "left" : "right");
+        text.append("\nA steady ").append(direction.key());
         text.append(" turn on a circle of ").append(radius(trial.radius())).append(" radius.\n");
         trial.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
         List<SetupAnswer.Turned> turned = new ArrayList<>();
@@ -208,9 +209,7 @@ final class BalanceTables {
     }
 
     private static List<Wheel> inside(Direction direction) {
-        return direction == Direction.LEFT
-                ? List.of(Wheel.FRONT_LEFT, Wheel.REAR_LEFT)
-                : List.of(Wheel.FRONT_RIGHT, Wheel.REAR_RIGHT);
+        return List.of(Wheel.inside(End.FRONT, direction), Wheel.inside(End.REAR, direction));
     }
 
     private static String insideLoad(Wheel wheel) {

@@ -39,7 +39,7 @@ final class BumpJson {
                 double pace = question.pace().getAsDouble();
                 acceleration(json, pace);
                 json.writeNumberField("radius_m", question.speed() * question.speed() / pace);
-                json.writeStringField("turn", question.direction() == Direction.LEFT ? "left" : "right");
+                json.writeStringField("turn", question.direction().key());
             }
             json.writeArrayFieldStart("setups");
             for (BumpCommand.Answer answer : answers) {

@@ -8,7 +8,6 @@ import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
 import evenhand.quantity.Dimension;
-import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.LoweringWords;
@@ -29,7 +28,7 @@ final class LowerJson {
             SetupJson.scenario(json, lowered.scenario(), trial.load());
             json.writeStringField("setup", lowered.setup().name());
             json.writeNumberField("radius_m", trial.radius());
-            json.writeStringField("turn", trial.direction() == Direction.LEFT ? "left" : "right");
+            json.writeStringField("turn", trial.direction().key());
             json.writeArrayFieldStart("paces_g");
             for (double pace : trial.paces()) {
                 json.writeNumber(Dimension.ACCELERATION.metric().fromSi(pace));

@@ -38,7 +38,7 @@ sealed interface SetupAnswer permits SetupAnswer.Turned, SetupAnswer.Unanswered 
         if (balance.handSums() instanceof HandSums.FallsOver falls) {
             return new Unanswered(setup, TurnAnswer.Reason.FALLS_OVER, falls.text());
         }
-        Direction back = trial.direction() == Direction.LEFT ? Direction.RIGHT : Direction.LEFT;
+        Direction back = trial.direction().other();
         TurnAnswer other =
                 Balance.of(rest.car(), List.of(), trial.radius(), back).turn();
         return new Turned(

@@ -13,7 +13,6 @@ import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
-import evenhand.turn.WheelState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -152,7 +151,9 @@ public final class BalanceWords {
         for (PaceAnswer answer : turn.paces()) {
             if (answer instanceof PaceAnswer.BeyondLimit beyond) {
                 sentences.add("A pace of " + Units.pace(beyond.lateralAcceleration()) + " is beyond its limit"
-                        + (beyond.steered().isPresent() ? ": only steering against the turn would hold it there." : "."));
+                        + (beyond.steered().isPresent()
+                                ? ": only steering against the turn would hold it there."
+                                : "."));
             }
         }
     }
@@ -307,9 +308,7 @@ public final class BalanceWords {
     }
 
     private List<Wheel> inside() {
-        return turn.direction() == Direction.LEFT
-                ? List.of(Wheel.FRONT_LEFT, Wheel.REAR_LEFT)
-                : List.of(Wheel.FRONT_RIGHT, Wheel.REAR_RIGHT);
+        return List.of(Wheel.inside(End.FRONT, turn.direction()), Wheel.inside(End.REAR, turn.direction()));
     }
 
     private void loads(TurnRow row, Wheel front, Wheel rear, StringBuilder text) {
@@ -322,6 +321,6 @@ public final class BalanceWords {
     }
 
     static String perCent(double ratio, boolean signed) {
-        return (signed ? Numbers.signed(ratio * 100, 1) : Numbers.fixed(ratio * 100, 1)) + " %";
+        return signed ? Numbers.signedPercent(ratio, 1) : Numbers.percent(ratio, 1);
     }
 }

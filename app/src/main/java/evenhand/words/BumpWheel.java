@@ -29,7 +29,7 @@ public record BumpWheel(End end, String side, Bump bump) {
             for (Wheel wheel : Wheel.values()) {
                 Bump bump = corner.wheels().get(wheel);
                 if (bump != null) {
-                    boolean inner = wheel.left() == (direction == Direction.LEFT);
+                    boolean inner = wheel.isInside(direction);
                     wheels.add(new BumpWheel(wheel.end(), inner ? "inner" : "outer", bump));
                 }
             }

@@ -41,7 +41,7 @@ public final class BumpWords {
      */
     public static String where(String over, double speed, OptionalDouble pace, Direction direction, Units units) {
         String way = pace.isPresent()
-                ? ", turning " + (direction == Direction.LEFT ? "left" : "right") + " at "
+                ? ", turning " + direction.key() + " at "
                         + Units.pace(pace.getAsDouble()) + " on a radius of "
                         + RoughnessWords.road(speed * speed / pace.getAsDouble(), units)
                 : ", straight ahead";
@@ -180,7 +180,7 @@ public final class BumpWords {
         for (Wheel wheel : Wheel.values()) {
             Bump bump = wheels.get(wheel);
             if (bump != null) {
-                String side = wheel.left() == (direction == Direction.LEFT) ? "Inner" : "Outer";
+                String side = wheel.isInside(direction) ? "Inner" : "Outer";
                 words.wheel(side + " " + EventWords.end(wheel.end()), bump);
                 words.rest(bump);
             }
@@ -251,10 +251,9 @@ public final class BumpWords {
     }
 
     private void gripOfBoth(End end, Map<Wheel, Bump> wheels, Direction direction) {
-        boolean leftIsInner = direction == Direction.LEFT;
-        Wheel left = end == End.FRONT ? Wheel.FRONT_LEFT : Wheel.REAR_LEFT;
-        Bump inner = wheels.get(leftIsInner ? left : left.mirrored());
-        Bump outer = wheels.get(leftIsInner ? left.mirrored() : left);
+        Wheel inside = Wheel.inside(end, direction);
+        Bump inner = wheels.get(inside);
+        Bump outer = wheels.get(inside.mirrored());
         if (inner == null
                 || outer == null
                 || inner.gripLost().isEmpty()

@@ -46,6 +46,6 @@ public final class EventWords {
 
     /** Name of an end in sentences. */
     public static String end(End end) {
-        return end == End.FRONT ? "front" : "rear";
+        return end.key();
     }
 }

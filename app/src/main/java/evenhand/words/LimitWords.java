@@ -74,7 +74,8 @@ public final class LimitWords {
             case CRITICAL_SPEED ->
                 "Past " + units.show(row.speed(), Dimension.SPEED, 0) + " on this circle, "
                         + Units.exactPace(limit.lateralAcceleration())
-                        + ", the wheel has to be held against the turn, though neither end slides: " + used(limit) + ".";
+                        + ", the wheel has to be held against the turn, though neither end slides: " + used(limit)
+                        + ".";
             case GAVE_UP ->
                 "The search gave up at " + Units.exactPace(limit.lateralAcceleration())
                         + " before it met a limit; what is said up to there holds.";
@@ -95,7 +96,8 @@ public final class LimitWords {
                                 .map(end -> ", and the " + EventWords.end(end) + " goes first")
                                 .orElse("");
             case SPIN -> "the tail comes round past " + at + " unless the driver steers against it";
-            case CRITICAL_SPEED -> "the wheel has to be held against the turn past " + at + ", though neither end slides";
+            case CRITICAL_SPEED ->
+                "the wheel has to be held against the turn past " + at + ", though neither end slides";
             case GAVE_UP -> "the search gave up at " + at;
         };
     }
@@ -148,6 +150,9 @@ public final class LimitWords {
         text.append("the ").append(empty.get(0).words());
         return empty.size() == 1
                 ? text.append(" wheel carries nothing.").toString()
-                : text.append(" and ").append(empty.get(1).words()).append(" wheels carry nothing.").toString();
+                : text.append(" and ")
+                        .append(empty.get(1).words())
+                        .append(" wheels carry nothing.")
+                        .toString();
     }
 }

@@ -1,10 +1,9 @@
 package evenhand.words;
 
 import evenhand.car.End;
+import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Dimension;
-import evenhand.quantity.Unit;
-import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
@@ -32,7 +31,7 @@ public final class OwnerWords {
     private static final double SAME_STIFFNESS = 0.005;
 
     /** Up to here a bend is a gentle one, m/s². */
-    private static final double GENTLE = 0.3 * 9.80665;
+    private static final double GENTLE = 0.3 * Weights.GRAVITY;
 
     private OwnerWords() {}
 
@@ -53,7 +52,7 @@ public final class OwnerWords {
     public static List<String> otherWay(TurnAnswer.Turns turn, TurnAnswer other, Units units) {
         List<String> sentences = new ArrayList<>();
         if (other instanceof TurnAnswer.Turns there) {
-            String turning = "Turning " + (there.direction() == Direction.LEFT ? "left" : "right") + ": ";
+            String turning = "Turning " + there.direction().key() + ": ";
             if (OtherWay.differs(turn.limit(), there.limit())) {
                 String limit = limit(there.limit(), units);
                 sentences.add(turning + limit.substring(0, 1).toLowerCase(Locale.ROOT) + limit.substring(1));
@@ -132,7 +131,7 @@ public final class OwnerWords {
     }
 
     private static String inHand(double gripUsed) {
-        return Numbers.fixed(Unit.of("%").fromSi(Math.max(0, 1 - gripUsed)), 0) + " % of its grip in hand";
+        return Numbers.percent(Math.max(0, 1 - gripUsed), 0) + " of its grip in hand";
     }
 
     /**

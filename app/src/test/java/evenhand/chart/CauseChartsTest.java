@@ -24,7 +24,7 @@ class CauseChartsTest {
         assertThat(((Axis.Rows) chart.up()).rows()).hasSize(2 * cars.size());
         for (int row = 0; row < 2 * cars.size(); row++) {
             HandSums sums = cars.get(row % cars.size()).sums().orElseThrow();
-            double whole = (row < cars.size() ? sums.front() : sums.rear()).loadTransfer()
+            double whole = (row < cars.size() ? sums.front() : sums.rear()).lateralLoadTransfer()
                     * DemoCharts.BRISK
                     / sums.lateralAcceleration();
             assertThat(sum(chart, row)).isCloseTo(whole, within(1e-9 * whole));

@@ -12,6 +12,7 @@ import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
+import evenhand.words.EventWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,7 +104,9 @@ class TurnChartsTest {
         List<Shown> cars = DemoCharts.shown("harbour-saloon", Direction.LEFT);
         Chart chart = TurnCharts.gripUsed(cars, Units.METRIC);
         for (Shown car : cars) {
-            String first = DemoCharts.turn(car).limit().firstAxle() == evenhand.car.End.FRONT ? "front" : "rear";
+            String[] first = DemoCharts.turn(car).limit().firstAxle().stream()
+                    .map(EventWords::end)
+                    .toArray(String[]::new);
             assertThat(chart.lines().stream()
                             .filter(line -> line.name().equals(car.name())
                                     && line.ending().startsWith("first to let go, at "))

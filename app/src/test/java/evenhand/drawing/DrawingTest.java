@@ -47,7 +47,7 @@ class DrawingTest {
                 for (Wheel wheel : Wheel.values()) {
                     Axle axle = stance.car().axle(wheel.end());
                     double load = row.wheel(wheel).load();
-                    double relieved = stance.car().staticLoad(wheel.end(), wheel.left()) - load;
+                    double relieved = stance.car().staticLoad(wheel.end(), wheel.side()) - load;
                     if (load > 1) {
                         assertThat(stance.rise(wheel))
                                 .isCloseTo(relieved / axle.tyre().verticalRate(), within(2e-4));

@@ -28,7 +28,8 @@ public final class Turned {
     private final List<TurnEvent> events = new ArrayList<>();
     private Direction direction = Direction.LEFT;
     private Optional<TurnAnswer> other = Optional.empty();
-    private Limit limit = new Limit(row(0.8, OptionalDouble.empty(), 1, 0.9), End.FRONT, Optional.empty());
+    private Limit limit = limited(
+            row(0.8, OptionalDouble.empty(), 1, 0.9), Limit.Cause.SIDESLIP, Optional.of(End.FRONT), Optional.empty());
 
     /** A pace in g with an understeer gradient in deg/g, a sum of the tyres' and roll steer's. */
     public Turned pace(double g, double tyres, double rollSteer) {
@@ -53,7 +54,7 @@ public final class Turned {
     /** Steer and sideslip at the limit, deg to the left. */
     public Turned atTheLimit(double steer, double sideslip) {
         TurnRow row = limit.row();
-        limit = new Limit(
+        limit = limited(
                 row(
                         G.fromSi(row.lateralAcceleration()),
                         OptionalDouble.empty(),
@@ -62,6 +63,7 @@ public final class Turned {
                         Math.toRadians(steer),
                         Math.toRadians(sideslip),
                         1),
+                limit.cause(),
                 limit.firstAxle(),
                 limit.spinningWheel());
         return this;
@@ -74,7 +76,7 @@ public final class Turned {
             wheels.add(new WheelState(load, 900, 10, -20, 0.05, 0.06, 0.01, 0.02, 1));
         }
         TurnRow row = limit.row();
-        limit = new Limit(
+        limit = limited(
                 new TurnRow(
                         row.lateralAcceleration(),
                         row.speed(),
@@ -82,6 +84,7 @@ public final class Turned {
                         row.ackermannSteer(),
                         row.understeerGradient(),
                         row.rollGradient(),
+                        row.hold(),
                         row.sideslip(),
                         row.roll(),
                         row.frontRoll(),
@@ -97,6 +100,7 @@ public final class Turned {
                         row.driveForce(),
                         row.airDrag(),
                         wheels),
+                limit.cause(),
                 limit.firstAxle(),
                 limit.spinningWheel());
         return this;
@@ -109,18 +113,48 @@ public final class Turned {
     }
 
     public Turned beyond(double g) {
-        paces.add(new PaceAnswer.BeyondLimit(G.toSi(g)));
+        paces.add(new PaceAnswer.BeyondLimit(G.toSi(g), Optional.empty()));
         return this;
     }
 
     public Turned limit(double g, End first, double frontGripUsed, double rearGripUsed) {
-        limit = new Limit(row(g, OptionalDouble.empty(), frontGripUsed, rearGripUsed), first, Optional.empty());
+        limit = limited(
+                row(g, OptionalDouble.empty(), frontGripUsed, rearGripUsed),
+                Limit.Cause.SIDESLIP,
+                Optional.of(first),
+                Optional.empty());
         return this;
     }
 
     public Turned spinning(Wheel wheel) {
-        limit = new Limit(limit.row(), limit.firstAxle(), Optional.of(wheel));
+        limit = limited(limit.row(), Limit.Cause.WHEELSPIN, limit.firstAxle(), Optional.of(wheel));
         return this;
+    }
+
+    /** The tail comes round, or neither end slides and the wheel has to be held against the turn. */
+    public Turned endsBy(Limit.Cause cause) {
+        limit = limited(
+                limit.row(),
+                cause,
+                cause == Limit.Cause.SPIN ? Optional.of(End.REAR) : Optional.empty(),
+                Optional.empty());
+        return this;
+    }
+
+    /** Understeer gradient at nine tenths of the limit, deg/g. */
+    public Turned near(double gradient) {
+        limit = new Limit(
+                limit.row(),
+                limit.cause(),
+                limit.firstAxle(),
+                limit.spinningWheel(),
+                limit.fold(),
+                OptionalDouble.of(DEG_PER_G.toSi(gradient)));
+        return this;
+    }
+
+    private static Limit limited(TurnRow row, Limit.Cause cause, Optional<End> first, Optional<Wheel> spinning) {
+        return new Limit(row, cause, first, spinning, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     public Turned event(double g, TurnEvent.Kind kind, End axle, Wheel wheel) {
@@ -181,6 +215,7 @@ public final class Turned {
                 sign * ACKERMANN,
                 understeer,
                 OptionalDouble.of(0.01),
+                OptionalDouble.of(1),
                 sideslip,
                 Math.toRadians(5 * g),
                 0.04,

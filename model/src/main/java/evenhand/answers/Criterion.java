@@ -82,13 +82,13 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
             Unit.of("N"),
             0,
             50,
-            new Reading.AtPace((row, direction) -> TurnFigures.LOAD.si(row.wheel(inside(End.REAR, direction)))));
+            new Reading.AtPace((row, direction) -> TurnFigures.LOAD.si(row.wheel(Wheel.inside(End.REAR, direction)))));
     public static final Criterion INSIDE_FRONT_LOAD = new Criterion(
             "inside front load",
             Unit.of("N"),
             0,
             50,
-            new Reading.AtPace((row, direction) -> TurnFigures.LOAD.si(row.wheel(inside(End.FRONT, direction)))));
+            new Reading.AtPace((row, direction) -> TurnFigures.LOAD.si(row.wheel(Wheel.inside(End.FRONT, direction)))));
     public static final Criterion LIMIT = new Criterion(
             "limit",
             Unit.of("g"),
@@ -167,12 +167,5 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
     /** Whether it is of the ride. */
     public boolean ofRide() {
         return reading instanceof Reading.OfRide;
-    }
-
-    private static Wheel inside(End end, Direction direction) {
-        if (end == End.FRONT) {
-            return direction == Direction.LEFT ? Wheel.FRONT_LEFT : Wheel.FRONT_RIGHT;
-        }
-        return direction == Direction.LEFT ? Wheel.REAR_LEFT : Wheel.REAR_RIGHT;
     }
 }

@@ -72,7 +72,7 @@ public final class HandSumFigures {
                         Dimension.FORCE,
                         "N",
                         0,
-                        sums -> axle.apply(sums).loadTransfer() / gs(sums))
+                        sums -> axle.apply(sums).lateralLoadTransfer() / gs(sums))
                 .perEachG();
     }
 

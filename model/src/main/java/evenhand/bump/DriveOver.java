@@ -104,8 +104,7 @@ public final class DriveOver {
     private static BumpAnswer noSpring(End end) {
         return new BumpAnswer.None(
                 TurnAnswer.Reason.NO_EQUILIBRIUM,
-                "the " + (end == End.FRONT ? "front" : "rear") + " springs do not hold the car up: their rate at the"
-                        + " wheel is not above zero");
+                "the " + end.key() + " springs do not hold the car up: their rate at the" + " wheel is not above zero");
     }
 
     private static BumpAnswer notFollowed() {

@@ -3,6 +3,7 @@ package evenhand.bump;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
 import evenhand.suspension.ForceLines;
@@ -58,7 +59,7 @@ record WheelStation(
         Axle axle = car.axle(end);
         AxleSuspension suspension = AxleSuspension.of(car, end);
         ForceLines lines = suspension.half();
-        double load = (car.staticLoad(end, true) + car.staticLoad(end, false)) / 2;
+        double load = car.axleLoad(end) / 2;
         double wheelMass = axle.unsprung().mass() / 2;
         double sprung = load - wheelMass * Weights.GRAVITY;
         OptionalDouble stands = lines.placeOf(sprung);
@@ -74,9 +75,9 @@ record WheelStation(
                 load,
                 stands.getAsDouble(),
                 0,
-                -suspension.bumpDeflection(0, 0, true),
-                -suspension.metalDeflection(0, 0, true),
-                suspension.droopExcess(0, 0, true),
+                -suspension.bumpDeflection(0, 0, Side.LEFT),
+                -suspension.metalDeflection(0, 0, Side.LEFT),
+                suspension.droopExcess(0, 0, Side.LEFT),
                 SideGrip.greatest(axle.tyre().lateral())));
     }
 
@@ -84,36 +85,36 @@ record WheelStation(
     static Optional<WheelStation> inTurn(Car car, Wheel wheel, TurnRow row) {
         End end = wheel.end();
         boolean front = end == End.FRONT;
-        boolean left = wheel.left();
+        Side side = wheel.side();
         Axle axle = car.axle(end);
         AxleSuspension suspension = AxleSuspension.of(car, end);
         if (suspension.heaveRate() <= 0) {
             return Optional.empty();
         }
-        double leftTravel = row.wheel(left ? wheel : wheel.mirrored()).travel();
-        double rightTravel = row.wheel(left ? wheel.mirrored() : wheel).travel();
+        double leftTravel = row.wheel(Wheel.of(end, Side.LEFT)).travel();
+        double rightTravel = row.wheel(Wheel.of(end, Side.RIGHT)).travel();
         double travel = (leftTravel + rightTravel) / 2;
         double roll = (rightTravel - leftTravel) / axle.track();
         double rollCentre = front ? row.frontRollCentreHeight() : row.rearRollCentreHeight();
-        double load = car.staticLoad(end, left);
+        double load = car.staticLoad(end, side);
         double wheelMass = axle.unsprung().mass() / 2;
-        double side = (left ? 1 : -1) * axle.track() / 2;
-        double wheelTravel = left ? leftTravel : rightTravel;
+        double y = side.sign() * axle.track() / 2;
+        double wheelTravel = row.wheel(wheel).travel();
         double rise = wheelTravel
                 + (front ? row.frontHeave() : row.rearHeave())
-                + side * (front ? row.frontRoll() : row.rearRoll());
+                + y * (front ? row.frontRoll() : row.rearRoll());
         return Optional.of(new WheelStation(
                 load / Weights.GRAVITY - wheelMass,
                 wheelMass,
-                suspension.side(left, roll, rollCentre),
+                suspension.side(side, roll, rollCentre),
                 damper(car, end),
                 axle.tyre().verticalRate(),
                 load - axle.tyre().verticalRate() * rise,
                 travel,
                 wheelTravel - travel,
-                -suspension.bumpDeflection(0, roll, left),
-                -suspension.metalDeflection(0, roll, left),
-                suspension.droopExcess(0, roll, left),
+                -suspension.bumpDeflection(0, roll, side),
+                -suspension.metalDeflection(0, roll, side),
+                suspension.droopExcess(0, roll, side),
                 SideGrip.atSlip(
                         axle.tyre().lateral(),
                         row.wheel(wheel).slip(),

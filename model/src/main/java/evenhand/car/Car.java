@@ -42,12 +42,11 @@ public record Car(
         require(pitchInertia.orElse(1) > 0, "pitchInertia", "must be above zero");
         for (End end : End.values()) {
             Axle axle = end == End.FRONT ? front : rear;
-            String key = end == End.FRONT ? "front" : "rear";
             double share = end == End.FRONT ? weights.frontFraction() : 1 - weights.frontFraction();
-            double lighter = Math.min(weights.leftFraction(end), 1 - weights.leftFraction(end));
+            double lighter = Math.min(weights.fraction(end, Side.LEFT), weights.fraction(end, Side.RIGHT));
             require(
                     weights.mass() * share * lighter > axle.unsprung().mass() / 2,
-                    key + ".unsprungMass",
+                    end.key() + ".unsprungMass",
                     "is more than stands on the wheels of this axle");
         }
         Sprung sprung = Sprung.of(weights, wheelbase, cgHeight, front, rear);
@@ -65,10 +64,14 @@ public record Car(
     }
 
     /** Load of a tyre at rest, N. */
-    public double staticLoad(End end, boolean left) {
+    public double staticLoad(End end, Side side) {
         double axleShare = end == End.FRONT ? weights.frontFraction() : 1 - weights.frontFraction();
-        double sideShare = left ? weights.leftFraction(end) : 1 - weights.leftFraction(end);
-        return weights.mass() * Weights.GRAVITY * axleShare * sideShare;
+        return weights.mass() * Weights.GRAVITY * axleShare * weights.fraction(end, side);
+    }
+
+    /** Load of an axle's two tyres at rest, N. */
+    public double axleLoad(End end) {
+        return staticLoad(end, Side.LEFT) + staticLoad(end, Side.RIGHT);
     }
 
     /** The part that the springs carry. */

@@ -2,10 +2,12 @@ package evenhand.car;
 
 import static evenhand.quantity.InvalidValue.require;
 
+import evenhand.quantity.Unit;
+
 /** What the car weighs and where its weight stands on the ground. */
 public sealed interface Weights permits Weights.Whole, Weights.Corners {
     /** Standard gravity, m/s², exactly. */
-    double GRAVITY = 9.80665;
+    double GRAVITY = Unit.GRAVITY;
 
     /** Mass of the whole car, kg. */
     double mass();
@@ -15,6 +17,11 @@ public sealed interface Weights permits Weights.Whole, Weights.Corners {
 
     /** Part of an axle's weight that its left tyre carries. */
     double leftFraction(End end);
+
+    /** Part of an axle's weight that its tyre on one side carries. */
+    default double fraction(End end, Side side) {
+        return side == Side.LEFT ? leftFraction(end) : 1 - leftFraction(end);
+    }
 
     /** The same weights seen in a mirror. */
     Weights mirrored();

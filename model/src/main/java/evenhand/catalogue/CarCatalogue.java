@@ -109,8 +109,8 @@ final class CarCatalogue {
             .within(0, 0.9)
             .defaultsTo(0.0);
 
-    static final Slot<Axle> FRONT = group("front", AxleCatalogue.AXLE).means("front axle");
-    static final Slot<Axle> REAR = group("rear", AxleCatalogue.AXLE).means("rear axle");
+    static final Slot<Axle> FRONT = group(End.FRONT.key(), AxleCatalogue.AXLE).means("front axle");
+    static final Slot<Axle> REAR = group(End.REAR.key(), AxleCatalogue.AXLE).means("rear axle");
 
     static final Slot<Double> BIAS_RATIO = ratio("biasRatio")
             .means("greater share of the drive force over the lesser at which the differential gives way")

@@ -67,7 +67,7 @@ public final class Catalogue {
             Axle axle = car.axle(end);
             if (axle.bar().orElse(null) instanceof Bar.Round) {
                 worked.add(new Adjustable(
-                        (end == End.FRONT ? "front" : "rear") + ".bar.rollStiffness",
+                        end.key() + ".bar.rollStiffness",
                         SpringCatalogue.BAR_ROLL_STIFFNESS,
                         axle.barRollStiffness(),
                         0,
@@ -93,7 +93,7 @@ public final class Catalogue {
         for (End end : End.values()) {
             if (car.axle(end) instanceof Axle.Live live && live.rollInertia().isEmpty()) {
                 estimated.add(inertia(
-                        (end == End.FRONT ? "front" : "rear") + ".rollInertia",
+                        end.key() + ".rollInertia",
                         AxleCatalogue.ROLL_INERTIA,
                         InertiaEstimate.roll(live),
                         InertiaEstimate.ROLL_TOLERANCE,

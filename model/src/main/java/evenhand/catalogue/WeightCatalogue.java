@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
 
 /** What the car weighs, where its weight stands, and how high its centre of gravity lies. */
 final class WeightCatalogue {
-    static final Map<String, End> ENDS = inOrder("front", End.FRONT, "rear", End.REAR);
+    static final Map<String, End> ENDS = inOrder(End.FRONT.key(), End.FRONT, End.REAR.key(), End.REAR);
 
     static final Slot<Double> FRONT_LEFT = corner("frontLeft");
     static final Slot<Double> FRONT_RIGHT = corner("frontRight");

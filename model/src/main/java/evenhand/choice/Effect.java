@@ -143,7 +143,7 @@ public record Effect(Step step, List<Move> moves) {
                 damper.get().settings().stream().map(Damper.Setting::name).toList();
         String set = damper.get().setting().get();
         int now = names.indexOf(set);
-        String path = (end == End.FRONT ? "front" : "rear") + ".damper.setting";
+        String path = end.key() + ".damper.setting";
         List<Step> steps = new ArrayList<>();
         for (int next : new int[] {now + 1, now - 1}) {
             if (next >= 0 && next < names.size()) {

@@ -1,16 +1,21 @@
 package evenhand.handsums;
 
+import evenhand.car.Alignment;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
 import evenhand.tyre.LateralLaw;
+import java.util.Locale;
 
 /**
  * Roll and load transfer at a lateral acceleration, in closed form: linear springs at rest rates, suspension and tyres
  * in series, roll centres at rest, rigid chassis, with the weight that moves outwards as body and tyres lean. The
- * tyres' sideways give, jacking and drive are left out.
+ * tyres' sideways give, jacking and drive are left out. The formulas stand one by one in {@link RollStiffness} (stiffnesses,
+ * roll angle), {@link LoadTransfer} (moments, {@linkplain LoadTransfer#lateralLoadTransfer lateral load transfer}) and
+ * {@link UndersteerBudget}.
  *
  * <p>Source: Milliken &amp; Milliken 1995 ch. 18; Gillespie 1992 ch. 6.
  *
@@ -45,7 +50,7 @@ public record HandSums(
      * @param rollStiffness k of suspension and tyres in series, N·m/rad
      * @param tyreTilt ψ, rad
      * @param suspensionRoll φ − ψ, rad
-     * @param loadTransfer what the outer wheel gains, N
+     * @param lateralLoadTransfer ΔFz, what the outer wheel gains, N
      */
     public record AxleSums(
             double sideForce,
@@ -59,7 +64,7 @@ public record HandSums(
             double rollStiffness,
             double tyreTilt,
             double suspensionRoll,
-            double loadTransfer) {}
+            double lateralLoadTransfer) {}
 
     /** An answer of the hand sums: the sums, or that gravity beats springs and tyres. */
     public sealed interface Outcome permits Found, FallsOver {}
@@ -72,48 +77,42 @@ public record HandSums(
 
     /** Share of the front axle in the load transfer of both. */
     public double frontLoadTransferShare() {
-        return front.loadTransfer() / (front.loadTransfer() + rear.loadTransfer());
+        return LoadTransfer.frontShare(front.lateralLoadTransfer(), rear.lateralLoadTransfer());
     }
 
     /** The hand sums of a car as it stands at rest, per lateral acceleration {@code ay}, m/s². */
     public static Outcome of(Car car, double ay) {
-        double g = Weights.GRAVITY;
         Car.Sprung sprung = car.sprung();
         AxleAtRest front = AxleAtRest.of(car, End.FRONT);
         AxleAtRest rear = AxleAtRest.of(car, End.REAR);
-        double arm = sprung.height() - front.rollCentre * sprung.frontShare() - rear.rollCentre * sprung.rearShare();
-        for (AxleAtRest axle : new AxleAtRest[] {front, rear}) {
-            if (axle.tyresLeft <= 0) {
-                return new FallsOver("the tyres of an axle are too soft to hold the car upright");
-            }
+        if (front.tyresLeft <= 0 || rear.tyresLeft <= 0) {
+            return new FallsOver("the tyres of an axle are too soft to hold the car upright");
         }
+        double arm = RollStiffness.rollArm(
+                sprung.height(), front.rollCentre, sprung.frontShare(), rear.rollCentre, sprung.rearShare());
         double stiffness = front.series + rear.series;
-        if (stiffness <= sprung.mass() * g * arm) {
+        double gravity = RollStiffness.gravityRollMoment(sprung.mass(), arm);
+        if (stiffness <= gravity) {
             return new FallsOver(String.format(
-                    java.util.Locale.ROOT,
+                    Locale.ROOT,
                     "its springs and tyres resist roll with %.0f N*m/deg, and its weight above the roll axis takes %.0f"
                             + " N*m/deg: it falls over on its springs",
                     Math.toRadians(stiffness),
-                    Math.toRadians(sprung.mass() * g * arm)));
+                    Math.toRadians(gravity)));
         }
 
-        double b = car.wheelbase() - car.cgBehindFront();
-        double frontForce = car.weights().mass() * ay * (b + rear.trail) / (car.wheelbase() - front.trail + rear.trail);
-        double rearForce = car.weights().mass() * ay - frontForce;
-        double frontLink = frontForce - front.unsprungMass * ay;
-        double rearLink = rearForce - rear.unsprungMass * ay;
-        double frontOutside = frontLink * front.rollCentre + front.unsprungMass * ay * front.unsprungHeight;
-        double rearOutside = rearLink * rear.rollCentre + rear.unsprungMass * ay * rear.unsprungHeight;
-        double overturning =
-                frontLink * (sprung.height() - front.rollCentre) + rearLink * (sprung.height() - rear.rollCentre);
-        double roll = (overturning
-                        + front.series * frontOutside / front.tyresLeft
-                        + rear.series * rearOutside / rear.tyresLeft)
-                / (stiffness - sprung.mass() * g * arm);
-        AxleSums frontSums = front.sums(ay, frontForce, roll);
-        AxleSums rearSums = rear.sums(ay, rearForce, roll);
-        UndersteerBudget budget =
-                ay == 0 ? new UndersteerBudget(0, 0, 0, 0, 0, 0) : budget(car, ay, front, rear, frontSums, rearSums);
+        double mass = car.weights().mass();
+        double frontForce = LoadTransfer.frontSideForce(
+                mass, ay, car.wheelbase(), car.wheelbase() - car.cgBehindFront(), front.trail, rear.trail);
+        AxleForces ofFront = front.forces(ay, frontForce);
+        AxleForces ofRear = rear.forces(ay, mass * ay - frontForce);
+        double overturning = LoadTransfer.overturningMomentAboutRollAxis(
+                ofFront.link, front.rollCentre, ofRear.link, rear.rollCentre, sprung.height());
+        double roll = RollStiffness.rollAngle(
+                overturning, front.momentOfTyres(ofFront), rear.momentOfTyres(ofRear), stiffness, gravity);
+        AxleSums frontSums = front.sums(ofFront, roll);
+        AxleSums rearSums = rear.sums(ofRear, roll);
+        UndersteerBudget budget = ay == 0 ? UndersteerBudget.NONE : budget(car, ay, front, rear, frontSums, rearSums);
         return new Found(new HandSums(ay, sprung, arm, frontSums, rearSums, roll, budget));
     }
 
@@ -121,27 +120,46 @@ public record HandSums(
             Car car, double ay, AxleAtRest front, AxleAtRest rear, AxleSums frontSums, AxleSums rearSums) {
         double frontMass = car.weights().mass() * car.weights().frontFraction();
         double rearMass = car.weights().mass() - frontMass;
-        double tyres = frontMass / front.corneringStiffness - rearMass / rear.corneringStiffness;
         double frontForce = frontSums.sideForce() / ay;
         double rearForce = rearSums.sideForce() / ay;
-        var f = car.front().alignment();
-        var r = car.rear().alignment();
+        Alignment f = car.front().alignment();
+        Alignment r = car.rear().alignment();
+        double tyres = UndersteerBudget.ofTyres(frontMass, front.corneringStiffness, rearMass, rear.corneringStiffness);
         return new UndersteerBudget(
                 tyres,
-                frontForce / front.corneringStiffness - rearForce / rear.corneringStiffness - tyres,
-                (front.camberThrustRatio * front.lean(frontSums) - rear.camberThrustRatio * rear.lean(rearSums)) / ay,
-                (f.rollSteer() * frontSums.suspensionRoll() + r.rollSteer() * rearSums.suspensionRoll()) / ay,
-                f.lateralForceSteer() * frontForce + r.lateralForceSteer() * rearForce,
-                f.aligningTorqueSteer() * front.trail * frontForce + r.aligningTorqueSteer() * rear.trail * rearForce);
+                UndersteerBudget.ofAligningTorque(
+                        frontForce, front.corneringStiffness, rearForce, rear.corneringStiffness, tyres),
+                UndersteerBudget.ofCamber(
+                        front.camberThrustRatio,
+                        front.lean(frontSums),
+                        rear.camberThrustRatio,
+                        rear.lean(rearSums),
+                        ay),
+                UndersteerBudget.ofRollSteer(
+                        f.rollSteer(), frontSums.suspensionRoll(), r.rollSteer(), rearSums.suspensionRoll(), ay),
+                UndersteerBudget.ofLateralForceSteer(
+                        f.lateralForceSteer(), frontForce, r.lateralForceSteer(), rearForce),
+                UndersteerBudget.ofAligningTorqueSteer(
+                        f.aligningTorqueSteer(),
+                        front.trail,
+                        frontForce,
+                        r.aligningTorqueSteer(),
+                        rear.trail,
+                        rearForce));
     }
 
-    /** Moment of the load transfers about the ground, N·m. */
+    /** Moment of the load transfers about the ground, ΔFz_f·t_f + ΔFz_r·t_r, N·m. */
     public double momentOfLoadTransfers(Car car) {
-        return front.loadTransfer() * car.front().track()
-                + rear.loadTransfer() * car.rear().track();
+        return front.lateralLoadTransfer() * car.front().track()
+                + rear.lateralLoadTransfer() * car.rear().track();
     }
 
-    /** What turns the car over: side forces at their heights, and the weights that lean outwards, N·m. */
+    /**
+     * What turns the car over: side forces at their heights, and the weights that lean outwards, N·m about the ground. The
+     * load transfers carry just that.
+     *
+     * <pre>  ay·(ms·hs + Σ mu·hu) + g·(ms·H·φ + Σ (ms·s·z + mu·hu)·ψ)  </pre>
+     */
     public double overturningMoment(Car car) {
         double g = Weights.GRAVITY;
         double unsprung = car.front().unsprung().mass() * car.front().unsprung().height()
@@ -152,9 +170,18 @@ public record HandSums(
         return lateralAcceleration * (sprung.mass() * sprung.height() + unsprung) + g * leaning;
     }
 
+    /** Moment of mass that tilts with an axle's tyres, ms·s·z + mu·hu, kg·m. */
     private double tiltingMoment(Axle axle, double share) {
         return sprung.mass() * share * axle.rollCentreHeight()
                 + axle.unsprung().mass() * axle.unsprung().height();
+    }
+
+    /** Forces and moments of an axle that are known before the roll is. */
+    private record AxleForces(double side, double link, double geometric, double unsprung) {
+        /** Moment that does not go through the springs, G = N·z + mu·ay·hu, N·m. */
+        double pastSprings() {
+            return geometric + unsprung;
+        }
     }
 
     /** What does not depend on the lateral acceleration. */
@@ -176,44 +203,57 @@ public record HandSums(
             Axle axle = car.axle(end);
             AxleSuspension suspension = AxleSuspension.of(car, end);
             suspension.at(0, 0, axle.rollCentreHeight());
-            double ks = suspension.momentByRoll;
-            double kz = axle.track() * axle.track() * axle.tyre().verticalRate() / 2;
+            double ofSuspension = suspension.momentByRoll;
+            double ofTyres =
+                    RollStiffness.tyreRollStiffness(axle.track(), axle.tyre().verticalRate());
             Car.Sprung sprung = car.sprung();
-            double kt = kz
-                    - Weights.GRAVITY
-                            * (sprung.mass() * sprung.share(end) * axle.rollCentreHeight()
-                                    + axle.unsprung().mass() * axle.unsprung().height());
+            double tyresLeft = RollStiffness.tyreRollStiffnessLeft(
+                    ofTyres,
+                    sprung.mass() * sprung.share(end),
+                    axle.rollCentreHeight(),
+                    axle.unsprung().mass(),
+                    axle.unsprung().height());
             LateralLaw law = axle.tyre().lateral();
-            double leftStiffness = law.corneringStiffness(car.staticLoad(end, true));
-            double rightStiffness = law.corneringStiffness(car.staticLoad(end, false));
-            double trail = law.pneumaticTrail((car.staticLoad(end, true) + car.staticLoad(end, false)) / 2);
+            double leftStiffness = law.corneringStiffness(car.staticLoad(end, Side.LEFT));
+            double rightStiffness = law.corneringStiffness(car.staticLoad(end, Side.RIGHT));
+            double trail = law.pneumaticTrail(car.axleLoad(end) / 2);
             return new AxleAtRest(
                     axle.rollCentreHeight(),
                     axle.unsprung().mass(),
                     axle.unsprung().height(),
                     axle.track(),
-                    ks,
-                    kz,
-                    kt,
-                    ks * kt / (ks + kt),
+                    ofSuspension,
+                    ofTyres,
+                    tyresLeft,
+                    RollStiffness.rollStiffnessInSeries(ofSuspension, tyresLeft),
                     leftStiffness + rightStiffness,
                     trail,
                     law.camberThrustRatio(),
                     axle instanceof Axle.Independent independent ? independent.rollCamber() : 0);
         }
 
-        AxleSums sums(double ay, double sideForce, double roll) {
-            double link = sideForce - unsprungMass * ay;
-            double geometric = link * rollCentre;
-            double ofUnsprung = unsprungMass * ay * unsprungHeight;
-            double outside = geometric + ofUnsprung;
-            double elastic = series * (roll - outside / tyresLeft);
-            double tilt = (elastic + outside) / tyresLeft;
-            return new AxleSums(
+        AxleForces forces(double ay, double sideForce) {
+            double link = LoadTransfer.linkForce(sideForce, unsprungMass, ay);
+            return new AxleForces(
                     sideForce,
                     link,
-                    geometric,
-                    ofUnsprung,
+                    LoadTransfer.geometricMoment(link, rollCentre),
+                    LoadTransfer.unsprungMoment(unsprungMass, ay, unsprungHeight));
+        }
+
+        /** k·G/Kt, N·m: the tilt of the tyres under what goes past the springs, as a moment on the body. */
+        double momentOfTyres(AxleForces forces) {
+            return series * forces.pastSprings() / tyresLeft;
+        }
+
+        AxleSums sums(AxleForces forces, double roll) {
+            double elastic = LoadTransfer.elasticMoment(series, roll, forces.pastSprings(), tyresLeft);
+            double tilt = RollStiffness.tyreTilt(elastic, forces.pastSprings(), tyresLeft);
+            return new AxleSums(
+                    forces.side,
+                    forces.link,
+                    forces.geometric,
+                    forces.unsprung,
                     elastic,
                     suspension,
                     tyres,
@@ -221,7 +261,7 @@ public record HandSums(
                     series,
                     tilt,
                     roll - tilt,
-                    tyres * tilt / track);
+                    LoadTransfer.lateralLoadTransfer(tyres, tilt, track));
         }
 
         /** Lean of the wheels: with the axle, or with the part of the suspension roll that its links leave. */

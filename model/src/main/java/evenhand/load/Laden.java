@@ -4,6 +4,7 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
+import evenhand.car.Side;
 import evenhand.car.Sinking;
 import evenhand.car.Weights;
 import java.util.Locale;
@@ -60,11 +61,12 @@ public sealed interface Laden permits Laden.AtRest, Laden.NoRest {
         String aboard = "with \"" + load.name() + "\" aboard ";
         Sinking[] sinkings = new Sinking[2];
         for (End end : End.values()) {
-            String its = end == End.FRONT ? "front" : "rear";
+            String its = end.key();
             Axle axle = car.axle(end);
             double added = load.mass(end, car.wheelbase()) * Weights.GRAVITY;
             double hung = axle.unsprung().mass() * Weights.GRAVITY / 2;
-            double lighter = Math.min(car.staticLoad(end, true), car.staticLoad(end, false)) - hung + added / 2;
+            double lighter =
+                    Math.min(car.staticLoad(end, Side.LEFT), car.staticLoad(end, Side.RIGHT)) - hung + added / 2;
             if (lighter <= 0) {
                 return new NoRest(aboard + "its " + its + " axle is lifted: the load stands too far beyond the other");
             }

@@ -29,10 +29,7 @@ final class Settling {
     static OptionalDouble travel(Car car, End end, double added) {
         AxleSuspension suspension = AxleSuspension.of(car, end);
         double rollCentre = car.axle(end).rollCentreHeight();
-        double carried = car.staticLoad(end, true)
-                + car.staticLoad(end, false)
-                - car.axle(end).unsprung().mass() * Weights.GRAVITY
-                + added;
+        double carried = car.axleLoad(end) - car.axle(end).unsprung().mass() * Weights.GRAVITY + added;
         double low = -DEEPEST;
         double high = DEEPEST;
         double travel = 0;

@@ -4,6 +4,7 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.load.Laden;
 import evenhand.ride.Standing;
@@ -100,7 +101,7 @@ public record ReserveSprings(
             return false;
         }
         AxleSuspension suspension = AxleSuspension.of(rest.get(), end);
-        double carried = (suspension.springLoadAtRest(true) + suspension.springLoadAtRest(false)) / 2;
+        double carried = (suspension.springLoadAtRest(Side.LEFT) + suspension.springLoadAtRest(Side.RIGHT)) / 2;
         double travel = travel(rest.get(), end);
         return travel > 0 && suspension.heaveRate() * travel >= reserve * carried;
     }
@@ -123,7 +124,7 @@ public record ReserveSprings(
     }
 
     private static String tooMuch(double reserve, double travel, End end) {
-        String its = end == End.FRONT ? "front" : "rear";
+        String its = end.key();
         return travel > Stance.TOUCHING
                 ? String.format(
                         Locale.ROOT,

@@ -3,6 +3,7 @@ package evenhand.lowering;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import evenhand.load.Laden;
@@ -114,15 +115,13 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
                 TurnRow row = turns().get().rows().get(0);
                 for (End end : End.values()) {
                     OptionalDouble gap = standing(end).bumpTravelToStop();
-                    double left = row.wheel(end == End.FRONT ? Wheel.FRONT_LEFT : Wheel.REAR_LEFT)
-                            .travel();
-                    double right = row.wheel(end == End.FRONT ? Wheel.FRONT_RIGHT : Wheel.REAR_RIGHT)
-                            .travel();
+                    double left = row.wheel(Wheel.of(end, Side.LEFT)).travel();
+                    double right = row.wheel(Wheel.of(end, Side.RIGHT)).travel();
                     double roll = (right - left) / car.axle(end).track();
                     AxleSuspension suspension = AxleSuspension.of(car, end);
                     double deflection = Math.max(
-                            suspension.bumpDeflection((left + right) / 2, roll, true),
-                            suspension.bumpDeflection((left + right) / 2, roll, false));
+                            suspension.bumpDeflection((left + right) / 2, roll, Side.LEFT),
+                            suspension.bumpDeflection((left + right) / 2, roll, Side.RIGHT));
                     if (gap.isPresent() && deflection > 0) {
                         double at = row.lateralAcceleration() * gap.getAsDouble() / (gap.getAsDouble() + deflection);
                         first = OptionalDouble.of(Math.min(at, first.orElse(at)));

@@ -60,7 +60,7 @@ public record AxleRide(
                 undamped.modes(),
                 WheelDamper.of(car, end).flatMap(damper -> damped(axle, undamped, damper, road, speed)),
                 Standing.of(car, end),
-                (car.staticLoad(end, true) + car.staticLoad(end, false)) / 2,
+                car.axleLoad(end) / 2,
                 AxleTramp.of(car, end, rates, USUAL_DAMPER_SPEED));
     }
 
@@ -82,10 +82,7 @@ public record AxleRide(
 
     /** What stands on springs and stops of one wheel at rest, mean of both sides, N. */
     private static double sprungLoad(Car car, End end) {
-        return (car.staticLoad(end, true)
-                        + car.staticLoad(end, false)
-                        - car.axle(end).unsprung().mass() * Weights.GRAVITY)
-                / 2;
+        return (car.axleLoad(end) - car.axle(end).unsprung().mass() * Weights.GRAVITY) / 2;
     }
 
     /** How far the springs give under what stands on them, by the wheel rate at rest, m. */

@@ -30,7 +30,7 @@ public record Ride(AxleRide front, AxleRide rear, Road road, double speed, Pitch
         WheelRates rear = WheelRates.of(car, End.REAR);
         for (End end : End.values()) {
             WheelRates rates = end == End.FRONT ? front : rear;
-            String name = end == End.FRONT ? "front" : "rear";
+            String name = end.key();
             if (!(rates.heave() > 0)) {
                 return new RideAnswer.NoRide(String.format(
                         Locale.ROOT,

@@ -3,6 +3,7 @@ package evenhand.ride;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
 import evenhand.suspension.AxleSuspension;
@@ -40,7 +41,7 @@ public record Standing(
         AxleSuspension suspension = AxleSuspension.of(car, end);
         Spring spring = axle.spring();
         double ratio = motionRatio(spring);
-        double atWheel = (suspension.springLoadAtRest(true) + suspension.springLoadAtRest(false)) / 2;
+        double atWheel = (suspension.springLoadAtRest(Side.LEFT) + suspension.springLoadAtRest(Side.RIGHT)) / 2;
         double load = Math.max(0, atWheel) / ratio;
         Stops stops = axle.stops();
         OptionalDouble installed = spring.lengths().installed();

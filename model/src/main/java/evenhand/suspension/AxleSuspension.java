@@ -4,7 +4,7 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Curve;
 import evenhand.car.End;
-import evenhand.car.Spring;
+import evenhand.car.Side;
 import evenhand.car.Stops;
 import evenhand.car.Weights;
 import java.util.OptionalDouble;
@@ -15,7 +15,8 @@ import java.util.OptionalDouble;
  * <p>An independent axle's springs and stops act at the wheels, half the track from the middle. A live axle's springs
  * act where their line stands at the height of the roll centre, its stops at their own base. Forces count from the rest
  * load: springs at rest carry just what stands on them, whichever way the cross weight lies. {@link #at} sets the fields
- * and allocates nothing. One per thread.
+ * and allocates nothing. One per thread. The formulas of rates and moments are those of {@link SpringRates}, the arms those
+ * of {@link RollArm}.
  *
  * <p>Source: Milliken &amp; Milliken 1995 ch. 16 (rates, leaning springs); Gillespie 1992 ch. 6 (roll stiffness of a
  * solid axle by its spring base).
@@ -38,21 +39,22 @@ public final class AxleSuspension {
     public double momentByRoll;
     public double momentByRollCentre;
 
-    /** Which straight piece each spring and stop works on; it changes where a slope jumps. */
-    public int pieces;
+    /**
+     * Which straight piece each spring and stop works on; it changes where a slope jumps. A number with one digit for each
+     * of them in the base of its own count of pieces, so that no two states share it: below {@link #pieceCount}.
+     */
+    public long pieces;
 
     private final double heaveRate; // of one spring, N/m
     private final double rollRate; // of one spring in roll, at its arm, N/m
-    private final double armAtGround; // half the base where the springs' line meets z = 0, m
-    private final double armByHeight; // its change per height, −tan(lean)
+    private final RollArm springArm;
     private final double leftRest; // load of the left spring at rest, N
     private final double rightRest;
     private final double standsOnStop; // load of one bump stop at rest, N
     private final double bar; // N·m/rad
     private final double bumpArm; // half the base of the bump stops, m
     private final double bumpGap;
-    private final double[] bumpDeflections;
-    private final double[] bumpForces;
+    private final PointLines bumpCurve;
     private final double droopArm;
     private final double droopTravel;
     private final double droopRate;
@@ -68,21 +70,18 @@ public final class AxleSuspension {
     private AxleSuspension(Car car, End end) {
         Axle axle = car.axle(end);
         double hung = axle.unsprung().mass() * Weights.GRAVITY / 2;
-        double left = car.staticLoad(end, true) - hung;
-        double right = car.staticLoad(end, false) - hung;
+        double left = car.staticLoad(end, Side.LEFT) - hung;
+        double right = car.staticLoad(end, Side.RIGHT) - hung;
         bar = axle.barRollStiffness();
 
-        double springArm = halfBase(axle);
         Stops stops = axle.stops();
-        bumpArm = arm(axle, stops.bump().map(Stops.Bump::base).orElse(OptionalDouble.empty()));
+        bumpArm = RollArm.halfBase(axle, stops.bump().map(Stops.Bump::base).orElse(OptionalDouble.empty()));
         bumpGap = stops.bump().map(Stops.Bump::gap).orElse(Double.POSITIVE_INFINITY);
-        Curve curve = stops.bump().map(Stops.Bump::curve).orElse(Curve.NO_FORCE);
-        bumpDeflections = curve.points().stream().mapToDouble(Curve.Point::at).toArray();
-        bumpForces = curve.points().stream().mapToDouble(Curve.Point::force).toArray();
-        droopArm = arm(axle, stops.droop().map(Stops.Droop::base).orElse(OptionalDouble.empty()));
+        bumpCurve = new PointLines(stops.bump().map(Stops.Bump::curve).orElse(Curve.NO_FORCE));
+        droopArm = RollArm.halfBase(axle, stops.droop().map(Stops.Droop::base).orElse(OptionalDouble.empty()));
         droopTravel = stops.droop().map(Stops.Droop::travel).orElse(Double.POSITIVE_INFINITY);
         droopRate = stops.droop().map(Stops.Droop::rate).orElse(0.0);
-        metalArm = arm(axle, stops.metal().map(Stops.Metal::base).orElse(OptionalDouble.empty()));
+        metalArm = RollArm.halfBase(axle, stops.metal().map(Stops.Metal::base).orElse(OptionalDouble.empty()));
         metalGap = stops.metal().map(Stops.Metal::gap).orElse(Double.POSITIVE_INFINITY);
 
         stopForce = 0;
@@ -93,35 +92,9 @@ public final class AxleSuspension {
         leftRest = left - standsOnStop - hangsOnStop;
         rightRest = right - standsOnStop - hangsOnStop;
 
-        Spring spring = axle.spring();
-        if (spring instanceof Spring.AtWheel wheel) {
-            heaveRate = wheel.rate() * wheel.motionRatio() * wheel.motionRatio();
-            rollRate = heaveRate;
-            armAtGround = springArm;
-            armByHeight = 0;
-        } else if (spring instanceof Spring.Upright upright) {
-            heaveRate = upright.rate() * upright.motionRatio() * upright.motionRatio();
-            rollRate = heaveRate;
-            armAtGround = springArm;
-            armByHeight = 0;
-        } else {
-            Spring.Leaning leaning = (Spring.Leaning) spring;
-            double cos = Math.cos(leaning.lean());
-            double sin = Math.sin(leaning.lean());
-            double tan = Math.tan(leaning.lean());
-            rollRate = leaning.rate() * cos * cos;
-            double falling = leaning.lengths().installed().isPresent()
-                    ? (leftRest + rightRest)
-                            / 2
-                            / cos
-                            * sin
-                            * sin
-                            / leaning.lengths().installed().getAsDouble()
-                    : 0;
-            heaveRate = rollRate - falling;
-            armAtGround = springArm + leaning.lowerMountHeight() * tan;
-            armByHeight = -tan;
-        }
+        springArm = RollArm.ofSprings(axle);
+        rollRate = SpringRates.rollRate(axle);
+        heaveRate = SpringRates.heaveRate(axle, (leftRest + rightRest) / 2);
     }
 
     /** The suspension at one end of a car, as it stands at rest. */
@@ -129,24 +102,9 @@ public final class AxleSuspension {
         return new AxleSuspension(car, end);
     }
 
-    private static double halfBase(Axle axle) {
-        if (axle.spring() instanceof Spring.Upright upright) {
-            return upright.base() / 2;
-        }
-        if (axle.spring() instanceof Spring.Leaning leaning) {
-            return leaning.base() / 2;
-        }
-        return axle.track() / 2;
-    }
-
-    private static double arm(Axle axle, OptionalDouble base) {
-        boolean live = axle instanceof Axle.Live;
-        return live && base.isPresent() ? base.getAsDouble() / 2 : halfBase(axle);
-    }
-
     /** Half the springs' base at this roll-centre height, m: half the track of an independent axle. */
     public double springArm(double rollCentreHeight) {
-        return armAtGround + armByHeight * rollCentreHeight;
+        return springArm.at(rollCentreHeight);
     }
 
     /** Wheel rate in heave, of one side, N/m. */
@@ -155,8 +113,8 @@ public final class AxleSuspension {
     }
 
     /** Load on the springs of one side at rest, N; below zero where a stop would carry more than there is. */
-    public double springLoadAtRest(boolean left) {
-        return left ? leftRest : rightRest;
+    public double springLoadAtRest(Side side) {
+        return restLoad(side);
     }
 
     /** Load on the bump stop of one side at rest, N: zero while there is a gap. */
@@ -173,12 +131,11 @@ public final class AxleSuspension {
      */
     public void at(double travel, double roll, double rollCentreHeight) {
         pieces = 0;
-        double arm = springArm(rollCentreHeight);
-        double rightWay = rollRate * arm * roll; // what roll adds to the right spring
-        spring(leftRest + heaveRate * travel - rightWay);
+        double arm = springArm.at(rollCentreHeight);
+        spring(springLoad(leftRest, travel, roll, arm, Side.LEFT));
         double left = springForce;
         double leftRate = springRate;
-        spring(rightRest + heaveRate * travel + rightWay);
+        spring(springLoad(rightRest, travel, roll, arm, Side.RIGHT));
         double right = springForce;
         double rightRate = springRate;
         double difference = right - left - (rightRest - leftRest);
@@ -188,26 +145,53 @@ public final class AxleSuspension {
         force = left + right;
         forceByTravel = heaveRate * rates;
         forceByRoll = rollRate * arm * skew;
-        forceByRollCentre = rollRate * roll * armByHeight * skew;
-        moment = arm * difference + bar * roll;
+        forceByRollCentre = rollRate * roll * springArm.byHeight() * skew;
+        moment = SpringRates.elasticMoment(arm, difference, bar, roll);
         momentByTravel = arm * heaveRate * skew;
-        momentByRoll = arm * arm * rollRate * rates + bar;
-        momentByRollCentre = armByHeight * (difference + arm * rollRate * roll * rates);
+        momentByRoll = SpringRates.axleRollStiffness(arm, rollRate * rates, bar);
+        momentByRollCentre = springArm.byHeight() * (difference + arm * rollRate * roll * rates);
         stops(travel, roll, bumpArm, true);
         stops(travel, roll, droopArm, false);
     }
 
+    /** Adds the bump stops of both sides, or the droop stops. */
     private void stops(double travel, double roll, double arm, boolean inBump) {
-        stop(travel - arm * roll, inBump);
+        stop(travelAt(travel, roll, arm, Side.LEFT), inBump);
         double left = stopForce;
         double leftRate = stopRate;
-        stop(travel + arm * roll, inBump);
+        stop(travelAt(travel, roll, arm, Side.RIGHT), inBump);
         force += left + stopForce;
         forceByTravel += leftRate + stopRate;
         forceByRoll += arm * (stopRate - leftRate);
-        moment += arm * (stopForce - left);
+        moment += SpringRates.momentOfPair(arm, stopForce - left);
         momentByTravel += arm * (stopRate - leftRate);
-        momentByRoll += arm * arm * (leftRate + stopRate);
+        momentByRoll += SpringRates.rollStiffnessOfPair(arm, leftRate + stopRate);
+    }
+
+    /**
+     * Bump travel of one side at an arm from the middle, m.
+     *
+     * <pre>  u_side = u − σ·e·φs  </pre>
+     *
+     * @param travel u, mean of both sides, m
+     * @param roll φs, suspension roll, rad, right side down positive
+     * @param arm e, m
+     * @param side σ its sign, +1 left, −1 right
+     */
+    private static double travelAt(double travel, double roll, double arm, Side side) {
+        return travel - side.sign() * arm * roll;
+    }
+
+    /**
+     * Load that a spring would have, could it pull, N.
+     *
+     * <pre>  S = S0 + k·u − σ·kφ·e·φs  </pre>
+     * k rate in heave, kφ in roll, N/m; the others as in {@link #travelAt}.
+     *
+     * @param atRest S0, N
+     */
+    private double springLoad(double atRest, double travel, double roll, double arm, Side side) {
+        return atRest + heaveRate * travel - side.sign() * rollRate * arm * roll;
     }
 
     private void stop(double travel, boolean inBump) {
@@ -220,32 +204,38 @@ public final class AxleSuspension {
 
     /** A spring only pushes; one factor tells whether it does. */
     private void spring(double load) {
-        pieces = 2 * pieces + (load > 0 ? 1 : 0);
-        springRate = load > 0 ? 1 : 0;
-        springForce = load > 0 ? load : 0;
+        boolean pushes = load > 0;
+        pieces = 2 * pieces + (pushes ? 1 : 0);
+        springRate = pushes ? 1 : 0;
+        springForce = pushes ? load : 0;
     }
 
+    /** A bump stop pushes by its curve once its gap is gone. */
     private void bump(double deflection) {
-        pieces *= 16;
+        pieces *= bumpCurve.count() + 1;
         if (!(deflection > 0)) {
             stopForce = 0;
             stopRate = 0;
             return;
         }
-        int i = 1;
-        while (i < bumpDeflections.length - 1 && deflection > bumpDeflections[i]) {
-            i++;
-        }
-        pieces += i;
-        stopRate = (bumpForces[i] - bumpForces[i - 1]) / (bumpDeflections[i] - bumpDeflections[i - 1]);
-        stopForce = bumpForces[i - 1] + stopRate * (deflection - bumpDeflections[i - 1]);
+        int piece = bumpCurve.pieceAt(deflection);
+        pieces += piece;
+        stopRate = bumpCurve.slope(piece);
+        stopForce = bumpCurve.force(piece, deflection);
     }
 
+    /** A droop stop pulls, F = rate·(u + travel), once the wheel is beyond its droop travel. */
     private void droop(double travel) {
         boolean reached = travel < -droopTravel;
         pieces = 2 * pieces + (reached ? 1 : 0);
         stopRate = reached ? droopRate : 0;
         stopForce = reached ? droopRate * (travel + droopTravel) : 0;
+    }
+
+    /** How many states {@link #pieces} can tell apart: springs tight or loose, bump stops on their pieces, droop stops. */
+    public long pieceCount() {
+        long ofBumpStop = bumpCurve.count() + 1L; // 0: not touched
+        return 2 * 2 * ofBumpStop * ofBumpStop * 2 * 2;
     }
 
     /**
@@ -255,10 +245,13 @@ public final class AxleSuspension {
      * @param roll suspension roll, rad
      * @param rollCentreHeight above the ground, m
      */
-    public ForceLines side(boolean left, double roll, double rollCentreHeight) {
-        double sign = left ? -1 : 1;
-        double rest = (left ? leftRest : rightRest) + sign * rollRate * springArm(rollCentreHeight) * roll;
-        return lines(rest, sign * bumpArm * roll, sign * droopArm * roll, sign * metalArm * roll);
+    public ForceLines side(Side side, double roll, double rollCentreHeight) {
+        double rest = springLoad(0, roll, rollCentreHeight, side);
+        return lines(
+                rest,
+                travelAt(0, roll, bumpArm, side),
+                travelAt(0, roll, droopArm, side),
+                travelAt(0, roll, metalArm, side));
     }
 
     /** The same of half the axle in heave, at the mean load of both sides. */
@@ -268,13 +261,14 @@ public final class AxleSuspension {
 
     /** Arguments: load of the spring at no travel, and how much more than the mean the stops of this side travel. */
     private ForceLines lines(double rest, double bumpMore, double droopMore, double metalMore) {
-        double[] corners = new double[bumpDeflections.length + 3];
-        for (int i = 0; i < bumpDeflections.length; i++) {
-            corners[i] = bumpGap + bumpDeflections[i] - bumpMore;
+        int ofBump = bumpCurve.count() + 1;
+        double[] corners = new double[ofBump + 3];
+        for (int i = 0; i < ofBump; i++) {
+            corners[i] = bumpGap + bumpCurve.end(i) - bumpMore;
         }
-        corners[bumpDeflections.length] = -rest / heaveRate;
-        corners[bumpDeflections.length + 1] = -droopTravel - droopMore;
-        corners[bumpDeflections.length + 2] = metalGap - metalMore;
+        corners[ofBump] = -rest / heaveRate;
+        corners[ofBump + 1] = -droopTravel - droopMore;
+        corners[ofBump + 2] = metalGap - metalMore;
         return ForceLines.of(
                 travel -> {
                     spring(rest + heaveRate * travel);
@@ -287,23 +281,26 @@ public final class AxleSuspension {
     }
 
     /** How far metal of one side is beyond its gap, m; below zero before, −∞ where the file does not say. */
-    public double metalDeflection(double travel, double roll, boolean left) {
-        return travel + (left ? -1 : 1) * metalArm * roll - metalGap;
+    public double metalDeflection(double travel, double roll, Side side) {
+        return travelAt(travel, roll, metalArm, side) - metalGap;
     }
 
     /** Deflection of the bump stop of one side, m; below zero while there is a gap, −∞ without one. */
-    public double bumpDeflection(double travel, double roll, boolean left) {
-        return travel + (left ? -1 : 1) * bumpArm * roll - bumpGap;
+    public double bumpDeflection(double travel, double roll, Side side) {
+        return travelAt(travel, roll, bumpArm, side) - bumpGap;
     }
 
     /** How far one side is beyond its droop travel, m; below zero before, −∞ without a limit. */
-    public double droopExcess(double travel, double roll, boolean left) {
-        return -droopTravel - (travel + (left ? -1 : 1) * droopArm * roll);
+    public double droopExcess(double travel, double roll, Side side) {
+        return -droopTravel - travelAt(travel, roll, droopArm, side);
     }
 
     /** Load that the spring of one side would have, could it pull, N; it is loose below zero. */
-    public double springLoad(double travel, double roll, double rollCentreHeight, boolean left) {
-        double rightWay = rollRate * springArm(rollCentreHeight) * roll;
-        return (left ? leftRest - rightWay : rightRest + rightWay) + heaveRate * travel;
+    public double springLoad(double travel, double roll, double rollCentreHeight, Side side) {
+        return springLoad(restLoad(side), travel, roll, springArm(rollCentreHeight), side);
+    }
+
+    private double restLoad(Side side) {
+        return side == Side.LEFT ? leftRest : rightRest;
     }
 }

@@ -26,10 +26,15 @@ public final class ForceLines {
         for (int p = 0; p < pieces; p++) {
             double from = p == 0 ? corners[0] - 1 : corners[p - 1];
             double to = p == corners.length ? corners[corners.length - 1] + 1 : corners[p];
-            slopes[p] = (law.applyAsDouble(to) - law.applyAsDouble(from)) / (to - from);
+            slopes[p] = chordSlope(law, from, to);
             double corner = p == 0 ? to : from;
             intercepts[p] = law.applyAsDouble(corner) - slopes[p] * corner;
         }
+    }
+
+    /** Slope of the line between two places of a law, (F(to) − F(from))/(to − from), N/m or N·s/m. */
+    private static double chordSlope(DoubleUnaryOperator law, double from, double to) {
+        return (law.applyAsDouble(to) - law.applyAsDouble(from)) / (to - from);
     }
 
     /**
@@ -101,10 +106,15 @@ public final class ForceLines {
         double at = from;
         for (int p = pieceAt(from); at < to; p++) {
             double end = Math.min(to, high(p));
-            work += (intercepts[p] + slopes[p] * (at + end) / 2) * (end - at);
+            work += workOnPiece(p, at, end);
             at = end;
         }
         return work;
+    }
+
+    /** Work along one straight piece, N·m: its force half way, times the way. */
+    private double workOnPiece(int piece, double from, double to) {
+        return (intercepts[piece] + slopes[piece] * (from + to) / 2) * (to - from);
     }
 
     /** The place where the force comes to a value, the one nearest to zero where there are several. */

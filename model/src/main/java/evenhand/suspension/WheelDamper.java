@@ -2,7 +2,6 @@ package evenhand.suspension;
 
 import evenhand.car.Axle;
 import evenhand.car.Car;
-import evenhand.car.Curve;
 import evenhand.car.Damper;
 import evenhand.car.End;
 import evenhand.car.Spring;
@@ -33,24 +32,16 @@ public final class WheelDamper {
     public int piece;
 
     private final double motionRatio;
-    private final double armAtGround; // half the base where the dampers' line meets z = 0, m
-    private final double armByHeight; // its change per height, −tan(lean)
-    private final double[] bumpSpeeds;
-    private final double[] bumpForces;
-    private final double[] reboundSpeeds;
-    private final double[] reboundForces;
+    private final RollArm rollArm;
+    private final PointLines bump;
+    private final PointLines rebound;
 
     private WheelDamper(Axle axle, Damper damper, Damper.Forces forces) {
-        bumpSpeeds = speeds(forces.bump());
-        bumpForces = forces(forces.bump());
-        reboundSpeeds = speeds(forces.rebound());
-        reboundForces = forces(forces.rebound());
+        bump = new PointLines(forces.bump());
+        rebound = new PointLines(forces.rebound());
         double lean = damper.lean().orElse(0);
         motionRatio = damper.motionRatio().orElse(Math.cos(lean));
-        double halfBase =
-                axle instanceof Axle.Live live ? damper.base().orElseGet(() -> springBase(live)) / 2 : axle.track() / 2;
-        armAtGround = halfBase + lowerMountHeight(axle) * Math.tan(lean);
-        armByHeight = -Math.tan(lean);
+        rollArm = RollArm.leaning(RollArm.halfBase(axle, damper.base()), lowerMountHeight(axle), lean);
     }
 
     /** The damper at one end of a car as it is set; none where the car has no curves of it. */
@@ -64,25 +55,11 @@ public final class WheelDamper {
         return new WheelDamper(axle, damper, forces);
     }
 
-    private static double springBase(Axle.Live axle) {
-        return axle.spring() instanceof Spring.Leaning leaning
-                ? leaning.base()
-                : axle.spring() instanceof Spring.Upright upright ? upright.base() : axle.track();
-    }
-
     /** Lower mounts stand with those of leaning springs, otherwise at the height of the axle: nothing else is known. */
     private static double lowerMountHeight(Axle axle) {
         return axle.spring() instanceof Spring.Leaning leaning
                 ? leaning.lowerMountHeight()
                 : axle.unsprung().height();
-    }
-
-    private static double[] speeds(Curve curve) {
-        return curve.points().stream().mapToDouble(Curve.Point::at).toArray();
-    }
-
-    private static double[] forces(Curve curve) {
-        return curve.points().stream().mapToDouble(Curve.Point::force).toArray();
     }
 
     /**
@@ -93,22 +70,34 @@ public final class WheelDamper {
     public void at(double speed) {
         double atDamper = Math.abs(speed) * motionRatio;
         boolean inBump = speed >= 0;
-        double[] speeds = inBump ? bumpSpeeds : reboundSpeeds;
-        double[] forces = inBump ? bumpForces : reboundForces;
-        int i = piece(speeds, atDamper);
-        double slope = slope(speeds, forces, i);
-        double size = motionRatio * (forces[i - 1] + slope * (atDamper - speeds[i - 1]));
+        PointLines curve = inBump ? bump : rebound;
+        int i = curve.pieceAt(atDamper);
+        double size = motionRatio * curve.force(i, atDamper);
         force = inBump ? size : -size;
-        rate = motionRatio * motionRatio * slope;
+        rate = wheelRate(curve.slope(i));
         piece = inBump ? i : -i;
+    }
+
+    /**
+     * Damper rate as the wheel feels it, N·s/m: the motion ratio counts twice, once for speed and once for force.
+     *
+     * <pre>  c = MR²·c_damper  </pre>
+     *
+     * @param damperRate force over speed, both at the damper, N·s/m
+     */
+    private double wheelRate(double damperRate) {
+        return motionRatio * motionRatio * damperRate;
     }
 
     /** Force over the wheel's speed, as straight lines. */
     public ForceLines lines() {
-        double[] corners = new double[bumpSpeeds.length + reboundSpeeds.length];
-        for (int i = 0; i < corners.length; i++) {
-            boolean inBump = i < bumpSpeeds.length;
-            corners[i] = (inBump ? bumpSpeeds[i] : -reboundSpeeds[i - bumpSpeeds.length]) / motionRatio;
+        double[] corners = new double[bump.count() + 1 + rebound.count() + 1];
+        int corner = 0;
+        for (int i = 0; i <= bump.count(); i++) {
+            corners[corner++] = bump.end(i) / motionRatio;
+        }
+        for (int i = 0; i <= rebound.count(); i++) {
+            corners[corner++] = -rebound.end(i) / motionRatio;
         }
         // The last point of a curve is no corner: its slope goes on. It does no harm as one.
         return ForceLines.of(
@@ -117,23 +106,6 @@ public final class WheelDamper {
                     return force;
                 },
                 corners);
-    }
-
-    private static int piece(double[] speeds, double speed) {
-        int i = 1;
-        while (i < speeds.length - 1 && speed > speeds[i]) {
-            i++;
-        }
-        return i;
-    }
-
-    private static double slope(double[] speeds, double[] forces, int i) {
-        return (forces[i] - forces[i - 1]) / (speeds[i] - speeds[i - 1]);
-    }
-
-    private static double force(double[] speeds, double[] forces, double speed) {
-        int i = piece(speeds, speed);
-        return forces[i - 1] + slope(speeds, forces, i) * (speed - speeds[i - 1]);
     }
 
     /** Damper travel over wheel travel, in heave. */
@@ -147,17 +119,17 @@ public final class WheelDamper {
      * springs: base/2 − (z − lower mount)·tan(lean). The roll damping of an axle is 2·rate·arm², N·m·s/rad.
      */
     public double rollArm(double rollCentreHeight) {
-        return armAtGround + armByHeight * rollCentreHeight;
+        return rollArm.at(rollCentreHeight);
     }
 
     /** Force in bump over speed, both at the damper, times MR²: rate at the wheel, N·s/m, at a damper speed in m/s. */
     public double bumpRate(double damperSpeed) {
-        return motionRatio * motionRatio * force(bumpSpeeds, bumpForces, damperSpeed) / damperSpeed;
+        return wheelRate(bump.force(damperSpeed)) / damperSpeed;
     }
 
     /** The same in rebound. */
     public double reboundRate(double damperSpeed) {
-        return motionRatio * motionRatio * force(reboundSpeeds, reboundForces, damperSpeed) / damperSpeed;
+        return wheelRate(rebound.force(damperSpeed)) / damperSpeed;
     }
 
     /** Equivalent linear rate at the wheel, N·s/m: mean of bump and rebound at a damper speed in m/s. */

@@ -4,6 +4,7 @@ import evenhand.car.Alignment;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
 
@@ -66,7 +67,7 @@ final class AxleInTurn {
     final double[] tyreTiltBy = new double[UNKNOWNS];
 
     /** Which pieces of springs, stops, contact and differential hold: it changes where a slope jumps. */
-    int pieces;
+    long pieces;
 
     final Alignment alignment;
     final double camberThrustRatio;
@@ -88,8 +89,8 @@ final class AxleInTurn {
     AxleInTurn(Car car, End end, double radius) {
         Axle axle = car.axle(end);
         double offset = cgOffset(car);
-        left = new WheelInTurn(car, end, true, offset, radius);
-        right = new WheelInTurn(car, end, false, offset, radius);
+        left = new WheelInTurn(car, end, Side.LEFT, offset, radius);
+        right = new WheelInTurn(car, end, Side.RIGHT, offset, radius);
         live = axle instanceof Axle.Live;
         track = axle.track();
         halfTrack = track / 2;
@@ -117,7 +118,7 @@ final class AxleInTurn {
     private static double cgOffset(Car car) {
         double moment = 0;
         for (End end : End.values()) {
-            moment += (car.staticLoad(end, true) - car.staticLoad(end, false))
+            moment += (car.staticLoad(end, Side.LEFT) - car.staticLoad(end, Side.RIGHT))
                     * car.axle(end).track()
                     / 2;
         }
@@ -153,7 +154,7 @@ final class AxleInTurn {
             return false;
         }
         suspension.at(travel, suspensionRoll, rollCentre);
-        pieces = (left.load > 0 ? 1 : 0) + (right.load > 0 ? 2 : 0) + differential.piece + 16 * suspension.pieces;
+        pieces = (left.load > 0 ? 1L : 0) + (right.load > 0 ? 2 : 0) + differential.piece + 16 * suspension.pieces;
         forcesOnTheBody();
         return true;
     }
@@ -218,6 +219,15 @@ final class AxleInTurn {
                     + suspension.momentByRoll * rollI
                     + suspension.momentByRollCentre * centreI;
         }
+    }
+
+    /** How many states {@link #pieces} can tell apart. */
+    long pieceCount() {
+        return 16 * suspension.pieceCount();
+    }
+
+    WheelInTurn wheel(Side side) {
+        return side == Side.LEFT ? left : right;
     }
 
     /** Lateral load transfer: what the outer wheel has gained over rest and the inner one lost, (outer − inner)/2, N. */

@@ -30,6 +30,8 @@ final class BranchWalk {
      * looked into.
      */
     private static final double GRAZING = 0.01;
+    /** The same where the step holds a corner, behind which all may look well again. */
+    private static final double GRAZING_AT_CORNER = 1e-7;
     /** Cosine between neighbouring tangents: less and the step is tried again at half its length. */
     private static final double BEND = 0.9;
     /** Cosines that let the next step grow. */
@@ -175,7 +177,7 @@ final class BranchWalk {
             if (branch.tangent[ACCELERATION] <= 0) {
                 return foldBehind(last, length, until);
             }
-            if (length > GRAZING && mayHideAnEnd(last, length)) {
+            if (length > (roundCorner ? GRAZING_AT_CORNER : GRAZING) && mayHideAnEnd(last, length)) {
                 length /= 2;
                 continue;
             }

@@ -396,7 +396,7 @@ final class Equilibrium {
 
     /** Which pieces of all that has corners hold; it changes where the branch turns a corner. */
     long pieces() {
-        return ((long) front.pieces << 32) | rear.pieces;
+        return front.pieces * rear.pieceCount() + rear.pieces;
     }
 
     /** Largest of what is left over. */

@@ -43,9 +43,7 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
         /** The same answer without what lies beyond the limit. */
         public PacesAnswer.Paces toTheLimit() {
             return new PacesAnswer.Paces(
-                    direction,
-                    paces.stream().map(PaceAnswer::toTheLimit).toList(),
-                    limit.withoutFold());
+                    direction, paces.stream().map(PaceAnswer::toTheLimit).toList(), limit.withoutFold());
         }
 
         /** What happens before the limit is met. */

@@ -3,6 +3,7 @@ package evenhand.turn;
 import static evenhand.turn.Equilibrium.ACCELERATION;
 
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import java.util.ArrayList;
 import java.util.List;
@@ -126,12 +127,12 @@ final class TurnEvents {
     private void figures(double[] into) {
         for (int wheel = 0; wheel < 4; wheel++) {
             AxleInTurn axle = wheel < 2 ? equilibrium.front : equilibrium.rear;
-            boolean left = wheel % 2 == 0;
+            Side side = wheel % 2 == 0 ? Side.LEFT : Side.RIGHT;
             int at = PER_WHEEL * wheel;
-            into[at] = axle.suspension.bumpDeflection(axle.travel, axle.suspensionRoll, left);
-            into[at + 1] = axle.suspension.droopExcess(axle.travel, axle.suspensionRoll, left);
-            into[at + 2] = -axle.suspension.springLoad(axle.travel, axle.suspensionRoll, axle.rollCentre, left);
-            into[at + 3] = (left ? axle.left : axle.right).lift(branch.state[Equilibrium.FRONT_LEFT_RISE + wheel]);
+            into[at] = axle.suspension.bumpDeflection(axle.travel, axle.suspensionRoll, side);
+            into[at + 1] = axle.suspension.droopExcess(axle.travel, axle.suspensionRoll, side);
+            into[at + 2] = -axle.suspension.springLoad(axle.travel, axle.suspensionRoll, axle.rollCentre, side);
+            into[at + 3] = axle.wheel(side).lift(branch.state[Equilibrium.FRONT_LEFT_RISE + wheel]);
         }
         into[FRONT_ROLL_CENTRE] = equilibrium.front.rollCentre;
         into[REAR_ROLL_CENTRE] = equilibrium.rear.rollCentre;

@@ -4,6 +4,7 @@ import evenhand.car.Alignment;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.tyre.SideForce;
 import evenhand.tyre.Tyre;
 
@@ -74,14 +75,13 @@ final class WheelInTurn {
     private final double[] steerBy = new double[UNKNOWNS];
 
     /**
-     * @param left whether it is the left wheel
      * @param cgOffset of the centre of gravity to the left of the middle, m
      * @param radius of the circle, m
      */
-    WheelInTurn(Car car, End end, boolean left, double cgOffset, double radius) {
+    WheelInTurn(Car car, End end, Side side, double cgOffset, double radius) {
         Axle axle = car.axle(end);
-        sigma = left ? 1 : -1;
-        riseColumn = left ? AxleInTurn.LEFT_RISE : AxleInTurn.RIGHT_RISE;
+        sigma = side.sign();
+        riseColumn = side == Side.LEFT ? AxleInTurn.LEFT_RISE : AxleInTurn.RIGHT_RISE;
         steered = end == End.FRONT;
         live = axle instanceof Axle.Live;
         x = steered ? car.cgBehindFront() : car.cgBehindFront() - car.wheelbase();
@@ -96,7 +96,7 @@ final class WheelInTurn {
         tyre = SideForce.of(fitted.lateral());
         tyreRate = fitted.verticalRate();
         frictionRatio = fitted.longitudinalFrictionRatio();
-        restLoad = car.staticLoad(end, left);
+        restLoad = car.staticLoad(end, side);
         rollingResistance = car.rollingResistance();
         ackermannShare = car.steering().ackermannShare();
         ackermannHalf = axle.track() / (2 * car.wheelbase());

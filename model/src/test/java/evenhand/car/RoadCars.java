@@ -47,8 +47,7 @@ public final class RoadCars {
 
     private Axle damped(Car car, End end) {
         Axle axle = car.axle(end);
-        double mass = (car.staticLoad(end, true) + car.staticLoad(end, false)) / 2 / Weights.GRAVITY
-                - axle.unsprung().mass() / 2;
+        double mass = car.axleLoad(end) / 2 / Weights.GRAVITY - axle.unsprung().mass() / 2;
         boolean leans = axle instanceof Axle.Live && chance(0.6);
         double ratio = between(0.55, 0.98);
         double lean = Math.toRadians(between(0, 30));

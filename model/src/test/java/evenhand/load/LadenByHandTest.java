@@ -16,6 +16,7 @@ import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
 import evenhand.car.LoadCase;
+import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.car.Steering;
 import evenhand.car.Stops;
@@ -122,7 +123,7 @@ class LadenByHandTest {
         AxleSuspension settled = AxleSuspension.of(rest.car(), End.REAR);
         settled.at(0, 0, rest.car().rear().rollCentreHeight());
         assertThat(settled.forceByTravel).isCloseTo(2 * (26124.36 + 50e3), within(0.1));
-        assertThat(settled.bumpDeflection(0, 0, true)).isCloseTo(0.0060188, within(1e-7));
+        assertThat(settled.bumpDeflection(0, 0, Side.LEFT)).isCloseTo(0.0060188, within(1e-7));
     }
 
     /** 160 kg half way between the axles: 784.532 N for two springs of 21 N/mm and two tyres of 200 N/mm in front. */
@@ -214,9 +215,9 @@ class LadenByHandTest {
         AxleSuspension front = AxleSuspension.of(rest.car(), End.FRONT);
         front.at(0, 0, 0);
         assertThat(front.force).isCloseTo((1120 * 0.53 - 76 - 150) * G, within(1e-6));
-        assertThat(front.droopExcess(0, 0, true)).isCloseTo(630.9975 / 2042e3, within(1e-9));
+        assertThat(front.droopExcess(0, 0, Side.LEFT)).isCloseTo(630.9975 / 2042e3, within(1e-9));
         // The springs carry what the axle weighs on the body and what the stop holds back.
-        assertThat(front.springLoadAtRest(true))
+        assertThat(front.springLoadAtRest(Side.LEFT))
                 .isCloseTo((1120 * 0.53 - 76) * G / 2 + 21e3 * rest.front().travel(), within(1e-6));
     }
 

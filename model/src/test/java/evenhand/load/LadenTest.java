@@ -11,6 +11,7 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.car.RoadCars;
+import evenhand.car.Side;
 import evenhand.car.Sinking;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
@@ -58,9 +59,7 @@ class LadenTest {
                 Axle unladen = before.settled().axle(end);
                 Sinking sinking = end == End.FRONT ? rest.front() : rest.rear();
                 // Tyres: what they were pressed by at rest, and what they gave since.
-                double carried = before.staticLoad(end, true)
-                        + before.staticLoad(end, false)
-                        + 2 * axle.tyre().verticalRate() * sinking.squash();
+                double carried = before.axleLoad(end) + 2 * axle.tyre().verticalRate() * sinking.squash();
                 tyres += carried;
                 moment += end == End.REAR ? carried * car.wheelbase() : 0;
                 // Springs and stops of the car before, pressed in by the travel, between body and axle.
@@ -170,7 +169,7 @@ class LadenTest {
     /** Whether a stop would carry more than stands on one side at rest: that car's springs hang loose. */
     private static boolean loose(Car settled, End end) {
         AxleSuspension springs = AxleSuspension.of(settled, end);
-        return springs.springLoadAtRest(true) <= 0 || springs.springLoadAtRest(false) <= 0;
+        return springs.springLoadAtRest(Side.LEFT) <= 0 || springs.springLoadAtRest(Side.RIGHT) <= 0;
     }
 
     private static void alike(Car one, Car other, String which) {
@@ -203,8 +202,8 @@ class LadenTest {
                 Laden.AtRest mirrored = atRest(car.mirrored(), load);
                 alike(rest.car(), mirrored.car(), "seed " + seed);
                 for (End end : End.values()) {
-                    assertThat(mirrored.car().staticLoad(end, true))
-                            .isCloseTo(rest.car().staticLoad(end, false), within(1e-9));
+                    assertThat(mirrored.car().staticLoad(end, Side.LEFT))
+                            .isCloseTo(rest.car().staticLoad(end, Side.RIGHT), within(1e-9));
                 }
             }
         }
@@ -216,8 +215,8 @@ class LadenTest {
             Car car = RoadCars.any(seed);
             Laden.AtRest rest = atRest(car, one(150, 1.9, 0.6));
             for (End end : End.values()) {
-                assertThat(rest.car().staticLoad(end, true) - rest.car().staticLoad(end, false))
-                        .isCloseTo(car.staticLoad(end, true) - car.staticLoad(end, false), within(1e-9));
+                assertThat(rest.car().staticLoad(end, Side.LEFT) - rest.car().staticLoad(end, Side.RIGHT))
+                        .isCloseTo(car.staticLoad(end, Side.LEFT) - car.staticLoad(end, Side.RIGHT), within(1e-9));
             }
         }
     }

@@ -118,7 +118,7 @@ class LoweringStudyTest {
             if (stance instanceof Stance.Stands row && row.springs().isPresent()) {
                 for (End end : End.values()) {
                     OptionalDouble gap = row.standing(end).bumpTravelToStop();
-                    double load = (row.car().staticLoad(end, true) + row.car().staticLoad(end, false)) / 2
+                    double load = row.car().axleLoad(end) / 2
                             - row.car().axle(end).unsprung().mass() * G / 2;
                     double rate = AxleSuspension.of(row.car(), end).heaveRate();
                     if (gap.isPresent() && row.springs().get().stiffened(car.axle(end), end)) {
@@ -153,7 +153,7 @@ class LoweringStudyTest {
                     stiffened++;
                     Laden laden = Laden.of(springs.fitted(car), Optional.of(LOAD));
                     Car loaded = ((Laden.AtRest) laden).car();
-                    double load = (loaded.staticLoad(End.REAR, true) + loaded.staticLoad(End.REAR, false)) / 2
+                    double load = loaded.axleLoad(End.REAR) / 2
                             - loaded.rear().unsprung().mass() * G / 2;
                     double travel =
                             Standing.of(loaded, End.REAR).bumpTravelToStop().orElseThrow();

@@ -208,8 +208,7 @@ class RideTest {
             for (End end : End.values()) {
                 Standing standing = Standing.of(car, end);
                 Axle axle = car.axle(end);
-                double sprung = (car.staticLoad(end, true) + car.staticLoad(end, false)) / 2
-                        - axle.unsprung().mass() * Weights.GRAVITY / 2;
+                double sprung = car.axleLoad(end) / 2 - axle.unsprung().mass() * Weights.GRAVITY / 2;
                 OptionalDouble stop = standing.stopLoadAtRest();
                 double ratio = sprungAlongLine(axle);
                 if (!standing.looseAtRest()) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.RoadCars;
+import evenhand.car.Side;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -20,8 +21,8 @@ class ForceLinesTest {
                 AxleSuspension axle = AxleSuspension.of(car, end);
                 double roll = 0.12 * (random.nextDouble() - 0.5);
                 double rollCentre = car.axle(end).rollCentreHeight() + 0.1 * (random.nextDouble() - 0.5);
-                ForceLines left = axle.side(true, roll, rollCentre);
-                ForceLines right = axle.side(false, roll, rollCentre);
+                ForceLines left = axle.side(Side.LEFT, roll, rollCentre);
+                ForceLines right = axle.side(Side.RIGHT, roll, rollCentre);
                 for (int i = 0; i < 20; i++) {
                     double travel = 0.3 * (random.nextDouble() - 0.5);
                     axle.at(travel, roll, rollCentre);

@@ -5,6 +5,7 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Drive;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
 
@@ -28,8 +29,8 @@ final class Balances {
         double yaw = 0;
         double offset = 0;
         for (Wheel wheel : Wheel.values()) {
-            double y = (wheel.left() ? 1 : -1) * car.axle(wheel.end()).track() / 2;
-            offset += y * car.staticLoad(wheel.end(), wheel.left()) / (mass * g);
+            double y = wheel.side().sign() * car.axle(wheel.end()).track() / 2;
+            offset += y * car.staticLoad(wheel.end(), wheel.side()) / (mass * g);
         }
         double torqueSum = 0;
         double[] rolls = {row.frontRoll(), row.rearRoll()};
@@ -80,7 +81,7 @@ final class Balances {
             double link = side - mu * ay;
             double arm = hs + heaves[i] - z;
             bodyRoll[i] = suspension.moment - link * arm - sprung * g * arm * rolls[i] - (i == 0 ? torque : 0);
-            double rest = car.staticLoad(end, false) - car.staticLoad(end, true);
+            double rest = car.staticLoad(end, Side.RIGHT) - car.staticLoad(end, Side.LEFT);
             double axleRoll = half * (right.load() - left.load() - rest)
                     - suspension.moment
                     - link * z

@@ -8,6 +8,7 @@ import static evenhand.validation.Driven.row;
 
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.handsums.UndersteerBudget;
 import evenhand.quantity.Dimension;
@@ -65,8 +66,8 @@ final class LinearCarEvaluators {
                 .with("stability_factor_s2_m2", gradient / car.wheelbase())
                 .with("K_us_rad", gradient * gravity)
                 .with("K_us_deg", DEGREE.fromSi(gradient) * gravity)
-                .with("Fz1_N", car.staticLoad(End.FRONT, true) * 2 * CarInputs.ofOurGravity(in))
-                .with("Fz2_N", car.staticLoad(End.REAR, true) * 2 * CarInputs.ofOurGravity(in))
+                .with("Fz1_N", car.staticLoad(End.FRONT, Side.LEFT) * 2 * CarInputs.ofOurGravity(in))
+                .with("Fz2_N", car.staticLoad(End.REAR, Side.LEFT) * 2 * CarInputs.ofOurGravity(in))
                 .with("understeer_gradient_of_turn_rad_per_m_s2", limitOfGradient(car));
         if (gradient > 0) {
             double speed = speedWhereSteerIs(2, car);

@@ -4,6 +4,7 @@ import evenhand.car.AxleLift;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.HeightGuess;
+import evenhand.car.Side;
 import evenhand.car.Weights;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,13 +15,13 @@ final class MassEvaluators {
 
     static Computed staticLoads(Inputs in) {
         Car car = CarInputs.carOfSameWeight(in).build();
-        double front = car.staticLoad(End.FRONT, true);
-        double rear = car.staticLoad(End.REAR, true);
+        double front = car.staticLoad(End.FRONT, Side.LEFT);
+        double rear = car.staticLoad(End.REAR, Side.LEFT);
         return new Computed()
                 .with("front_wheel_N", front)
                 .with("rear_wheel_N", rear)
-                .with("front_axle_N", front + car.staticLoad(End.FRONT, false))
-                .with("rear_axle_N", rear + car.staticLoad(End.REAR, false));
+                .with("front_axle_N", front + car.staticLoad(End.FRONT, Side.RIGHT))
+                .with("rear_axle_N", rear + car.staticLoad(End.REAR, Side.RIGHT));
     }
 
     /** A car on four scales. */

@@ -5,6 +5,7 @@ import evenhand.car.Bar;
 import evenhand.car.Car;
 import evenhand.car.Curve;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
 import evenhand.car.Weights;
@@ -154,12 +155,12 @@ final class SuspensionEvaluators {
         double[] ofSecond = new double[travels.length];
         suspension.at(0, 0, 0);
         double rest = suspension.force / 2;
-        double restOfFirst = suspension.springLoad(0, 0, 0, true);
+        double restOfFirst = suspension.springLoad(0, 0, 0, Side.LEFT);
         for (int i = 0; i < travels.length; i++) {
             double travel = Unit.of("mm").toSi(travels[i]);
             suspension.at(travel, 0, 0);
             forces[i] = suspension.force / 2 - rest;
-            ofFirst[i] = suspension.springLoad(travel, 0, 0, true) - restOfFirst;
+            ofFirst[i] = suspension.springLoad(travel, 0, 0, Side.LEFT) - restOfFirst;
             ofSecond[i] = forces[i] - ofFirst[i];
         }
         return new Computed().with("force_N", forces).with("first_N", ofFirst).with("second_N", ofSecond);

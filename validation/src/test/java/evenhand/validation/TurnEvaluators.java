@@ -9,6 +9,7 @@ import static evenhand.validation.Driven.turns;
 
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.car.Steering;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
@@ -48,8 +49,8 @@ final class TurnEvaluators {
                 .with("rear_geometric_N", rear.geometricMoment() / rearTrack)
                 .with("front_unsprung_N", front.unsprungMoment() / frontTrack)
                 .with("rear_unsprung_N", rear.unsprungMoment() / rearTrack)
-                .with("load_transfer_front_N", front.loadTransfer())
-                .with("load_transfer_rear_N", rear.loadTransfer())
+                .with("load_transfer_front_N", front.lateralLoadTransfer())
+                .with("load_transfer_rear_N", rear.lateralLoadTransfer())
                 .with("front_load_transfer_share", sums.frontLoadTransferShare())
                 .with("load_transfer_moment_Nm", sums.momentOfLoadTransfers(car))
                 .with("moment_balance_residual_Nm", sums.momentOfLoadTransfers(car) - sums.overturningMoment(car));
@@ -88,8 +89,8 @@ final class TurnEvaluators {
             plain.rear.track = tracks[i];
             Car car = plain.build();
             HandSums perG = handSums(car, Weights.GRAVITY);
-            factors[i] = (car.staticLoad(End.FRONT, true) + car.staticLoad(End.REAR, true))
-                    / (perG.front().loadTransfer() + perG.rear().loadTransfer());
+            factors[i] = (car.staticLoad(End.FRONT, Side.LEFT) + car.staticLoad(End.REAR, Side.LEFT))
+                    / (perG.front().lateralLoadTransfer() + perG.rear().lateralLoadTransfer());
             if (in.has("drive_to_the_lift")) {
                 lifts[i] = tippingOver(car);
             }

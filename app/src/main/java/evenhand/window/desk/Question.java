@@ -110,7 +110,7 @@ public interface Question {
 
         /** How a set-up turns the other way, as far as its limit. */
         public TurnAnswer turnedBack(TurnedSetup one) {
-            Direction back = work().direction() == Direction.LEFT ? Direction.RIGHT : Direction.LEFT;
+            Direction back = work().direction().other();
             return balances.of(one.standing(), List.of(), work().radius(), back).turn();
         }
 

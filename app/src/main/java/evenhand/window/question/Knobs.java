@@ -13,7 +13,7 @@ final class Knobs {
 
     /** What the body or the two wheels of an axle roll about: a locator's height or the roll centre's. */
     static String rollCentre(Setup setup, End end) {
-        String axle = end == End.FRONT ? "front" : "rear";
+        String axle = end.key();
         return axle + (setup.car().axle(end) instanceof Axle.Live ? ".lateralLocator.height" : ".rollCentre.height");
     }
 

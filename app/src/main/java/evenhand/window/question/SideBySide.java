@@ -11,8 +11,9 @@ import evenhand.turn.Wheel;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.words.BalanceWords;
+import evenhand.words.EventWords;
 import evenhand.words.GripText;
+import evenhand.words.LimitWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -104,7 +105,7 @@ final class SideBySide {
 
     private void inside(Figures.Builder table, Direction direction, Function<TurnedSetup, Optional<TurnRow>> rows) {
         for (End end : End.values()) {
-            Wheel wheel = Wheel.values()[(end == End.FRONT ? 0 : 2) + (direction == Direction.LEFT ? 0 : 1)];
+            Wheel wheel = Wheel.inside(end, direction);
             table.row(
                     "load of the inside " + EventWords.end(end),
                     symbol(TurnFigures.LOAD),
