@@ -1,6 +1,7 @@
 package evenhand.chart;
 
 import evenhand.chart.Part.Point;
+import evenhand.forms.CsvForm;
 import java.util.List;
 
 /** The numbers of a chart as CSV (RFC 4180), a row per point, in the units of its axes. */
@@ -12,9 +13,9 @@ public final class ChartCsv {
         StringBuilder csv = new StringBuilder();
         if (chart.up() instanceof Axis.Rows rows) {
             csv.append("row,name,part,")
-                    .append(quoted("from: " + chart.across().title()))
+                    .append(CsvForm.quoted("from: " + chart.across().title()))
                     .append(',')
-                    .append(quoted("to: " + chart.across().title()))
+                    .append(CsvForm.quoted("to: " + chart.across().title()))
                     .append("\r\n");
             for (Part.Bar bar : chart.bars()) {
                 row(csv, rows.rows().get(bar.row()).words(), bar.name(), bar.part(), bar.from(), bar.to());
@@ -22,9 +23,9 @@ public final class ChartCsv {
             return csv.toString();
         }
         csv.append("what,name,part,")
-                .append(quoted(chart.across().title()))
+                .append(CsvForm.quoted(chart.across().title()))
                 .append(',')
-                .append(quoted(chart.up().title()))
+                .append(CsvForm.quoted(chart.up().title()))
                 .append("\r\n");
         for (Part.Line line : chart.lines()) {
             points(csv, "curve", line.name(), line.part(), line.points());
@@ -46,12 +47,11 @@ public final class ChartCsv {
     }
 
     private static void row(StringBuilder csv, String what, String name, String part, double one, double other) {
-        csv.append(quoted(what)).append(',').append(quoted(name)).append(',').append(quoted(part));
+        csv.append(CsvForm.quoted(what))
+                .append(',')
+                .append(CsvForm.quoted(name))
+                .append(',')
+                .append(CsvForm.quoted(part));
         csv.append(',').append(one + 0.0).append(',').append(other + 0.0).append("\r\n"); // + 0.0: no minus zero
-    }
-
-    private static String quoted(String text) {
-        boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 }

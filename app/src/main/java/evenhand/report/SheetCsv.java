@@ -1,5 +1,6 @@
 package evenhand.report;
 
+import evenhand.forms.CsvForm;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
@@ -30,12 +31,8 @@ public final class SheetCsv {
 
     private static void line(StringBuilder text, List<String> cells) {
         for (int i = 0; i < cells.size(); i++) {
-            text.append(i == 0 ? "" : ",").append(cell(cells.get(i)));
+            text.append(i == 0 ? "" : ",").append(CsvForm.quoted(cells.get(i)));
         }
         text.append('\n');
-    }
-
-    private static String cell(String text) {
-        return text.matches("(?s).*[\",\r\n].*") ? '"' + text.replace("\"", "\"\"") + '"' : text;
     }
 }

@@ -78,6 +78,11 @@ record AskedRoad(Road road, String words, String key, String name) {
         return new AskedRoad(road, words, "file", name);
     }
 
+    /** Its name, if this is what its name is called. */
+    Optional<String> named(String kind) {
+        return kind.equals(key) ? Optional.of(name) : Optional.empty();
+    }
+
     /** What is missing at this speed, m/s, in a road that was measured over too short a way. */
     Optional<String> warning(double speed) {
         double slowest = road.lowest() * speed;

@@ -66,26 +66,12 @@ final class BalanceCommand implements Asked {
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        List<SetupAnswer> answers = new ArrayList<>();
-        boolean all = true;
+        List<SetupTurn> answers = new ArrayList<>();
         for (Setup setup : setups.of(scenario)) {
-            SetupAnswer answer = SetupAnswer.of(setup, trial);
-            all &= answer instanceof SetupAnswer.Turned;
-            answers.add(answer);
+            answers.add(SetupTurn.of(setup, trial));
         }
-        if (form == FormOptions.Form.JSON) {
-            console.answer(BalanceJson.write(scenario, trial, answers));
-        } else if (form == FormOptions.Form.CSV) {
-            for (SetupAnswer answer : answers) {
-                if (answer instanceof SetupAnswer.Unanswered none) {
-                    console.complain(
-                            "evenhand balance: no answer for \"" + none.setup().name() + "\": " + none.text());
-                }
-            }
-            console.answer(BalanceCsv.write(answers, shown));
-        } else {
-            console.answer(new BalanceTables(console, shown).write(scenario, trial, answers));
-        }
-        return all ? Status.DONE : Status.NO_ANSWER;
+        BalanceReply answer = new BalanceReply(scenario, trial, answers);
+        answer.give(form, console, shown);
+        return answer.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 }

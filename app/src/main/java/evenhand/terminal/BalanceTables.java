@@ -5,13 +5,11 @@ import evenhand.answers.HandSumFigures;
 import evenhand.answers.Trial;
 import evenhand.answers.TurnFigures;
 import evenhand.car.End;
-import evenhand.car.LoadCase;
 import evenhand.handsums.HandSums;
 import evenhand.handsums.UndersteerBudget;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
@@ -71,28 +69,25 @@ final class BalanceTables {
         this.units = units;
     }
 
-    String write(Scenario scenario, Trial trial, List<SetupAnswer> answers) {
+    String write(BalanceReply answer) {
+        Scenario scenario = answer.scenario();
+        Trial trial = answer.trial();
+        List<SetupTurn> answers = answer.setups();
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
         scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
         Direction direction = trial.direction();
         text.append("\nA steady ").append(direction.key());
         text.append(" turn on a circle of ").append(radius(trial.radius())).append(" radius.\n");
         trial.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
-        List<SetupAnswer.Turned> turned = new ArrayList<>();
-        for (SetupAnswer answer : answers) {
-            if (answer instanceof SetupAnswer.Turned one) {
-                turned.add(one);
-            }
-        }
+        List<SetupTurn.Turned> turned = answer.turned();
         if (!turned.isEmpty()) {
             text.append('\n').append(table(turned, direction).text(console));
         }
-        words(answers, trial.load());
+        words(answers);
         events(turned);
         SetupNotes notes = new SetupNotes(text, console, units);
-        List<Setup> setups = answers.stream().map(SetupAnswer::setup).toList();
-        notes.estimated(setups, Setup::estimated);
-        notes.warnings(setups);
+        notes.estimated(answers);
+        notes.warnings(answers);
         return text.toString();
     }
 
@@ -101,15 +96,15 @@ final class BalanceTables {
         return Numbers.plain(unit.fromSi(radius), 1) + " " + unit.symbol();
     }
 
-    private Table table(List<SetupAnswer.Turned> answers, Direction direction) {
+    private Table table(List<SetupTurn.Turned> answers, Direction direction) {
         List<String> names = new ArrayList<>();
-        for (SetupAnswer.Turned answer : answers) {
+        for (SetupTurn.Turned answer : answers) {
             names.add(answer.setup().name());
         }
         Table table = new Table(names);
         table.heading("Hand sums, as lateral acceleration begins");
         for (Figure<HandSums> figure : HandSumFigures.ALL) {
-            row(table, figure, answers, SetupAnswer.Turned::sums);
+            row(table, figure, answers, SetupTurn.Turned::sums);
         }
         table.heading("Understeer gradient of the hand sums, part by part");
         for (Figure<UndersteerBudget> figure : HandSumFigures.BUDGET) {
@@ -123,10 +118,10 @@ final class BalanceTables {
         return table;
     }
 
-    private void pace(Table table, List<SetupAnswer.Turned> answers, Direction direction, int index, String pace) {
+    private void pace(Table table, List<SetupTurn.Turned> answers, Direction direction, int index, String pace) {
         List<PaceAnswer> paces = new ArrayList<>();
         List<TurnRow> rows = new ArrayList<>();
-        for (SetupAnswer.Turned answer : answers) {
+        for (SetupTurn.Turned answer : answers) {
             PaceAnswer one = answer.turn().paces().get(index);
             paces.add(one);
             if (one instanceof PaceAnswer.InBalance balance) {
@@ -169,13 +164,13 @@ final class BalanceTables {
         return cells;
     }
 
-    private void limit(Table table, List<SetupAnswer.Turned> answers, Direction direction) {
+    private void limit(Table table, List<SetupTurn.Turned> answers, Direction direction) {
         table.heading("At the limit");
         row(table, TurnFigures.LATERAL_ACCELERATION, answers, BalanceTables::limitRow);
         List<String> first = new ArrayList<>();
         List<String> cause = new ArrayList<>();
         List<String> wheel = new ArrayList<>();
-        for (SetupAnswer.Turned answer : answers) {
+        for (SetupTurn.Turned answer : answers) {
             Limit limit = answer.turn().limit();
             first.add(LimitWords.first(limit));
             cause.add(LimitWords.cause(limit));
@@ -187,7 +182,7 @@ final class BalanceTables {
             table.row("spinning wheel", "", wheel);
         }
         List<String> balance = new ArrayList<>();
-        for (SetupAnswer.Turned answer : answers) {
+        for (SetupTurn.Turned answer : answers) {
             balance.add(cell(TurnFigures.GRIP_BALANCE, limitRow(answer)));
         }
         table.row("limit balance", symbol(TurnFigures.GRIP_BALANCE), balance);
@@ -196,7 +191,7 @@ final class BalanceTables {
         }
         for (Wheel inside : inside(direction)) {
             List<String> cells = new ArrayList<>();
-            for (SetupAnswer.Turned answer : answers) {
+            for (SetupTurn.Turned answer : answers) {
                 WheelState state = limitRow(answer).wheel(inside);
                 cells.add(cell(TurnFigures.LOAD, state));
             }
@@ -204,7 +199,7 @@ final class BalanceTables {
         }
     }
 
-    private static TurnRow limitRow(SetupAnswer.Turned answer) {
+    private static TurnRow limitRow(SetupTurn.Turned answer) {
         return answer.turn().limit().row();
     }
 
@@ -217,9 +212,9 @@ final class BalanceTables {
     }
 
     private <T> void row(
-            Table table, Figure<T> figure, List<SetupAnswer.Turned> answers, Function<SetupAnswer.Turned, T> part) {
+            Table table, Figure<T> figure, List<SetupTurn.Turned> answers, Function<SetupTurn.Turned, T> part) {
         List<String> cells = new ArrayList<>();
-        for (SetupAnswer.Turned answer : answers) {
+        for (SetupTurn.Turned answer : answers) {
             cells.add(cell(figure, part.apply(answer)));
         }
         table.row(figure.words(), symbol(figure), cells);
@@ -242,28 +237,27 @@ final class BalanceTables {
         return figure.symbol(units.of(figure.dimension()));
     }
 
-    private void words(List<SetupAnswer> answers, Optional<LoadCase> load) {
-        for (SetupAnswer answer : answers) {
+    private void words(List<SetupTurn> answers) {
+        for (SetupTurn answer : answers) {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
             answer.setup().note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
-            if (answer instanceof SetupAnswer.Turned turned) {
-                load.ifPresent(aboard ->
-                        Paragraph.append(text, "  ", LoadWords.sits(aboard, turned.rest(), units), console.columns()));
+            if (answer instanceof SetupTurn.Turned turned) {
+                turned.sits(units).ifPresent(sits -> Paragraph.append(text, "  ", sits, console.columns()));
                 for (String sentence : BalanceWords.ofTurn(turned.sums(), turned.turn(), turned.other(), units)) {
                     Paragraph.append(text, "  ", sentence, console.columns());
                 }
-            } else if (answer instanceof SetupAnswer.Unanswered none) {
-                Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
+            } else if (answer instanceof SetupAnswer.None none) {
+                Paragraph.append(text, "  ", none.sentence(), console.columns());
             }
         }
     }
 
-    private void events(List<SetupAnswer.Turned> answers) {
+    private void events(List<SetupTurn.Turned> answers) {
         if (answers.isEmpty()) {
             return;
         }
         text.append('\n').append(Paint.bold("On the way to the limit", console)).append('\n');
-        for (SetupAnswer.Turned answer : answers) {
+        for (SetupTurn.Turned answer : answers) {
             TurnAnswer.Turns turn = answer.turn();
             text.append("  ").append(answer.setup().name()).append('\n');
             if (turn.events().isEmpty()) {

@@ -1,7 +1,6 @@
 package evenhand.terminal;
 
 import evenhand.bump.BumpAnswer;
-import evenhand.bump.DriveOver;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
@@ -103,24 +102,6 @@ final class BumpCommand implements Asked {
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
-    /**
-     * What was asked.
-     *
-     * @param over as written
-     * @param speed m/s
-     * @param pace m/s², where one was given
-     */
-    record Question(String over, RoadEvent event, double speed, OptionalDouble pace, Direction direction) {
-        BumpAnswer ask(Car car) {
-            return pace.isPresent()
-                    ? DriveOver.inCorner(car, event, speed, pace.getAsDouble(), direction)
-                    : DriveOver.straight(car, event, speed);
-        }
-    }
-
-    /** A set-up, its car as it stands, and what it answers. */
-    record Answer(Setup setup, Car car, BumpAnswer bump) {}
-
     @Override
     public Status run(Console console) throws Mistake {
         FormOptions.Form form = forms.form();
@@ -140,26 +121,15 @@ final class BumpCommand implements Asked {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
-        Question question = new Question(over.strip(), event.get(), drivenAt, lateral, direction);
+        BumpReply.Question question = new BumpReply.Question(over.strip(), event.get(), drivenAt, lateral, direction);
         Optional<LoadCase> aboard = load.of(scenario);
-        List<Answer> answers = new ArrayList<>();
-        boolean all = true;
+        List<SetupAnswer> answers = new ArrayList<>();
         for (Setup setup : setups.of(scenario)) {
-            Answer answer = answer(setup, aboard, question);
-            all &= !(answer.bump() instanceof BumpAnswer.None);
-            answers.add(answer);
+            answers.add(answer(setup, aboard, question));
         }
-        if (form == FormOptions.Form.JSON) {
-            console.answer(BumpJson.write(scenario, aboard, question, answers));
-        } else if (form == FormOptions.Form.CSV) {
-            for (Answer answer : answers) {
-                complain(answer, console);
-            }
-            console.answer(BumpCsv.write(answers, shown));
-        } else {
-            console.answer(new BumpTables(console, shown).write(scenario, aboard, question, answers));
-        }
-        return all ? Status.DONE : Status.NO_ANSWER;
+        BumpReply reply = new BumpReply(scenario, aboard, question, answers);
+        reply.give(form, console, shown);
+        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
     /** The event; nothing after the problems of a road's file were told. */
@@ -174,33 +144,27 @@ final class BumpCommand implements Asked {
         return reading instanceof EventReading.Found found ? Optional.of(found.event()) : Optional.empty();
     }
 
-    private static Answer answer(Setup setup, Optional<LoadCase> aboard, Question question) throws Mistake {
+    private static SetupAnswer answer(Setup setup, Optional<LoadCase> aboard, BumpReply.Question question)
+            throws Mistake {
         Laden laden = Laden.of(setup.car(), aboard);
         if (!(laden instanceof Laden.AtRest rest)) {
-            String why = ((Laden.NoRest) laden).text();
-            return new Answer(setup, setup.car(), new BumpAnswer.None(TurnAnswer.Reason.NO_EQUILIBRIUM, why));
+            return new SetupAnswer.None(setup, TurnAnswer.Reason.NO_EQUILIBRIUM, ((Laden.NoRest) laden).text());
         }
         passable(rest.car(), question);
-        return new Answer(setup, rest.car(), question.ask(rest.car()));
+        BumpAnswer bump = question.ask(rest.car());
+        return bump instanceof BumpAnswer.None none
+                ? new SetupAnswer.None(setup, none.reason(), none.text())
+                : new BumpReply.Answer(setup, rest.car(), question, bump);
     }
 
     /** A wheel of each axle must be able to get over it. */
-    private static void passable(Car car, Question question) throws Mistake {
+    private static void passable(Car car, BumpReply.Question question) throws Mistake {
         for (End end : End.values()) {
             try {
                 question.event().under(car.axle(end).tyre().loadedRadius());
             } catch (InvalidValue e) {
                 throw new Mistake("--over \"" + question.over() + "\": " + e.component() + " " + e.getMessage());
             }
-        }
-    }
-
-    private static void complain(Answer answer, Console console) {
-        String name = "\"" + answer.setup().name() + "\"";
-        if (answer.bump() instanceof BumpAnswer.None none) {
-            console.complain("evenhand bump: no answer for " + name + ": " + none.text());
-        } else if (answer.bump() instanceof BumpAnswer.BeyondLimit) {
-            console.complain("evenhand bump: " + name + " does not hold this pace: it is beyond its limit");
         }
     }
 }

@@ -1,8 +1,6 @@
 package evenhand.terminal;
 
 import evenhand.bump.BumpAnswer;
-import evenhand.car.LoadCase;
-import evenhand.scenario.Scenario;
 import evenhand.words.Alike;
 import evenhand.words.BumpRows;
 import evenhand.words.BumpWheel;
@@ -12,7 +10,6 @@ import evenhand.words.Units;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The answers of {@code bump} for people: a table of all set-ups, then words of each. */
 final class BumpTables {
@@ -25,19 +22,19 @@ final class BumpTables {
         this.units = units;
     }
 
-    String write(
-            Scenario scenario,
-            Optional<LoadCase> load,
-            BumpCommand.Question question,
-            List<BumpCommand.Answer> answers) {
-        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
+    String write(BumpReply reply) {
+        BumpReply.Question question = reply.question();
+        List<BumpReply.Answer> answers = reply.answers();
+        text.append(Paint.bold(Console.oneLine(reply.scenario().title()), console))
+                .append('\n');
         Paragraph.append(
                 text,
                 "",
                 BumpWords.where(question.over(), question.speed(), question.pace(), question.direction(), units),
                 console.columns());
-        load.ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
-        List<BumpCommand.Answer> answered = answers.stream()
+        reply.load()
+                .ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
+        List<BumpReply.Answer> answered = answers.stream()
                 .filter(answer ->
                         !BumpWheel.of(answer.bump(), question.direction()).isEmpty())
                 .toList();
@@ -46,7 +43,7 @@ final class BumpTables {
             Paragraph.append(text, "", BumpWords.gripLost(question.pace().isPresent()), console.columns());
         }
         Map<String, List<String>> said = new LinkedHashMap<>();
-        answers.forEach(answer -> said.put(answer.setup().name(), said(answer, question)));
+        reply.setups().forEach(answer -> said.put(answer.setup().name(), said(answer)));
         for (Alike some : Alike.of(said)) {
             text.append('\n').append(Paint.bold(some.heading(), console)).append('\n');
             some.saidOfAll().forEach(sentence -> Paragraph.append(text, "  ", sentence, console.columns()));
@@ -54,16 +51,16 @@ final class BumpTables {
         return text.toString();
     }
 
-    private List<String> said(BumpCommand.Answer answer, BumpCommand.Question question) {
-        return answer.bump() instanceof BumpAnswer.None none
-                ? List.of("No answer: " + none.text() + ".")
-                : BumpWords.of(answer.car(), answer.bump(), question.direction(), units);
+    private List<String> said(SetupAnswer answer) {
+        return answer instanceof SetupAnswer.None none
+                ? List.of(none.sentence())
+                : ((BumpReply.Answer) answer).words(units);
     }
 
-    private String table(List<BumpCommand.Answer> answers, BumpCommand.Question question) {
+    private String table(List<BumpReply.Answer> answers, BumpReply.Question question) {
         Table table =
                 new Table(answers.stream().map(answer -> answer.setup().name()).toList());
-        List<BumpAnswer> bumps = answers.stream().map(BumpCommand.Answer::bump).toList();
+        List<BumpAnswer> bumps = answers.stream().map(BumpReply.Answer::bump).toList();
         for (BumpRows.Group wheel : BumpRows.of(bumps, question.direction(), units)) {
             table.heading(wheel.heading());
             wheel.rows().forEach(row -> table.row(row.words(), row.unit(), row.cells()));

@@ -1,15 +1,17 @@
 package evenhand.terminal;
 
-import com.fasterxml.jackson.core.JsonGenerator;
+import evenhand.forms.Contents;
+import evenhand.forms.JsonForm;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.Warning;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -42,6 +44,49 @@ final class CheckCommand implements Asked {
     /** What was found in a file. */
     private record Checked(Path file, List<Problem> problems, List<Warning> warnings) {}
 
+    /** Where in the file, and what; what is of the whole file has no place in it. */
+    private record Remark(int line, int column, String where, String what) {
+        static Remark of(Problem problem) {
+            return new Remark(problem.line(), problem.column(), problem.where(), problem.what());
+        }
+
+        static Remark of(Warning warning) {
+            return new Remark(warning.line(), warning.column(), warning.where(), warning.what());
+        }
+
+        private OptionalLong ifPlaced(int number) {
+            return line > 0 ? OptionalLong.of(number) : OptionalLong.empty();
+        }
+    }
+
+    private record Reply(List<Checked> files) {}
+
+    private static final Contents<Remark> REMARK = Contents.of(Remark.class)
+            .wholeIfAny("line", remark -> remark.ifPlaced(remark.line()))
+            .wholeIfAny("column", remark -> remark.ifPlaced(remark.column()))
+            .textIfAny("where", remark -> Optional.of(remark.where()).filter(where -> !where.isEmpty()))
+            .text("what", Remark::what);
+
+    private static final Contents<Reply> REPLY = Contents.of(Reply.class)
+            .list(
+                    "files",
+                    Reply::files,
+                    Contents.of(Checked.class)
+                            .text("file", checked -> checked.file().toString())
+                            .flag("ok", checked -> checked.problems().isEmpty())
+                            .list(
+                                    "problems",
+                                    checked -> checked.problems().stream()
+                                            .map(Remark::of)
+                                            .toList(),
+                                    REMARK)
+                            .list(
+                                    "warnings",
+                                    checked -> checked.warnings().stream()
+                                            .map(Remark::of)
+                                            .toList(),
+                                    REMARK));
+
     @Override
     public Status run(Console console) throws Mistake {
         usual.units();
@@ -53,7 +98,7 @@ final class CheckCommand implements Asked {
             found.add(checked);
         }
         if (json) {
-            console.answer(inJson(found));
+            console.answer(JsonForm.write("check", REPLY, new Reply(found)));
         } else {
             console.answer(inLines(found));
         }
@@ -87,42 +132,5 @@ final class CheckCommand implements Asked {
             }
         }
         return text.toString();
-    }
-
-    private static byte[] inJson(List<Checked> found) {
-        return JsonText.of("check", json -> {
-            json.writeArrayFieldStart("files");
-            for (Checked checked : found) {
-                json.writeStartObject();
-                json.writeStringField("file", checked.file().toString());
-                json.writeBooleanField("ok", checked.problems().isEmpty());
-                json.writeArrayFieldStart("problems");
-                for (Problem problem : checked.problems()) {
-                    place(json, problem.line(), problem.column(), problem.where(), problem.what());
-                }
-                json.writeEndArray();
-                json.writeArrayFieldStart("warnings");
-                for (Warning warning : checked.warnings()) {
-                    place(json, warning.line(), warning.column(), warning.where(), warning.what());
-                }
-                json.writeEndArray();
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-        });
-    }
-
-    /** A problem or warning; one of the whole file has no place in it. */
-    private static void place(JsonGenerator json, int line, int column, String where, String what) throws IOException {
-        json.writeStartObject();
-        if (line > 0) {
-            json.writeNumberField("line", line);
-            json.writeNumberField("column", column);
-        }
-        if (!where.isEmpty()) {
-            json.writeStringField("where", where);
-        }
-        json.writeStringField("what", what);
-        json.writeEndObject();
     }
 }

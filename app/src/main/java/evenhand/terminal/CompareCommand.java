@@ -85,51 +85,35 @@ final class CompareCommand implements Asked {
         if (others.isEmpty()) {
             throw new Mistake("the file has only one set-up, \"" + first.name() + "\"; add another under \"setups\"");
         }
-        Compared compared;
+        CompareReply compared;
         try (ProgressLine progress = new ProgressLine(console, "comparing set-ups")) {
             compared = compared(scenario, first, others, trial, progress);
         }
-        if (form == FormOptions.Form.JSON) {
-            console.answer(CompareJson.write(compared));
-        } else if (form == FormOptions.Form.CSV) {
-            for (Compared.Against none : compared.setups()) {
-                if (none.answer() instanceof Compared.Unanswered silent) {
-                    console.complain(
-                            "evenhand compare: no answer for \"" + none.setup().name() + "\": " + silent.text());
-                }
-            }
-            console.answer(CompareCsv.write(compared, shown));
-        } else {
-            console.answer(new CompareTables(console, shown).write(compared));
-        }
+        compared.give(form, console, shown);
         return compared.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private static Compared compared(
+    private static CompareReply compared(
             Scenario scenario, Setup base, List<Setup> others, Trial trial, Progress progress) {
         Optional<TurnAnswer.NoTurn> noBase = trial.ask(base.car()).noTurn();
-        List<Compared.Against> answers = new ArrayList<>();
+        List<CompareReply.Against> answers = new ArrayList<>();
         for (Setup other : others) {
             double each = 1.0 / others.size();
             Progress own = progress.part(answers.size() * each, (answers.size() + 1) * each);
             Optional<TurnAnswer.NoTurn> noOther = trial.ask(other.car()).noTurn();
             if (noBase.isPresent()) {
-                answers.add(new Compared.Against(
+                answers.add(new SetupAnswer.None(
                         other,
-                        new Compared.Unanswered(
-                                noBase.get().reason(),
-                                "the base, \"" + base.name() + "\", has no answer: "
-                                        + noBase.get().text())));
+                        noBase.get().reason(),
+                        "the base, \"" + base.name() + "\", has no answer: "
+                                + noBase.get().text()));
             } else if (noOther.isPresent()) {
-                answers.add(new Compared.Against(
-                        other,
-                        new Compared.Unanswered(
-                                noOther.get().reason(), noOther.get().text())));
+                answers.add(new SetupAnswer.None(other, noOther.get()));
             } else {
-                answers.add(new Compared.Against(
-                        other, new Compared.Answered(Comparison.of(base.entries(), other.entries(), trial, own))));
+                answers.add(
+                        new CompareReply.Answered(other, Comparison.of(base.entries(), other.entries(), trial, own)));
             }
         }
-        return new Compared(scenario, base, trial, answers);
+        return new CompareReply(scenario, base, trial, answers);
     }
 }

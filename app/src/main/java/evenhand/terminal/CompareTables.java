@@ -29,20 +29,20 @@ final class CompareTables {
         this.units = units;
     }
 
-    String write(Compared compared) {
+    String write(CompareReply compared) {
         text.append(Paint.bold(Console.oneLine(compared.scenario().title()), console))
                 .append('\n');
         compared.trial()
                 .load()
                 .ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
-        for (Compared.Against against : compared.setups()) {
+        for (CompareReply.Against against : compared.setups()) {
             String head = against.setup().name() + ", compared with "
                     + compared.base().name();
             text.append('\n').append(Paint.bold(Console.oneLine(head), console)).append('\n');
-            if (against.answer() instanceof Compared.Answered answered) {
+            if (against instanceof CompareReply.Answered answered) {
                 comparison(answered.comparison());
-            } else if (against.answer() instanceof Compared.Unanswered none) {
-                Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
+            } else if (against instanceof SetupAnswer.None none) {
+                Paragraph.append(text, "  ", none.sentence(), console.columns());
             }
         }
         return text.toString();

@@ -107,24 +107,15 @@ final class DoubtCommand implements Asked {
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        Doubted doubted = doubted(scenario, setups.of(scenario), trial, aim, (int) count, seeded, console);
-        for (Doubted.Silent none : doubted.silent()) {
-            if (form != FormOptions.Form.JSON) {
-                console.complain("evenhand doubt: no answer for \""
-                        + none.setup().name() + "\": " + none.why().text());
-            }
+        DoubtReply doubted = doubted(scenario, setups.of(scenario), trial, aim, (int) count, seeded, console);
+        if (form == FormOptions.Form.PEOPLE) {
+            doubted.silent(shown).forEach(console::complain);
         }
-        if (form == FormOptions.Form.JSON) {
-            console.answer(DoubtJson.write(doubted));
-        } else if (form == FormOptions.Form.CSV) {
-            console.answer(DoubtCsv.write(doubted, shown));
-        } else {
-            console.answer(new DoubtTables(console, shown).write(doubted));
-        }
+        doubted.give(form, console, shown);
         return isSound(doubted, console) ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private Doubted doubted(
+    private DoubtReply doubted(
             Scenario scenario,
             List<Setup> chosen,
             Trial trial,
@@ -133,11 +124,11 @@ final class DoubtCommand implements Asked {
             long seeded,
             Console console) {
         List<Setup> answered = new ArrayList<>();
-        List<Doubted.Silent> silent = new ArrayList<>();
+        List<SetupAnswer.None> silent = new ArrayList<>();
         for (Setup setup : chosen) {
             Optional<TurnAnswer.NoTurn> none = trial.ask(setup.car()).noTurn();
             if (none.isPresent()) {
-                silent.add(new Doubted.Silent(setup, none.get()));
+                silent.add(new SetupAnswer.None(setup, none.get()));
             } else {
                 answered.add(setup);
             }
@@ -156,11 +147,11 @@ final class DoubtCommand implements Asked {
                                 progress)));
             }
         }
-        return new Doubted(scenario, trial, aim, count, seeded, answered, silent, answer);
+        return new DoubtReply(scenario, trial, aim, count, seeded, answered, silent, answer);
     }
 
-    private static boolean isSound(Doubted doubted, Console console) {
-        boolean sound = doubted.silent().isEmpty();
+    private static boolean isSound(DoubtReply doubted, Console console) {
+        boolean sound = doubted.unanswered().isEmpty();
         if (doubted.answer().isPresent()) {
             for (int i = 0; i < doubted.answered().size(); i++) {
                 double silent = doubted.answer().get().cars().get(i).noAnswerShare();

@@ -24,7 +24,7 @@ final class DoubtTables {
         this.units = units;
     }
 
-    String write(Doubted doubted) {
+    String write(DoubtReply doubted) {
         text.append(Paint.bold(Console.oneLine(doubted.scenario().title()), console))
                 .append('\n');
         doubted.trial()

@@ -66,20 +66,6 @@ final class EffectsCommand implements Asked {
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
-    /** What one set-up answers. */
-    sealed interface Answer permits Found, Unanswered {
-        Setup setup();
-    }
-
-    /** Its effects, in order; with the complaint that they help against, where one was made. */
-    record Found(Setup setup, Optional<Complaint> complaint, List<Effect> effects) implements Answer {
-        Found {
-            effects = List.copyOf(effects);
-        }
-    }
-
-    record Unanswered(Setup setup, TurnAnswer.Reason reason, String text) implements Answer {}
-
     @Override
     public Status run(Console console) throws Mistake {
         FormOptions.Form form = forms.form();
@@ -93,46 +79,29 @@ final class EffectsCommand implements Asked {
         Trial trial = asWeighed.with(load.of(scenario));
         List<Setup> chosen =
                 setups.isEmpty() ? List.of(scenario.setups().get(0)) : SoundScenario.choose(scenario, setups);
-        List<Answer> answers = new ArrayList<>();
-        boolean all = true;
+        List<EffectsReply.Answer> answers = new ArrayList<>();
         for (Setup setup : chosen) {
-            Answer answer = answer(setup, trial);
-            all &= answer instanceof Found found && !found.effects().isEmpty();
-            answers.add(answer);
+            answers.add(answer(setup, trial));
         }
-        if (form == FormOptions.Form.JSON) {
-            console.answer(EffectsJson.write(scenario, trial, answers));
-        } else if (form == FormOptions.Form.CSV) {
-            for (Answer answer : answers) {
-                if (answer instanceof Unanswered none) {
-                    console.complain(
-                            "evenhand effects: no answer for \"" + none.setup().name() + "\": " + none.text());
-                }
-            }
-            console.answer(EffectsCsv.write(answers, shown));
-        } else {
-            console.answer(new EffectsTables(console, shown).write(scenario, trial, answers));
-        }
-        return all ? Status.DONE : Status.NO_ANSWER;
+        EffectsReply reply = new EffectsReply(scenario, trial, answers);
+        reply.give(form, console, shown);
+        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private Answer answer(Setup setup, Trial trial) throws Mistake {
+    private EffectsReply.Answer answer(Setup setup, Trial trial) throws Mistake {
         Answers before = trial.ask(setup.car());
         Optional<Complaint> wish = Optional.empty();
         if (complaint.isPresent()) {
             wish = Optional.of(wish(complaint.get(), setup, before, trial));
         }
         if (before.noTurn().isPresent()) {
-            return new Unanswered(
-                    setup, before.noTurn().get().reason(), before.noTurn().get().text());
+            return new SetupAnswer.None(setup, before.noTurn().get());
         }
         if (wish.isPresent() && wish.get().judged().si(before).isEmpty()) {
-            return new Unanswered(
-                    setup,
-                    TurnAnswer.Reason.NO_EQUILIBRIUM,
-                    wish.get().judged().criterion().ofRide()
-                            ? "the file has no damper curves to judge its ride by"
-                            : "the pace of the complaint is beyond its limit");
+            String why = wish.get().judged().criterion().ofRide()
+                    ? "the file has no damper curves to judge its ride by"
+                    : "the pace of the complaint is beyond its limit";
+            return new SetupAnswer.None(setup, TurnAnswer.Reason.NO_EQUILIBRIUM, why);
         }
         List<Effect> effects = wish.isPresent()
                 ? Effect.helping(
@@ -142,7 +111,7 @@ final class EffectsCommand implements Asked {
                         wish.get().judged(),
                         wish.get().up())
                 : Effect.each(setup.entries(), trial, before);
-        return new Found(setup, wish, effects);
+        return new EffectsReply.Found(setup, wish, effects);
     }
 
     private static Complaint wish(String words, Setup setup, Answers before, Trial trial) throws Mistake {

@@ -5,7 +5,6 @@ import evenhand.answers.Judged;
 import evenhand.answers.Trial;
 import evenhand.choice.Effect;
 import evenhand.quantity.Unit;
-import evenhand.scenario.Scenario;
 import evenhand.words.Complaint;
 import evenhand.words.EffectWords;
 import evenhand.words.JudgedWords;
@@ -36,21 +35,23 @@ final class EffectsTables {
         this.units = units;
     }
 
-    String write(Scenario scenario, Trial trial, List<EffectsCommand.Answer> answers) {
-        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
+    String write(EffectsReply reply) {
+        Trial trial = reply.trial();
+        text.append(Paint.bold(Console.oneLine(reply.scenario().title()), console))
+                .append('\n');
         trial.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
-        for (EffectsCommand.Answer answer : answers) {
+        for (EffectsReply.Answer answer : reply.setups()) {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
-            if (answer instanceof EffectsCommand.Found found) {
+            if (answer instanceof EffectsReply.Found found) {
                 found(found, trial);
-            } else if (answer instanceof EffectsCommand.Unanswered none) {
-                Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
+            } else if (answer instanceof SetupAnswer.None none) {
+                Paragraph.append(text, "  ", none.sentence(), console.columns());
             }
         }
         return text.toString();
     }
 
-    private void found(EffectsCommand.Found found, Trial trial) {
+    private void found(EffectsReply.Found found, Trial trial) {
         if (found.complaint().isPresent()) {
             complaint(found.complaint().get(), found.effects());
             return;

@@ -170,16 +170,7 @@ final class FindCommand implements Asked {
         if (saveAs.isPresent()) {
             save(scenario, setup, finding, saveAs.get(), console);
         }
-        if (form == FormOptions.Form.JSON) {
-            console.answer(FindJson.write(scenario, trial, setup, finding));
-        } else if (form == FormOptions.Form.CSV) {
-            if (finding instanceof Finding.NoValue none) {
-                console.complain("evenhand find: no answer for \"" + setup.name() + "\": " + none.text());
-            }
-            console.answer(FindCsv.write(setup, finding, shown));
-        } else {
-            console.answer(new FindTables(console, shown).write(scenario, trial, setup, finding));
-        }
+        new FindReply(scenario, trial, setup, finding).give(form, console, shown);
         return met(finding) ? Status.DONE : Status.NO_ANSWER;
     }
 

@@ -1,12 +1,9 @@
 package evenhand.terminal;
 
 import evenhand.answers.Criterion;
-import evenhand.answers.Trial;
 import evenhand.catalogue.Adjustable;
 import evenhand.choice.Finding;
 import evenhand.quantity.Unit;
-import evenhand.scenario.Scenario;
-import evenhand.scenario.Setup;
 import evenhand.words.ChangeWords;
 import evenhand.words.FindWords;
 import evenhand.words.JudgedWords;
@@ -29,11 +26,13 @@ final class FindTables {
         this.units = units;
     }
 
-    String write(Scenario scenario, Trial trial, Setup setup, Finding finding) {
-        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
-        trial.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
+    String write(FindReply reply) {
+        Finding finding = reply.finding();
+        text.append(Paint.bold(Console.oneLine(reply.scenario().title()), console))
+                .append('\n');
+        reply.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
         text.append('\n');
-        text.append(Paint.bold(Console.oneLine(setup.name()), console)).append('\n');
+        text.append(Paint.bold(Console.oneLine(reply.setup().name()), console)).append('\n');
         for (String sentence : FindWords.of(finding, units)) {
             Paragraph.append(text, "  ", sentence, console.columns());
         }

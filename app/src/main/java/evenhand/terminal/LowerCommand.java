@@ -2,7 +2,6 @@ package evenhand.terminal;
 
 import evenhand.answers.Trial;
 import evenhand.lowering.LoweringStudy;
-import evenhand.lowering.Stance;
 import evenhand.quantity.InvalidValue;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -89,13 +88,6 @@ final class LowerCommand implements Asked {
     @Mixin
     private final UsualOptions usual = new UsualOptions();
 
-    /**
-     * What was asked, and what came of it.
-     *
-     * @param reserve g
-     */
-    record Lowered(Scenario scenario, Setup setup, Trial trial, OptionalDouble reserve, LoweringStudy study) {}
-
     @Override
     public Status run(Console console) throws Mistake {
         FormOptions.Form form = forms.form();
@@ -119,20 +111,9 @@ final class LowerCommand implements Asked {
         try (ProgressLine progress = new ProgressLine(console, "letting it down")) {
             study = LoweringStudy.of(chosen.car(), first, last, between, kept, trial, progress);
         }
-        Lowered lowered = new Lowered(scenario, chosen, trial, kept, study);
-        if (form == FormOptions.Form.JSON) {
-            console.answer(LowerJson.write(lowered));
-        } else if (form == FormOptions.Form.CSV) {
-            for (Stance stance : study.rows()) {
-                stance.noAnswer()
-                        .ifPresent(why -> console.complain("evenhand lower: no answer let down by "
-                                + LowerTables.height(stance.lowered(), shown) + ": " + why));
-            }
-            console.answer(LowerCsv.write(lowered, shown));
-        } else {
-            console.answer(new LowerTables(console, shown).write(lowered));
-        }
-        return study.rows().stream().anyMatch(stance -> stance.noAnswer().isEmpty()) ? Status.DONE : Status.NO_ANSWER;
+        LowerReply reply = new LowerReply(scenario, chosen, trial, kept, study);
+        reply.give(form, console, shown);
+        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
     private double steps(double first, double last) throws Mistake {

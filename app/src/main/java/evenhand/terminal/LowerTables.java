@@ -36,7 +36,7 @@ final class LowerTables {
         return units.show(lowered, Dimension.LENGTH, units == Units.METRIC ? 0 : 2);
     }
 
-    String write(LowerCommand.Lowered lowered) {
+    String write(LowerReply lowered) {
         LoweringStudy study = lowered.study();
         text.append(Paint.bold(Console.oneLine(lowered.scenario().title()), console))
                 .append('\n');
@@ -52,16 +52,16 @@ final class LowerTables {
         text.append('\n').append(needs(study).text(console));
         text.append('\n').append(Paint.bold(setup.name(), console)).append('\n');
         setup.note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
-        for (String sentence : LowerJson.words(lowered, units)) {
+        for (String sentence : lowered.words(units)) {
             Paragraph.append(text, "  ", sentence, console.columns());
         }
         SetupNotes notes = new SetupNotes(text, console, units);
-        notes.estimated(List.of(setup), Setup::estimated);
-        notes.warnings(List.of(setup));
+        notes.estimated(lowered.setups());
+        notes.warnings(lowered.setups());
         return text.toString();
     }
 
-    private Table table(LowerCommand.Lowered lowered) {
+    private Table table(LowerReply lowered) {
         List<Stance> rows = lowered.study().rows();
         Table table =
                 new Table(rows.stream().map(row -> height(row.lowered(), units)).toList());

@@ -91,26 +91,11 @@ final class RideCommand implements Asked {
         Scenario scenario = read.get();
         Optional<LoadCase> aboard = load.of(scenario);
         List<SetupRide> answers = new ArrayList<>();
-        boolean all = true;
         for (Setup setup : setups.of(scenario)) {
-            SetupRide answer = SetupRide.of(setup, aboard, asked.road(), metresPerSecond);
-            all &= answer instanceof SetupRide.Rides;
-            answers.add(answer);
+            answers.add(SetupRide.of(setup, aboard, asked, metresPerSecond));
         }
-        if (form == FormOptions.Form.JSON) {
-            console.answer(RideJson.write(scenario, aboard, asked, metresPerSecond, answers, curves));
-        } else if (form == FormOptions.Form.CSV) {
-            for (SetupRide answer : answers) {
-                if (answer instanceof SetupRide.Unanswered none) {
-                    console.complain(
-                            "evenhand ride: no answer for \"" + none.setup().name() + "\": " + none.text());
-                }
-            }
-            console.answer(RideCsv.write(answers, shown));
-        } else {
-            console.answer(
-                    new RideTables(console, shown, asked, metresPerSecond).write(scenario, aboard, answers, curves));
-        }
-        return all ? Status.DONE : Status.NO_ANSWER;
+        RideReply reply = new RideReply(scenario, aboard, asked, metresPerSecond, answers, curves);
+        reply.give(form, console, shown);
+        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 }

@@ -3,8 +3,6 @@ package evenhand.terminal;
 import evenhand.answers.Figure;
 import evenhand.answers.RideFigures;
 import evenhand.car.End;
-import evenhand.car.LoadCase;
-import evenhand.catalogue.Adjustable;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
@@ -14,7 +12,6 @@ import evenhand.ride.RoadResponse;
 import evenhand.ride.Standing;
 import evenhand.ride.Transfer;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.Setup;
 import evenhand.words.EventWords;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
@@ -22,7 +19,6 @@ import evenhand.words.RideWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
@@ -37,55 +33,42 @@ final class RideTables {
 
     private final Console console;
     private final Units units;
-    private final AskedRoad road;
-    private final double speed;
+    private final RideReply reply;
     private final StringBuilder text = new StringBuilder();
 
-    RideTables(Console console, Units units, AskedRoad road, double speed) {
+    RideTables(Console console, Units units, RideReply reply) {
         this.console = console;
         this.units = units;
-        this.road = road;
-        this.speed = speed;
+        this.reply = reply;
     }
 
-    String write(Scenario scenario, Optional<LoadCase> load, List<SetupRide> answers, boolean curves) {
+    String write() {
+        Scenario scenario = reply.scenario();
+        List<SetupRide> answers = reply.setups();
         text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
         scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
         text.append('\n');
-        String where = "On " + road.words() + " at " + units.show(speed, Dimension.SPEED, 0)
+        String where = "On " + reply.road().words() + " at " + units.show(reply.speed(), Dimension.SPEED, 0)
                 + ". Rates and loads are those of one wheel.";
         Paragraph.append(text, "", where, console.columns());
-        road.warning(speed).ifPresent(warning -> Paragraph.append(text, "", warning, console.columns()));
+        reply.road()
+                .warning(reply.speed())
+                .ifPresent(warning -> Paragraph.append(text, "", warning, console.columns()));
         Paragraph.append(text, "", RideWords.PRACTICE, console.columns());
-        load.ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
-        List<SetupRide.Rides> riding = new ArrayList<>();
-        for (SetupRide answer : answers) {
-            if (answer instanceof SetupRide.Rides one) {
-                riding.add(one);
-            }
-        }
+        reply.load()
+                .ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
+        List<SetupRide.Rides> riding = reply.riding();
         if (!riding.isEmpty()) {
             text.append('\n').append(table(riding).text(console));
         }
-        words(answers, load);
-        if (curves) {
+        words(answers);
+        if (reply.curves()) {
             riding.forEach(this::curves);
         }
         SetupNotes notes = new SetupNotes(text, console, units);
-        List<Setup> setups = answers.stream().map(SetupRide::setup).toList();
-        notes.estimated(setups, setup -> estimated(answers, setup));
-        notes.warnings(setups);
+        notes.estimated(answers);
+        notes.warnings(answers);
         return text.toString();
-    }
-
-    private static List<Adjustable> estimated(List<SetupRide> answers, Setup setup) {
-        return answers.stream()
-                .filter(answer -> answer.setup().equals(setup))
-                .findFirst()
-                .map(answer -> answer instanceof SetupRide.Rides rides
-                        ? setup.estimatedForRide(rides.car())
-                        : setup.estimated())
-                .orElse(List.of());
     }
 
     private Table table(List<SetupRide.Rides> answers) {
@@ -217,19 +200,14 @@ final class RideTables {
         return value.isPresent() ? Numbers.fixed(value.getAsDouble(), digits(figure)) : NOTHING;
     }
 
-    private void words(List<SetupRide> answers, Optional<LoadCase> load) {
+    private void words(List<SetupRide> answers) {
         for (SetupRide answer : answers) {
             text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
             answer.setup().note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
             if (answer instanceof SetupRide.Rides rides) {
-                load.ifPresent(aboard ->
-                        Paragraph.append(text, "  ", LoadWords.sits(aboard, rides.rest(), units), console.columns()));
-                for (String sentence :
-                        RideWords.of(rides.car(), rides.ride(), rides.stops(), rides.passages(), road.words(), units)) {
-                    Paragraph.append(text, "  ", sentence, console.columns());
-                }
-            } else if (answer instanceof SetupRide.Unanswered none) {
-                Paragraph.append(text, "  ", "No answer: " + none.text() + ".", console.columns());
+                rides.words(units).forEach(sentence -> Paragraph.append(text, "  ", sentence, console.columns()));
+            } else if (answer instanceof SetupAnswer.None none) {
+                Paragraph.append(text, "  ", none.sentence(), console.columns());
             }
         }
     }

@@ -5,7 +5,6 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
-import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -13,7 +12,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /** What stands below the answers for people: what was estimated, and what is unlikely, each line once. */
 final class SetupNotes {
@@ -30,15 +28,16 @@ final class SetupNotes {
         this.units = units;
     }
 
-    void estimated(List<Setup> setups, Function<Setup, List<Adjustable>> values) {
+    void estimated(List<? extends SetupAnswer> answers) {
         Map<String, List<String>> lines = new LinkedHashMap<>();
-        for (Setup setup : setups) {
-            for (Adjustable value : values.apply(setup)) {
+        for (SetupAnswer answer : answers) {
+            for (Adjustable value : answer.remarks().estimated()) {
                 String line = value.path() + ": " + shown(value) + ", " + ruleAlone(value);
-                lines.computeIfAbsent(line, key -> new ArrayList<>()).add(setup.name());
+                lines.computeIfAbsent(line, key -> new ArrayList<>())
+                        .add(answer.setup().name());
             }
         }
-        list("Estimated, not measured", lines, setups.size(), false);
+        list("Estimated, not measured", lines, answers.size(), false);
     }
 
     /** The rule without the value, where it opens with it. */
@@ -63,15 +62,16 @@ final class SetupNotes {
         return Numbers.significant(unit.fromSi(value.si()), 4) + (symbol.isEmpty() ? "" : " " + symbol);
     }
 
-    void warnings(List<Setup> setups) {
+    /** Those of the set-ups: what an answer itself warns of stands in its words. */
+    void warnings(List<? extends SetupAnswer> answers) {
         Map<String, List<String>> lines = new LinkedHashMap<>();
-        for (Setup setup : setups) {
-            for (Warning warning : setup.warnings()) {
+        for (SetupAnswer answer : answers) {
+            for (Warning warning : answer.setup().warnings()) {
                 lines.computeIfAbsent(warning.where() + ": " + warning.what(), key -> new ArrayList<>())
-                        .add(setup.name());
+                        .add(answer.setup().name());
             }
         }
-        list("Warnings", lines, setups.size(), true);
+        list("Warnings", lines, answers.size(), true);
     }
 
     /** Lines, each with the set-ups that it holds for where it does not hold for all. */

@@ -9,56 +9,86 @@ import evenhand.load.Laden;
 import evenhand.ride.BodyOverHump;
 import evenhand.ride.Ride;
 import evenhand.ride.RideAnswer;
-import evenhand.ride.Road;
 import evenhand.scenario.Setup;
+import evenhand.turn.TurnAnswer;
+import evenhand.words.LoadWords;
 import evenhand.words.RideWords;
+import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** A set-up and what it answers to the questions of {@code ride}. */
-sealed interface SetupRide permits SetupRide.Rides, SetupRide.Unanswered {
-    Setup setup();
+sealed interface SetupRide extends SetupAnswer permits SetupRide.Rides, SetupAnswer.None {
 
     /**
      * It rides.
      *
-     * @param rest how it stands, with the load that was asked for
+     * @param load what was asked for
+     * @param rest how it stands with it
+     * @param speed on the road, m/s
      * @param stops where the turn first touches a stop
      * @param passages over a hump, from slow to fast
      */
-    record Rides(Setup setup, Laden.AtRest rest, Ride ride, FirstStops stops, List<BodyOverHump.Passage> passages)
+    record Rides(
+            Setup setup,
+            Optional<LoadCase> load,
+            Laden.AtRest rest,
+            AskedRoad road,
+            double speed,
+            Ride ride,
+            FirstStops stops,
+            List<BodyOverHump.Passage> passages)
             implements SetupRide {
         /** The car as it stands. */
         Car car() {
             return rest.car();
         }
 
-        /** What the answer itself warns of. */
-        List<String> warnings() {
+        /** How its load sits and how it rides, in sentences. */
+        List<String> words(Units units) {
+            List<String> sentences = new ArrayList<>();
+            load.ifPresent(aboard -> sentences.add(LoadWords.sits(aboard, rest, units)));
+            sentences.addAll(RideWords.of(car(), ride, stops, passages, road.words(), units));
+            return sentences;
+        }
+
+        /** More is estimated for a ride, and the answer itself warns. */
+        @Override
+        public SharedParts.Remarks remarks() {
             List<String> warnings = new ArrayList<>();
             for (End end : End.values()) {
                 RideWords.warnings(ride.axle(end)).forEach(warnings::add);
             }
-            return warnings;
+            road.warning(speed).ifPresent(warnings::add);
+            return SharedParts.Remarks.of(setup, setup.estimatedForRide(car()), warnings);
         }
     }
 
-    /** It has no answer. */
-    record Unanswered(Setup setup, String text) implements SetupRide {}
-
     /** Asks a set-up. */
-    static SetupRide of(Setup setup, Optional<LoadCase> load, Road road, double speed) {
+    static SetupRide of(Setup setup, Optional<LoadCase> load, AskedRoad road, double speed) {
         Laden laden = Laden.of(setup.car(), load);
         if (!(laden instanceof Laden.AtRest rest)) {
-            return new Unanswered(setup, ((Laden.NoRest) laden).text());
+            return none(setup, ((Laden.NoRest) laden).text());
         }
         Car car = rest.car();
-        RideAnswer answer = Ride.of(car, road, speed);
+        RideAnswer answer = Ride.of(car, road.road(), speed);
         if (answer instanceof RideAnswer.NoRide none) {
-            return new Unanswered(setup, none.text());
+            return none(setup, none.text());
         }
         Ride ride = (Ride) answer;
-        return new Rides(setup, rest, ride, FirstStops.of(car), FlatRide.over(car, ride));
+        return new Rides(
+                setup,
+                load,
+                rest,
+                road,
+                speed,
+                ride,
+                FirstStops.of(car),
+                FlatRide.over(car, ride));
+    }
+
+    private static SetupAnswer.None none(Setup setup, String why) {
+        return new SetupAnswer.None(setup, TurnAnswer.Reason.NO_EQUILIBRIUM, why);
     }
 }

@@ -2,6 +2,7 @@ package evenhand.answers;
 
 import evenhand.quantity.Dimension;
 import evenhand.turn.PaceAnswer.Budget;
+import evenhand.turn.Limit;
 import evenhand.turn.TurnRow;
 import evenhand.turn.WheelState;
 import java.util.List;
@@ -47,6 +48,10 @@ public final class TurnFigures {
             ratio("rearGripUsed", "grip used at the rear", TurnRow::rearGripUsed);
     public static final Figure<TurnRow> GRIP_BALANCE = ratio("gripBalance", "grip balance", TurnRow::gripBalance);
 
+    /** One is neutral, more is understeer, and at zero the car no longer stays in its bend by itself. */
+    public static final Figure<TurnRow> HOLD = Figure.ofOptional(
+            "hold", "hold (steer by bend at held speed)", Dimension.RATIO, "", 2, TurnRow::hold);
+
     /** All but the wheels, in the order of an answer. */
     public static final List<Figure<TurnRow>> ROW = List.of(
             LATERAL_ACCELERATION,
@@ -70,7 +75,20 @@ public final class TurnFigures {
             REAR_GRIP_USED,
             GRIP_BALANCE,
             force("driveForce", "drive force", TurnRow::driveForce),
-            force("airDrag", "drag of the air", TurnRow::airDrag));
+            force("airDrag", "drag of the air", TurnRow::airDrag),
+            HOLD);
+
+    /** Of the limit. */
+    public static final Figure<Limit> NEAR_UNDERSTEER = Figure.ofOptional(
+            "nearUndersteer",
+            "understeer near the limit",
+            Dimension.UNDERSTEER_GRADIENT,
+            "deg/g",
+            2,
+            Limit::nearUndersteer);
+
+    public static final Figure<Limit> FOLD = Figure.ofOptional(
+            "fold", "most that could be had", Dimension.ACCELERATION, "g", 3, Limit::fold);
 
     public static final Figure<WheelState> LOAD = Figure.of("load", "load", Dimension.FORCE, "N", 0, WheelState::load);
 

@@ -122,6 +122,20 @@ class ArchitectureTest {
             .resideInAPackage("evenhand.terminal..");
 
     @ArchTest
+    static final ArchRule theFormsOfAnswersKnowNoFilesAndNoFaces = noClasses()
+            .that()
+            .resideInAPackage("evenhand.forms..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "evenhand.scenario..",
+                    "evenhand.chart..",
+                    "evenhand.drawing..",
+                    "evenhand.terminal..",
+                    "evenhand.window..",
+                    "evenhand.report..");
+
+    @ArchTest
     static final ArchRule theLookOfPicturesDoesNotDependOnWhatTheyShow = noClasses()
             .that()
             .resideInAPackage("evenhand.look..")

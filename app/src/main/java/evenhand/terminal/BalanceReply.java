@@ -1,0 +1,189 @@
+package evenhand.terminal;
+
+import evenhand.answers.HandSumFigures;
+import evenhand.answers.Trial;
+import evenhand.answers.TurnFigures;
+import evenhand.car.LoadCase;
+import evenhand.forms.Contents;
+import evenhand.forms.CsvForm;
+import evenhand.forms.JsonForm;
+import evenhand.handsums.HandSums;
+import evenhand.handsums.UndersteerBudget;
+import evenhand.scenario.Scenario;
+import evenhand.turn.Limit;
+import evenhand.turn.PaceAnswer;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnEvent;
+import evenhand.turn.TurnRow;
+import evenhand.turn.Wheel;
+import evenhand.turn.WheelState;
+import evenhand.words.EventWords;
+import evenhand.words.Units;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What {@code balance} answers. */
+record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups) implements Reply {
+    private static final String BUDGET = TurnFigures.BUDGET_KEY;
+
+    private static final Contents<WheelState> WHEEL =
+            Contents.of(WheelState.class).figures(TurnFigures.WHEEL);
+
+    private static final Contents<TurnRow> WHEELS = wheels();
+
+    private static final Contents<TurnRow> ROW =
+            Contents.of(TurnRow.class).figures(TurnFigures.ROW).part("wheels", row -> row, WHEELS);
+
+    private static final Contents<PaceAnswer.InBalance> IN_BALANCE = Contents.of(PaceAnswer.InBalance.class)
+            .with(PaceAnswer.InBalance::row, ROW)
+            .part(BUDGET, PaceAnswer.InBalance::budget, Contents.of(PaceAnswer.Budget.class).named(TurnFigures.BUDGET));
+
+    /** Between the limit and the fold there is a balance, though the car does not hold it by itself. */
+    private static final Contents<PaceAnswer.BeyondLimit> BEYOND_LIMIT = Contents.of(PaceAnswer.BeyondLimit.class)
+            .withIfAny(PaceAnswer.BeyondLimit::steered, IN_BALANCE)
+            .numberIfAny(
+                    SharedParts.LATERAL_ACCELERATION,
+                    pace -> pace.steered().isPresent()
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(SharedParts.inG(pace.lateralAcceleration())))
+            .mark("beyondLimit", pace -> true);
+
+    private static final Contents<PaceAnswer> PACE = Contents.of(PaceAnswer.class)
+            .where(PaceAnswer.InBalance.class, IN_BALANCE)
+            .where(PaceAnswer.BeyondLimit.class, BEYOND_LIMIT);
+
+    private static final Contents<Limit> LIMIT = Contents.of(Limit.class)
+            .number(SharedParts.LATERAL_ACCELERATION, limit -> SharedParts.inG(limit.lateralAcceleration()))
+            .textIfAny("firstAxle", limit -> limit.firstAxle().map(EventWords::end))
+            .text("cause", limit -> limit.cause().key())
+            .textIfAny("wheel", limit -> limit.spinningWheel().map(Wheel::key))
+            .numberIfAny("limitBalance", limit -> TurnFigures.GRIP_BALANCE.value(limit.row()))
+            .with(
+                    Limit::row,
+                    Contents.of(TurnRow.class)
+                            .figure(TurnFigures.FRONT_GRIP_USED)
+                            .figure(TurnFigures.REAR_GRIP_USED))
+            .figure(TurnFigures.NEAR_UNDERSTEER)
+            .figure(TurnFigures.FOLD)
+            .withIfAny(
+                    limit -> limit.cause() == Limit.Cause.CRITICAL_SPEED ? Optional.of(limit.row()) : Optional.empty(),
+                    Contents.of(TurnRow.class).figure(TurnFigures.SPEED));
+
+    private static final Contents<Placed<TurnEvent>> EVENT = BalanceReply.<TurnEvent>placed()
+            .with(
+                    Placed::what,
+                    Contents.of(TurnEvent.class)
+                            .number(
+                                    SharedParts.LATERAL_ACCELERATION,
+                                    event -> SharedParts.inG(event.lateralAcceleration()))
+                            .text("kind", event -> event.kind().key())
+                            .textIfAny("axle", event -> event.axle().map(EventWords::end))
+                            .textIfAny("wheel", event -> event.wheel().map(Wheel::key))
+                            .text("text", EventWords::sentence))
+            .mark("beyondLimit", Placed::beyondLimit);
+
+    /** One way round. */
+    private static final Contents<TurnAnswer.Turns> TURN = Contents.of(TurnAnswer.Turns.class)
+            .list("paces", TurnAnswer.Turns::paces, PACE)
+            .part("limit", TurnAnswer.Turns::limit, LIMIT)
+            .list("events", BalanceReply::events, EVENT);
+
+    private static final Contents<HandSums> HAND_SUMS = Contents.of(HandSums.class)
+            .figures(HandSumFigures.ALL)
+            .part(BUDGET, HandSums::budget, Contents.of(UndersteerBudget.class).named(HandSumFigures.BUDGET));
+
+    private static final Contents<SetupTurn.Turned> TURNED = Contents.of(SetupTurn.Turned.class)
+            .sentences("words", turned -> turned.words(Units.METRIC))
+            .part("handSums", SetupTurn.Turned::sums, HAND_SUMS)
+            .with(SetupTurn.Turned::turn, TURN)
+            .list(
+                    "turn",
+                    turned -> rows(turned.turn()),
+                    BalanceReply.<TurnRow>placed().with(Placed::what, ROW).mark("beyondLimit", Placed::beyondLimit));
+
+    private static final Contents<BalanceReply> REPLY = Contents.of(BalanceReply.class)
+            .with(reply -> reply, SharedParts.OPENING)
+            .number("radius_m", reply -> reply.trial().radius())
+            .text("turn", reply -> SharedParts.way(reply.trial().direction()))
+            .list(
+                    "setups",
+                    BalanceReply::setups,
+                    SharedParts.setup(
+                            SetupTurn.class, Contents.of(SetupTurn.class).where(SetupTurn.Turned.class, TURNED)));
+
+    /** In CSV a row per lateral acceleration. */
+    private static final Contents<SetupTurn.Turned> ROWS = Contents.of(SetupTurn.Turned.class)
+            .text("setup", turned -> turned.setup().name())
+            .list(
+                    "turn",
+                    turned -> rows(turned.turn()),
+                    BalanceReply.<TurnRow>placed()
+                            .with(
+                                    Placed::what,
+                                    Contents.of(TurnRow.class)
+                                            .figures(TurnFigures.ROW)
+                                            .with(row -> row, WHEELS))
+                            .mark("beyondLimit", Placed::beyondLimit));
+
+    /** A row or an event, and whether it lies beyond the limit. */
+    record Placed<T>(T what, boolean beyondLimit) {}
+
+    private static <T> Contents<Placed<T>> placed() {
+        return Contents.ofAny();
+    }
+
+    private static List<Placed<TurnRow>> rows(TurnAnswer.Turns turn) {
+        return turn.rows().stream()
+                .map(row -> new Placed<>(row, turn.isBeyondLimit(row.lateralAcceleration())))
+                .toList();
+    }
+
+    private static List<Placed<TurnEvent>> events(TurnAnswer.Turns turn) {
+        return turn.events().stream()
+                .map(event -> new Placed<>(event, turn.isBeyondLimit(event.lateralAcceleration())))
+                .toList();
+    }
+
+    BalanceReply {
+        setups = List.copyOf(setups);
+    }
+
+    private static Contents<TurnRow> wheels() {
+        Contents<TurnRow> wheels = Contents.of(TurnRow.class);
+        for (Wheel wheel : Wheel.values()) {
+            wheels = wheels.part(wheel.key(), row -> row.wheel(wheel), WHEEL);
+        }
+        return wheels;
+    }
+
+    @Override
+    public Optional<LoadCase> load() {
+        return trial.load();
+    }
+
+    @Override
+    public String command() {
+        return "balance";
+    }
+
+    @Override
+    public byte[] json() {
+        return JsonForm.write(command(), REPLY, this);
+    }
+
+    @Override
+    public String csv(Units units) {
+        return CsvForm.write(ROWS, turned(), units);
+    }
+
+    @Override
+    public String text(Console console, Units units) {
+        return new BalanceTables(console, units).write(this);
+    }
+
+    /** The set-ups that turn. */
+    List<SetupTurn.Turned> turned() {
+        return Reply.only(SetupTurn.Turned.class, setups);
+    }
+}

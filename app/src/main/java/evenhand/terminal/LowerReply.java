@@ -1,0 +1,196 @@
+package evenhand.terminal;
+
+import evenhand.answers.Figure;
+import evenhand.answers.Trial;
+import evenhand.car.LoadCase;
+import evenhand.forms.Contents;
+import evenhand.forms.CsvForm;
+import evenhand.forms.JsonForm;
+import evenhand.lowering.LoweringFigures;
+import evenhand.lowering.LoweringStudy;
+import evenhand.lowering.Need;
+import evenhand.lowering.Stance;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.turn.PaceAnswer;
+import evenhand.turn.TurnAnswer;
+import evenhand.words.LoweringWords;
+import evenhand.words.LowestWords;
+import evenhand.words.Units;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What {@code lower} answers.
+ *
+ * @param reserve that the springs were to keep, g
+ */
+record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble reserve, LoweringStudy study)
+        implements Reply {
+    private static final Contents<Stance.Stands> BEFORE_PACES =
+            Contents.of(Stance.Stands.class).figures(LoweringFigures.TRAVEL).figures(LoweringFigures.ROLL);
+
+    private static final Contents<Stance.Stands> AFTER_PACES = Contents.of(Stance.Stands.class)
+            .figures(LoweringFigures.TURN)
+            .figures(LoweringFigures.ROLL_CENTRES)
+            .figures(LoweringFigures.COMFORT)
+            .figures(LoweringFigures.METAL)
+            .figures(LoweringFigures.LEVER)
+            .figures(LoweringFigures.CAMBER)
+            .figures(LoweringFigures.FREQUENCIES);
+
+    /** One height. The understeer stands in the order of the paces; those beyond the limit are named beside. */
+    private static final Contents<Stance> ROW = Contents.of(Stance.class)
+            .figure(LoweringFigures.LOWERED)
+            .where(
+                    Stance.Stands.class,
+                    BEFORE_PACES
+                            .numbersIfKnown(LoweringFigures.UNDERSTEER.key(), LowerReply::understeer)
+                            .numbersIfAny("beyondLimit_g", LowerReply::beyondLimit)
+                            .with(stands -> stands, AFTER_PACES)
+                            .figures(LoweringFigures.SPRINGS))
+            .partIfAny("noAnswer", LowerReply::noAnswer, SharedParts.NO_ANSWER);
+
+    private static final Contents<LoweringStudy> LOWEST = Contents.of(LoweringStudy.class)
+            .numberIfAny(LoweringFigures.LOWERED.key(), LoweringStudy::lowest)
+            .textIfAny(
+                    "stoppedBy", study -> study.stop().map(stop -> stop.need().key()))
+            .text("text", study -> LowestWords.of(study, Units.METRIC))
+            .numberIfAny("higher_m", LoweringStudy::higher);
+
+    private static final Contents<Need> BOUND = Contents.of(Need.class)
+            .text("key", Need::key)
+            .numberIfAny("atLeast", need -> bound(need, true))
+            .numberIfAny("atMost", need -> bound(need, false))
+            .text("unit", need -> need.dimension().metric().symbol())
+            .text("basis", need -> "common practice");
+
+    private static final Contents<LoweringStudy.Ending> NEED = Contents.of(LoweringStudy.Ending.class)
+            .with(LoweringStudy.Ending::need, BOUND)
+            .flag("metAtFirst", end -> !end.atOnce())
+            .numberIfAny("metDownTo_m", LoweringStudy.Ending::lowered);
+
+    private static final Contents<LoweringStudy> STUDY = Contents.of(LoweringStudy.class)
+            .list("rows", LoweringStudy::rows, ROW)
+            .part("lowest", study -> study, LOWEST)
+            .list("needs", LowerReply::needs, NEED);
+
+    private static final Contents<LowerReply> REPLY = Contents.of(LowerReply.class)
+            .with(reply -> reply, SharedParts.OPENING)
+            .text("setup", reply -> reply.setup().name())
+            .number("radius_m", reply -> reply.trial().radius())
+            .text("turn", reply -> SharedParts.way(reply.trial().direction()))
+            .numbers(
+                    "paces_g",
+                    reply ->
+                            reply.trial().paces().stream().map(SharedParts::inG).toList())
+            .numberIfAny("keepReserve_g", LowerReply::reserve)
+            .with(LowerReply::study, STUDY)
+            .sentences("words", reply -> reply.words(Units.METRIC))
+            .with(LowerReply::setup, SharedParts.SETUP_REMARKS);
+
+    /** In CSV a row per height, with a column per pace. */
+    private Contents<Stance> rows() {
+        Contents<Stance.Stands> stands = BEFORE_PACES;
+        for (int i = 0; i < trial.paces().size(); i++) {
+            int index = i;
+            stands = stands.partIfAny(
+                    Units.pace(trial.paces().get(i)).replace(' ', '_'),
+                    stance -> LoweringFigures.paces(stance).stream().skip(index).findFirst(),
+                    Contents.of(PaceAnswer.class).figure(LoweringFigures.UNDERSTEER));
+        }
+        stands = stands.with(stance -> stance, AFTER_PACES);
+        return Contents.of(Stance.class)
+                .text("setup", stance -> setup.name())
+                .figure(LoweringFigures.LOWERED)
+                .where(Stance.Stands.class, reserve.isPresent() ? stands.figures(LoweringFigures.SPRINGS) : stands);
+    }
+
+    private static Optional<List<Double>> understeer(Stance.Stands stands) {
+        Figure<PaceAnswer> figure = LoweringFigures.UNDERSTEER;
+        return Optional.of(LoweringFigures.paces(stands))
+                .filter(paces -> !paces.isEmpty())
+                .map(paces -> paces.stream()
+                        .flatMap(pace -> figure.value(pace).stream().boxed())
+                        .toList());
+    }
+
+    private static List<Double> beyondLimit(Stance.Stands stands) {
+        return LoweringFigures.paces(stands).stream()
+                .filter(pace -> LoweringFigures.UNDERSTEER.value(pace).isEmpty())
+                .map(pace -> SharedParts.inG(pace.lateralAcceleration()))
+                .toList();
+    }
+
+    private static Optional<SetupAnswer.NoAnswer> noAnswer(Stance stance) {
+        TurnAnswer.Reason reason =
+                stance instanceof Stance.Stands stands && stands.turn() instanceof TurnAnswer.NoTurn none
+                        ? none.reason()
+                        : TurnAnswer.Reason.NO_EQUILIBRIUM;
+        return stance.noAnswer().map(text -> new SetupAnswer.NoAnswer(reason, text));
+    }
+
+    private static OptionalDouble bound(Need need, boolean atLeast) {
+        return need.atLeast() == atLeast
+                ? OptionalDouble.of(need.dimension().metric().fromSi(need.bound()))
+                : OptionalDouble.empty();
+    }
+
+    private static List<LoweringStudy.Ending> needs(LoweringStudy study) {
+        return study.ends().stream()
+                .filter(end -> !end.need().equals(Need.ANSWER))
+                .toList();
+    }
+
+    List<String> words(Units units) {
+        return LoweringWords.of(study, setup.car(), reserve, units);
+    }
+
+    @Override
+    public Optional<LoadCase> load() {
+        return trial.load();
+    }
+
+    @Override
+    public List<SetupAnswer> setups() {
+        return List.of(() -> setup);
+    }
+
+    @Override
+    public String command() {
+        return "lower";
+    }
+
+    @Override
+    public byte[] json() {
+        return JsonForm.write(command(), REPLY, this);
+    }
+
+    @Override
+    public String csv(Units units) {
+        return CsvForm.write(rows(), study.rows(), units);
+    }
+
+    @Override
+    public String text(Console console, Units units) {
+        return new LowerTables(console, units).write(this);
+    }
+
+    @Override
+    public List<String> silent(Units units) {
+        return study.rows().stream()
+                .flatMap(stance -> stance
+                        .noAnswer()
+                        .map(why -> "evenhand lower: no answer let down by "
+                                + LowerTables.height(stance.lowered(), units) + ": " + why)
+                        .stream())
+                .toList();
+    }
+
+    /** Whether the car has an answer at any height. */
+    @Override
+    public boolean complete() {
+        return study.rows().stream().anyMatch(stance -> stance.noAnswer().isEmpty());
+    }
+}

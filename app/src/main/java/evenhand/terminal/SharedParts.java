@@ -1,0 +1,88 @@
+package evenhand.terminal;
+
+import evenhand.answers.Judged;
+import evenhand.answers.TurnFigures;
+import evenhand.catalogue.Adjustable;
+import evenhand.forms.Contents;
+import evenhand.quantity.Dimension;
+import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** What the answers of several commands contain, declared once for all. */
+final class SharedParts {
+    /** Key of a lateral acceleration, in g. */
+    static final String LATERAL_ACCELERATION = TurnFigures.LATERAL_ACCELERATION.key();
+
+    /** What every answer about a scenario opens with. */
+    static final Contents<Reply> OPENING = Contents.of(Reply.class)
+            .text("scenario", answer -> answer.scenario().title())
+            .textIfAny("load", answer -> answer.load().map(load -> load.name()));
+
+    /** Stands in place of an answer. */
+    static final Contents<SetupAnswer.NoAnswer> NO_ANSWER = Contents.of(SetupAnswer.NoAnswer.class)
+            .text("reason", none -> none.reason().key())
+            .text("text", SetupAnswer.NoAnswer::text);
+
+    /** What is said of a set-up besides its answer. */
+    record Remarks(List<Adjustable> estimated, List<String> warnings) {
+        /** @param ownWarnings of the answer itself */
+        static Remarks of(Setup setup, List<Adjustable> estimated, List<String> ownWarnings) {
+            Stream<String> ofSetup = setup.warnings().stream().map(warning -> warning.where() + ": " + warning.what());
+            return new Remarks(
+                    estimated, Stream.concat(ownWarnings.stream(), ofSetup).toList());
+        }
+    }
+
+    static final Contents<Remarks> REMARKS = Contents.of(Remarks.class)
+            .listIfAny(
+                    "estimated",
+                    Remarks::estimated,
+                    Contents.of(Adjustable.class)
+                            .text("path", Adjustable::path)
+                            .number("value", Adjustable::si)
+                            .text("rule", Adjustable::rule))
+            .textsIfAny("warnings", Remarks::warnings);
+
+    /** The same of a set-up as it is given. */
+    static final Contents<Setup> SETUP_REMARKS =
+            Contents.of(Setup.class).with(setup -> Remarks.of(setup, setup.estimated(), List.of()), REMARKS);
+
+    /** A set-up by its name, what it answers or why it does not, and the remarks. */
+    static <A extends SetupAnswer> Contents<A> setup(Class<A> kind, Contents<A> answer) {
+        return Contents.of(kind)
+                .text("name", one -> one.setup().name())
+                .with(one -> one, answer)
+                .partIfAny("noAnswer", SharedParts::noAnswer, NO_ANSWER)
+                .with(SetupAnswer::remarks, REMARKS);
+    }
+
+    private static Optional<SetupAnswer.NoAnswer> noAnswer(SetupAnswer answer) {
+        return answer instanceof SetupAnswer.None none ? Optional.of(none.why()) : Optional.empty();
+    }
+
+    /** Which figure, at which pace, in which unit. */
+    static final Contents<Judged> JUDGED = Contents.of(Judged.class)
+            .text("figure", judged -> judged.criterion().name())
+            .numberIfAny(LATERAL_ACCELERATION, judged -> inG(judged.pace()))
+            .textIn("unit", (judged, units) -> units.of(judged.criterion()).symbol());
+
+    private SharedParts() {}
+
+    static double inG(double lateralAcceleration) {
+        return Dimension.ACCELERATION.metric().fromSi(lateralAcceleration);
+    }
+
+    static OptionalDouble inG(OptionalDouble lateralAcceleration) {
+        return lateralAcceleration.isPresent()
+                ? OptionalDouble.of(inG(lateralAcceleration.getAsDouble()))
+                : lateralAcceleration;
+    }
+
+    static String way(Direction direction) {
+        return direction == Direction.LEFT ? "left" : "right";
+    }
+}

@@ -1,0 +1,193 @@
+package evenhand.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What every command answers about every demo car, in all its forms, is what it answered when the digests were written.
+ *
+ * <p>Where an answer is meant to change, write them anew, look at what changed, and commit them with the change:
+ *
+ * <pre>
+ *   mvn -pl model,app -am test -Dtest=KeptAnswersTest -Dsurefire.failIfNoSpecifiedTests=false -Danswers.keep=true
+ *   git diff app/src/test/resources/answers.sha256
+ * </pre>
+ *
+ * {@code -Danswers.to=FOLDER} also writes each answer into a file of its own, byte by byte, so that two folders, from
+ * before and after, show the difference.
+ *
+ * <p>A digest is of the text with its numbers rounded: machines differ in the last digits of a sine.
+ */
+class KeptAnswersTest {
+    private static final Path DIGESTS = Path.of("src/test/resources/answers.sha256");
+    private static final Path DEMO_CARS = Path.of("../scenarios");
+    private static final String PROFILE = "../validation/data/road-profile-quarter-metre.csv";
+
+    private static final Pattern UNROUNDED = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
+    private static final MathContext ROUNDED = new MathContext(5, RoundingMode.HALF_EVEN);
+    /** What is smaller than this is a balance's rest. */
+    private static final double NOTHING = 1e-9;
+
+    private static final List<String> JSON = List.of("--json");
+    private static final List<String> CSV = List.of("--csv");
+    private static final List<String> INCHES = List.of("--csv", "--units", "imperial");
+    private static final List<String> PEOPLE = List.of();
+    private static final List<String> PEOPLE_IN_INCHES = List.of("--units", "imperial");
+
+    private static List<List<String>> asked() throws IOException {
+        List<List<String>> asked = new ArrayList<>();
+        List<Path> cars;
+        try (var files = Files.list(DEMO_CARS)) {
+            cars = files.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
+        }
+        for (Path car : cars) {
+            String file = car.toString().replace('\\', '/');
+            inAllForms(asked, "balance", file);
+            in(asked, List.of(JSON, INCHES, PEOPLE_IN_INCHES), "compare", file);
+            inAllForms(asked, "effects", file);
+            inAllForms(asked, "ride", file);
+            in(
+                    asked,
+                    List.of(JSON, INCHES, PEOPLE),
+                    "lower",
+                    file,
+                    "--from",
+                    "-10 mm",
+                    "--to",
+                    "50 mm",
+                    "--step",
+                    "30 mm");
+            inAllForms(asked, "bump", file, "--over", "hump 40 mm by 1.2 m");
+            inAllForms(asked, "bump", file, "--over", "kerb 30 mm", "--pace", "0.5 g");
+            in(asked, List.of(JSON, INCHES, PEOPLE), "doubt", file, "--samples", "10", "--pace", "0.4 g");
+            in(asked, List.of(JSON), "balance", file, "--turn", "right", "--pace", "0.9 g", "--radius", "60 m");
+            in(asked, List.of(JSON), "ride", file, "--road", "C", "--speed", "60 km/h", "--curves");
+            in(asked, List.of(JSON, PEOPLE), "check", file);
+        }
+        String saloon = "../scenarios/harbour-saloon.json";
+        String estate = "../scenarios/orchard-estate.json";
+        for (String command : List.of("balance", "compare", "effects", "ride", "lower")) {
+            in(asked, List.of(JSON, CSV, PEOPLE), command, estate, "--load", "Four up");
+        }
+        in(
+                asked,
+                List.of(JSON, CSV, PEOPLE),
+                "doubt",
+                estate,
+                "--samples",
+                "10",
+                "--aim",
+                "understeer 3 deg/g at 0.3 g");
+        in(asked, List.of(JSON, CSV, PEOPLE), "effects", saloon, "--complaint", "pushes at the limit");
+        in(asked, List.of(JSON, CSV, PEOPLE), "lower", saloon, "--keep-reserve", "1.0 g", "--step", "40 mm");
+        in(asked, List.of(PEOPLE), "ride", saloon, "--curves");
+        in(asked, List.of(JSON, PEOPLE), "ride", saloon, "--road", PROFILE);
+        in(asked, List.of(JSON, PEOPLE), "bump", saloon, "--over", PROFILE);
+        inAllForms(asked, "roughness", PROFILE);
+        finding(asked, saloon, "rear.lateralLocator.height", "200 mm", "340 mm", "understeer at most 4 deg/g at 0.5 g");
+        finding(asked, estate, "front.spring.rate", "20 N/mm", "60 N/mm", "roll gradient 5 deg/g at 0.4 g");
+        finding(asked, saloon, "rear.spring.rate", "20 N/mm", "40 N/mm", "understeer -20 deg/g at 0.5 g");
+        in(
+                asked,
+                List.of(JSON, CSV, PEOPLE),
+                ("find|" + saloon + "|--change|rear.spring.rate|--from|20 N/mm|--to|40 N/mm"
+                                + "|--change|front.spring.rate|--from|30 N/mm|--to|80 N/mm"
+                                + "|--aim|roll gradient 6 deg/g at 0.5 g|--keep|limit at least 0.6 g")
+                        .split("\\|"));
+        asked.add(List.of("check", "src/test/resources/broken/comment.json", "--json"));
+        asked.add(List.of("check", "src/test/resources/broken/damper-numbers.json", "--json"));
+        return asked;
+    }
+
+    private static void finding(
+            List<List<String>> asked, String file, String path, String from, String to, String aim) {
+        inAllForms(asked, "find", file, "--change", path, "--from", from, "--to", to, "--aim", aim);
+    }
+
+    private static void inAllForms(List<List<String>> asked, String... words) {
+        in(asked, List.of(JSON, CSV, INCHES, PEOPLE, PEOPLE_IN_INCHES), words);
+    }
+
+    private static void in(List<List<String>> asked, List<List<String>> forms, String... words) {
+        for (List<String> form : forms) {
+            List<String> all = new ArrayList<>(List.of(words));
+            all.addAll(form);
+            asked.add(all);
+        }
+    }
+
+    @Test
+    void everyCommandAnswersAsWhenItsAnswersWereKept() throws IOException {
+        Map<String, String> digests = new TreeMap<>();
+        for (List<String> words : asked()) {
+            Run run = Run.of(words.toArray(String[]::new));
+            String answer = run.out() + "\n" + run.err() + run.status() + "\n";
+            digests.put(String.join(" ", words), digest(rounded(answer)));
+            writeOut(String.join(" ", words), answer);
+        }
+        if (Boolean.getBoolean("answers.keep")) {
+            StringBuilder text = new StringBuilder();
+            digests.forEach((line, digest) ->
+                    text.append(digest).append("  ").append(line).append('\n'));
+            Files.writeString(DIGESTS, text);
+        }
+        assertThat(digests).isEqualTo(kept());
+    }
+
+    private static Map<String, String> kept() throws IOException {
+        Map<String, String> kept = new TreeMap<>();
+        for (String line : Files.readAllLines(DIGESTS)) {
+            int blanks = line.indexOf("  ");
+            kept.put(line.substring(blanks + 2), line.substring(0, blanks));
+        }
+        return kept;
+    }
+
+    private static String rounded(String answer) {
+        return UNROUNDED.matcher(answer).replaceAll(match -> {
+            String number = match.group();
+            if (number.equals("-0.0")) {
+                return number; // no answer may have one
+            }
+            BigDecimal value = new BigDecimal(number);
+            return Math.abs(value.doubleValue()) < NOTHING
+                    ? "0"
+                    : value.round(ROUNDED).stripTrailingZeros().toString();
+        });
+    }
+
+    private static String digest(String text) {
+        try {
+            byte[] bytes = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(bytes, 0, 8);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static void writeOut(String line, String answer) throws IOException {
+        String folder = System.getProperty("answers.to", "");
+        if (!folder.isEmpty()) {
+            Files.createDirectories(Path.of(folder));
+            Files.writeString(Path.of(folder).resolve(line.replaceAll("[^A-Za-z0-9.-]+", "_") + ".txt"), answer);
+        }
+    }
+}
