@@ -113,11 +113,19 @@ public final class TurnCharts {
                 parts.add(charts.line(
                         car,
                         "front",
-                        first.equals(Optional.of(End.FRONT)) ? ending : "", Weight.HEAVY, turn, TurnFigures.FRONT_GRIP_USED, 1));
+                        first.equals(Optional.of(End.FRONT)) ? ending : "",
+                        Weight.HEAVY,
+                        turn,
+                        TurnFigures.FRONT_GRIP_USED,
+                        1));
                 parts.add(charts.line(
                         car,
                         "rear",
-                        first.equals(Optional.of(End.REAR)) ? ending : "", Weight.FINE, turn, TurnFigures.REAR_GRIP_USED, 1));
+                        first.equals(Optional.of(End.REAR)) ? ending : "",
+                        Weight.FINE,
+                        turn,
+                        TurnFigures.REAR_GRIP_USED,
+                        1));
             });
         }
         parts.add(0, new Rule(Rule.Kind.NOTE, Rule.Along.UP, 100, "no grip left"));

@@ -1,6 +1,5 @@
 package evenhand.report;
 
-import evenhand.answers.Answers;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
@@ -171,7 +170,7 @@ public record Findings(
 
     /** A figure of a set-up, SI. */
     OptionalDouble figure(Candidate candidate, Judged judged) {
-        return judged.si(new Answers(candidate.judged(), candidate.ride()));
+        return judged.si(candidate.judged(), candidate.ride());
     }
 
     /** What doubt leaves of a figure of the chosen set-up. */

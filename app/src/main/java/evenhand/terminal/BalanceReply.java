@@ -37,7 +37,10 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups) impl
 
     private static final Contents<PaceAnswer.InBalance> IN_BALANCE = Contents.of(PaceAnswer.InBalance.class)
             .with(PaceAnswer.InBalance::row, ROW)
-            .part(BUDGET, PaceAnswer.InBalance::budget, Contents.of(PaceAnswer.Budget.class).named(TurnFigures.BUDGET));
+            .part(
+                    BUDGET,
+                    PaceAnswer.InBalance::budget,
+                    Contents.of(PaceAnswer.Budget.class).named(TurnFigures.BUDGET));
 
     /** Between the limit and the fold there is a balance, though the car does not hold it by itself. */
     private static final Contents<PaceAnswer.BeyondLimit> BEYOND_LIMIT = Contents.of(PaceAnswer.BeyondLimit.class)

@@ -1,29 +1,28 @@
 package evenhand.terminal;
 
 import evenhand.answers.Trial;
+import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
 
-/** Options of the circle that is driven. */
+/** Options of the circles that are driven. */
 final class CircleOptions {
-    private static final String USUAL_RADIUS = (int) Trial.USUAL_RADIUS + " m";
-
     @Option(
             names = "--radius",
             paramLabel = "LENGTH",
-            defaultValue = USUAL_RADIUS,
-            description = "Radius of the circle. Otherwise ${DEFAULT-VALUE}.")
-    private String radius = USUAL_RADIUS;
+            description = "Radius of a circle; may be given more than once. Otherwise \"40 m\".")
+    private List<String> radii = new ArrayList<>();
 
     @Option(
             names = "--turn",
-            paramLabel = "left|right",
-            defaultValue = "left",
+            paramLabel = "left|right|both",
+            defaultValue = "both",
             description = "Which way it turns. Otherwise ${DEFAULT-VALUE}.")
-    private String turn = "left";
+    private String turn = "both";
 
     /** The trial at these paces, m/s². */
     Trial trial(List<Double> paces) throws Mistake {
-        return new Trial(paces, OptionText.radius(radius), OptionText.direction(turn));
+        List<Double> circles = radii.isEmpty() ? List.of(Trial.USUAL_RADIUS) : OptionText.radii(radii);
+        return new Trial(paces, circles, OptionText.ways(turn));
     }
 }

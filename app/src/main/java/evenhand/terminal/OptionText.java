@@ -1,5 +1,6 @@
 package evenhand.terminal;
 
+import evenhand.answers.Ways;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
@@ -57,7 +58,20 @@ final class OptionText {
         return paces;
     }
 
-    /** Radius of the circle, m. */
+    /** Radii of the circles, m, in the order given. */
+    static List<Double> radii(List<String> texts) throws Mistake {
+        List<Double> radii = new ArrayList<>();
+        for (String text : texts) {
+            double radius = radius(text);
+            if (radii.contains(radius)) {
+                throw new Mistake("--radius \"" + text + "\": is given twice; name each circle once");
+            }
+            radii.add(radius);
+        }
+        return radii;
+    }
+
+    /** Radius of a circle, m. */
     static double radius(String text) throws Mistake {
         double radius = quantity("--radius", text, Dimension.LENGTH, 1e12, "\"40 m\" or \"130 ft\"");
         if (radius < LEAST_RADIUS || radius > GREATEST_RADIUS) {
@@ -95,6 +109,15 @@ final class OptionText {
 
     private static boolean inFeet(String text) {
         return text.contains("ft") || text.contains("in");
+    }
+
+    static Ways ways(String text) throws Mistake {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
+            case "left" -> Ways.LEFT;
+            case "right" -> Ways.RIGHT;
+            case "both" -> Ways.BOTH;
+            default -> throw new Mistake("--turn \"" + text + "\": write left, right or both");
+        };
     }
 
     static Direction direction(String text) throws Mistake {

@@ -77,15 +77,7 @@ sealed interface SetupRide extends SetupAnswer permits SetupRide.Rides, SetupAns
             return none(setup, none.text());
         }
         Ride ride = (Ride) answer;
-        return new Rides(
-                setup,
-                load,
-                rest,
-                road,
-                speed,
-                ride,
-                FirstStops.of(car),
-                FlatRide.over(car, ride));
+        return new Rides(setup, load, rest, road, speed, ride, FirstStops.of(car), FlatRide.over(car, ride));
     }
 
     private static SetupAnswer.None none(Setup setup, String why) {

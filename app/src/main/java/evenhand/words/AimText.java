@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Aims as they are written: "understeer 0.8 deg/g at 0.5 g", "roll gradient at most 5.5 deg/g at 0.5 g". */
 public final class AimText {
@@ -34,6 +35,13 @@ public final class AimText {
     public static Aim read(String text) {
         String said = text.replaceAll("[\\s\u00a0\u202f]+", " ").strip();
         String lower = said.toLowerCase(Locale.ROOT);
+        if (lower.equals(Criterion.FRONT_FIRST.name())) {
+            return Aim.frontFirst();
+        }
+        if (lower.startsWith(Criterion.FRONT_FIRST.name() + " ")) {
+            throw invalid(
+                    "\"front first\" stands alone, without a number or a pace: the front goes first at the limit");
+        }
         Criterion criterion = Criterion.ALL.stream()
                 .filter(one -> lower.equals(one.name()) || lower.startsWith(one.name() + " "))
                 .max(Comparator.comparingInt(one -> one.name().length()))
@@ -82,7 +90,9 @@ public final class AimText {
     }
 
     private static InvalidValue unknown(String said) {
-        List<String> names = Criterion.ALL.stream().map(Criterion::name).toList();
+        List<String> names = Stream.concat(Criterion.ALL.stream(), Stream.of(Criterion.FRONT_FIRST))
+                .map(Criterion::name)
+                .toList();
         String begin = said.split(" (at|[-−+]?[0-9.])", 2)[0];
         String nearest = Nearest.to(begin, names);
         return invalid("begins with no known figure"
@@ -98,7 +108,10 @@ public final class AimText {
     /** An aim at this figure, for a message. */
     private static String example(Criterion criterion) {
         String value = switch (criterion.dimension()) {
-            case UNDERSTEER_GRADIENT -> criterion.equals(Criterion.UNDERSTEER) ? "0.8 deg/g" : "at most 5.5 deg/g";
+            case UNDERSTEER_GRADIENT ->
+                criterion.equals(Criterion.UNDERSTEER)
+                        ? "0.8 deg/g"
+                        : criterion.equals(Criterion.NEAR_UNDERSTEER) ? "3 deg/g" : "at most 5.5 deg/g";
             case ANGLE -> "-1.5 deg";
             case FORCE -> "at least 800 N";
             case ACCELERATION -> criterion.ofRide() ? "at most 0.4 m/s^2" : "at least 0.85 g";
@@ -111,6 +124,9 @@ public final class AimText {
 
     /** An aim as it is written: "understeer at most 0.8 deg/g at 0.5 g". */
     public static String write(Aim aim, Units units) {
+        if (aim.equals(Aim.frontFirst())) {
+            return Criterion.FRONT_FIRST.name();
+        }
         return aim.judged().criterion().name() + " " + demand(aim, units)
                 + aim.judged().pace().stream()
                         .mapToObj(pace -> " at " + Units.pace(pace))

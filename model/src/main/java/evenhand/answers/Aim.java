@@ -1,5 +1,11 @@
 package evenhand.answers;
 
+import evenhand.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+
 /**
  * What a car is to achieve.
  *
@@ -23,6 +29,51 @@ public record Aim(Judged judged, Sense sense, double value) {
         }
     }
 
+    /** One end is to go first: no number, but a yes. */
+    public static Aim frontFirst() {
+        return new Aim(new Judged(Criterion.FRONT_FIRST, OptionalDouble.empty()), Sense.AT_LEAST, 1);
+    }
+
+    /**
+     * The figure that decides: of a bound that of the worse way round and circle, of an exact value the mean of all. None
+     * where one of them has none.
+     */
+    public OptionalDouble figure(Answers answers) {
+        List<Double> values = judged.everywhere(answers);
+        if (values.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        DoubleStream all = values.stream().mapToDouble(Double::doubleValue);
+        return switch (sense) {
+            case EXACTLY -> all.average();
+            case AT_MOST -> all.max();
+            case AT_LEAST -> all.min();
+        };
+    }
+
+    /** The bends in which a car that meets the aim on the mean is further off than a driver would let pass. */
+    public List<Answers.Bend> off(Answers answers) {
+        List<Answers.Bend> off = new ArrayList<>();
+        List<Double> values = judged.everywhere(answers);
+        if (sense == Sense.EXACTLY && values.size() == answers.bends().size() && values.size() > 1) {
+            for (int i = 0; i < values.size(); i++) {
+                if (Math.abs(values.get(i) - value) > letPass()) {
+                    off.add(answers.bends().get(i));
+                }
+            }
+        }
+        return off;
+    }
+
+    /** How far either way round may be off an exact aim that both meet on the mean: 0.3 deg/g, 1 %, else a hundredth of it. */
+    private double letPass() {
+        return switch (judged.criterion().dimension()) {
+            case UNDERSTEER_GRADIENT -> Unit.of("deg/g").toSi(0.3);
+            case RATIO -> 0.01;
+            default -> Math.max(0.01 * Math.abs(value), judged.criterion().noticeable());
+        };
+    }
+
     /** What is to be added to a figure for the aim to be met, SI; zero where it is. */
     public double shortfall(double figure) {
         double difference = value - figure;
@@ -31,6 +82,11 @@ public record Aim(Judged judged, Sense sense, double value) {
             case AT_MOST -> Math.min(0, difference);
             case AT_LEAST -> Math.max(0, difference);
         };
+    }
+
+    /** Whether a figure is at the aim's value, but for rounding. */
+    public boolean touches(double figure) {
+        return Math.abs(value - figure) <= ROUNDING * judged.criterion().noticeable();
     }
 
     /** Whether a figure meets the aim, but for rounding. */

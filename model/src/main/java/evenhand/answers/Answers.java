@@ -1,20 +1,55 @@
 package evenhand.answers;
 
 import evenhand.ride.Ride;
+import evenhand.turn.Direction;
 import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * What one car answers in a trial.
  *
- * @param turn its paces and its limit
+ * @param bends on each circle and each way round, in the trial's order; the first is the one whose figures are read where
+ *     one is asked for
  * @param ride on the road; none where its springs give way by themselves
  */
-public record Answers(PacesAnswer turn, Optional<Ride> ride) {
-    /** Why there is no turn to be judged; empty for a car that turns. */
+public record Answers(List<Bend> bends, Optional<Ride> ride) {
+    /**
+     * One circle, one way round.
+     *
+     * @param radius m
+     */
+    public record Bend(double radius, Direction direction, PacesAnswer turn) {}
+
+    public Answers {
+        bends = List.copyOf(bends);
+    }
+
+    /** The turn of the first bend. */
+    public PacesAnswer turn() {
+        return bends.get(0).turn();
+    }
+
+    /** Why there is no turn to be judged in the first bend; empty for a car that turns. */
     public Optional<TurnAnswer.NoTurn> noTurn() {
+        return noTurn(turn());
+    }
+
+    /** Why there is no turn in one of the bends; empty for a car that turns in all. */
+    public Optional<TurnAnswer.NoTurn> noTurnSomewhere() {
+        return bends.stream().flatMap(bend -> noTurn(bend.turn()).stream()).findFirst();
+    }
+
+    private static Optional<TurnAnswer.NoTurn> noTurn(PacesAnswer turn) {
         return turn instanceof TurnAnswer.NoTurn none ? Optional.of(none) : Optional.empty();
+    }
+
+    /** Whether the front goes first in every bend. */
+    public boolean frontFirst() {
+        return bends.stream()
+                .allMatch(bend -> bend.turn() instanceof PacesAnswer.Paces turn
+                        && turn.limit().frontFirst());
     }
 
     /** Whether the ride is worth judging: it is where there are dampers. */

@@ -5,6 +5,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
 import evenhand.turn.Direction;
+import evenhand.turn.Limit;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.turn.WheelState;
@@ -30,8 +31,8 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
         /** At a pace. */
         record AtPace(BiFunction<TurnRow, Direction, OptionalDouble> si) implements Reading {}
 
-        /** At the limit. */
-        record AtLimit(Function<TurnRow, OptionalDouble> si) implements Reading {}
+        /** At the limit, or of it. */
+        record AtLimit(Function<Limit, OptionalDouble> si) implements Reading {}
 
         /** In the ride, of one axle. */
         record OfRide(End end, Function<AxleRide, OptionalDouble> si) implements Reading {}
@@ -58,6 +59,21 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
     public static final Criterion INSIDE_FRONT_LOAD = insideLoad("inside front load", End.FRONT);
     public static final Criterion LIMIT = atLimit("limit", TurnFigures.LATERAL_ACCELERATION, "g", 0.01);
     public static final Criterion LIMIT_BALANCE = atLimit("limit balance", TurnFigures.GRIP_BALANCE, "%", 1);
+    /** Smooth through neutral: positive pushes, negative slides. */
+    public static final Criterion NEAR_UNDERSTEER = of(
+            "understeer near the limit",
+            TurnFigures.NEAR_UNDERSTEER,
+            "deg/g",
+            0.1,
+            new Reading.AtLimit(TurnFigures.NEAR_UNDERSTEER::si));
+    /** One where the front goes first at the limit, else zero. An aim without a number, and no row of a table. */
+    public static final Criterion FRONT_FIRST = new Criterion(
+            "front first",
+            Unit.of(""),
+            0,
+            1,
+            new Reading.AtLimit(limit -> OptionalDouble.of(limit.frontFirst() ? 1 : 0)));
+
     public static final Criterion FRONT_DAMPING =
             ofRide("front damping", End.FRONT, RideFigures.BODY_DAMPING, "", 0.03);
     public static final Criterion REAR_DAMPING = ofRide("rear damping", End.REAR, RideFigures.BODY_DAMPING, "", 0.03);
@@ -84,6 +100,7 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
             INSIDE_FRONT_LOAD,
             LIMIT,
             LIMIT_BALANCE,
+            NEAR_UNDERSTEER,
             FRONT_DAMPING,
             REAR_DAMPING,
             FRONT_FREQUENCY,
@@ -119,11 +136,16 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
     }
 
     private static Criterion atLimit(String name, Figure<TurnRow> figure, String unit, double noticeable) {
-        return of(name, figure, unit, noticeable, new Reading.AtLimit(figure::si));
+        return of(name, figure, unit, noticeable, new Reading.AtLimit(limit -> figure.si(limit.row())));
     }
 
     private static Criterion ofRide(String name, End end, Figure<AxleRide> figure, String unit, double noticeable) {
         return of(name, figure, unit, noticeable, new Reading.OfRide(end, figure::si));
+    }
+
+    /** Whether its sign tells left from right, so that the other way round it is to be turned over. */
+    public boolean mirrors() {
+        return equals(SIDESLIP);
     }
 
     public Dimension dimension() {

@@ -1,5 +1,6 @@
 package evenhand.answers;
 
+import evenhand.ride.Ride;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnRow;
@@ -41,14 +42,48 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
         return List.copyOf(all);
     }
 
-    /** Its value in SI; none where the car does not turn, or not at this pace, or has no dampers to judge its ride by. */
+    /** Its value in SI in the first bend; none where the car does not turn, or not at this pace, or has no dampers. */
     public OptionalDouble si(Answers answers) {
-        if (criterion.reading() instanceof Criterion.Reading.OfRide ride) {
-            return answers.ride()
-                    .map(found -> ride.si().apply(found.axle(ride.end())))
-                    .orElseGet(OptionalDouble::empty);
+        return si(answers.turn(), answers.ride());
+    }
+
+    /**
+     * Its values in SI in every bend, in their order, signs as in the first way round; empty where one of them has none.
+     * What is of the ride has one.
+     */
+    public List<Double> everywhere(Answers answers) {
+        Optional<OptionalDouble> ride = ofRide(answers.ride());
+        if (ride.isPresent()) {
+            return ride.get().stream().boxed().toList();
         }
-        if (!(answers.turn() instanceof PacesAnswer.Paces turn)) {
+        List<Double> values = new ArrayList<>();
+        for (Answers.Bend bend : answers.bends()) {
+            OptionalDouble value = si(bend.turn());
+            if (value.isEmpty()) {
+                return List.of();
+            }
+            boolean turnedOver = criterion.mirrors()
+                    && bend.direction() != answers.bends().get(0).direction();
+            values.add(turnedOver ? -value.getAsDouble() : value.getAsDouble());
+        }
+        return values;
+    }
+
+    /** Its value in SI in one turn, or in the ride that goes with it. */
+    public OptionalDouble si(PacesAnswer turn, Optional<Ride> itsRide) {
+        return ofRide(itsRide).orElseGet(() -> si(turn));
+    }
+
+    private Optional<OptionalDouble> ofRide(Optional<Ride> itsRide) {
+        return criterion.reading() instanceof Criterion.Reading.OfRide ride
+                ? Optional.of(itsRide.map(found -> ride.si().apply(found.axle(ride.end())))
+                        .orElseGet(OptionalDouble::empty))
+                : Optional.empty();
+    }
+
+    /** Its value in SI in one turn. */
+    public OptionalDouble si(PacesAnswer answer) {
+        if (!(answer instanceof PacesAnswer.Paces turn)) {
             return OptionalDouble.empty();
         }
         if (criterion.reading() instanceof Criterion.Reading.AtPace reading) {
@@ -56,9 +91,9 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
                     .map(row -> reading.si().apply(row, turn.direction()))
                     .orElseGet(OptionalDouble::empty);
         }
-        return ((Criterion.Reading.AtLimit) criterion.reading())
-                .si()
-                .apply(turn.limit().row());
+        return criterion.reading() instanceof Criterion.Reading.AtLimit reading
+                ? reading.si().apply(turn.limit())
+                : OptionalDouble.empty();
     }
 
     private static Optional<TurnRow> at(PacesAnswer.Paces turn, double pace) {

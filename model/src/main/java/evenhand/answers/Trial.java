@@ -8,6 +8,7 @@ import evenhand.ride.Ride;
 import evenhand.ride.Road;
 import evenhand.ride.RoadClass;
 import evenhand.turn.Direction;
+import evenhand.turn.PacesAnswer;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
@@ -15,16 +16,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The trial that cars are judged by: a steady turn, and a ride on a road.
+ * The trial that cars are judged by: steady turns, one way round or both, on one circle or several, and a ride on a road.
  *
  * @param paces lateral accelerations, m/s²
- * @param radius of the circle, m
+ * @param radii of the circles, m; the first is the one whose figures are read where one is asked for
  * @param road of the ride
  * @param speed on it, m/s
  * @param load what is aboard besides what the car was weighed with
  */
 public record Trial(
-        List<Double> paces, double radius, Direction direction, Road road, double speed, Optional<LoadCase> load) {
+        List<Double> paces, List<Double> radii, Ways ways, Road road, double speed, Optional<LoadCase> load) {
     /** Lateral acceleration of a gentle bend, 0.2 g, in m/s². */
     public static final double GENTLE = 0.2 * Weights.GRAVITY;
     /** Lateral acceleration of a brisk bend, 0.5 g, in m/s². */
@@ -42,11 +43,45 @@ public record Trial(
 
     public Trial {
         paces = List.copyOf(paces);
+        radii = List.copyOf(radii);
+        if (radii.isEmpty()) {
+            throw new IllegalArgumentException("no circle to turn on");
+        }
     }
 
     /** On the usual road, with nothing more aboard. */
+    public Trial(List<Double> paces, List<Double> radii, Ways ways) {
+        this(paces, radii, ways, USUAL_ROAD, USUAL_SPEED, Optional.empty());
+    }
+
+    /** On one circle and one way round. */
     public Trial(List<Double> paces, double radius, Direction direction) {
-        this(paces, radius, direction, USUAL_ROAD, USUAL_SPEED, Optional.empty());
+        this(paces, List.of(radius), Ways.of(direction));
+    }
+
+    /** Radius of the first circle, m. */
+    public double radius() {
+        return radii.get(0);
+    }
+
+    /** The first way round. */
+    public Direction direction() {
+        return ways.first();
+    }
+
+    /** The same trial one way round. */
+    public Trial turning(Direction direction) {
+        return new Trial(paces, radii, Ways.of(direction), road, speed, load);
+    }
+
+    /** The same trial on one circle, radius in m. */
+    public Trial onCircle(double radius) {
+        return new Trial(paces, List.of(radius), ways, road, speed, load);
+    }
+
+    /** Whether both ways round are one turn and its mirror image for a car at rest in this trial. */
+    public boolean isAlike(Car car) {
+        return ways == Ways.BOTH && car.turnsAlikeBothWays();
     }
 
     /** The trial where nothing else is asked for: gentle and brisk, to the left on the usual circle and the usual road. */
@@ -68,12 +103,12 @@ public record Trial(
 
     /** The same trial with a load aboard. */
     public Trial with(Optional<LoadCase> load) {
-        return new Trial(paces, radius, direction, road, speed, load);
+        return new Trial(paces, radii, ways, road, speed, load);
     }
 
     /** The same trial on a road at a speed, m/s. */
     public Trial on(Road road, double speed) {
-        return new Trial(paces, radius, direction, road, speed, load);
+        return new Trial(paces, radii, ways, road, speed, load);
     }
 
     /** The same trial with one pace more, unless it has it. */
@@ -82,7 +117,7 @@ public record Trial(
         if (!more.contains(pace)) {
             more.add(pace);
         }
-        return new Trial(more, radius, direction, road, speed, load);
+        return new Trial(more, radii, ways, road, speed, load);
     }
 
     /** What a car answers, as read from a file: {@code lowered} is carried out here, and the load settles. */
@@ -90,11 +125,27 @@ public record Trial(
         Laden laden = Laden.of(car, load);
         if (laden instanceof Laden.NoRest none) {
             String why = none.text();
-            return new Answers(new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why), Optional.empty());
+            TurnAnswer.NoTurn noTurn = new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why);
+            return new Answers(List.of(new Answers.Bend(radius(), direction(), noTurn)), Optional.empty());
         }
         Car standing = ((Laden.AtRest) laden).car();
         Optional<Ride> ride =
                 Ride.of(standing, road, speed) instanceof Ride found ? Optional.of(found) : Optional.empty();
-        return new Answers(SteadyTurn.atPaces(standing, paces, radius, direction), ride);
+        return new Answers(bends(standing), ride);
+    }
+
+    private List<Answers.Bend> bends(Car standing) {
+        List<Answers.Bend> bends = new ArrayList<>();
+        for (double radius : radii) {
+            PacesAnswer first = SteadyTurn.atPaces(standing, paces, radius, direction());
+            bends.add(new Answers.Bend(radius, direction(), first));
+            if (ways == Ways.BOTH) {
+                Direction other = direction().other();
+                PacesAnswer second =
+                        isAlike(standing) ? first.mirrored() : SteadyTurn.atPaces(standing, paces, radius, other);
+                bends.add(new Answers.Bend(radius, other, second));
+            }
+        }
+        return bends;
     }
 }

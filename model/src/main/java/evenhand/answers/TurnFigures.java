@@ -1,8 +1,8 @@
 package evenhand.answers;
 
 import evenhand.quantity.Dimension;
-import evenhand.turn.PaceAnswer.Budget;
 import evenhand.turn.Limit;
+import evenhand.turn.PaceAnswer.Budget;
 import evenhand.turn.TurnRow;
 import evenhand.turn.WheelState;
 import java.util.List;
@@ -49,8 +49,8 @@ public final class TurnFigures {
     public static final Figure<TurnRow> GRIP_BALANCE = ratio("gripBalance", "grip balance", TurnRow::gripBalance);
 
     /** One is neutral, more is understeer, and at zero the car no longer stays in its bend by itself. */
-    public static final Figure<TurnRow> HOLD = Figure.ofOptional(
-            "hold", "hold (steer by bend at held speed)", Dimension.RATIO, "", 2, TurnRow::hold);
+    public static final Figure<TurnRow> HOLD =
+            Figure.ofOptional("hold", "hold (steer by bend at held speed)", Dimension.RATIO, "", 2, TurnRow::hold);
 
     /** All but the wheels, in the order of an answer. */
     public static final List<Figure<TurnRow>> ROW = List.of(
@@ -87,8 +87,8 @@ public final class TurnFigures {
             2,
             Limit::nearUndersteer);
 
-    public static final Figure<Limit> FOLD = Figure.ofOptional(
-            "fold", "most that could be had", Dimension.ACCELERATION, "g", 3, Limit::fold);
+    public static final Figure<Limit> FOLD =
+            Figure.ofOptional("fold", "most that could be had", Dimension.ACCELERATION, "g", 3, Limit::fold);
 
     public static final Figure<WheelState> LOAD = Figure.of("load", "load", Dimension.FORCE, "N", 0, WheelState::load);
 

@@ -173,4 +173,14 @@ public record Car(
                         drive.shaftTurns().mirrored()),
                 pitchInertia);
     }
+
+    /**
+     * Whether a turn to the right is the mirror image of one to the left: the scales stand alike on both sides, and no
+     * propeller shaft turns the driven axle's housing.
+     */
+    public boolean turnsAlikeBothWays() {
+        boolean shaft =
+                axle(drive.axle()) instanceof Axle.Live && drive.finalDrive().isPresent();
+        return !shaft && weights.equals(weights.mirrored());
+    }
 }

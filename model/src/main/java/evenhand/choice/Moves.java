@@ -76,7 +76,7 @@ final class Moves {
 
     /** The figure of the aim, SI. */
     OptionalDouble figure(double[] move) {
-        return answers(move).map(asked.get(0).judged()::si).orElseGet(OptionalDouble::empty);
+        return answers(move).map(asked.get(0)::figure).orElseGet(OptionalDouble::empty);
     }
 
     /** What each thing asked for lacks, in what is noticeable of it: value wanted less value there. */
@@ -85,7 +85,7 @@ final class Moves {
         double[] lacking = new double[asked.size()];
         for (int i = 0; i < lacking.length; i++) {
             Aim one = asked.get(i);
-            OptionalDouble figure = here.map(one.judged()::si).orElseGet(OptionalDouble::empty);
+            OptionalDouble figure = here.map(one::figure).orElseGet(OptionalDouble::empty);
             double sign = one.sense() == Aim.Sense.AT_MOST ? -1 : 1;
             lacking[i] = figure.isPresent()
                     ? (one.value() - figure.getAsDouble())

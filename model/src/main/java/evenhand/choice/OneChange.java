@@ -2,7 +2,6 @@ package evenhand.choice;
 
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
-import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Entries;
@@ -115,7 +114,7 @@ public final class OneChange {
             met = aim.sense() == Aim.Sense.EXACTLY ? met : isMet(value);
             met &= keepsAll(value);
         }
-        double achieved = figure(aim.judged(), value).orElseThrow();
+        double achieved = figure(aim, value).orElseThrow();
         Finding.Reach reach = reach();
         return new Finding.One(
                 span,
@@ -139,16 +138,17 @@ public final class OneChange {
         return asked.computeIfAbsent(value, variation::at);
     }
 
-    private OptionalDouble figure(Judged judged, double value) {
-        OptionalDouble figure = ask(value).map(judged::si).orElseGet(OptionalDouble::empty);
-        if (judged.equals(aim.judged()) && figure.isPresent()) {
+    /** The figure that decides whether an aim is met: of both ways round and all circles. */
+    private OptionalDouble figure(Aim asks, double value) {
+        OptionalDouble figure = ask(value).map(asks::figure).orElseGet(OptionalDouble::empty);
+        if (asks.judged().equals(aim.judged()) && asks.sense() == aim.sense() && figure.isPresent()) {
             curve.put(value, figure.getAsDouble());
         }
         return figure;
     }
 
     private boolean isMet(double value) {
-        OptionalDouble figure = figure(aim.judged(), value);
+        OptionalDouble figure = figure(aim, value);
         return figure.isPresent() && aim.met(figure.getAsDouble());
     }
 
@@ -166,7 +166,7 @@ public final class OneChange {
         List<Optional<Answers>> answers = variation.progress().part(0, SAMPLED).each(all, variation::at);
         for (int i = 0; i < all.size(); i++) {
             asked.put(all.get(i), answers.get(i));
-            figure(aim.judged(), all.get(i));
+            figure(aim, all.get(i));
         }
     }
 
@@ -180,13 +180,13 @@ public final class OneChange {
                 double without = before ? values.get(i) : values.get(i - 1);
                 for (int k = 0; k < HALVINGS; k++) {
                     double middle = (with + without) / 2;
-                    if (variation.figure(aim.judged(), middle).isPresent()) {
+                    if (variation.figure(aim, middle).isPresent()) {
                         with = middle;
                     } else {
                         without = middle;
                     }
                 }
-                figure(aim.judged(), with);
+                figure(aim, with);
                 ends.add(with);
             }
         }
@@ -211,7 +211,7 @@ public final class OneChange {
 
     private void climb(double from, double middle, double to, boolean up) {
         UnivariateFunction height =
-                value -> figure(aim.judged(), value).orElse(up ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
+                value -> figure(aim, value).orElse(up ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
         try {
             new BrentOptimizer(HILL, HILL * span.width())
                     .optimize(
@@ -251,21 +251,19 @@ public final class OneChange {
 
     /** Where a figure passes what is asked of it; of a bound that it jumps past, the side of the jump that does. */
     private List<Double> passes(Aim asks, boolean tellJumps) {
-        Judged judged = asks.judged();
-        Aim level = new Aim(judged, Aim.Sense.EXACTLY, asks.value());
         List<Double> places = new ArrayList<>();
         List<Double> values = asked.keySet().stream()
-                .filter(value -> figure(judged, value).isPresent())
+                .filter(value -> figure(asks, value).isPresent())
                 .sorted()
                 .toList();
         for (int i = 0; i < values.size(); i++) {
-            double here = figure(judged, values.get(i)).orElseThrow() - asks.value();
+            double here = figure(asks, values.get(i)).orElseThrow() - asks.value();
             if (here == 0) {
                 places.add(values.get(i));
             } else if (i > 0) {
-                double before = figure(judged, values.get(i - 1)).orElseThrow() - asks.value();
+                double before = figure(asks, values.get(i - 1)).orElseThrow() - asks.value();
                 if (before * here < 0) {
-                    Pass pass = pass(level, values.get(i - 1), values.get(i), before < 0);
+                    Pass pass = pass(asks, values.get(i - 1), values.get(i), before < 0);
                     if (pass.place().isPresent()) {
                         places.add(pass.place().getAsDouble());
                     } else {
@@ -286,13 +284,13 @@ public final class OneChange {
     /** Closes in on the pass between two values, of which the first has less or more than the level. */
     private Pass pass(Aim level, double from, double to, boolean rises) {
         UnivariateFunction above = value -> {
-            OptionalDouble figure = figure(level.judged(), value);
+            OptionalDouble figure = figure(level, value);
             return figure.isPresent() ? figure.getAsDouble() - level.value() : rises ? -1 : 1;
         };
         try {
             double place = new BrentSolver(EXACT, EXACT * span.width(), 0).solve(2 * MOST_EVALUATIONS, above, from, to);
-            OptionalDouble there = figure(level.judged(), place);
-            if (there.isPresent() && level.met(there.getAsDouble())) {
+            OptionalDouble there = figure(level, place);
+            if (there.isPresent() && level.touches(there.getAsDouble())) {
                 return new Pass(OptionalDouble.of(place), place, place);
             }
         } catch (TooManyEvaluationsException e) {
@@ -320,12 +318,12 @@ public final class OneChange {
             return solution.get();
         }
         for (Aim keep : keeps) {
-            passes(keep, false).forEach(edge -> figure(aim.judged(), edge));
+            passes(keep, false).forEach(edge -> figure(aim, edge));
         }
         Comparator<Double> keeping = Comparator.comparing(value -> !keepsAll(value));
         return List.copyOf(curve.keySet()).stream()
-                .min(keeping.thenComparingDouble(value -> Math.abs(
-                                aim.shortfall(figure(aim.judged(), value).orElseThrow())))
+                .min(keeping.thenComparingDouble(value ->
+                                Math.abs(aim.shortfall(figure(aim, value).orElseThrow())))
                         .thenComparingDouble(value -> Math.abs(value - present)))
                 .orElseThrow();
     }
@@ -369,9 +367,9 @@ public final class OneChange {
         }
         Comparator<Double> keeping = Comparator.comparing(value -> !keepsAll(value));
         return near.stream()
-                .filter(value -> figure(aim.judged(), value).isPresent())
-                .min(keeping.thenComparingDouble(value ->
-                        Math.abs(aim.shortfall(figure(aim.judged(), value).orElseThrow()))))
+                .filter(value -> figure(aim, value).isPresent())
+                .min(keeping.thenComparingDouble(
+                        value -> Math.abs(aim.shortfall(figure(aim, value).orElseThrow()))))
                 .orElse(exact);
     }
 
@@ -380,9 +378,9 @@ public final class OneChange {
         double reach = Kink.STEP * span.width();
         double left = Math.max(span.from(), value - reach);
         double right = Math.min(span.to(), value + reach);
-        OptionalDouble before = variation.figure(aim.judged(), left);
-        OptionalDouble after = variation.figure(aim.judged(), right);
-        double here = figure(aim.judged(), value).orElseThrow();
+        OptionalDouble before = variation.figure(aim, left);
+        OptionalDouble after = variation.figure(aim, right);
+        double here = figure(aim, value).orElseThrow();
         double low = before.isPresent() ? left : value;
         double high = after.isPresent() ? right : value;
         return high > low ? (after.orElse(here) - before.orElse(here)) / (high - low) : 0;
@@ -391,7 +389,7 @@ public final class OneChange {
     private List<Finding.Note> notes(double value, Finding.Reach reach) {
         List<Finding.Note> notes = new ArrayList<>();
         double ripple = RIPPLE * aim.judged().criterion().noticeable();
-        if (Kink.isAt(value, span.from(), span.to(), ripple, at -> variation.figure(aim.judged(), at))) {
+        if (Kink.isAt(value, span.from(), span.to(), ripple, at -> variation.figure(aim, at))) {
             notes.add(Finding.Note.KINK);
         }
         if (Math.min(value - span.from(), span.to() - value) < AT_END * span.width()) {

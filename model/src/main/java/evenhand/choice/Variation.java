@@ -2,7 +2,6 @@ package evenhand.choice;
 
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
-import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
@@ -35,15 +34,15 @@ record Variation(Entries car, List<Span> spans, Trial trial, Progress progress) 
         return Catalogue.build(changed).value().map(trial::ask);
     }
 
-    /** One figure with these values, SI. */
-    OptionalDouble figure(Judged judged, double... values) {
-        return at(values).map(judged::si).orElseGet(OptionalDouble::empty);
+    /** The figure that decides an aim with these values, SI. */
+    OptionalDouble figure(Aim aim, double... values) {
+        return at(values).map(aim::figure).orElseGet(OptionalDouble::empty);
     }
 
     /** Whether what is to be kept is kept. */
     static boolean keeps(Answers answers, List<Aim> keeps) {
         for (Aim keep : keeps) {
-            OptionalDouble figure = keep.judged().si(answers);
+            OptionalDouble figure = keep.figure(answers);
             if (figure.isEmpty() || !keep.met(figure.getAsDouble())) {
                 return false;
             }
@@ -56,7 +55,7 @@ record Variation(Entries car, List<Span> spans, Trial trial, Progress progress) 
         Optional<Answers> answers = at(values);
         return keeps.stream()
                 .map(keep -> {
-                    OptionalDouble figure = answers.map(keep.judged()::si).orElseGet(OptionalDouble::empty);
+                    OptionalDouble figure = answers.map(keep::figure).orElseGet(OptionalDouble::empty);
                     return new Finding.Kept(keep, figure, figure.isPresent() && keep.met(figure.getAsDouble()));
                 })
                 .toList();

@@ -55,6 +55,11 @@ public record Limit(
         return new Limit(row, cause, firstAxle, spinningWheel, OptionalDouble.empty(), nearUndersteer);
     }
 
+    /** The same limit of the mirrored car, turning the other way. */
+    Limit mirrored() {
+        return new Limit(row.mirrored(), cause, firstAxle, spinningWheel.map(Wheel::mirrored), fold, nearUndersteer);
+    }
+
     public double lateralAcceleration() {
         return row.lateralAcceleration();
     }

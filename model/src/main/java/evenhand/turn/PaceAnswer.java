@@ -7,6 +7,9 @@ public sealed interface PaceAnswer permits PaceAnswer.InBalance, PaceAnswer.Beyo
     /** Lateral acceleration of the pace, m/s². */
     double lateralAcceleration();
 
+    /** The same pace of the mirrored car, turning the other way. */
+    PaceAnswer mirrored();
+
     /** The same without what lies beyond the limit. */
     default PaceAnswer toTheLimit() {
         return this instanceof BeyondLimit ? new BeyondLimit(lateralAcceleration(), Optional.empty()) : this;
@@ -18,6 +21,11 @@ public sealed interface PaceAnswer permits PaceAnswer.InBalance, PaceAnswer.Beyo
         public double lateralAcceleration() {
             return row.lateralAcceleration();
         }
+
+        @Override
+        public InBalance mirrored() {
+            return new InBalance(row.mirrored(), budget);
+        }
     }
 
     /**
@@ -26,7 +34,12 @@ public sealed interface PaceAnswer permits PaceAnswer.InBalance, PaceAnswer.Beyo
      * @param steered the balance that only a driver who steers against it all the time could hold, between the limit and the
      *     fold, where it was asked for
      */
-    record BeyondLimit(double lateralAcceleration, Optional<InBalance> steered) implements PaceAnswer {}
+    record BeyondLimit(double lateralAcceleration, Optional<InBalance> steered) implements PaceAnswer {
+        @Override
+        public BeyondLimit mirrored() {
+            return new BeyondLimit(lateralAcceleration, steered.map(InBalance::mirrored));
+        }
+    }
 
     /**
      * What the understeer gradient at the pace is made of, rad per m/s², tangents at the solution.

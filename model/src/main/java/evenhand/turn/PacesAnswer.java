@@ -4,6 +4,9 @@ import java.util.List;
 
 /** What a car answers when it is asked for its paces and its limit alone. */
 public sealed interface PacesAnswer permits PacesAnswer.Paces, TurnAnswer.NoTurn {
+    /** The turn the other way round of a car that is alike both ways, or of the mirrored car. */
+    PacesAnswer mirrored();
+
     /**
      * The turn at some paces and at its limit.
      *
@@ -14,6 +17,12 @@ public sealed interface PacesAnswer permits PacesAnswer.Paces, TurnAnswer.NoTurn
     record Paces(Direction direction, List<PaceAnswer> paces, Limit limit) implements PacesAnswer {
         public Paces {
             paces = List.copyOf(paces);
+        }
+
+        @Override
+        public Paces mirrored() {
+            return new Paces(
+                    direction.other(), paces.stream().map(PaceAnswer::mirrored).toList(), limit.mirrored());
         }
     }
 }

@@ -4,6 +4,9 @@ import java.util.List;
 
 /** What a car answers when it is asked to turn. */
 public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
+    /** The turn the other way round of a car that is alike both ways, or of the mirrored car. */
+    TurnAnswer mirrored();
+
     /**
      * The turn from straight ahead to the fold.
      *
@@ -26,6 +29,17 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
             paces = List.copyOf(paces);
             events = List.copyOf(events);
             rows = List.copyOf(rows);
+        }
+
+        @Override
+        public Turns mirrored() {
+            return new Turns(
+                    radius,
+                    direction.other(),
+                    paces.stream().map(PaceAnswer::mirrored).toList(),
+                    limit.mirrored(),
+                    events.stream().map(TurnEvent::mirrored).toList(),
+                    rows.stream().map(TurnRow::mirrored).toList());
         }
 
         /** Whether a lateral acceleration, m/s², lies beyond what the car does by itself. */
@@ -55,7 +69,12 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
     }
 
     /** The car has no such turn. */
-    record NoTurn(Reason reason, String text) implements TurnAnswer, PacesAnswer {}
+    record NoTurn(Reason reason, String text) implements TurnAnswer, PacesAnswer {
+        @Override
+        public NoTurn mirrored() {
+            return this;
+        }
+    }
 
     /** Why there is no answer. */
     enum Reason {

@@ -72,7 +72,7 @@ class OneChangeTest {
 
     private static double figure(Judged judged, Span span, double value) {
         return new Variation(car(), List.of(span), TRIAL, Progress.NONE)
-                .figure(judged, value)
+                .figure(new Aim(judged, Aim.Sense.EXACTLY, 0), value)
                 .orElseThrow();
     }
 

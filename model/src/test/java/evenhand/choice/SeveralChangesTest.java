@@ -38,7 +38,7 @@ class SeveralChangesTest {
 
     private static double now(Judged judged) {
         return new Variation(CAR, List.of(), TRIAL, Progress.NONE)
-                .figure(judged)
+                .figure(new Aim(judged, Aim.Sense.EXACTLY, 0))
                 .orElseThrow();
     }
 
@@ -200,7 +200,11 @@ class SeveralChangesTest {
         Variation variation = new Variation(CAR, SPANS, TRIAL, Progress.NONE);
         for (int corner = 0; corner < 8; corner++) {
             double figure = variation
-                    .figure(ROLL, place(0, corner & 1, 1), place(1, corner >> 1 & 1, 1), place(2, corner >> 2, 1))
+                    .figure(
+                            new Aim(ROLL, Aim.Sense.EXACTLY, 0),
+                            place(0, corner & 1, 1),
+                            place(1, corner >> 1 & 1, 1),
+                            place(2, corner >> 2, 1))
                     .orElseThrow();
             assertThat(figure)
                     .isBetween(found.reach().lowest() - 1e-9, found.reach().highest() + 1e-9);
