@@ -50,6 +50,9 @@ final class BalanceCommand implements Asked {
     private final LoadOption load = new LoadOption();
 
     @Mixin
+    private final FullOption full = new FullOption();
+
+    @Mixin
     private final FormOptions forms = new FormOptions();
 
     @Mixin
@@ -66,11 +69,7 @@ final class BalanceCommand implements Asked {
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        List<SetupTurn> answers = new ArrayList<>();
-        for (Setup setup : setups.of(scenario)) {
-            answers.add(SetupTurn.of(setup, trial));
-        }
-        BalanceReply answer = new BalanceReply(scenario, trial, answers);
+        BalanceReply answer = BalanceReply.of(scenario, setups.of(scenario), trial, full.full());
         answer.give(form, console, shown);
         return answer.complete() ? Status.DONE : Status.NO_ANSWER;
     }

@@ -10,6 +10,7 @@ import evenhand.forms.JsonForm;
 import evenhand.handsums.HandSums;
 import evenhand.handsums.UndersteerBudget;
 import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
@@ -22,9 +23,19 @@ import evenhand.words.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** What {@code balance} answers. */
-record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups) implements Reply {
+record BalanceReply(
+        Scenario scenario, Trial trial, List<SetupTurn> setups, List<AtRadius> atRadius, boolean full)
+        implements Reply {
+    /** The same set-ups on another circle. */
+    record AtRadius(double radius, List<SetupTurn> setups) {
+        AtRadius {
+            setups = List.copyOf(setups);
+        }
+    }
+
     private static final String BUDGET = TurnFigures.BUDGET_KEY;
 
     private static final Contents<WheelState> WHEEL =
@@ -105,6 +116,24 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups) impl
                     turned -> rows(turned.turn()),
                     BalanceReply.<TurnRow>placed().with(Placed::what, ROW).mark("beyondLimit", Placed::beyondLimit));
 
+    private static final Contents<TurnAnswer> OTHER_TURN = Contents.of(TurnAnswer.class)
+            .where(
+                    TurnAnswer.Turns.class,
+                    Contents.of(TurnAnswer.Turns.class)
+                            .text("turn", turn -> turn.direction().key())
+                            .with(turn -> turn, TURN))
+            .where(
+                    TurnAnswer.NoTurn.class,
+                    Contents.of(TurnAnswer.NoTurn.class)
+                            .part("noAnswer", SetupAnswer.NoAnswer::of, SharedParts.NO_ANSWER));
+
+    private static final Contents<SetupTurn> SETUP = SharedParts.setup(
+            SetupTurn.class,
+            Contents.of(SetupTurn.class)
+                    .where(SetupTurn.Turned.class, TURNED)
+                    .mark("alike", SetupTurn::alike)
+                    .partIfAny("otherTurn", SetupTurn::otherTurn, OTHER_TURN));
+
     private static final Contents<BalanceReply> REPLY = Contents.of(BalanceReply.class)
             .with(reply -> reply, SharedParts.OPENING)
             .number("radius_m", reply -> reply.trial().radius())
@@ -112,8 +141,13 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups) impl
             .list(
                     "setups",
                     BalanceReply::setups,
-                    SharedParts.setup(
-                            SetupTurn.class, Contents.of(SetupTurn.class).where(SetupTurn.Turned.class, TURNED)));
+                    SETUP)
+            .listIfAny(
+                    "atRadius",
+                    BalanceReply::atRadius,
+                    Contents.of(AtRadius.class)
+                            .number("radius_m", AtRadius::radius)
+                            .list("setups", AtRadius::setups, SETUP));
 
     /** In CSV a row per lateral acceleration. */
     private static final Contents<SetupTurn.Turned> ROWS = Contents.of(SetupTurn.Turned.class)
@@ -150,6 +184,35 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups) impl
 
     BalanceReply {
         setups = List.copyOf(setups);
+        atRadius = List.copyOf(atRadius);
+    }
+
+    /** Asks the set-ups of a scenario on every circle of a trial. */
+    static BalanceReply of(Scenario scenario, List<Setup> setups, Trial trial, boolean full) {
+        List<AtRadius> circles = trial.radii().stream()
+                .map(radius -> new AtRadius(
+                        radius,
+                        setups.stream()
+                                .map(setup -> SetupTurn.of(setup, trial.onCircle(radius)))
+                                .toList()))
+                .toList();
+        return new BalanceReply(
+                scenario, trial, circles.get(0).setups(), circles.subList(1, circles.size()), full);
+    }
+
+    /** Every set-up on every circle. */
+    private Stream<SetupTurn> everywhere() {
+        return Stream.concat(
+                setups.stream(), atRadius.stream().flatMap(circle -> circle.setups().stream()));
+    }
+
+    @Override
+    public boolean complete() {
+        return everywhere()
+                .allMatch(one -> one.noAnswer().isEmpty()
+                        && one.otherTurn()
+                                .filter(TurnAnswer.NoTurn.class::isInstance)
+                                .isEmpty());
     }
 
     private static Contents<TurnRow> wheels() {

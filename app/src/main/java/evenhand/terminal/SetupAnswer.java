@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.scenario.Setup;
 import evenhand.turn.TurnAnswer;
 import java.util.List;
+import java.util.Optional;
 
 /** A set-up and what it answers to a command's question. */
 interface SetupAnswer {
@@ -11,6 +12,11 @@ interface SetupAnswer {
     /** What is said of it besides. */
     default SharedParts.Remarks remarks() {
         return SharedParts.Remarks.of(setup(), setup().estimated(), List.of());
+    }
+
+    /** Why it has no answer, where it has none. */
+    default Optional<NoAnswer> noAnswer() {
+        return Optional.empty();
     }
 
     /** It has no answer. */
@@ -23,6 +29,11 @@ interface SetupAnswer {
             this(setup, none.reason(), none.text());
         }
 
+        @Override
+        public Optional<NoAnswer> noAnswer() {
+            return Optional.of(why);
+        }
+
         /** As the tables say it. */
         String sentence() {
             return "No answer: " + why.text() + ".";
@@ -30,5 +41,9 @@ interface SetupAnswer {
     }
 
     /** Why there is no answer, for programs and for people. */
-    record NoAnswer(TurnAnswer.Reason reason, String text) {}
+    record NoAnswer(TurnAnswer.Reason reason, String text) {
+        static NoAnswer of(TurnAnswer.NoTurn none) {
+            return new NoAnswer(none.reason(), none.text());
+        }
+    }
 }

@@ -8,7 +8,6 @@ import evenhand.quantity.Dimension;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -56,12 +55,8 @@ final class SharedParts {
         return Contents.of(kind)
                 .text("name", one -> one.setup().name())
                 .with(one -> one, answer)
-                .partIfAny("noAnswer", SharedParts::noAnswer, NO_ANSWER)
+                .partIfAny("noAnswer", SetupAnswer::noAnswer, NO_ANSWER)
                 .with(SetupAnswer::remarks, REMARKS);
-    }
-
-    private static Optional<SetupAnswer.NoAnswer> noAnswer(SetupAnswer answer) {
-        return answer instanceof SetupAnswer.None none ? Optional.of(none.why()) : Optional.empty();
     }
 
     /** Which figure, at which pace, in which unit. */

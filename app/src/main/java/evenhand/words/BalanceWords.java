@@ -53,7 +53,7 @@ public final class BalanceWords {
     /**
      * The sentences of one set-up, in the order to be read.
      *
-     * @param other the answer of the same car to a turn in the other direction
+     * @param other the answer of the same car to a turn in the other direction; the turn itself where that was not asked
      */
     public static List<String> of(HandSums sums, TurnAnswer.Turns turn, TurnAnswer other, Units units) {
         List<String> sentences = ofTurn(sums, turn, other, units);

@@ -5,11 +5,13 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
+import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.turn.WheelState;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -100,6 +102,21 @@ public final class LimitWords {
                 "the wheel has to be held against the turn past " + at + ", though neither end slides";
             case GAVE_UP -> "the search gave up at " + at;
         };
+    }
+
+    /**
+     * The warning that comes before all else: "Turning left the front goes first, turning right the rear: the tail comes round
+     * past 0.820 g unless the driver steers against it." Nothing where the same end goes both ways, or one way has no answer.
+     */
+    public static Optional<String> split(TurnAnswer.Turns turn, TurnAnswer other) {
+        if (!(other instanceof TurnAnswer.Turns there)
+                || turn.limit().frontFirst() == there.limit().frontFirst()) {
+            return Optional.empty();
+        }
+        TurnAnswer.Turns front = turn.limit().frontFirst() ? turn : there;
+        TurnAnswer.Turns rear = front == turn ? there : turn;
+        return Optional.of("Turning " + front.direction().key() + " the front goes first, turning "
+                + rear.direction().key() + " " + brief(rear.limit()) + ".");
     }
 
     /** "the front uses 98.0 % of its grip, the rear 92.1 % (limit balance +6.4 %)", the end that goes first. */
