@@ -12,6 +12,7 @@ import evenhand.turn.PacesAnswer;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -122,6 +123,11 @@ public record Trial(
 
     /** What a car answers, as read from a file: {@code lowered} is carried out here, and the load settles. */
     public Answers ask(Car car) {
+        return ask(car, judged());
+    }
+
+    /** The same, as far as some figures are read from it: a ride that none of them judges is left out. */
+    public Answers ask(Car car, Collection<Judged> figures) {
         Laden laden = Laden.of(car, load);
         if (laden instanceof Laden.NoRest none) {
             String why = none.text();
@@ -129,8 +135,9 @@ public record Trial(
             return new Answers(List.of(new Answers.Bend(radius(), direction(), noTurn)), Optional.empty());
         }
         Car standing = ((Laden.AtRest) laden).car();
+        boolean rides = figures.stream().anyMatch(figure -> figure.criterion().ofRide());
         Optional<Ride> ride =
-                Ride.of(standing, road, speed) instanceof Ride found ? Optional.of(found) : Optional.empty();
+                rides && Ride.of(standing, road, speed) instanceof Ride found ? Optional.of(found) : Optional.empty();
         return new Answers(bends(standing), ride);
     }
 

@@ -19,18 +19,49 @@ final class Building {
     private final List<Adjustable> numbers = new ArrayList<>();
 
     private final Deviation deviation;
+    private final Parts parts;
 
-    private Building(Deviation deviation) {
+    /** What becomes of the objects on the way. */
+    interface Parts {
+        /** An object that is there already; none where it must be built. */
+        Optional<Object> at(String path);
+
+        /** An object was built. */
+        void built(String path, Object object);
+    }
+
+    /** Every object is built, and none is kept by itself. */
+    private static final Parts NONE = new Parts() {
+        @Override
+        public Optional<Object> at(String path) {
+            return Optional.empty();
+        }
+
+        @Override
+        public void built(String path, Object object) {}
+    };
+
+    private Building(Deviation deviation, Parts parts) {
         this.deviation = deviation;
+        this.parts = parts;
     }
 
     static <T> Built<T> build(Shape<T> shape, Entries entries, Deviation deviation) {
-        Building building = new Building(deviation);
+        return build(shape, entries, deviation, NONE);
+    }
+
+    static <T> Built<T> build(Shape<T> shape, Entries entries, Deviation deviation, Parts parts) {
+        Building building = new Building(deviation, parts);
         Optional<T> value = building.object(shape, entries, "");
         return new Built<>(building.faults.isEmpty() ? value : Optional.empty(), building.faults, building.numbers);
     }
 
+    @SuppressWarnings("unchecked") // a path of a car has one shape
     private <T> Optional<T> object(Shape<T> shape, Entries entries, String path) {
+        Optional<Object> there = parts.at(path);
+        if (there.isPresent()) {
+            return (Optional<T>) there;
+        }
         Shape.Plain<? extends T> plain = shape.plain(entries);
         Values values = new Values(plain);
         boolean whole = true;
@@ -41,7 +72,9 @@ final class Building {
             return Optional.empty();
         }
         try {
-            return Optional.of(plain.builder().apply(values));
+            T object = plain.builder().apply(values);
+            parts.built(path, object);
+            return Optional.of(object);
         } catch (InvalidValue invalid) {
             fault(Path.join(path, invalid.component()), String.valueOf(invalid.getMessage()));
             return Optional.empty();
@@ -50,18 +83,19 @@ final class Building {
 
     /** Puts the value of a slot where it has one. False if it should have one and has not. */
     private <V> boolean fill(Slot<V> slot, boolean collides, Entries entries, String path, Values values) {
-        String here = Path.join(path, slot.key());
         Entry entry = entries.given().get(slot.key());
-        Optional<Slot.Instead> instead = slot.instead()
-                .filter(other -> entries.given().containsKey(other.slot().key()));
+        Optional<Slot.Instead> instead = givenInstead(slot, entries);
+        boolean mayBeAbsent = slot.standIn().isEmpty() && !slot.required();
+        if (entry == null && (instead.isPresent() || mayBeAbsent)) {
+            return true;
+        }
+        String here = Path.join(path, slot.key());
         Optional<V> value;
         if (instead.isPresent() && entry != null && !instead.get().both()) {
             fault(here, "stands beside " + instead.get().slot().key() + "; leave out one of the two");
             return false;
         } else if (collides) {
             return false; // the collision has its line; which of the two is meant is not known yet
-        } else if (instead.isPresent() && entry == null) {
-            return true;
         } else if (entry != null) {
             value = read(slot, entry, here);
             if (value.isEmpty()) {
@@ -72,14 +106,21 @@ final class Building {
             if (value.isEmpty()) {
                 return false;
             }
-        } else if (slot.required()) {
+        } else {
             fault(here, missing(slot));
             return false;
-        } else {
-            return true;
         }
         values.put(slot, value.get());
         return true;
+    }
+
+    /** What is given in the place of a slot. No lambda: asked for every number of every car. */
+    private static Optional<Slot.Instead> givenInstead(Slot<?> slot, Entries entries) {
+        Optional<Slot.Instead> instead = slot.instead();
+        return instead.isPresent()
+                        && entries.given().containsKey(instead.get().slot().key())
+                ? instead
+                : Optional.empty();
     }
 
     /** Whether a slot stands beside another that it excludes. */
@@ -113,8 +154,7 @@ final class Building {
     @SuppressWarnings("unchecked") // a V that is a Double stays one
     private <V> Optional<V> standIn(
             Slot<V> slot, Slot.StandIn<V> standIn, String here, Values values, Entries entries) {
-        List<Slot<?>> wanting =
-                standIn.needs().stream().filter(needed -> !values.has(needed)).toList();
+        List<Slot<?>> wanting = wanting(standIn.needs(), values);
         if (!wanting.isEmpty()) {
             // A need that is there but could not be read, or was itself to be estimated, has its own line.
             if (wanting.stream().noneMatch(need -> entries.given().containsKey(need.key()) || !isPlain(need))) {
@@ -145,6 +185,18 @@ final class Building {
                     Optional.empty());
         }
         return Optional.of(value);
+    }
+
+    /** What of the needs has no value. No stream: asked for every estimate of every car. */
+    private static List<Slot<?>> wanting(List<Slot<?>> needs, Values values) {
+        List<Slot<?>> wanting = List.of();
+        for (Slot<?> need : needs) {
+            if (!values.has(need)) {
+                wanting = wanting.isEmpty() ? new ArrayList<>() : wanting;
+                wanting.add(need);
+            }
+        }
+        return wanting;
     }
 
     private static boolean isPlain(Slot<?> need) {
@@ -216,7 +268,7 @@ final class Building {
                 tolerance,
                 origin,
                 rule,
-                unit.orElseGet(() -> measure.dimension().metric()));
+                unit.isPresent() ? unit.get() : measure.dimension().metric());
         numbers.add(number);
         return Optional.of(deviation.of(number));
     }

@@ -24,7 +24,11 @@ public final class Values {
      * @throws IllegalStateException if the slot is neither required nor stood in for, and absent: ask {@link #optional}
      */
     public <V> V of(Slot<V> slot) {
-        return optional(slot).orElseThrow(() -> new IllegalStateException("no value for " + slot.key()));
+        Optional<V> value = optional(slot);
+        if (value.isEmpty()) { // no lambda: asked for every number of every car
+            throw new IllegalStateException("no value for " + slot.key());
+        }
+        return value.get();
     }
 
     /**
@@ -34,10 +38,11 @@ public final class Values {
      */
     @SuppressWarnings("unchecked") // put() is the only way in, and a key stands for one slot within an object
     public <V> Optional<V> optional(Slot<V> slot) {
-        if (plain.slot(slot.key()).isEmpty()) {
+        Optional<V> value = Optional.ofNullable((V) values.get(slot.key()));
+        if (value.isEmpty() && plain.slot(slot.key()).isEmpty()) {
             throw new IllegalStateException(plain.name() + " does not list " + slot.key());
         }
-        return Optional.ofNullable((V) values.get(slot.key()));
+        return value;
     }
 
     public OptionalDouble maybe(Slot<Double> slot) {

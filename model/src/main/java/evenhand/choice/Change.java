@@ -81,6 +81,14 @@ public record Change(String path, String from, String to, List<Difference> diffe
                         .collect(joining("; "));
     }
 
+    /** Several changes as one. */
+    static Change together(List<Change> changes) {
+        List<Difference> all = changes.stream()
+                .flatMap(change -> change.differences().stream())
+                .toList();
+        return of(changes.stream().map(Change::path).collect(joining(", ")), all);
+    }
+
     /** This change made to a car. */
     Entries on(Entries car) {
         Entries changed = car;

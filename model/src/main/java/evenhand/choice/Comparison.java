@@ -7,6 +7,7 @@ import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,6 +30,9 @@ public record Comparison(
         List<Change> changes, List<Difference> differences, List<Judged> missing, int combinations, int withoutAnswer) {
     /** A change whose largest step on the way stays below this part of what is noticeable has no effect. */
     private static final double NO_EFFECT = 1e-6;
+
+    /** So many changes are told apart where a comparison stands beside other answers: 2 to this power is what is computed. */
+    static final int FEW = 4;
 
     /**
      * One figure of both cars, SI.
@@ -59,12 +63,91 @@ public record Comparison(
      */
     public static Comparison of(Entries base, Entries other, Trial trial, Progress progress) {
         List<Change> changes = Change.between(base, other);
+        List<Optional<Answers>> answers = answers(base, changes, trial, trial.judged(), progress);
+        return of(changes, answers, judged(trial, answers));
+    }
+
+    /**
+     * Compares some figures alone of two cars that both build, quick enough to stand beside other answers: where there are more than
+     * {@link #FEW} changes, those that move the figures least by themselves, made first or undone last, are taken together.
+     *
+     * @throws CancellationException if it is no longer wanted
+     */
+    public static Comparison ofFew(Entries base, Entries other, Trial trial, List<Judged> figures, Progress progress) {
+        Trial asked = trial;
+        for (Judged figure : figures) {
+            asked = figure.pace().isPresent() ? asked.at(figure.pace().getAsDouble()) : asked;
+        }
+        List<Change> changes = fewest(base, Change.between(base, other), asked, figures, progress.part(0, 0.2));
+        return of(changes, answers(base, changes, asked, figures, progress.part(0.2, 1)), figures);
+    }
+
+    private static List<Change> fewest(
+            Entries base, List<Change> changes, Trial trial, List<Judged> figures, Progress progress) {
+        int n = changes.size();
+        if (n <= FEW) {
+            return changes;
+        }
+        int all = (1 << n) - 1;
+        List<Integer> sets = new ArrayList<>(List.of(0, all));
+        for (int i = 0; i < n; i++) {
+            sets.add(1 << i);
+            sets.add(all ^ 1 << i);
+        }
+        List<Optional<Answers>> answers = answers(base, changes, sets, trial, figures, progress);
+        List<Integer> largestFirst = IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -Math.max(
+                        size(answers.get(0), answers.get(2 + 2 * i), figures),
+                        size(answers.get(1), answers.get(3 + 2 * i), figures))))
+                .toList();
+        List<Integer> kept = largestFirst.subList(0, FEW - 1).stream().sorted().toList();
+        List<Change> fewer = new ArrayList<>();
+        List<Change> rest = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            (kept.contains(i) ? fewer : rest).add(changes.get(i));
+        }
+        fewer.add(Change.together(rest));
+        return fewer;
+    }
+
+    /** How far apart two cars are in what is noticeable of the figures; infinitely where only one of them has a figure. */
+    private static double size(Optional<Answers> one, Optional<Answers> other, List<Judged> figures) {
+        double size = 0;
+        for (Judged figure : figures) {
+            OptionalDouble here = one.map(figure::si).orElseGet(OptionalDouble::empty);
+            OptionalDouble there = other.map(figure::si).orElseGet(OptionalDouble::empty);
+            double apart = here.isPresent() && there.isPresent()
+                    ? Math.abs(there.getAsDouble() - here.getAsDouble())
+                            / figure.criterion().noticeable()
+                    : here.equals(there) ? 0 : Double.POSITIVE_INFINITY;
+            size = Math.max(size, apart);
+        }
+        return size;
+    }
+
+    /** What every combination of the changes answers. */
+    private static List<Optional<Answers>> answers(
+            Entries base, List<Change> changes, Trial trial, List<Judged> figures, Progress progress) {
         List<Integer> sets = IntStream.range(0, 1 << changes.size()).boxed().toList();
-        List<Optional<Answers>> answers = progress.each(
-                sets, set -> Catalogue.build(with(base, changes, set)).value().map(trial::ask));
+        return answers(base, changes, sets, trial, figures, progress);
+    }
+
+    private static List<Optional<Answers>> answers(
+            Entries base,
+            List<Change> changes,
+            List<Integer> sets,
+            Trial trial,
+            List<Judged> figures,
+            Progress progress) {
+        return progress.each(
+                sets, set -> Catalogue.build(with(base, changes, set)).value().map(car -> trial.ask(car, figures)));
+    }
+
+    private static Comparison of(List<Change> changes, List<Optional<Answers>> answers, List<Judged> figures) {
         List<Difference> differences = new ArrayList<>();
         List<Judged> missing = new ArrayList<>();
-        for (Judged judged : judged(trial, answers)) {
+        for (Judged judged : figures) {
             List<OptionalDouble> values = answers.stream()
                     .map(answer -> answer.map(judged::si).orElseGet(OptionalDouble::empty))
                     .toList();

@@ -11,11 +11,14 @@ import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
 import evenhand.catalogue.Slot;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -60,6 +63,28 @@ public record Effect(Step step, List<Move> moves) {
         @Override
         public Slot.Work work() {
             return Slot.Work.SETTING;
+        }
+    }
+
+    /**
+     * A bar goes where there is none.
+     *
+     * @param path of its roll stiffness
+     * @param rollStiffness N·m/rad
+     */
+    public record ByBar(String path, double rollStiffness) implements Step {
+        @Override
+        public Slot.Work work() {
+            return Slot.Work.REBUILDING;
+        }
+
+        private Entries in(Entries car) {
+            String key = path.substring(path.lastIndexOf('.') + 1);
+            Unit unit = Unit.of("N*m/deg");
+            Entry stiffness = new Entry.Measured(Quantity.of(rollStiffness, unit));
+            Entries bar = new Entries(Optional.empty(), Map.of(key, stiffness));
+            String where = path.substring(0, path.length() - key.length() - 1);
+            return Catalogue.with(car, new Catalogue.Difference(where, Optional.empty(), Optional.of(bar)));
         }
     }
 
@@ -116,7 +141,7 @@ public record Effect(Step step, List<Move> moves) {
     }
 
     /** For each adjustment the two ways it can go. */
-    private static List<List<Step>> ways(Entries car) {
+    static List<List<Step>> ways(Entries car) {
         List<List<Step>> all = new ArrayList<>();
         for (Adjustable value : Catalogue.adjustments(car)) {
             if (value.slot().step().isPresent() && value.step() > 0) {
@@ -160,12 +185,15 @@ public record Effect(Step step, List<Move> moves) {
     }
 
     /** The car after a step; nothing where no car can have that. */
-    private static Optional<Entries> after(Entries car, Step step) {
+    static Optional<Entries> after(Entries car, Step step) {
         if (step instanceof ByNumber number) {
             double value = number.adjustable().si() + number.size();
             return number.adjustable().slot().bounds().holds(value)
                     ? Optional.of(Catalogue.with(car, step.path(), value))
                     : Optional.empty();
+        }
+        if (step instanceof ByBar bar) {
+            return Optional.of(bar.in(car));
         }
         ToSetting setting = (ToSetting) step;
         return Optional.of(Catalogue.with(

@@ -57,6 +57,32 @@ final class Draw {
         return bounds.cut(value);
     }
 
+    /**
+     * Standard deviation of what is drawn about a number, SI: that of the normal law, or less where bounds cut it.
+     * <pre>  s² = σ²·(1 + (a·φ(a) − b·φ(b))/Z − ((φ(a) − φ(b))/Z)²),  Z = Φ(b) − Φ(a)  </pre>
+     * a, b bounds in standard deviations from the number; φ, Φ density and chance of the standard normal law.
+     *
+     * <p>Source: Johnson, Kotz &amp; Balakrishnan, Continuous Univariate Distributions 1, 1994, ch. 13, from memory.
+     */
+    static double standardDeviation(Adjustable number, double halfWidth) {
+        double sigma = halfWidth / 2;
+        Range bounds = number.slot().bounds();
+        if (!bounds.holds(number.si()) || far(bounds, number.si(), sigma)) {
+            return sigma;
+        }
+        double a = (bounds.low() - number.si()) / sigma;
+        double b = (bounds.high() - number.si()) / sigma;
+        double inside = NormalPoints.chance(b) - NormalPoints.chance(a);
+        double mean = (NormalPoints.density(a) - NormalPoints.density(b)) / inside;
+        double square = 1 + (times(a) - times(b)) / inside - mean * mean;
+        return sigma * Math.sqrt(square);
+    }
+
+    /** A deviate times its density; nothing at infinity. */
+    private static double times(double deviate) {
+        return Double.isInfinite(deviate) ? 0 : deviate * NormalPoints.density(deviate);
+    }
+
     /** Whether the bounds are so far off that cutting there changes nothing. */
     private static boolean far(Range bounds, double si, double sigma) {
         double nearest = Math.min(si - bounds.low(), bounds.high() - si);

@@ -66,4 +66,9 @@ final class NormalPoints {
     static double chance(double deviate) {
         return NORMAL.cumulativeProbability(deviate);
     }
+
+    /** How densely standard normal deviates lie here. */
+    static double density(double deviate) {
+        return NORMAL.density(deviate);
+    }
 }
