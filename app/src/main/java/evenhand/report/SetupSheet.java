@@ -159,7 +159,7 @@ public record SetupSheet(
                     "whole car",
                     "mass",
                     Numbers.fixed(unit.fromSi(car.weights().mass()), 0) + " " + unit.symbol() + ", front "
-                            + Numbers.fixed(100 * car.weights().frontFraction(), 1) + " %");
+                            + Numbers.percent(car.weights().frontFraction(), 1));
             length("wheelbase", "wheelbase", car.wheelbase());
         }
 

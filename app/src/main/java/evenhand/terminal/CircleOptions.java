@@ -6,12 +6,14 @@ import picocli.CommandLine.Option;
 
 /** Options of the circle that is driven. */
 final class CircleOptions {
+    private static final String USUAL_RADIUS = (int) Trial.USUAL_RADIUS + " m";
+
     @Option(
             names = "--radius",
             paramLabel = "LENGTH",
-            defaultValue = "40 m",
+            defaultValue = USUAL_RADIUS,
             description = "Radius of the circle. Otherwise ${DEFAULT-VALUE}.")
-    private String radius = "40 m";
+    private String radius = USUAL_RADIUS;
 
     @Option(
             names = "--turn",

@@ -167,8 +167,8 @@ final class DoubtCommand implements Asked {
                 if (silent > TOO_MANY_SILENT) {
                     console.complain(
                             "evenhand doubt: \"" + doubted.answered().get(i).name() + "\": "
-                                    + Numbers.fixed(100 * silent, 0)
-                                    + " % of the sampled cars do not turn; the tolerances are wider than such a car can have,"
+                                    + Numbers.percent(silent, 0)
+                                    + " of the sampled cars do not turn; the tolerances are wider than such a car can have,"
                                     + " give narrower ones");
                     sound = false;
                 }

@@ -100,7 +100,7 @@ final class DoubtTables {
     }
 
     private static String cause(Spread.Cause cause) {
-        return ChangeWords.name(cause.path()) + " " + Numbers.fixed(100 * cause.share(), 0) + " %";
+        return ChangeWords.name(cause.path()) + " " + Numbers.percent(cause.share(), 0);
     }
 
     private static String number(double value, Criterion criterion, boolean signed) {

@@ -78,7 +78,7 @@ final class FindTables {
                     List.of(
                             FindWords.value(now, now.si(), units),
                             FindWords.value(now, value, units),
-                            Numbers.signed(100 * part, 0) + " %"));
+                            Numbers.signedPercent(part, 0)));
         }
         return table;
     }

@@ -9,7 +9,6 @@ import evenhand.report.ReportFile;
 import evenhand.report.ShopPicture;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.turn.Direction;
 import evenhand.words.Units;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -165,7 +164,7 @@ final class ReportCommand implements Asked {
                     scenario,
                     SoundScenario.choose(scenario, setups),
                     before,
-                    trial().with(load.of(scenario)),
+                    Trial.usual().with(load.of(scenario)),
                     Question.USUAL_SAMPLES,
                     order.units(),
                     picture,
@@ -184,10 +183,6 @@ final class ReportCommand implements Asked {
         }
         delivery.remarks().forEach(remark -> console.complain("evenhand report: " + remark));
         return delivery.complete() ? Status.DONE : Status.NO_ANSWER;
-    }
-
-    private static Trial trial() throws Mistake {
-        return new Trial(OptionText.paces(List.of("0.2 g", "0.5 g")), OptionText.radius("40 m"), Direction.LEFT);
     }
 
     private PaperSize size() throws Mistake {

@@ -1,6 +1,7 @@
 package evenhand.terminal;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import evenhand.answers.FlatRide;
 import evenhand.answers.RideFigures;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
@@ -162,8 +163,8 @@ final class RideJson {
 
     private static void flatRide(JsonGenerator json, SetupRide.Rides rides) throws IOException {
         json.writeObjectFieldStart("flatRide");
-        json.writeNumberField("humpHeight_m", SetupRide.HUMP_HEIGHT);
-        json.writeNumberField("humpLength_m", SetupRide.HUMP_LENGTH);
+        json.writeNumberField("humpHeight_m", FlatRide.HUMP_HEIGHT);
+        json.writeNumberField("humpLength_m", FlatRide.HUMP_LENGTH);
         json.writeArrayFieldStart("speeds");
         for (BodyOverHump.Passage passage : rides.passages()) {
             json.writeStartObject();

@@ -1,11 +1,11 @@
 package evenhand.terminal;
 
 import evenhand.answers.FirstStops;
+import evenhand.answers.FlatRide;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.load.Laden;
-import evenhand.quantity.Unit;
 import evenhand.ride.BodyOverHump;
 import evenhand.ride.Ride;
 import evenhand.ride.RideAnswer;
@@ -18,13 +18,6 @@ import java.util.Optional;
 
 /** A set-up and what it answers to the questions of {@code ride}. */
 sealed interface SetupRide permits SetupRide.Rides, SetupRide.Unanswered {
-    /** The hump that flat ride is judged by: short, so that it only sets the body going. m */
-    double HUMP_HEIGHT = 0.02;
-
-    double HUMP_LENGTH = 1.0;
-
-    Unit KMH = Unit.of("km/h");
-
     Setup setup();
 
     /**
@@ -66,11 +59,6 @@ sealed interface SetupRide permits SetupRide.Rides, SetupRide.Unanswered {
             return new Unanswered(setup, none.text());
         }
         Ride ride = (Ride) answer;
-        List<Double> speeds = new ArrayList<>();
-        for (int kmh = 30; kmh <= 130; kmh += 10) {
-            speeds.add(KMH.toSi(kmh));
-        }
-        return new Rides(
-                setup, rest, ride, FirstStops.of(car), BodyOverHump.over(car, ride, HUMP_HEIGHT, HUMP_LENGTH, speeds));
+        return new Rides(setup, rest, ride, FirstStops.of(car), FlatRide.over(car, ride));
     }
 }

@@ -19,6 +19,6 @@ final class TrialOptions {
     private final CircleOptions circle = new CircleOptions();
 
     Trial trial() throws Mistake {
-        return circle.trial(OptionText.paces(paces.isEmpty() ? List.of("0.2 g", "0.5 g") : paces));
+        return circle.trial(paces.isEmpty() ? Trial.USUAL_PACES : OptionText.paces(paces));
     }
 }

@@ -144,7 +144,7 @@ final class PaceStrip extends JPanel implements Bench.View {
     }
 
     private void move(double g, boolean same) {
-        bench.act(new TrialAct.ChoosePace(g * Weights.GRAVITY, same));
+        bench.act(new TrialAct.ChoosePace(Unit.of("g").toSi(g), same));
     }
 
     private void pace(String text) {

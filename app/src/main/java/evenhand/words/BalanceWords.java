@@ -419,6 +419,6 @@ public final class BalanceWords {
     }
 
     static String perCent(double ratio, boolean signed) {
-        return (signed ? Numbers.signed(ratio * 100, 1) : Numbers.fixed(ratio * 100, 1)) + " %";
+        return signed ? Numbers.signedPercent(ratio, 1) : Numbers.percent(ratio, 1);
     }
 }

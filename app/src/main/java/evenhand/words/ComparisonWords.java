@@ -357,7 +357,7 @@ public final class ComparisonWords {
         if (Math.abs(part - 1.0 / 3) < ROUND) {
             return "one third of it";
         }
-        return Numbers.fixed(part * 100, 0) + " % of it";
+        return Numbers.percent(part, 0) + " of it";
     }
 
     private String share(Difference difference, int change) {

@@ -36,7 +36,7 @@ public final class DoubtWords {
         if (aim.isPresent() && left.chance().isPresent()) {
             sentences.add(
                     "The chance that \"" + AimText.write(aim.get(), units) + "\" is met" + within(aim.get(), units)
-                            + " is " + Numbers.fixed(100 * left.chance().getAsDouble(), 0) + " %.");
+                            + " is " + Numbers.percent(left.chance().getAsDouble(), 0) + ".");
         }
         if (left.noAnswerShare() > 0) {
             sentences.add(percent(left.noAnswerShare())
@@ -210,7 +210,7 @@ public final class DoubtWords {
     }
 
     private static String percent(double part) {
-        return Numbers.fixed(100 * part, part < 0.1 ? 1 : 0) + " %";
+        return Numbers.percent(part, part < 0.1 ? 1 : 0);
     }
 
     private static String show(Judged judged, double si, Units units) {

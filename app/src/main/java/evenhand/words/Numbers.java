@@ -36,6 +36,16 @@ public final class Numbers {
         return value > 0 && Math.round(value * POWERS[digits]) != 0 ? "+" + text : text;
     }
 
+    /** A part of the whole as per cent: "12.5 %". */
+    public static String percent(double ratio, int digits) {
+        return fixed(100 * ratio, digits) + " %";
+    }
+
+    /** As {@link #percent}, with a plus sign where it is above zero as shown. */
+    public static String signedPercent(double ratio, int digits) {
+        return signed(100 * ratio, digits) + " %";
+    }
+
     /** With at most so many digits behind the point, and no zeros at its end. */
     public static String plain(double value, int digits) {
         String text = fixed(value, digits);

@@ -1,6 +1,7 @@
 package evenhand.words;
 
 import evenhand.car.End;
+import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import evenhand.quantity.Dimension;
 import evenhand.turn.Limit;
@@ -29,7 +30,7 @@ public final class OwnerWords {
     private static final double SAME_STIFFNESS = 0.005;
 
     /** Up to here a bend is a gentle one, m/s². */
-    private static final double GENTLE = 0.3 * 9.80665;
+    private static final double GENTLE = 0.3 * Weights.GRAVITY;
 
     private OwnerWords() {}
 
@@ -112,7 +113,7 @@ public final class OwnerWords {
         }
         boolean front = limit.limitBalance() > 0;
         double left = 1 - (front ? limit.row().rearGripUsed() : limit.row().frontGripUsed());
-        String inHand = Numbers.fixed(100 * Math.max(0, left), 0) + " % of its grip in hand";
+        String inHand = Numbers.percent(Math.max(0, left), 0) + " of its grip in hand";
         return at
                 + (front
                         ? "the front tyres give out first and it runs wide; the rear has " + inHand + "."

@@ -2,7 +2,6 @@ package evenhand.answers;
 
 import evenhand.car.Car;
 import evenhand.car.End;
-import evenhand.turn.Direction;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
@@ -11,8 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Lateral accelerations at which each axle first touches a bump stop, m/s², in a steady left turn on the usual circle of
- * 40 m; none where it touches none up to the limit, or stands on it already.
+ * Lateral accelerations at which each axle first touches a bump stop, m/s², in a steady turn on the usual circle of
+ * {@link Trial}; none where it touches none up to the limit, or stands on it already.
  *
  * @param noTurn why there is no such turn, where there is none
  */
@@ -21,11 +20,9 @@ public record FirstStops(OptionalDouble front, OptionalDouble rear, Optional<Str
     public static final FirstStops NONE =
             new FirstStops(OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
 
-    private static final double USUAL_RADIUS = 40;
-
     /** Of a car settled at its ride height. */
     public static FirstStops of(Car car) {
-        TurnAnswer answer = SteadyTurn.answer(car, List.of(), USUAL_RADIUS, Direction.LEFT);
+        TurnAnswer answer = SteadyTurn.answer(car, List.of(), Trial.USUAL_RADIUS, Trial.USUAL_DIRECTION);
         if (answer instanceof TurnAnswer.NoTurn none) {
             return new FirstStops(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(none.text()));
         }

@@ -2,6 +2,7 @@ package evenhand.answers;
 
 import evenhand.car.Car;
 import evenhand.car.LoadCase;
+import evenhand.car.Weights;
 import evenhand.load.Laden;
 import evenhand.ride.Ride;
 import evenhand.ride.Road;
@@ -24,6 +25,16 @@ import java.util.Optional;
  */
 public record Trial(
         List<Double> paces, double radius, Direction direction, Road road, double speed, Optional<LoadCase> load) {
+    /** Lateral acceleration of a gentle bend, 0.2 g, in m/s². */
+    public static final double GENTLE = 0.2 * Weights.GRAVITY;
+    /** Lateral acceleration of a brisk bend, 0.5 g, in m/s². */
+    public static final double BRISK = 0.5 * Weights.GRAVITY;
+    /** The paces where none are asked for, m/s². */
+    public static final List<Double> USUAL_PACES = List.of(GENTLE, BRISK);
+    /** Radius of the circle where none is asked for, m. */
+    public static final double USUAL_RADIUS = 40;
+    /** Which way it turns where nothing is asked for. */
+    public static final Direction USUAL_DIRECTION = Direction.LEFT;
     /** The road where none is asked for. */
     public static final Road USUAL_ROAD = RoadClass.B;
     /** The speed on it, 80 km/h, in m/s. */
@@ -36,6 +47,11 @@ public record Trial(
     /** On the usual road, with nothing more aboard. */
     public Trial(List<Double> paces, double radius, Direction direction) {
         this(paces, radius, direction, USUAL_ROAD, USUAL_SPEED, Optional.empty());
+    }
+
+    /** The trial where nothing else is asked for: gentle and brisk, to the left on the usual circle and the usual road. */
+    public static Trial usual() {
+        return new Trial(USUAL_PACES, USUAL_RADIUS, USUAL_DIRECTION);
     }
 
     /** What is judged. */

@@ -1,11 +1,13 @@
 package evenhand.car;
 
+import evenhand.quantity.Unit;
+
 import static evenhand.quantity.InvalidValue.require;
 
 /** What the car weighs and where its weight stands on the ground. */
 public sealed interface Weights permits Weights.Whole, Weights.Corners {
     /** Standard gravity, m/s², exactly. */
-    double GRAVITY = 9.80665;
+    double GRAVITY = Unit.GRAVITY;
 
     /** Mass of the whole car, kg. */
     double mass();

@@ -21,7 +21,9 @@ public record Unit(String symbol, Dimension dimension, double toSi) {
     private static final double INCH = 0.0254;
     private static final double FOOT = 0.3048;
     private static final double POUND = 0.45359237;
-    private static final double GRAVITY = 9.80665;
+    /** Standard gravity, m/s², exactly: what "g" means. */
+    public static final double GRAVITY = 9.80665;
+
     private static final double POUND_FORCE = POUND * GRAVITY;
     private static final double DEGREE = Math.PI / 180;
 

@@ -1,5 +1,7 @@
 package evenhand.tyre;
 
+import evenhand.quantity.Unit;
+
 /**
  * What a tyre is likely to do, from its size, kind and pressure, where nobody has measured it. Each value is a guess with a wide
  * tolerance, good for comparing set-ups of one car and poor for absolute balance; it is listed in every answer.
@@ -7,8 +9,6 @@ package evenhand.tyre;
 public final class TyreEstimate {
     /** Load at which the other estimates are stated, N: about that of a car's tyre. A choice, no measurement. */
     public static final double REFERENCE_LOAD = 3500;
-
-    private static final double GRAVITY = 9.80665;
 
     private TyreEstimate() {}
 
@@ -27,7 +27,7 @@ public final class TyreEstimate {
         double aspect = size.aspect() * 100;
         double rim = size.rim() * 1000;
         double patch = (1.03 - 0.004 * aspect) * width * (width * aspect / 50 + rim);
-        double radial = (0.00028 * pressure / 1000 * Math.sqrt(patch) + 3.45) * GRAVITY * 1000;
+        double radial = (0.00028 * pressure / 1000 * Math.sqrt(patch) + 3.45) * Unit.GRAVITY * 1000;
         return kind == TyreKind.CROSS_PLY ? 1.25 * radial : radial;
     }
 

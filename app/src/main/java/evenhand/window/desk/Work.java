@@ -2,7 +2,6 @@ package evenhand.window.desk;
 
 import evenhand.answers.Trial;
 import evenhand.car.LoadCase;
-import evenhand.car.Weights;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
@@ -30,11 +29,6 @@ public record Work(
         double radius,
         Direction direction,
         Optional<String> load) {
-    /** The paces that a balance is always judged at, m/s². */
-    public static final List<Double> USUAL_PACES = List.of(0.2 * Weights.GRAVITY, 0.5 * Weights.GRAVITY);
-
-    private static final double USUAL_RADIUS = 40;
-
     public Work {
         chosen = List.copyOf(chosen);
     }
@@ -48,9 +42,9 @@ public record Work(
                 shown,
                 shown.get(shown.size() - 1),
                 names.get(0),
-                USUAL_PACES.get(1),
-                USUAL_RADIUS,
-                Direction.LEFT,
+                Trial.BRISK,
+                Trial.USUAL_RADIUS,
+                Trial.USUAL_DIRECTION,
                 Optional.empty());
     }
 
@@ -72,7 +66,7 @@ public record Work(
 
     /** The usual paces and the chosen one, rising. */
     public List<Double> paces() {
-        TreeSet<Double> paces = new TreeSet<>(USUAL_PACES);
+        TreeSet<Double> paces = new TreeSet<>(Trial.USUAL_PACES);
         paces.add(pace);
         return List.copyOf(paces);
     }
@@ -83,7 +77,7 @@ public record Work(
 
     /** The usual paces only: what is shared out and searched for need not follow the drawing's pace. */
     public Trial usualTrial() {
-        return new Trial(USUAL_PACES, radius, direction).with(load.flatMap(scenario::loadCase));
+        return new Trial(Trial.USUAL_PACES, radius, direction).with(load.flatMap(scenario::loadCase));
     }
 
     Work withScenario(Scenario next) {

@@ -3,6 +3,7 @@ package evenhand.window.question;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
+import evenhand.answers.Trial;
 import evenhand.car.Axle;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
@@ -18,7 +19,6 @@ import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
-import evenhand.window.desk.Work;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -39,7 +39,7 @@ final class HowHighThePivot implements Question {
     private static final Judged INSIDE_REAR = atBriskPace(Criterion.INSIDE_REAR_LOAD);
 
     private static Judged atBriskPace(Criterion criterion) {
-        return new Judged(criterion, OptionalDouble.of(Work.USUAL_PACES.get(1)));
+        return new Judged(criterion, OptionalDouble.of(Trial.BRISK));
     }
 
     @Override
@@ -148,7 +148,7 @@ final class HowHighThePivot implements Question {
     }
 
     private static String perCent(OptionalDouble ratio) {
-        return ratio.isPresent() ? Numbers.signed(100 * ratio.getAsDouble(), 1) + " %" : "no value";
+        return ratio.isPresent() ? Numbers.signedPercent(ratio.getAsDouble(), 1) : "no value";
     }
 
     private static Chart chart(Asked asked, Setup setup, Sweep sweep, Judged judged, String what) {

@@ -12,7 +12,6 @@ import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.window.desk.Work;
 import evenhand.words.ChangeWords;
 import evenhand.words.Complaint;
 import evenhand.words.EffectWords;
@@ -30,7 +29,7 @@ final class Remedies {
 
     static Complaint complaint(String words, TurnedSetup one, Trial trial) {
         Answers before = trial.ask(one.setup().car());
-        return Complaint.of(words, one.setup().car(), before, Work.USUAL_PACES.get(0), Work.USUAL_PACES.get(1))
+        return Complaint.of(words, one.setup().car(), before, Trial.GENTLE, Trial.BRISK)
                 .orElseThrow();
     }
 

@@ -4,6 +4,7 @@ import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
+import evenhand.answers.Trial;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
 import evenhand.chart.DoubtCharts;
@@ -18,7 +19,6 @@ import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.window.desk.Work;
 import evenhand.words.AimText;
 import evenhand.words.ChangeWords;
 import evenhand.words.DoubtWords;
@@ -145,7 +145,7 @@ final class WhatToMeasure implements Question {
                 .mapToDouble(one -> one.turn().orElseThrow().limit().lateralAcceleration())
                 .max()
                 .orElseThrow();
-        TreeSet<Double> paces = new TreeSet<>(Work.USUAL_PACES);
+        TreeSet<Double> paces = new TreeSet<>(Trial.USUAL_PACES);
         for (int i = 1; i < PACES; i++) {
             paces.add(highest * i / PACES);
         }

@@ -2,6 +2,7 @@ package evenhand.window.question;
 
 import evenhand.answers.Figure;
 import evenhand.answers.FirstStops;
+import evenhand.answers.FlatRide;
 import evenhand.answers.Progress;
 import evenhand.answers.RideFigures;
 import evenhand.car.End;
@@ -37,15 +38,6 @@ final class WillItRide implements Question {
     private static final int SAID_FIRST = 2;
 
     private static final Field SPEED = SpeedField.at("80 km/h");
-
-    /** A short hump that shows whether the body pitches, m. */
-    private static final double HUMP_HEIGHT = 0.02;
-
-    private static final double HUMP_LENGTH = 1;
-
-    private static final List<Double> HUMP_SPEEDS = Stream.iterate(30, kmh -> kmh <= 130, kmh -> kmh + 10)
-            .map(kmh -> Unit.of("km/h").toSi(kmh))
-            .toList();
 
     /** What one set-up answers. */
     private record Riding(TurnedSetup setup, Ride ride, List<BodyOverHump.Passage> passages) {}
@@ -95,8 +87,7 @@ final class WillItRide implements Question {
             if (answer instanceof RideAnswer.NoRide none) {
                 headlines.add(Said.named(one.setup()) + ": No answer: " + none.text() + ".");
             } else if (answer instanceof Ride ride) {
-                List<BodyOverHump.Passage> passages =
-                        BodyOverHump.over(one.standing(), ride, HUMP_HEIGHT, HUMP_LENGTH, HUMP_SPEEDS);
+                List<BodyOverHump.Passage> passages = FlatRide.over(one.standing(), ride);
                 rides.add(new Riding(one, ride, passages));
                 List<String> sentences = RideWords.withoutSettings(
                         one.standing(),

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
+import evenhand.answers.Trial;
 import evenhand.chart.Chart;
 import evenhand.chart.Part;
 import evenhand.chart.Part.Point;
@@ -72,7 +73,7 @@ class WhatToMeasureTest {
     }
 
     private static Spread of(Doubt.Left left) {
-        Judged judged = new Judged(Criterion.UNDERSTEER, OptionalDouble.of(Work.USUAL_PACES.get(1)));
+        Judged judged = new Judged(Criterion.UNDERSTEER, OptionalDouble.of(Trial.BRISK));
         return left.spreads().stream()
                 .filter(spread -> spread.judged().equals(judged))
                 .findFirst()
