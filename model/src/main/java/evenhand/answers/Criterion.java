@@ -3,11 +3,13 @@ package evenhand.answers;
 import evenhand.car.End;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
-import evenhand.ride.Ride;
+import evenhand.ride.AxleRide;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
+import evenhand.turn.WheelState;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -31,104 +33,45 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
         /** At the limit. */
         record AtLimit(Function<TurnRow, OptionalDouble> si) implements Reading {}
 
-        /** In the ride. */
-        record OfRide(Function<Ride, OptionalDouble> si) implements Reading {}
+        /** In the ride, of one axle. */
+        record OfRide(End end, Function<AxleRide, OptionalDouble> si) implements Reading {}
     }
 
-    public static final Criterion UNDERSTEER = new Criterion(
-            "understeer",
-            Unit.of("deg/g"),
-            2,
-            Unit.of("deg/g").toSi(0.05),
-            new Reading.AtPace((row, direction) -> TurnFigures.UNDERSTEER_GRADIENT.si(row)));
-    public static final Criterion ROLL_GRADIENT = new Criterion(
-            "roll gradient",
-            Unit.of("deg/g"),
-            2,
-            Unit.of("deg/g").toSi(0.1),
-            new Reading.AtPace((row, direction) -> TurnFigures.ROLL_GRADIENT.si(row)));
+    public static final Criterion UNDERSTEER = atPace("understeer", TurnFigures.UNDERSTEER_GRADIENT, "deg/g", 0.05);
+    public static final Criterion ROLL_GRADIENT = atPace("roll gradient", TurnFigures.ROLL_GRADIENT, "deg/g", 0.1);
     /**
      * How far the body leans, out of the turn positive: what somebody means who says that a car leans. The roll gradient at
      * a pace is a slope, and can fall where the car leans more, on a stop. No aim and no row of a table.
      */
-    public static final Criterion LEAN = new Criterion(
+    public static final Criterion LEAN = of(
             "lean",
-            Unit.of("deg"),
-            2,
-            Unit.of("deg").toSi(0.05),
+            TurnFigures.ROLL,
+            "deg",
+            0.05,
             new Reading.AtPace((row, direction) ->
                     TurnFigures.ROLL.si(row).stream().map(Math::abs).findFirst()));
 
-    public static final Criterion SIDESLIP = new Criterion(
-            "sideslip",
-            Unit.of("deg"),
-            2,
-            Unit.of("deg").toSi(0.1),
-            new Reading.AtPace((row, direction) -> TurnFigures.SIDESLIP.si(row)));
-    public static final Criterion GRIP_BALANCE = new Criterion(
-            "grip balance",
-            Unit.of("%"),
-            1,
-            0.01,
-            new Reading.AtPace((row, direction) -> TurnFigures.GRIP_BALANCE.si(row)));
-    public static final Criterion FRONT_SHARE = new Criterion(
-            "front share",
-            Unit.of("%"),
-            1,
-            0.01,
-            new Reading.AtPace((row, direction) -> TurnFigures.FRONT_LOAD_TRANSFER_SHARE.si(row)));
-    public static final Criterion INSIDE_REAR_LOAD = new Criterion(
-            "inside rear load",
-            Unit.of("N"),
-            0,
-            50,
-            new Reading.AtPace((row, direction) -> TurnFigures.LOAD.si(row.wheel(Wheel.inside(End.REAR, direction)))));
-    public static final Criterion INSIDE_FRONT_LOAD = new Criterion(
-            "inside front load",
-            Unit.of("N"),
-            0,
-            50,
-            new Reading.AtPace((row, direction) -> TurnFigures.LOAD.si(row.wheel(Wheel.inside(End.FRONT, direction)))));
-    public static final Criterion LIMIT = new Criterion(
-            "limit",
-            Unit.of("g"),
-            3,
-            Unit.of("g").toSi(0.01),
-            new Reading.AtLimit(row -> TurnFigures.LATERAL_ACCELERATION.si(row)));
-    public static final Criterion LIMIT_BALANCE = new Criterion(
-            "limit balance", Unit.of("%"), 1, 0.01, new Reading.AtLimit(row -> TurnFigures.GRIP_BALANCE.si(row)));
+    public static final Criterion SIDESLIP = atPace("sideslip", TurnFigures.SIDESLIP, "deg", 0.1);
+    public static final Criterion GRIP_BALANCE = atPace("grip balance", TurnFigures.GRIP_BALANCE, "%", 1);
+    public static final Criterion FRONT_SHARE = atPace("front share", TurnFigures.FRONT_LOAD_TRANSFER_SHARE, "%", 1);
+    public static final Criterion INSIDE_REAR_LOAD = insideLoad("inside rear load", End.REAR);
+    public static final Criterion INSIDE_FRONT_LOAD = insideLoad("inside front load", End.FRONT);
+    public static final Criterion LIMIT = atLimit("limit", TurnFigures.LATERAL_ACCELERATION, "g", 0.01);
+    public static final Criterion LIMIT_BALANCE = atLimit("limit balance", TurnFigures.GRIP_BALANCE, "%", 1);
     public static final Criterion FRONT_DAMPING =
-            new Criterion("front damping", Unit.of(""), 2, 0.03, new Reading.OfRide(ride -> ride.damping(End.FRONT)));
-    public static final Criterion REAR_DAMPING =
-            new Criterion("rear damping", Unit.of(""), 2, 0.03, new Reading.OfRide(ride -> ride.damping(End.REAR)));
-    public static final Criterion FRONT_FREQUENCY = new Criterion(
-            "front frequency",
-            Unit.of("Hz"),
-            2,
-            0.05,
-            new Reading.OfRide(ride -> OptionalDouble.of(ride.frequency(End.FRONT))));
-    public static final Criterion REAR_FREQUENCY = new Criterion(
-            "rear frequency",
-            Unit.of("Hz"),
-            2,
-            0.05,
-            new Reading.OfRide(ride -> OptionalDouble.of(ride.frequency(End.REAR))));
-    public static final Criterion FRONT_COMFORT = new Criterion(
-            "front comfort", Unit.of("m/s^2"), 3, 0.03, new Reading.OfRide(ride -> ride.comfort(End.FRONT)));
-    public static final Criterion REAR_COMFORT = new Criterion(
-            "rear comfort", Unit.of("m/s^2"), 3, 0.03, new Reading.OfRide(ride -> ride.comfort(End.REAR)));
-    public static final Criterion FRONT_TYRE_LOAD_VARIATION = new Criterion(
-            "front tyre load variation",
-            Unit.of("%"),
-            1,
-            0.005,
-            new Reading.OfRide(ride -> ride.tyreLoadVariation(End.FRONT)));
-    public static final Criterion REAR_TYRE_LOAD_VARIATION = new Criterion(
-            "rear tyre load variation",
-            Unit.of("%"),
-            1,
-            0.005,
-            new Reading.OfRide(ride -> ride.tyreLoadVariation(End.REAR)));
+            ofRide("front damping", End.FRONT, RideFigures.BODY_DAMPING, "", 0.03);
+    public static final Criterion REAR_DAMPING = ofRide("rear damping", End.REAR, RideFigures.BODY_DAMPING, "", 0.03);
+    public static final Criterion FRONT_FREQUENCY =
+            ofRide("front frequency", End.FRONT, RideFigures.BODY_FREQUENCY, "Hz", 0.05);
+    public static final Criterion REAR_FREQUENCY =
+            ofRide("rear frequency", End.REAR, RideFigures.BODY_FREQUENCY, "Hz", 0.05);
+    public static final Criterion FRONT_COMFORT =
+            ofRide("front comfort", End.FRONT, RideFigures.COMFORT, "m/s^2", 0.03);
+    public static final Criterion REAR_COMFORT = ofRide("rear comfort", End.REAR, RideFigures.COMFORT, "m/s^2", 0.03);
+    public static final Criterion FRONT_TYRE_LOAD_VARIATION =
+            ofRide("front tyre load variation", End.FRONT, RideFigures.TYRE_LOAD_VARIATION, "%", 0.5);
+    public static final Criterion REAR_TYRE_LOAD_VARIATION =
+            ofRide("rear tyre load variation", End.REAR, RideFigures.TYRE_LOAD_VARIATION, "%", 0.5);
 
     /** All that can be an aim and has its row: those at a pace, those of the limit, those of the ride. */
     public static final List<Criterion> ALL = List.of(
@@ -149,6 +92,39 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
             REAR_COMFORT,
             FRONT_TYRE_LOAD_VARIATION,
             REAR_TYRE_LOAD_VARIATION);
+
+    /** The axle whose ride it is of. */
+    public Optional<End> axle() {
+        return reading instanceof Reading.OfRide ride ? Optional.of(ride.end()) : Optional.empty();
+    }
+
+    /** Judged by a figure, in a unit of its dimension; the least difference that is worth a word is in that unit. */
+    private static Criterion of(String name, Figure<?> figure, String unit, double noticeable, Reading reading) {
+        Unit shown = Unit.of(unit);
+        return new Criterion(name, shown, figure.digits(), shown.toSi(noticeable), reading);
+    }
+
+    private static Criterion atPace(String name, Figure<TurnRow> figure, String unit, double noticeable) {
+        return of(name, figure, unit, noticeable, new Reading.AtPace((row, direction) -> figure.si(row)));
+    }
+
+    private static Criterion insideLoad(String name, End end) {
+        Figure<WheelState> load = TurnFigures.LOAD;
+        return of(
+                name,
+                load,
+                "N",
+                50,
+                new Reading.AtPace((row, direction) -> load.si(row.wheel(Wheel.inside(end, direction)))));
+    }
+
+    private static Criterion atLimit(String name, Figure<TurnRow> figure, String unit, double noticeable) {
+        return of(name, figure, unit, noticeable, new Reading.AtLimit(figure::si));
+    }
+
+    private static Criterion ofRide(String name, End end, Figure<AxleRide> figure, String unit, double noticeable) {
+        return of(name, figure, unit, noticeable, new Reading.OfRide(end, figure::si));
+    }
 
     public Dimension dimension() {
         return unit.dimension();

@@ -44,7 +44,9 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
     /** Its value in SI; none where the car does not turn, or not at this pace, or has no dampers to judge its ride by. */
     public OptionalDouble si(Answers answers) {
         if (criterion.reading() instanceof Criterion.Reading.OfRide ride) {
-            return answers.ride().map(ride.si()).orElseGet(OptionalDouble::empty);
+            return answers.ride()
+                    .map(found -> ride.si().apply(found.axle(ride.end())))
+                    .orElseGet(OptionalDouble::empty);
         }
         if (!(answers.turn() instanceof PacesAnswer.Paces turn)) {
             return OptionalDouble.empty();

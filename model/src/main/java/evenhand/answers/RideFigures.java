@@ -33,6 +33,15 @@ public final class RideFigures {
             0,
             AxleRide::staticDeflection);
 
+    /** What is felt of a road over an axle, to the digits that it is compared with. */
+    public static final Figure<AxleRide> COMFORT = Figure.ofOptional(
+            "weightedAcceleration_rms",
+            "acceleration as it is felt (Wk)",
+            Dimension.ACCELERATION,
+            "m/s^2",
+            3,
+            AxleRide::comfort);
+
     /** Of an axle, in the order of an answer. */
     public static final List<Figure<AxleRide>> AXLE = List.of(
             rate("wheelRate", "wheel rate in heave", axle -> axle.rates().heave()),
