@@ -140,8 +140,8 @@ public final class SideView {
         double frontCentre = stance.rollCentreHeight(End.FRONT);
         double rearCentre = stance.rollCentreHeight(End.REAR);
         for (String part : List.of(".rollCentre.height", ".lateralLocator.height")) {
-            Handle.of(values, "front" + part, 0, frontCentre, 1).ifPresent(handles::add);
-            Handle.of(values, "rear" + part, l, rearCentre, 1).ifPresent(handles::add);
+            Handle.of(values, End.FRONT.key() + part, 0, frontCentre, 1).ifPresent(handles::add);
+            Handle.of(values, End.REAR.key() + part, l, rearCentre, 1).ifPresent(handles::add);
         }
         Handle.of(values, "cgHeight", car.cgBehindFront(), stance.cgHeight(), 1).ifPresent(handles::add);
         double nose = -BodyShape.FRONT_OVERHANG * l;

@@ -53,13 +53,13 @@ public record Stance(
                 new SetupStyle(index),
                 given,
                 given.settled(),
-                size(entries, "front"),
-                size(entries, "rear"),
+                size(entries, End.FRONT),
+                size(entries, End.REAR),
                 Optional.empty());
     }
 
-    private static Optional<TyreSize> size(Entries car, String end) {
-        return car.given().get(end) instanceof Entries axle
+    private static Optional<TyreSize> size(Entries car, End end) {
+        return car.given().get(end.key()) instanceof Entries axle
                         && axle.given().get("tyre") instanceof Entries tyre
                         && tyre.given().get("size") instanceof Entry.Word size
                 ? read(size.text())

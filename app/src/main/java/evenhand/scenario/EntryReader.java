@@ -139,7 +139,7 @@ final class EntryReader {
         } else if (content instanceof Content.Texts) {
             return texts(json);
         } else if (content instanceof Content.Points points) {
-            return points(points.at(), json);
+            return points(points.of(), json);
         } else if (content instanceof Content.Group<?> group) {
             return object(group.shape(), json);
         } else if (content instanceof Content.Groups<?> groups) {
@@ -174,7 +174,7 @@ final class EntryReader {
             }
             refuse(json, "must be " + dimension.words() + ", for example " + example + ", not " + json.words());
         } catch (QuantityException wrong) {
-            refuse(json, String.valueOf(wrong.getMessage()).replace(dimension.example(), example));
+            refuse(json, wrong.message(example));
         }
         return Optional.empty();
     }
@@ -210,30 +210,25 @@ final class EntryReader {
         return text.chars().anyMatch(c -> Character.isISOControl(c) && !(lines && (c == '\n' || c == '\t')));
     }
 
-    private Entry points(Dimension at, Json json) {
+    private Entry points(Content.CurveOf of, Json json) {
         if (!(json instanceof Json.Arr list)) {
-            return refuse(json, "must be a list of pairs, for example " + pairs(at) + ", not " + json.words());
+            return refuse(json, "must be a list of pairs, for example " + of.example() + ", not " + json.words());
         }
         List<Entry.Drawn.Point> points = new ArrayList<>();
         for (Json item : list.items()) {
             if (item instanceof Json.Arr pair && pair.items().size() == 2) {
-                Optional<Quantity> first = quantity(at, pairs(at), pair.items().get(0));
+                Optional<Quantity> first =
+                        quantity(of.at(), of.example(), pair.items().get(0));
                 Optional<Quantity> second =
-                        quantity(Dimension.FORCE, pairs(at), pair.items().get(1));
+                        quantity(Dimension.FORCE, of.example(), pair.items().get(1));
                 if (first.isPresent() && second.isPresent()) {
                     points.add(new Entry.Drawn.Point(first.get(), second.get()));
                 }
             } else {
-                refuse(item, "must be a pair, as in " + pairs(at));
+                refuse(item, "must be a pair, as in " + of.example());
             }
         }
         return points.size() == list.items().size() ? new Entry.Drawn(points) : UNREADABLE;
-    }
-
-    private static String pairs(Dimension at) {
-        return at == Dimension.SPEED
-                ? "[[\"0 m/s\", \"0 N\"], [\"0.1 m/s\", \"250 N\"]]"
-                : "[[\"0 mm\", \"0 N\"], [\"20 mm\", \"1500 N\"]]";
     }
 
     private Entry list(Shape<?> shape, Json json) {

@@ -151,8 +151,7 @@ public final class EventText {
         try {
             return Quantity.parse(part, Dimension.LENGTH, LONGEST).si();
         } catch (QuantityException e) {
-            throw new Puzzled(
-                    String.valueOf(e.getMessage()).replace(Dimension.LENGTH.example(), "\"20 mm\" or \"0.8 in\""));
+            throw new Puzzled(e.message("\"20 mm\" or \"0.8 in\""));
         }
     }
 

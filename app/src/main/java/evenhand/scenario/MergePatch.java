@@ -1,17 +1,15 @@
 package evenhand.scenario;
 
+import evenhand.catalogue.Catalogue;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * JSON Merge Patch (RFC 7396): objects merge, everything else is replaced, null removes. Each value keeps the place it came from.
  * One rule goes beyond: where a patch changes a kind or layout, that object is replaced whole, never half of it.
  */
 final class MergePatch {
-    private static final Set<String> KINDS = Set.of("kind", "layout");
-
     private MergePatch() {}
 
     static Json merge(Json base, Json patch) {
@@ -43,7 +41,7 @@ final class MergePatch {
     }
 
     private static boolean changesKind(Json.Obj base, Json.Obj patch) {
-        return KINDS.stream()
+        return Catalogue.KIND_KEYS.stream()
                 .anyMatch(key -> base.members().get(key) instanceof Json.Str before
                         && patch.members().get(key) instanceof Json.Str after
                         && !before.text().equals(after.text()));

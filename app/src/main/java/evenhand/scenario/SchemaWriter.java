@@ -249,7 +249,7 @@ public final class SchemaWriter {
             json.writeStringField("type", "string");
             json.writeEndObject();
         } else if (content instanceof Content.Points points) {
-            points(points.at());
+            points(points.of());
         } else if (content instanceof Content.Group<?> group) {
             reference(group.shape(), form);
         } else if (content instanceof Content.Groups<?> groups) {
@@ -325,10 +325,10 @@ public final class SchemaWriter {
                 .replaceAll(letter -> letter.group(1).toUpperCase(Locale.ROOT));
     }
 
-    private void points(Dimension at) throws IOException {
+    private void points(Content.CurveOf of) throws IOException {
         json.writeStringField("type", "array");
-        if (at == Dimension.SPEED) {
-            json.writeObjectFieldStart("not"); // a damper's curve may still be to be measured, but one point is none
+        if (of.mayBeUnmeasured()) {
+            json.writeObjectFieldStart("not"); // no point or two, but one point is no curve
             json.writeNumberField("minItems", 1);
             json.writeNumberField("maxItems", 1);
             json.writeEndObject();
@@ -338,7 +338,7 @@ public final class SchemaWriter {
         json.writeObjectFieldStart("items");
         json.writeStringField("type", "array");
         json.writeArrayFieldStart("prefixItems");
-        for (Dimension dimension : List.of(at, Dimension.FORCE)) {
+        for (Dimension dimension : List.of(of.at(), Dimension.FORCE)) {
             json.writeStartObject();
             measure(dimension, false);
             json.writeEndObject();

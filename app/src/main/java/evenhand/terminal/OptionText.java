@@ -127,9 +127,7 @@ final class OptionText {
             }
             return quantity.si();
         } catch (QuantityException e) {
-            // The dimension's own example is of a car's part.
-            String what = String.valueOf(e.getMessage()).replace(dimension.example(), example);
-            throw new Mistake(option + " \"" + text + "\": " + what);
+            throw new Mistake(option + " \"" + text + "\": " + e.message(example));
         }
     }
 }

@@ -77,7 +77,7 @@ public final class AimText {
             }
             return quantity.si();
         } catch (QuantityException e) {
-            throw invalid(String.valueOf(e.getMessage()).replace(dimension.example(), "\"" + example + "\""));
+            throw invalid(e.message("\"" + example + "\""));
         }
     }
 

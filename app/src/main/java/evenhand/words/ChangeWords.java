@@ -25,7 +25,10 @@ public final class ChangeWords {
 
     /** What is changed as the subject of a sentence: "the rear lateral locator height", "the front lowering". */
     static String subject(Change change) {
-        return withArticle(change).replaceAll("lowered$", "lowering");
+        String path = change.path();
+        return path.endsWith(LOWERED)
+                ? "the " + name(path.substring(0, path.length() - LOWERED.length())) + " lowering"
+                : withArticle(change);
     }
 
     private static String withArticle(Change change) {

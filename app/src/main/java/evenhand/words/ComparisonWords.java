@@ -32,8 +32,6 @@ public final class ComparisonWords {
     /** As near as this to a half, a third or a quarter it is called so. */
     private static final double ROUND = 0.03;
 
-    private static final String STAYS = " stays as it is";
-
     /** More causes than these make no plain sentence. */
     private static final int MOST_CAUSES = 3;
 
@@ -55,14 +53,19 @@ public final class ComparisonWords {
 
     /** The sentences, in the order to be read. */
     public static List<String> of(Comparison comparison, Units units) {
-        return new ComparisonWords(comparison, units).sentences();
+        return told(comparison, units).stream().map(Told::sentence).toList();
     }
 
-    /** The same sentences, those of what stays as it is behind those of what changes. */
-    public static List<String> tellingFirst(List<String> sentences) {
-        return sentences.stream()
-                .sorted(Comparator.comparing(sentence -> sentence.contains(STAYS)))
-                .toList();
+    /**
+     * A sentence and what it is worth.
+     *
+     * @param stays whether it says of a figure that it stays as it is
+     */
+    public record Told(String sentence, boolean stays) {}
+
+    /** The same sentences, each with whether it tells of a change. */
+    public static List<Told> told(Comparison comparison, Units units) {
+        return new ComparisonWords(comparison, units).sentences();
     }
 
     /**
@@ -128,19 +131,18 @@ public final class ComparisonWords {
                 || (SPOKEN_ONCE.contains(judged.criterion()) && judged.pace().equals(lastPace()));
     }
 
-    private List<String> sentences() {
-        List<String> sentences = new ArrayList<>();
+    private List<Told> sentences() {
         if (comparison.changes().isEmpty()) {
-            sentences.add("Nothing is changed: both are the same car.");
-            return sentences;
+            return List.of(new Told("Nothing is changed: both are the same car.", false));
         }
+        List<Told> told = new ArrayList<>();
         for (Difference difference : comparison.differences()) {
             Judged judged = difference.judged();
             if (isSpoken(judged)
                     && (!RIDE.contains(judged.criterion())
                             || Math.abs(difference.difference())
                                     >= judged.criterion().noticeable())) {
-                sentences.add(sentence(difference) + causes(difference) + ".");
+                told.add(new Told(sentence(difference) + causes(difference) + ".", hardly(difference)));
             }
         }
         Set<String> beyond = new LinkedHashSet<>();
@@ -151,7 +153,7 @@ public final class ComparisonWords {
                             : "There is nothing to compare " + JudgedWords.pace(judged)
                                     + ": one of the two does not get there.");
         }
-        sentences.addAll(beyond);
+        List<String> sentences = new ArrayList<>(beyond);
         List<Change> idle = comparison.withoutEffect();
         if (!idle.isEmpty()) {
             List<String> names = idle.stream().map(ChangeWords::name).toList();
@@ -159,7 +161,8 @@ public final class ComparisonWords {
                     + (idle.size() == 1 ? "has " : "have ") + listed(names) + ".");
         }
         avoided(sentences);
-        return sentences;
+        sentences.forEach(sentence -> told.add(new Told(sentence, false)));
+        return told;
     }
 
     private OptionalDouble lastPace() {
@@ -202,7 +205,7 @@ public final class ComparisonWords {
         String text = JudgedWords.pace(judged) + " ";
         String start = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
         if (hardly(difference)) {
-            return start + name(judged.criterion()) + STAYS + ", " + number(judged, base);
+            return start + name(judged.criterion()) + " stays as it is, " + number(judged, base);
         }
         double step = shown(judged, difference.difference());
         String by = ", by " + number(judged, Math.abs(step));
@@ -242,7 +245,7 @@ public final class ComparisonWords {
     }
 
     private static String end(Criterion criterion) {
-        return criterion.name().startsWith("front") ? "the front" : "the rear";
+        return "the " + criterion.axle().orElseThrow().key();
     }
 
     private static String name(Criterion criterion) {

@@ -60,10 +60,7 @@ public final class FindWords {
     public static String written(Entries car, Span change, double si, Units shown) {
         Unit own = change.adjustable().unit();
         Unit other = unit(change.adjustable(), shown);
-        boolean rounder = written(si, other, VALUE_DIGITS)
-                        .replace(other.symbol(), "")
-                        .length()
-                < written(si, own, VALUE_DIGITS).replace(own.symbol(), "").length();
+        boolean rounder = lengthOfNumber(si, other) < lengthOfNumber(si, own);
         return written(car, change, si, rounder ? other : own, VALUE_DIGITS);
     }
 
@@ -73,6 +70,10 @@ public final class FindWords {
                 .map(given -> " ± " + written(given.tolerance(), unit, TOLERANCE_DIGITS))
                 .orElse("");
         return written(si, unit, digits) + tolerance;
+    }
+
+    private static int lengthOfNumber(double si, Unit unit) {
+        return written(si, unit, VALUE_DIGITS).length() - unit.symbol().length();
     }
 
     private static String written(double si, Unit unit, int digits) {

@@ -1,6 +1,5 @@
 package evenhand.words;
 
-import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
@@ -21,7 +20,7 @@ final class OtherWay {
     /** Said where the car is another one in the other direction. */
     static List<String> of(TurnAnswer.Turns turn, TurnAnswer other) {
         List<String> sentences = new ArrayList<>();
-        String to = turn.direction() == Direction.LEFT ? "To the right " : "To the left ";
+        String to = "To the " + turn.direction().other().key() + " ";
         if (other instanceof TurnAnswer.NoTurn none) {
             sentences.add(to + "it has no answer: " + none.text() + ".");
         } else if (other instanceof TurnAnswer.Turns turns && differs(turn.limit(), turns.limit())) {

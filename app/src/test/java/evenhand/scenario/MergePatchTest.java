@@ -2,6 +2,7 @@ package evenhand.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.catalogue.Catalogue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +39,16 @@ class MergePatchTest {
                 .isEqualTo("{\"l\":{\"kind\":\"panhard\"}}");
         assertThat(merged("{\"l\":{\"kind\":\"watt\",\"height\":1}}", "{\"l\":{\"kind\":\"watt\",\"x\":2}}"))
                 .isEqualTo("{\"l\":{\"kind\":\"watt\",\"height\":1,\"x\":2}}");
+    }
+
+    @Test
+    void everyKeyThatTheCatalogueDeclaresAsAKindReplacesTheObjectWhole() {
+        assertThat(Catalogue.KIND_KEYS).contains("layout");
+        for (String key : Catalogue.KIND_KEYS) {
+            assertThat(merged("{\"" + key + "\":\"a\",\"x\":1}", "{\"" + key + "\":\"b\"}"))
+                    .isEqualTo("{\"" + key + "\":\"b\"}");
+        }
+        assertThat(merged("{\"name\":\"a\",\"x\":1}", "{\"name\":\"b\"}")).isEqualTo("{\"name\":\"b\",\"x\":1}");
     }
 
     private static String merged(String base, String patch) {

@@ -70,6 +70,17 @@ class ComparisonWordsTest {
                 .noneMatch(one -> one.contains("leans"));
     }
 
+    @Test
+    void whatStaysIsToldApartFromWhatChangesAndTheSentencesAreTheSame() {
+        Comparison comparison = comparison("harbour-saloon", "As bought", "Pivot middle, rear bar added");
+        List<ComparisonWords.Told> told = ComparisonWords.told(comparison, Units.METRIC);
+        assertThat(told.stream().map(ComparisonWords.Told::sentence))
+                .isEqualTo(ComparisonWords.of(comparison, Units.METRIC));
+        for (ComparisonWords.Told one : told) {
+            assertThat(one.stays()).as(one.sentence()).isEqualTo(one.sentence().contains(" stays as it is, "));
+        }
+    }
+
     private static List<String> said(String demo, String from, String to) {
         return ComparisonWords.of(comparison(demo, from, to), Units.METRIC);
     }

@@ -1,8 +1,8 @@
 package evenhand.car;
 
-import evenhand.quantity.Unit;
-
 import static evenhand.quantity.InvalidValue.require;
+
+import evenhand.quantity.Unit;
 
 /** What the car weighs and where its weight stands on the ground. */
 public sealed interface Weights permits Weights.Whole, Weights.Corners {

@@ -3,7 +3,6 @@ package evenhand.catalogue;
 import static java.util.stream.Collectors.joining;
 
 import evenhand.car.Curve;
-import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.Unit;
@@ -166,7 +165,7 @@ final class Building {
         } else if (content instanceof Content.Texts && entry instanceof Entry.Texts texts) {
             return (Optional<V>) Optional.of(texts.texts());
         } else if (content instanceof Content.Points points && entry instanceof Entry.Drawn drawn) {
-            return (Optional<V>) curve(points.at(), drawn, here);
+            return (Optional<V>) curve(points.of(), drawn, here);
         } else if (content instanceof Content.Group<V> group && entry instanceof Entries entries) {
             return object(group.shape(), entries, here);
         } else if (content instanceof Content.Groups<?> groups && entry instanceof Entry.Listed listed) {
@@ -222,9 +221,9 @@ final class Building {
         return Optional.of(deviation.of(number));
     }
 
-    private Optional<Curve> curve(Dimension at, Entry.Drawn drawn, String here) {
-        if (at == Dimension.SPEED && drawn.points().isEmpty()) {
-            return Optional.of(Curve.NO_FORCE); // a damper's curve that is still to be measured
+    private Optional<Curve> curve(Content.CurveOf of, Entry.Drawn drawn, String here) {
+        if (of.mayBeUnmeasured() && drawn.points().isEmpty()) {
+            return Optional.of(Curve.NO_FORCE);
         }
         try {
             return Optional.of(new Curve(drawn.points().stream()

@@ -9,6 +9,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,31 @@ public final class Catalogue {
     /** The car as it is declared. */
     public static final Shape<Car> CAR = CarCatalogue.CAR;
 
+    /** The keys under which a word says of which kind an object is: "layout", "kind". */
+    public static final Set<String> KIND_KEYS = kindKeys(CAR);
+
     private Catalogue() {}
+
+    private static Set<String> kindKeys(Shape<?> shape) {
+        Set<String> keys = new LinkedHashSet<>();
+        addKindKeys(shape, keys);
+        return Collections.unmodifiableSet(keys);
+    }
+
+    private static void addKindKeys(Shape<?> shape, Set<String> keys) {
+        if (shape instanceof Shape.Kinds<?> kinds) {
+            keys.add(kinds.key());
+            kinds.kinds().values().forEach(kind -> addKindKeys(kind, keys));
+        } else if (shape instanceof Shape.Plain<?> plain) {
+            for (Slot<?> slot : plain.slots()) {
+                if (slot.content() instanceof Content.Group<?> group) {
+                    addKindKeys(group.shape(), keys);
+                } else if (slot.content() instanceof Content.Groups<?> groups) {
+                    addKindKeys(groups.shape(), keys);
+                }
+            }
+        }
+    }
 
     /**
      * One difference between two cars: a number, word or curve, or a whole object where one has it and the other has not, or

@@ -27,8 +27,46 @@ public sealed interface Content<V> {
     /** Texts by free words. */
     record Texts() implements Content<Map<String, String>> {}
 
-    /** A curve of force over something, as a list of pairs. */
-    record Points(Dimension at) implements Content<Curve> {}
+    /** A curve of force, as a list of pairs. */
+    record Points(CurveOf of) implements Content<Curve> {}
+
+    /** What a curve of force is measured on. */
+    enum CurveOf {
+        /** A stop: force over deflection. */
+        STOP(Dimension.LENGTH, "deflection", "[[\"0 mm\", \"0 N\"], [\"20 mm\", \"1500 N\"]]"),
+        /** A damper: force over speed. */
+        DAMPER(Dimension.SPEED, "speed", "[[\"0 m/s\", \"0 N\"], [\"0.1 m/s\", \"250 N\"]]");
+
+        private final Dimension at;
+        private final String across;
+        private final String example;
+
+        CurveOf(Dimension at, String across, String example) {
+            this.at = at;
+            this.across = across;
+            this.example = example;
+        }
+
+        /** What the force is measured over. */
+        public Dimension at() {
+            return at;
+        }
+
+        /** The same in words: "deflection". */
+        public String across() {
+            return across;
+        }
+
+        /** A curve as it is written in a file. */
+        public String example() {
+            return example;
+        }
+
+        /** Whether it may stand there without a point, still to be measured: a damper then gives no force. */
+        public boolean mayBeUnmeasured() {
+            return this == DAMPER;
+        }
+    }
 
     /** An object. */
     record Group<V>(Shape<V> shape) implements Content<V> {}

@@ -7,7 +7,6 @@ import static evenhand.catalogue.Slot.text;
 
 import evenhand.car.Curve;
 import evenhand.car.Damper;
-import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +19,9 @@ final class DamperCatalogue {
     static final Slot<Double> DAMPER_BASE = SpringCatalogue.BASE.optional();
 
     static final Slot<Curve> BUMP =
-            curve("bump", Dimension.SPEED).means("force of the damper over its speed as it shortens, positive");
-    static final Slot<Curve> REBOUND =
-            curve("rebound", Dimension.SPEED).means("force of the damper over its speed as it lengthens, positive");
+            curve("bump", Content.CurveOf.DAMPER).means("force of the damper over its speed as it shortens, positive");
+    static final Slot<Curve> REBOUND = curve("rebound", Content.CurveOf.DAMPER)
+            .means("force of the damper over its speed as it lengthens, positive");
 
     static final Slot<String> SETTING_NAME = text("name").means("name of the setting");
 

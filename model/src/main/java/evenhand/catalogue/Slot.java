@@ -139,8 +139,8 @@ public final class Slot<V> {
         return of(key, new Content.Texts());
     }
 
-    public static Slot<Curve> curve(String key, Dimension at) {
-        return of(key, new Content.Points(at));
+    public static Slot<Curve> curve(String key, Content.CurveOf of) {
+        return of(key, new Content.Points(of));
     }
 
     public static <V> Slot<V> group(String key, Shape<V> shape) {

@@ -19,7 +19,7 @@ final class StopCatalogue {
             .usualStep(Amount.of(0.01))
             .within(-1, 2);
     static final Slot<Curve> STOP_CURVE =
-            curve("curve", Dimension.LENGTH).means("force of the bump rubber over its deflection");
+            curve("curve", Content.CurveOf.STOP).means("force of the bump rubber over its deflection");
     static final Slot<Double> TRAVEL = length("travel")
             .means("travel from rest until droop ends")
             .measured("steel rule, wheel hanging", Amount.of(0.003))

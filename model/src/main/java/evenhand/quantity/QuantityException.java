@@ -11,23 +11,42 @@ public final class QuantityException extends Exception {
     /** Longest piece of foreign text in a message, in characters; enough to recognise it by. */
     private static final int LONGEST_QUOTE = 60;
 
+    /** The message up to its example, which ends it; the whole of it where it shows none. */
+    private final String opening;
+
+    private final boolean showsExample;
+
     private QuantityException(String message) {
         super(message);
+        opening = message;
+        showsExample = false;
+    }
+
+    /** A message that ends with an example of what belongs there. */
+    private QuantityException(String opening, Dimension expected) {
+        super(opening + expected.example());
+        this.opening = opening;
+        showsExample = true;
+    }
+
+    /** The message with an example of the place at hand, where it shows one; the dimension's own is of a part of a car. */
+    public String message(String example) {
+        return showsExample ? opening + example : opening;
     }
 
     /** A number stands where a quantity with a unit belongs. For bare JSON numbers too. */
     public static QuantityException needsUnit(Dimension expected) {
         return new QuantityException(
-                "needs a " + (expected == Dimension.RATIO ? "number" : "unit") + ", for example " + expected.example());
+                "needs a " + (expected == Dimension.RATIO ? "number" : "unit") + ", for example ", expected);
     }
 
     static QuantityException empty(Dimension expected) {
-        return new QuantityException("is empty; write " + expected.words() + ", for example " + expected.example());
+        return new QuantityException("is empty; write " + expected.words() + ", for example ", expected);
     }
 
     static QuantityException noNumber(String text, Dimension expected) {
-        return new QuantityException(quoted(text) + " does not begin with a number; write " + expected.words()
-                + ", for example " + expected.example());
+        return new QuantityException(
+                quoted(text) + " does not begin with a number; write " + expected.words() + ", for example ", expected);
     }
 
     static QuantityException noNumberInTolerance(String text) {
@@ -67,12 +86,13 @@ public final class QuantityException extends Exception {
 
     static QuantityException secondNumber(String text, Dimension expected) {
         return new QuantityException(
-                quoted(text) + " has a second number where its unit belongs; write for example " + expected.example());
+                quoted(text) + " has a second number where its unit belongs; write for example ", expected);
     }
 
     static QuantityException fractionNotInInches(String text, Dimension expected) {
-        return new QuantityException(quoted(text)
-                + " has a fraction, which only in and ft can have; write a decimal, for example " + expected.example());
+        return new QuantityException(
+                quoted(text) + " has a fraction, which only in and ft can have; write a decimal, for example ",
+                expected);
     }
 
     static QuantityException badFraction(String text) {
@@ -91,8 +111,9 @@ public final class QuantityException extends Exception {
     }
 
     static QuantityException wrongDimension(String text, Dimension found, Dimension expected) {
-        return new QuantityException(quoted(text) + " is " + found.words() + ", but " + expected.words()
-                + " belongs here, for example " + expected.example());
+        return new QuantityException(
+                quoted(text) + " is " + found.words() + ", but " + expected.words() + " belongs here, for example ",
+                expected);
     }
 
     static QuantityException wrongTolerance(String tolerance, Dimension found, Dimension expected) {
@@ -125,9 +146,11 @@ public final class QuantityException extends Exception {
         String hint = nearest.isEmpty()
                 ? ""
                 : "; the nearest is " + quoted(nearest.get(0).symbol());
-        return new QuantityException("has the unknown unit " + quoted(written) + "; " + expected.words()
-                + " is written in " + known + (expected == Dimension.RATIO ? " or without unit" : "") + hint
-                + ", for example " + expected.example());
+        return new QuantityException(
+                "has the unknown unit " + quoted(written) + "; " + expected.words()
+                        + " is written in " + known + (expected == Dimension.RATIO ? " or without unit" : "") + hint
+                        + ", for example ",
+                expected);
     }
 
     static QuantityException tooGreat(String text, Dimension expected, double largest) {

@@ -271,4 +271,14 @@ class QuantityMistakesTest {
             }
         });
     }
+
+    @Test
+    void aPlaceCanShowAnExampleOfItsOwn() {
+        QuantityException without =
+                catchThrowableOfType(QuantityException.class, () -> Quantity.parse("40", Dimension.LENGTH));
+        assertThat(without.message("\"40 m\"")).isEqualTo("needs a unit, for example \"40 m\"");
+        QuantityException comma =
+                catchThrowableOfType(QuantityException.class, () -> Quantity.parse("1,5 m", Dimension.LENGTH));
+        assertThat(comma.message("\"40 m\"")).isEqualTo(comma.getMessage()).contains("1.5 m");
+    }
 }

@@ -109,7 +109,7 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
     /** The table of what a slot holds; none where it is no list, or one of larger things. */
     static Optional<Grid> of(Slot<?> slot, Optional<Entry> entry) {
         if (slot.content() instanceof Content.Points points) {
-            return Optional.of(points(points.at(), entry));
+            return Optional.of(points(points.of(), entry));
         } else if (slot.content() instanceof Content.Texts) {
             List<List<String>> rows = new ArrayList<>();
             entry.filter(Entry.Texts.class::isInstance)
@@ -134,18 +134,17 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
                                 slot.content() instanceof Content.Measure || slot.content() instanceof Content.Text);
     }
 
-    private static Grid points(Dimension at, Optional<Entry> entry) {
+    private static Grid points(Content.CurveOf of, Optional<Entry> entry) {
         List<List<String>> rows = new ArrayList<>();
         if (entry.orElse(null) instanceof Entry.Drawn drawn) {
             drawn.points()
                     .forEach(point ->
                             rows.add(List.of(point.at().text(), point.force().text())));
         }
-        String across = at == Dimension.SPEED ? "speed" : "deflection";
         return new Grid(
                 Kind.POINTS,
                 List.of(
-                        new Column(across, across + " of a point", Optional.of(at), true),
+                        new Column(of.across(), of.across() + " of a point", Optional.of(of.at()), true),
                         new Column("force", "force there", Optional.of(Dimension.FORCE), true)),
                 rows);
     }

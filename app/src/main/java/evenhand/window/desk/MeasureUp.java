@@ -1,5 +1,6 @@
 package evenhand.window.desk;
 
+import evenhand.car.End;
 import evenhand.car.HeightGuess;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
@@ -146,8 +147,8 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
             }
         };
         steps.add(new Step("Length, and height of the weight", "Tape and plumb lines. " + advice, high));
-        for (String axle : List.of("front", "rear")) {
-            axle(axle, steps);
+        for (End end : End.values()) {
+            axle(end.key(), steps);
         }
         steps.add(new Step(
                 "Drive", "Which wheels are driven?", fields("drive", group(Catalogue.CAR, "drive"), Set.of("axle"))));

@@ -30,8 +30,6 @@ import java.util.function.Function;
 
 /** What the height that an axle rolls about does to balance and roll, over the range that can be built. */
 final class HowHighThePivot implements Question {
-    private static final String REAR = "rear";
-    private static final String FRONT = "front";
 
     private static final Judged LIMIT_BALANCE = new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty());
     private static final Judged UNDERSTEER = atBriskPace(Criterion.UNDERSTEER);
@@ -56,7 +54,8 @@ final class HowHighThePivot implements Question {
     public List<Field> fields(Asking asking) {
         boolean frontOnly = asking.work().activeSetup().car().front() instanceof Axle.Live
                 && !(asking.work().activeSetup().car().rear() instanceof Axle.Live);
-        return List.of(new Field("axle", "axle", List.of(REAR, FRONT), frontOnly ? FRONT : REAR));
+        return List.of(new Field(
+                "axle", "axle", List.of(End.REAR.key(), End.FRONT.key()), (frontOnly ? End.FRONT : End.REAR).key()));
     }
 
     @Override
@@ -67,7 +66,7 @@ final class HowHighThePivot implements Question {
     @Override
     public Reply answer(Asked asked, Progress progress) {
         Setup setup = asked.active().setup();
-        End end = asked.wish(fields(asked.asking()).get(0)).equals(FRONT) ? End.FRONT : End.REAR;
+        End end = asked.wish(fields(asked.asking()).get(0)).equals(End.FRONT.key()) ? End.FRONT : End.REAR;
         String path = Knobs.rollCentre(setup, end);
         Adjustable height = setup.values().stream()
                 .filter(value -> value.path().equals(path))
@@ -104,7 +103,7 @@ final class HowHighThePivot implements Question {
     }
 
     private static String name(Setup setup, End end) {
-        String axle = end == End.FRONT ? "the front " : "the rear ";
+        String axle = "the " + end.key() + " ";
         if (setup.car().axle(end) instanceof Axle.Live live) {
             LateralLocator locator = live.lateralLocator();
             return axle

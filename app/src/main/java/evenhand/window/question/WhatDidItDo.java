@@ -16,10 +16,12 @@ import evenhand.window.desk.SetupChange;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
+import evenhand.words.ComparisonWords.Told;
 import evenhand.words.GripText;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -78,11 +80,15 @@ final class WhatDidItDo implements Question {
                     one.setup().entries(),
                     asked.work().usualTrial(),
                     progress.part((double) i / others.size(), (i + 1.0) / others.size()));
-            List<String> sentences = new ArrayList<>(ComparisonWords.of(comparison, asked.units()));
+            List<Told> told = ComparisonWords.told(comparison, asked.units());
+            List<String> sentences =
+                    new ArrayList<>(told.stream().map(Told::sentence).toList());
             if (one.equals(foremost)) {
                 headlines.add(Said.named(one.setup()) + " against " + Said.named(base.setup()) + ":");
-                List<String> first = ComparisonWords.tellingFirst(sentences).stream()
+                List<String> first = told.stream()
+                        .sorted(Comparator.comparing(Told::stays))
                         .limit(SAID_FIRST)
+                        .map(Told::sentence)
                         .toList();
                 headlines.addAll(first);
                 sentences.removeAll(first);
