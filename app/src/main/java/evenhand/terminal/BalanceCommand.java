@@ -2,10 +2,7 @@ package evenhand.terminal;
 
 import evenhand.answers.Trial;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.Setup;
 import evenhand.words.Units;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

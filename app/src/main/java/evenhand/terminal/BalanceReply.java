@@ -26,8 +26,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** What {@code balance} answers. */
-record BalanceReply(
-        Scenario scenario, Trial trial, List<SetupTurn> setups, List<AtRadius> atRadius, boolean full)
+record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List<AtRadius> atRadius, boolean full)
         implements Reply {
     /** The same set-ups on another circle. */
     record AtRadius(double radius, List<SetupTurn> setups) {
@@ -138,10 +137,7 @@ record BalanceReply(
             .with(reply -> reply, SharedParts.OPENING)
             .number("radius_m", reply -> reply.trial().radius())
             .text("turn", reply -> SharedParts.way(reply.trial().direction()))
-            .list(
-                    "setups",
-                    BalanceReply::setups,
-                    SETUP)
+            .list("setups", BalanceReply::setups, SETUP)
             .listIfAny(
                     "atRadius",
                     BalanceReply::atRadius,
@@ -196,14 +192,12 @@ record BalanceReply(
                                 .map(setup -> SetupTurn.of(setup, trial.onCircle(radius)))
                                 .toList()))
                 .toList();
-        return new BalanceReply(
-                scenario, trial, circles.get(0).setups(), circles.subList(1, circles.size()), full);
+        return new BalanceReply(scenario, trial, circles.get(0).setups(), circles.subList(1, circles.size()), full);
     }
 
     /** Every set-up on every circle. */
-    private Stream<SetupTurn> everywhere() {
-        return Stream.concat(
-                setups.stream(), atRadius.stream().flatMap(circle -> circle.setups().stream()));
+    Stream<SetupTurn> everywhere() {
+        return Stream.concat(setups.stream(), atRadius.stream().flatMap(circle -> circle.setups().stream()));
     }
 
     @Override
@@ -245,7 +239,7 @@ record BalanceReply(
 
     @Override
     public String text(Console console, Units units) {
-        return new BalanceTables(console, units).write(this);
+        return full ? new BalanceTables(console, units).write(this) : BalancePage.write(this, console, units);
     }
 
     /** The set-ups that turn. */

@@ -243,7 +243,8 @@ final class BalanceTables {
             answer.setup().note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
             if (answer instanceof SetupTurn.Turned turned) {
                 turned.sits(units).ifPresent(sits -> Paragraph.append(text, "  ", sits, console.columns()));
-                for (String sentence : BalanceWords.ofTurn(turned.sums(), turned.turn(), turned.otherTurn().orElse(turned.turn()), units)) {
+                for (String sentence : BalanceWords.ofTurn(
+                        turned.sums(), turned.turn(), turned.otherTurn().orElse(turned.turn()), units)) {
                     Paragraph.append(text, "  ", sentence, console.columns());
                 }
             } else if (answer instanceof SetupAnswer.None none) {

@@ -3,6 +3,7 @@ package evenhand.words;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.choice.Effect;
+import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,9 +21,18 @@ public final class EffectWords {
 
     /** The step as a shop says it: "+10 mm", or to another setting. */
     public static String step(Effect effect, Units units) {
-        if (!(effect.step() instanceof Effect.ByNumber number)) {
-            return "to \"" + ((Effect.ToSetting) effect.step()).to() + "\"";
+        return step(effect.step(), units);
+    }
+
+    /** The same of a step whose effect is told elsewhere: "+10 mm", "to \"3 clicks\"", "of 60 N·m/deg". */
+    public static String step(Effect.Step step, Units units) {
+        if (step instanceof Effect.ToSetting setting) {
+            return "to \"" + setting.to() + "\"";
         }
+        if (step instanceof Effect.ByBar bar) {
+            return "of " + units.show(bar.rollStiffness(), Dimension.ROLL_STIFFNESS, 0);
+        }
+        Effect.ByNumber number = (Effect.ByNumber) step;
         Unit unit = FindWords.unit(number.adjustable(), units);
         String size = Numbers.significant(unit.fromSi(number.size()), STEP_DIGITS);
         return (number.size() > 0 ? "+" : "") + size + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());

@@ -1,0 +1,287 @@
+package evenhand.terminal;
+
+import evenhand.answers.HandSumFigures;
+import evenhand.answers.Trial;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
+import evenhand.turn.Direction;
+import evenhand.turn.Limit;
+import evenhand.turn.PaceAnswer;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnEvent;
+import evenhand.words.LimitWords;
+import evenhand.words.LoadWords;
+import evenhand.words.NearLimitWords;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The verdict of {@code balance} on one screen: a line a set-up, then what has to be warned of, why the last set-up differs from
+ * the first, what would move it, how sure it is, and what was estimated. All figures are printed with {@code --full}.
+ */
+final class BalancePage {
+    private static final String NOTHING = "–";
+    private static final int WIDTH = 100;
+    private static final int NAME = 29;
+    private static final int MOST_PACES = 3;
+    private static final int MOST_WARNINGS = 4;
+    private static final int NUMBER = 8;
+    private static final int NEAR = 12;
+
+    private static final Unit G = Dimension.ACCELERATION.metric();
+    private static final Unit DEG_PER_G = Dimension.UNDERSTEER_GRADIENT.metric();
+
+    private final Console console;
+    private final Units units;
+    private final Trial trial;
+    private final StringBuilder text = new StringBuilder();
+
+    private BalancePage(Console console, Units units, Trial trial) {
+        this.console = console;
+        this.units = units;
+        this.trial = trial;
+    }
+
+    static String write(BalanceReply answer, Console console, Units units) {
+        BalancePage page = new BalancePage(console, units, answer.trial());
+        page.opening(answer);
+        page.heads();
+        page.rows(answer.setups());
+        for (BalanceReply.AtRadius circle : answer.atRadius()) {
+            page.text.append("On ").append(page.radius(circle.radius())).append(":\n");
+            page.rows(circle.setups());
+        }
+        page.warnings(answer);
+        NearTheLimit.of(answer.turned(), answer.trial()).ifPresent(page::behind);
+        page.estimated(answer);
+        return page.text.toString();
+    }
+
+    private void opening(BalanceReply answer) {
+        StringBuilder opening = new StringBuilder();
+        opening.append(": ").append(radius(trial.radius())).append(" circle, ");
+        opening.append(
+                trial.ways().directions().size() > 1
+                        ? "both ways (the worse way shown)"
+                        : "turning " + trial.direction().key());
+        String title = Console.oneLine(answer.scenario().title());
+        text.append(Paint.bold(fit(title, WIDTH - opening.length()), console))
+                .append(opening)
+                .append('\n');
+        trial.load().ifPresent(load -> paragraph("", LoadWords.aboard(load, units)));
+    }
+
+    private String radius(double radius) {
+        Unit unit = Unit.of(units == Units.METRIC ? "m" : "ft");
+        return Numbers.plain(unit.fromSi(radius), 1) + " " + unit.symbol();
+    }
+
+    private List<Double> paces() {
+        return trial.paces().subList(0, Math.min(MOST_PACES, trial.paces().size()));
+    }
+
+    private void heads() {
+        int gradients = NUMBER * paces().size() + NEAR;
+        boolean both = trial.ways().directions().size() > 1;
+        StringBuilder above = new StringBuilder(pad("", NAME));
+        above.append(centre(
+                gradients < 34 ? "pushes (+), slides (−), deg/g" : "pushes (+) or slides (−), deg/g", gradients));
+        above.append(centre("limit, g", both ? 14 : 8));
+        above.append(centre("goes first", both ? 14 : 8))
+                .append(left("leans", 7))
+                .append(left("rubber", 9));
+        StringBuilder below = new StringBuilder(pad("", NAME));
+        for (double pace : paces()) {
+            below.append(left(Units.pace(pace), NUMBER));
+        }
+        below.append(left("near limit", NEAR));
+        for (int block = 0; block < 2; block++) {
+            if (both) {
+                below.append(left("left", 7)).append(left("right", 7));
+            } else {
+                below.append(left(trial.direction().key(), 8));
+            }
+        }
+        below.append(left("deg/g", 7)).append(left("touched", 9));
+        text.append(above.toString().stripTrailing()).append('\n');
+        text.append(below.toString().stripTrailing()).append('\n');
+    }
+
+    private void rows(List<SetupTurn> setups) {
+        for (SetupTurn setup : setups) {
+            StringBuilder row = new StringBuilder(pad(fit(setup.setup().name(), NAME - 1), NAME));
+            if (setup instanceof SetupTurn.Turned turned) {
+                figures(row, turned);
+            } else {
+                row.append("  no answer");
+            }
+            text.append(row.toString().stripTrailing()).append('\n');
+        }
+    }
+
+    private void figures(StringBuilder row, SetupTurn.Turned turned) {
+        List<TurnAnswer.Turns> ways = turned.ways();
+        for (int i = 0; i < paces().size(); i++) {
+            int pace = i;
+            row.append(left(
+                    WorseWay.of(ways, turn -> gradient(turn.paces().get(pace)))
+                            .map(worse -> Numbers.fixed(DEG_PER_G.fromSi(worse.gradient()), 1))
+                            .orElse(NOTHING),
+                    NUMBER));
+        }
+        row.append(left(
+                WorseWay.of(ways, turn -> turn.limit().nearUndersteer())
+                        .map(worse -> Numbers.fixed(DEG_PER_G.fromSi(worse.gradient()), 1))
+                        .orElse(NOTHING),
+                NEAR));
+        int column = trial.ways().directions().size() > 1 ? 7 : 8;
+        for (Direction direction : trial.ways().directions()) {
+            row.append(left(
+                    of(ways, direction)
+                            .map(limit -> Numbers.fixed(G.fromSi(limit.lateralAcceleration()), 2))
+                            .orElse(NOTHING),
+                    column));
+        }
+        for (Direction direction : trial.ways().directions()) {
+            row.append(left(of(ways, direction).map(BalancePage::first).orElse(NOTHING), column));
+        }
+        row.append(left(
+                HandSumFigures.ROLL_GRADIENT.in(DEG_PER_G, turned.sums()).stream()
+                        .mapToObj(lean -> Numbers.fixed(lean, 1))
+                        .findFirst()
+                        .orElse(NOTHING),
+                7));
+        row.append(left(touched(ways), 9));
+    }
+
+    private static OptionalDouble gradient(PaceAnswer pace) {
+        return pace instanceof PaceAnswer.InBalance here ? here.row().understeerGradient() : OptionalDouble.empty();
+    }
+
+    private static Optional<Limit> of(List<TurnAnswer.Turns> ways, Direction direction) {
+        return ways.stream()
+                .filter(way -> way.direction() == direction)
+                .map(TurnAnswer.Turns::limit)
+                .findFirst();
+    }
+
+    /** The end that goes first; the rear in capitals, as no driver wants it. */
+    private static String first(Limit limit) {
+        String first = LimitWords.first(limit);
+        return first.equals("rear") ? first.toUpperCase(Locale.ROOT) : first;
+    }
+
+    /** Where a bump stop is met first, either way round. */
+    private static String touched(List<TurnAnswer.Turns> ways) {
+        OptionalDouble first = ways.stream()
+                .flatMap(way -> way.eventsToLimit().stream())
+                .filter(event -> event.kind() == TurnEvent.Kind.STOP_TOUCHED)
+                .mapToDouble(TurnEvent::lateralAcceleration)
+                .min();
+        return first.isPresent() ? Numbers.fixed(G.fromSi(first.getAsDouble()), 2) + " g" : "never";
+    }
+
+    /** What has to be said before anything else is believed. */
+    private void warnings(BalanceReply answer) {
+        List<String> warnings = new ArrayList<>();
+        for (SetupTurn setup : answer.everywhere().toList()) {
+            String name = setup.setup().name() + ": ";
+            setup.noAnswer().ifPresent(none -> warnings.add(name + "no answer: " + none.text() + "."));
+            if (setup instanceof SetupTurn.Turned turned) {
+                turned.split().ifPresent(split -> warnings.add(name + split));
+                turned.otherTurn().ifPresent(other -> {
+                    if (other instanceof TurnAnswer.NoTurn none) {
+                        warnings.add(name + "turning "
+                                + trial.direction().other().key() + " no answer: " + none.text() + ".");
+                    }
+                });
+            }
+        }
+        for (String warning : warnings.subList(0, Math.min(MOST_WARNINGS, warnings.size()))) {
+            paragraph("! ", warning);
+        }
+        if (warnings.size() > MOST_WARNINGS) {
+            paragraph("! ", warnings.size() - MOST_WARNINGS + " more warnings; --full tells them.");
+        }
+        tailsBothWays(answer);
+    }
+
+    /** Set-ups whose tail goes first both ways. */
+    private void tailsBothWays(BalanceReply answer) {
+        List<String> tails = answer.turned().stream()
+                .filter(turned ->
+                        turned.split().isEmpty() && turned.turn().limit().cause() == Limit.Cause.SPIN)
+                .map(turned -> fit(turned.setup().name(), NAME))
+                .toList();
+        if (!tails.isEmpty()) {
+            paragraph(
+                    "! ",
+                    String.join(", ", tails)
+                            + ": past the limit the tail comes round unless the driver steers against it.");
+        }
+    }
+
+    private void behind(NearTheLimit near) {
+        String last = "\"" + fit(near.last().setup().name(), NAME) + "\"";
+        String turning = near.last().alike() || trial.ways().directions().size() == 1
+                ? ""
+                : ", turning " + near.direction().key();
+        String first = "\"" + fit(near.first().setup().name(), NAME) + "\"";
+        near.why()
+                .flatMap(NearLimitWords::why)
+                .ifPresent(why -> paragraph("Why ", last + " against " + first + turning + ": " + why));
+        int at = near.levers().size() - 1;
+        NearLimitWords.levers(near.levers().get(at), units)
+                .ifPresent(levers -> paragraph("What would move ", last + " most" + turning + ": " + levers));
+        paragraph("How sure: ", NearLimitWords.sure(near.doubts().get(at), near.doubtOfDifference()));
+    }
+
+    private void estimated(BalanceReply answer) {
+        int most = answer.setups().stream()
+                .mapToInt(setup -> setup.setup().estimated().size())
+                .max()
+                .orElse(0);
+        if (most > 0) {
+            paragraph(
+                    "",
+                    "Estimated, not measured: " + most + (most == 1 ? " value" : " values") + " (--full lists them).");
+        }
+        int warnings = answer.setups().stream()
+                .mapToInt(setup -> setup.setup().warnings().size())
+                .max()
+                .orElse(0);
+        if (warnings > 0) {
+            paragraph("", "Unlikely values: " + warnings + " (--full or `check` lists them).");
+        }
+    }
+
+    private void paragraph(String opening, String sentence) {
+        List<String> lines = Paragraph.lines(Console.oneLine(opening + sentence), WIDTH - 2);
+        for (int i = 0; i < lines.size(); i++) {
+            text.append(i == 0 ? "" : "  ").append(lines.get(i)).append('\n');
+        }
+    }
+
+    private static String fit(String name, int width) {
+        String line = Console.oneLine(name);
+        return line.length() <= width ? line : line.substring(0, width - 1).stripTrailing() + "…";
+    }
+
+    private static String pad(String cell, int width) {
+        return cell + " ".repeat(Math.max(0, width - cell.length()));
+    }
+
+    private static String left(String cell, int width) {
+        return " ".repeat(Math.max(1, width - cell.length())) + cell;
+    }
+
+    private static String centre(String cell, int width) {
+        int before = Math.max(1, (width - cell.length() + 1) / 2);
+        return pad(" ".repeat(before) + cell, width);
+    }
+}
