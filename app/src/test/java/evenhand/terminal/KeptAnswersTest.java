@@ -61,12 +61,12 @@ class KeptAnswersTest {
         for (Path car : cars) {
             String file = car.toString().replace('\\', '/');
             inAllForms(asked, "balance", file);
-            in(asked, List.of(JSON, INCHES, PEOPLE_IN_INCHES), "compare", file);
+            in(asked, List.of(JSON, PEOPLE_IN_INCHES), "compare", file);
             inAllForms(asked, "effects", file);
             inAllForms(asked, "ride", file);
             in(
                     asked,
-                    List.of(JSON, INCHES, PEOPLE),
+                    List.of(JSON, INCHES),
                     "lower",
                     file,
                     "--from",
