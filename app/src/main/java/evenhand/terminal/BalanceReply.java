@@ -136,7 +136,7 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
     private static final Contents<BalanceReply> REPLY = Contents.of(BalanceReply.class)
             .with(reply -> reply, SharedParts.OPENING)
             .number("radius_m", reply -> reply.trial().radius())
-            .text("turn", reply -> SharedParts.way(reply.trial().direction()))
+            .text("turn", reply -> reply.trial().direction().key())
             .list("setups", BalanceReply::setups, SETUP)
             .listIfAny(
                     "atRadius",

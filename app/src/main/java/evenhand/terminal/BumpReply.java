@@ -94,7 +94,7 @@ record BumpReply(Scenario scenario, Optional<LoadCase> load, Question question, 
     private static final Contents<Question> IN_CORNER = Contents.of(Question.class)
             .numberIfAny(SharedParts.LATERAL_ACCELERATION, question -> SharedParts.inG(question.pace()))
             .number("radius_m", Question::radius)
-            .text("turn", question -> SharedParts.way(question.direction()));
+            .text("turn", question -> question.direction().key());
 
     private static final Contents<BumpReply> REPLY = Contents.of(BumpReply.class)
             .with(reply -> reply, SharedParts.OPENING)

@@ -4,6 +4,7 @@ import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.choice.Change;
 import evenhand.choice.Comparison;
+import evenhand.forms.Table;
 import evenhand.quantity.Unit;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
@@ -20,51 +21,46 @@ final class CompareTables {
     /** No number can be said, or none that says anything. */
     private static final String NO_DIFFERENCE = "–";
 
-    private final Console console;
+    private final Page page;
     private final Units units;
-    private final StringBuilder text = new StringBuilder();
 
     CompareTables(Console console, Units units) {
-        this.console = console;
+        this.page = new Page(console);
         this.units = units;
     }
 
     String write(CompareReply compared) {
-        text.append(Paint.bold(Console.oneLine(compared.scenario().title()), console))
-                .append('\n');
-        compared.trial()
-                .load()
-                .ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
+        page.title(compared.scenario().title());
+        compared.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         for (CompareReply.Against against : compared.setups()) {
             String head = against.setup().name() + ", compared with "
                     + compared.base().name();
-            text.append('\n').append(Paint.bold(Console.oneLine(head), console)).append('\n');
+            page.heading(head);
             if (against instanceof CompareReply.Answered answered) {
                 comparison(answered.comparison());
             } else if (against instanceof SetupAnswer.None none) {
-                Paragraph.append(text, "  ", none.sentence(), console.columns());
+                page.paragraph("  ", none.sentence());
             }
         }
-        return text.toString();
+        return page.text();
     }
 
     private void comparison(Comparison comparison) {
-        for (String sentence : ComparisonWords.of(comparison, units)) {
-            Paragraph.append(text, "  ", sentence, console.columns());
-        }
+        page.sentences(ComparisonWords.of(comparison, units));
         if (comparison.changes().isEmpty()) {
             return;
         }
         List<Change> changes = comparison.changes();
         List<String> heads = new ArrayList<>(List.of("base", "now", "difference"));
-        text.append("\n  The changes\n");
+        page.blank();
+        page.line("  The changes");
         for (int i = 0; i < changes.size(); i++) {
             Change change = changes.get(i);
             String line = change.path() + ": " + ChangeWords.fromTo(change);
-            Paragraph.append(text, "    (" + (i + 1) + ") ", line, console.columns());
+            page.paragraph("    (" + (i + 1) + ") ", line);
             heads.add("by (" + (i + 1) + ")");
         }
-        text.append('\n').append(table(comparison, heads).text(console));
+        page.table(table(comparison, heads));
     }
 
     private String cell(Criterion criterion, double si) {
@@ -73,7 +69,7 @@ final class CompareTables {
     }
 
     private Table table(Comparison comparison, List<String> heads) {
-        Table table = new Table(heads);
+        Table.Builder table = new Table.Builder(heads);
         String before = "";
         for (Comparison.Difference difference : comparison.differences()) {
             Judged judged = difference.judged();
@@ -101,6 +97,6 @@ final class CompareTables {
             }
             table.row(criterion.name(), unit.symbol(), cells);
         }
-        return table;
+        return table.build();
     }
 }

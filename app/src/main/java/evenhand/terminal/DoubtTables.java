@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.answers.Criterion;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
+import evenhand.forms.Table;
 import evenhand.quantity.Unit;
 import evenhand.words.ChangeWords;
 import evenhand.words.DoubtWords;
@@ -15,59 +16,46 @@ import java.util.List;
 
 /** The answers of {@code doubt} for people: first what is sure of the differences, then every interval and its cause. */
 final class DoubtTables {
-    private final Console console;
+    private final Page page;
     private final Units units;
-    private final StringBuilder text = new StringBuilder();
 
     DoubtTables(Console console, Units units) {
-        this.console = console;
+        this.page = new Page(console);
         this.units = units;
     }
 
     String write(DoubtReply doubted) {
-        text.append(Paint.bold(Console.oneLine(doubted.scenario().title()), console))
-                .append('\n');
-        doubted.trial()
-                .load()
-                .ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
+        page.title(doubted.scenario().title());
+        doubted.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         if (doubted.answer().isEmpty()) {
-            return text.toString();
+            return page.text();
         }
         Doubt.Answer answer = doubted.answer().get();
         for (int i = 0; i < answer.cars().size(); i++) {
-            heading(doubted.answered().get(i).name());
+            page.heading(doubted.answered().get(i).name());
             Doubt.Left left = answer.cars().get(i);
-            sentences(DoubtWords.alone(left, doubted.aim(), units));
-            text.append('\n').append(table(left, false).text(console));
+            page.sentences(DoubtWords.alone(left, doubted.aim(), units));
+            page.table(table(left, false));
         }
         String base = doubted.answered().get(0).name();
         for (int i = 0; i < answer.differences().size(); i++) {
             String name = doubted.answered().get(i + 1).name();
-            heading(name + ", compared with " + base);
+            page.heading(name + ", compared with " + base);
             Doubt.Left left = answer.differences().get(i);
-            sentences(DoubtWords.apart(name, base, left, answer.cars().get(i + 1), units));
-            text.append('\n').append(table(left, true).text(console));
+            page.sentences(DoubtWords.apart(name, base, left, answer.cars().get(i + 1), units));
+            page.table(table(left, true));
         }
         if (!answer.cars().get(0).spreads().isEmpty()) {
-            heading("Measure next");
-            sentences(DoubtWords.measureNext(
+            page.heading("Measure next");
+            page.sentences(DoubtWords.measureNext(
                     answer.measureNext(), answer.cars().get(0).spreads().get(0), units));
         }
-        return text.toString();
-    }
-
-    private void heading(String words) {
-        text.append('\n').append(Paint.bold(Console.oneLine(words), console)).append('\n');
-    }
-
-    private void sentences(List<String> sentences) {
-        for (String sentence : sentences) {
-            Paragraph.append(text, "  ", sentence, console.columns());
-        }
+        return page.text();
     }
 
     private Table table(Doubt.Left left, boolean difference) {
-        Table table = new Table(List.of(difference ? "difference" : "answer", "from", "to", "most from"));
+        Table.Builder table =
+                new Table.Builder(List.of(difference ? "difference" : "answer", "from", "to", "most from"));
         String before = "";
         List<Spread> byPace = left.spreads().stream()
                 .sorted(Comparator.comparingDouble(
@@ -96,7 +84,7 @@ final class DoubtTables {
                                     ? "–"
                                     : cause(spread.causes().get(0))));
         }
-        return table;
+        return table.build();
     }
 
     private static String cause(Spread.Cause cause) {

@@ -4,6 +4,7 @@ import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.Trial;
 import evenhand.choice.Effect;
+import evenhand.forms.Table;
 import evenhand.quantity.Unit;
 import evenhand.words.Complaint;
 import evenhand.words.EffectWords;
@@ -26,29 +27,27 @@ final class EffectsTables {
             Criterion.FRONT_COMFORT,
             Criterion.REAR_COMFORT);
 
-    private final Console console;
+    private final Page page;
     private final Units units;
-    private final StringBuilder text = new StringBuilder();
 
     EffectsTables(Console console, Units units) {
-        this.console = console;
+        this.page = new Page(console);
         this.units = units;
     }
 
     String write(EffectsReply reply) {
         Trial trial = reply.trial();
-        text.append(Paint.bold(Console.oneLine(reply.scenario().title()), console))
-                .append('\n');
-        trial.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
+        page.title(reply.scenario().title());
+        trial.load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         for (EffectsReply.Answer answer : reply.setups()) {
-            text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
+            page.heading(answer.setup().name());
             if (answer instanceof EffectsReply.Found found) {
                 found(found, trial);
             } else if (answer instanceof SetupAnswer.None none) {
-                Paragraph.append(text, "  ", none.sentence(), console.columns());
+                page.paragraph("  ", none.sentence());
             }
         }
-        return text.toString();
+        return page.text();
     }
 
     private void found(EffectsReply.Found found, Trial trial) {
@@ -56,15 +55,15 @@ final class EffectsTables {
             complaint(found.complaint().get(), found.effects());
             return;
         }
-        text.append("One usual step of each adjustment, all else as it is; the largest effect first.\n\n");
+        page.line("One usual step of each adjustment, all else as it is; the largest effect first.");
         table(found.effects(), shown(trial, found.effects()));
         List<String> idle = found.effects().stream()
                 .filter(this::idle)
                 .map(effect -> effect.step().path())
                 .toList();
         if (!idle.isEmpty()) {
-            text.append('\n');
-            Paragraph.append(text, "", "Without effect: " + String.join(", ", idle) + ".", console.columns());
+            page.blank();
+            page.paragraph("", "Without effect: " + String.join(", ", idle) + ".");
         }
     }
 
@@ -82,13 +81,12 @@ final class EffectsTables {
     }
 
     private void complaint(Complaint complaint, List<Effect> helping) {
-        for (String sentence : EffectWords.help(complaint, helping, units)) {
-            Paragraph.append(text, "  ", sentence, console.columns());
-        }
+        page.sentences(EffectWords.help(complaint, helping, units));
         if (helping.isEmpty()) {
             return;
         }
-        text.append("\n  Single steps that help, best first\n");
+        page.blank();
+        page.line("  Single steps that help, best first");
         for (Effect effect : helping.subList(0, Math.min(helping.size(), MOST_HELPING))) {
             List<String> others = EffectWords.sideEffects(effect, complaint.judged(), units);
             String move = effect.move(complaint.judged())
@@ -96,7 +94,7 @@ final class EffectsTables {
                     .orElseThrow();
             String line = effect.step().path() + " " + EffectWords.step(effect, units) + ": " + move
                     + (others.isEmpty() ? "" : "; also " + String.join(", ", others));
-            Paragraph.append(text, "    ", line, console.columns());
+            page.paragraph("    ", line);
         }
     }
 
@@ -113,7 +111,7 @@ final class EffectsTables {
             String pace = one.pace().isPresent() ? " " + JudgedWords.pace(one) : "";
             heads.add(name + pace + " " + units.of(one.criterion()).symbol());
         }
-        Table table = new Table(heads);
+        Table.Builder table = new Table.Builder(heads);
         for (Effect effect : effects) {
             if (!idle(effect)) {
                 List<String> cells = new ArrayList<>();
@@ -123,7 +121,7 @@ final class EffectsTables {
                 table.row(effect.step().path(), EffectWords.step(effect, units), cells);
             }
         }
-        text.append(table.text(console));
+        page.table(table.build());
     }
 
     private String cell(Effect.Move move) {

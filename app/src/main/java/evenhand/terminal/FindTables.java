@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.answers.Criterion;
 import evenhand.catalogue.Adjustable;
 import evenhand.choice.Finding;
+import evenhand.forms.Table;
 import evenhand.quantity.Unit;
 import evenhand.words.ChangeWords;
 import evenhand.words.FindWords;
@@ -17,38 +18,34 @@ final class FindTables {
     /** Of the curve about so many places are shown. */
     private static final int PLACES = 12;
 
-    private final Console console;
+    private final Page page;
     private final Units units;
-    private final StringBuilder text = new StringBuilder();
 
     FindTables(Console console, Units units) {
-        this.console = console;
+        this.page = new Page(console);
         this.units = units;
     }
 
     String write(FindReply reply) {
         Finding finding = reply.finding();
-        text.append(Paint.bold(Console.oneLine(reply.scenario().title()), console))
-                .append('\n');
-        reply.load().ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
-        text.append('\n');
-        text.append(Paint.bold(Console.oneLine(reply.setup().name()), console)).append('\n');
-        for (String sentence : FindWords.of(finding, units)) {
-            Paragraph.append(text, "  ", sentence, console.columns());
-        }
+        page.title(reply.scenario().title());
+        reply.load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
+        page.blank();
+        page.title(reply.setup().name());
+        page.sentences(FindWords.of(finding, units));
         if (finding instanceof Finding.One one) {
-            text.append('\n').append(curve(one).text(console));
+            page.table(curve(one));
         } else if (finding instanceof Finding.Several several) {
-            text.append('\n').append(changes(several).text(console));
+            page.table(changes(several));
         }
-        return text.toString();
+        return page.text();
     }
 
     private Table curve(Finding.One one) {
         Criterion criterion = one.aim().judged().criterion();
         Unit unit = units.of(criterion);
         String pace = criterion.hasPace() ? " " + JudgedWords.pace(one.aim().judged()) : "";
-        Table table = new Table(List.of(criterion.name() + pace));
+        Table.Builder table = new Table.Builder(List.of(criterion.name() + pace));
         List<Finding.Point> points = one.curve();
         double next = one.change().from();
         for (Finding.Point point : points) {
@@ -62,11 +59,11 @@ final class FindTables {
                 next = point.at() < next ? next : point.at() + one.change().width() / PLACES * 0.999;
             }
         }
-        return table;
+        return table.build();
     }
 
     private Table changes(Finding.Several several) {
-        Table table = new Table(List.of("now", "found", "of its range"));
+        Table.Builder table = new Table.Builder(List.of("now", "found", "of its range"));
         for (int i = 0; i < several.changes().size(); i++) {
             Adjustable now = several.changes().get(i).adjustable();
             double value = several.values().get(i);
@@ -79,6 +76,6 @@ final class FindTables {
                             FindWords.value(now, value, units),
                             Numbers.signedPercent(part, 0)));
         }
-        return table;
+        return table.build();
     }
 }

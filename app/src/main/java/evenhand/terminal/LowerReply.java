@@ -80,7 +80,7 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
             .with(reply -> reply, SharedParts.OPENING)
             .text("setup", reply -> reply.setup().name())
             .number("radius_m", reply -> reply.trial().radius())
-            .text("turn", reply -> SharedParts.way(reply.trial().direction()))
+            .text("turn", reply -> reply.trial().direction().key())
             .numbers(
                     "paces_g",
                     reply ->

@@ -1,6 +1,8 @@
 package evenhand.terminal;
 
 import evenhand.answers.Figure;
+import evenhand.forms.Columns;
+import evenhand.forms.Table;
 import evenhand.lowering.LoweringFigures;
 import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
@@ -8,26 +10,19 @@ import evenhand.lowering.Stance;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
-import evenhand.turn.PaceAnswer;
 import evenhand.words.LoadWords;
 import evenhand.words.LowestWords;
-import evenhand.words.Numbers;
 import evenhand.words.Units;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.util.Optional;
 
 /** The answers of {@code lower} for people: heights side by side, what a road car needs, and the same in words. */
 final class LowerTables {
-    private static final String NOTHING = "–";
-
-    private final Console console;
+    private final Page page;
     private final Units units;
-    private final StringBuilder text = new StringBuilder();
 
     LowerTables(Console console, Units units) {
-        this.console = console;
+        this.page = new Page(console);
         this.units = units;
     }
 
@@ -38,83 +33,60 @@ final class LowerTables {
 
     String write(LowerReply lowered) {
         LoweringStudy study = lowered.study();
-        text.append(Paint.bold(Console.oneLine(lowered.scenario().title()), console))
-                .append('\n');
-        lowered.scenario().story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
-        lowered.trial()
-                .load()
-                .ifPresent(load -> Paragraph.append(text, "", LoadWords.aboard(load, units), console.columns()));
+        page.title(lowered.scenario().title());
+        lowered.scenario().story().ifPresent(story -> page.paragraph("", story));
+        lowered.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         Setup setup = lowered.setup();
-        text.append('\n')
-                .append(Paint.bold(setup.name() + ", let down", console))
-                .append('\n');
-        text.append(table(lowered).text(console));
-        text.append('\n').append(needs(study).text(console));
-        text.append('\n').append(Paint.bold(setup.name(), console)).append('\n');
-        setup.note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
-        for (String sentence : lowered.words(units)) {
-            Paragraph.append(text, "  ", sentence, console.columns());
-        }
-        SetupNotes notes = new SetupNotes(text, console, units);
+        page.heading(setup.name() + ", let down");
+        page.tableAtOnce(table(lowered));
+        page.table(needs(study));
+        page.heading(setup.name());
+        setup.note().ifPresent(note -> page.paragraph("  ", "(" + note + ")"));
+        page.sentences(lowered.words(units));
+        SetupNotes notes = new SetupNotes(page, units);
         notes.estimated(lowered.setups());
         notes.warnings(lowered.setups());
-        return text.toString();
+        return page.text();
     }
 
     private Table table(LowerReply lowered) {
-        List<Stance> rows = lowered.study().rows();
-        Table table =
-                new Table(rows.stream().map(row -> height(row.lowered(), units)).toList());
+        Columns<Stance> table =
+                new Columns<>(lowered.study().rows(), row -> height(row.lowered(), units), units, this::unit);
         table.heading("Travel left");
-        figures(table, LoweringFigures.TRAVEL, rows);
-        figures(table, LoweringFigures.METAL, rows);
-        figures(table, LoweringFigures.TURN.subList(2, 3), rows);
+        figures(table, LoweringFigures.TRAVEL);
+        figures(table, LoweringFigures.METAL);
+        figures(table, LoweringFigures.TURN.subList(2, 3));
         table.heading("What it rolls about");
-        figures(table, LoweringFigures.LEVER, rows);
-        figures(table, LoweringFigures.ROLL_CENTRES, rows);
-        figures(table, LoweringFigures.ROLL, rows);
-        figures(table, LoweringFigures.CAMBER, rows);
+        figures(table, LoweringFigures.LEVER);
+        figures(table, LoweringFigures.ROLL_CENTRES);
+        figures(table, LoweringFigures.ROLL);
+        figures(table, LoweringFigures.CAMBER);
         table.heading("Balance");
         for (int i = 0; i < lowered.trial().paces().size(); i++) {
             int index = i;
-            String pace = Units.pace(lowered.trial().paces().get(i));
-            row(table, "understeer at " + pace, LoweringFigures.UNDERSTEER, rows, stands -> {
-                List<PaceAnswer> paces = LoweringFigures.paces(stands);
-                return paces.isEmpty() ? OptionalDouble.empty() : LoweringFigures.UNDERSTEER.si(paces.get(index));
-            });
+            table.figureIfAny(
+                    "understeer at " + Units.pace(lowered.trial().paces().get(i)),
+                    LoweringFigures.UNDERSTEER,
+                    row -> stands(row)
+                            .flatMap(stands -> LoweringFigures.paces(stands).stream()
+                                    .skip(index)
+                                    .findFirst()));
         }
-        figures(table, LoweringFigures.TURN.subList(0, 2), rows);
+        figures(table, LoweringFigures.TURN.subList(0, 2));
         table.heading("Springs and ride, class " + Stance.ROAD.name() + " road at "
                 + units.show(Stance.SPEED, Dimension.SPEED, 0));
-        figures(table, LoweringFigures.SPRINGS, rows);
-        figures(table, LoweringFigures.FREQUENCIES, rows);
-        figures(table, LoweringFigures.COMFORT, rows);
-        return table;
+        figures(table, LoweringFigures.SPRINGS);
+        figures(table, LoweringFigures.FREQUENCIES);
+        figures(table, LoweringFigures.COMFORT);
+        return table.table();
     }
 
-    private void figures(Table table, List<Figure<Stance.Stands>> figures, List<Stance> rows) {
-        for (Figure<Stance.Stands> figure : figures) {
-            row(table, figure.words(), figure, rows, figure::si);
-        }
+    private static void figures(Columns<Stance> table, List<Figure<Stance.Stands>> figures) {
+        figures.forEach(figure -> table.figureIfAny(figure, LowerTables::stands));
     }
 
-    private void row(
-            Table table,
-            String words,
-            Figure<?> figure,
-            List<Stance> rows,
-            Function<Stance.Stands, OptionalDouble> reading) {
-        List<String> cells = new ArrayList<>();
-        for (Stance stance : rows) {
-            OptionalDouble si = stance instanceof Stance.Stands stands ? reading.apply(stands) : OptionalDouble.empty();
-            cells.add(
-                    si.isPresent()
-                            ? Numbers.fixed(unit(figure).fromSi(si.getAsDouble()), units.digits(figure))
-                            : NOTHING);
-        }
-        if (!cells.stream().allMatch(NOTHING::equals)) {
-            table.row(words, figure.symbol(unit(figure)), cells);
-        }
+    private static Optional<Stance.Stands> stands(Stance stance) {
+        return stance instanceof Stance.Stands stands ? Optional.of(stands) : Optional.empty();
     }
 
     /** Damping as a ratio and vibration in m/s²: so the trade speaks of them. */
@@ -125,7 +97,7 @@ final class LowerTables {
     }
 
     private Table needs(LoweringStudy study) {
-        Table table = new Table(List.of("wanted", "down to"));
+        Table.Builder table = new Table.Builder(List.of("wanted", "down to"));
         table.heading("What a road car needs (common practice, not a standard)");
         for (LoweringStudy.Ending end : study.ends()) {
             Need need = end.need();
@@ -134,7 +106,7 @@ final class LowerTables {
                 table.row(need.words(), "", List.of(bound, downTo(study, end)));
             }
         }
-        return table;
+        return table.build();
     }
 
     private String downTo(LoweringStudy study, LoweringStudy.Ending end) {

@@ -3,12 +3,13 @@ package evenhand.terminal;
 import evenhand.answers.Figure;
 import evenhand.answers.RideFigures;
 import evenhand.car.End;
+import evenhand.forms.Columns;
+import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
 import evenhand.ride.DampingAtSpeed;
 import evenhand.ride.DampingSweep;
-import evenhand.ride.RoadResponse;
 import evenhand.ride.Standing;
 import evenhand.ride.Transfer;
 import evenhand.scenario.Scenario;
@@ -17,27 +18,29 @@ import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.RideWords;
 import evenhand.words.Units;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The answers of {@code ride} for people: set-ups side by side, then in words. */
 final class RideTables {
-    private static final String NOTHING = "–";
+    private static final List<Figure<Standing>> AT_REST = Stream.concat(
+                    RideFigures.STANDING.stream(), Stream.of(RideFigures.PERCH_MOVE, RideFigures.PRELOAD_IN_DROOP))
+            .toList();
 
     /** Frequencies of the printed curve, Hz. */
     private static final double[] FREQUENCIES = {
         0.5, 0.8, 1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8, 10, 12.5, 16, 20, 25
     };
 
-    private final Console console;
+    private final Page page;
     private final Units units;
     private final RideReply reply;
-    private final StringBuilder text = new StringBuilder();
 
     RideTables(Console console, Units units, RideReply reply) {
-        this.console = console;
+        this.page = new Page(console);
         this.units = units;
         this.reply = reply;
     }
@@ -45,109 +48,87 @@ final class RideTables {
     String write() {
         Scenario scenario = reply.scenario();
         List<SetupRide> answers = reply.setups();
-        text.append(Paint.bold(Console.oneLine(scenario.title()), console)).append('\n');
-        scenario.story().ifPresent(story -> Paragraph.append(text, "", story, console.columns()));
-        text.append('\n');
+        page.title(scenario.title());
+        scenario.story().ifPresent(story -> page.paragraph("", story));
+        page.blank();
         String where = "On " + reply.road().words() + " at " + units.show(reply.speed(), Dimension.SPEED, 0)
                 + ". Rates and loads are those of one wheel.";
-        Paragraph.append(text, "", where, console.columns());
-        reply.road()
-                .warning(reply.speed())
-                .ifPresent(warning -> Paragraph.append(text, "", warning, console.columns()));
-        Paragraph.append(text, "", RideWords.PRACTICE, console.columns());
-        reply.load()
-                .ifPresent(aboard -> Paragraph.append(text, "", LoadWords.aboard(aboard, units), console.columns()));
+        page.paragraph("", where);
+        reply.road().warning(reply.speed()).ifPresent(warning -> page.paragraph("", warning));
+        page.paragraph("", RideWords.PRACTICE);
+        reply.load().ifPresent(aboard -> page.paragraph("", LoadWords.aboard(aboard, units)));
         List<SetupRide.Rides> riding = reply.riding();
         if (!riding.isEmpty()) {
-            text.append('\n').append(table(riding).text(console));
+            page.table(table(riding));
         }
         words(answers);
         if (reply.curves()) {
             riding.forEach(this::curves);
         }
-        SetupNotes notes = new SetupNotes(text, console, units);
+        SetupNotes notes = new SetupNotes(page, units);
         notes.estimated(answers);
         notes.warnings(answers);
-        return text.toString();
+        return page.text();
     }
 
     private Table table(List<SetupRide.Rides> answers) {
-        List<String> names = new ArrayList<>();
-        for (SetupRide.Rides answer : answers) {
-            names.add(answer.setup().name());
-        }
-        Table table = new Table(names);
+        Columns<SetupRide.Rides> table =
+                new Columns<>(answers, answer -> answer.setup().name(), units, units::ofRide);
         for (End end : End.values()) {
             String name = EventWords.end(end);
             table.heading("At the " + name);
-            for (Figure<AxleRide> figure : RideFigures.AXLE) {
-                row(table, figure, answers, answer -> answer.ride().axle(end));
-            }
-            damping(table, answers, end);
-            tramp(table, answers, end);
+            RideFigures.AXLE.forEach(figure -> table.figureIfAny(figure, answer -> Optional.of(axle(answer, end))));
+            damping(table, end);
+            RideFigures.TRAMP.forEach(figure ->
+                    table.figureIfAny(figure, answer -> axle(answer, end).tramp()));
             table.heading("At the " + name + ", at rest and in the turn");
-            for (Figure<Standing> figure : RideFigures.STANDING) {
-                row(table, figure, answers, answer -> answer.ride().axle(end).standing());
-            }
-            row(
-                    table,
-                    RideFigures.PERCH_MOVE,
-                    answers,
-                    answer -> answer.ride().axle(end).standing());
-            row(
-                    table,
-                    RideFigures.PRELOAD_IN_DROOP,
-                    answers,
-                    answer -> answer.ride().axle(end).standing());
-            row(
-                    table,
+            AT_REST.forEach(figure -> table.figureIfAny(
+                    figure, answer -> Optional.of(axle(answer, end).standing())));
+            table.figureIfAny(
                     RideFigures.STOP_TOUCHED,
-                    answers,
-                    answer -> answer.stops().of(end));
+                    answer -> Optional.of(answer.stops().of(end)));
         }
         for (End end : End.values()) {
             table.heading("On the road, " + EventWords.end(end) + ", r.m.s.");
-            for (Figure<RoadResponse> figure : RideFigures.ROAD) {
-                List<String> cells = new ArrayList<>();
-                for (SetupRide.Rides answer : answers) {
-                    cells.add(answer.ride()
-                            .axle(end)
-                            .damped()
-                            .map(damped -> cell(figure, damped.road()))
-                            .orElse(NOTHING));
-                }
-                table.row(figure.words(), figure.symbol(unit(figure)), cells);
-            }
-            List<String> cells = new ArrayList<>();
-            for (SetupRide.Rides answer : answers) {
+            RideFigures.ROAD.forEach(figure ->
+                    table.figureOf(figure, answer -> axle(answer, end).damped().map(AxleRide.Damped::road)));
+            table.row(RideFigures.TYRE_LOAD_VARIATION.words(), "%", answer -> {
                 OptionalDouble variation = answer.ride().tyreLoadVariation(end);
-                cells.add(variation.isPresent() ? percent(variation.getAsDouble()) : NOTHING);
-            }
-            table.row(RideFigures.TYRE_LOAD_VARIATION.words(), "%", cells);
+                return variation.isPresent() ? percent(variation.getAsDouble()) : Table.NOTHING;
+            });
         }
         table.heading("The body as a whole");
-        RideFigures.PITCH_BOUNCE.forEach(
-                figure -> row(table, figure, answers, answer -> answer.ride().pitchBounce()));
-        return table;
+        RideFigures.PITCH_BOUNCE.forEach(figure ->
+                table.figureIfAny(figure, answer -> Optional.of(answer.ride().pitchBounce())));
+        return table.table();
+    }
+
+    private static AxleRide axle(SetupRide.Rides answer, End end) {
+        return answer.ride().axle(end);
     }
 
     private static String percent(double ratio) {
         return Numbers.fixed(Unit.of("%").fromSi(ratio), 1);
     }
 
-    private void damping(Table table, List<SetupRide.Rides> answers, End end) {
+    private static void damping(Columns<SetupRide.Rides> table, End end) {
         for (int i = 0; i < DampingAtSpeed.SPEEDS.size(); i++) {
-            List<String> heave = new ArrayList<>();
-            List<String> roll = new ArrayList<>();
-            for (SetupRide.Rides answer : answers) {
-                List<DampingAtSpeed> speeds = answer.ride().axle(end).dampingBySpeed(answer.car());
-                heave.add(speeds.isEmpty() ? NOTHING : both(speeds.get(i)));
-                roll.add(
-                        speeds.isEmpty() ? NOTHING : Numbers.fixed(speeds.get(i).rollMean(), 2));
-            }
+            int index = i;
+            Function<SetupRide.Rides, Optional<DampingAtSpeed>> damping =
+                    answer -> axle(answer, end).dampingBySpeed(answer.car()).stream()
+                            .skip(index)
+                            .findFirst();
             String speed = Numbers.plain(DampingAtSpeed.SPEEDS.get(i), 2) + " m/s";
-            table.row("  ratio by bump/rebound at " + speed, "", heave);
-            table.row("  ratio in roll at " + speed, "", roll);
+            table.row(
+                    "  ratio by bump/rebound at " + speed,
+                    "",
+                    answer -> damping.apply(answer).map(RideTables::both).orElse(Table.NOTHING));
+            table.row(
+                    "  ratio in roll at " + speed,
+                    "",
+                    answer -> damping.apply(answer)
+                            .map(one -> Numbers.fixed(one.rollMean(), 2))
+                            .orElse(Table.NOTHING));
         }
     }
 
@@ -155,59 +136,14 @@ final class RideTables {
         return Numbers.fixed(damping.bump(), 2) + "/" + Numbers.fixed(damping.rebound(), 2);
     }
 
-    private void tramp(Table table, List<SetupRide.Rides> answers, End end) {
-        if (answers.stream().noneMatch(answer -> answer.ride().axle(end).tramp().isPresent())) {
-            return;
-        }
-        RideFigures.TRAMP.forEach(figure -> {
-            List<String> cells = new ArrayList<>();
-            for (SetupRide.Rides answer : answers) {
-                cells.add(answer.ride()
-                        .axle(end)
-                        .tramp()
-                        .map(tramp -> cell(figure, tramp))
-                        .orElse(NOTHING));
-            }
-            table.row(figure.words(), figure.symbol(unit(figure)), cells);
-        });
-    }
-
-    private <T> void row(
-            Table table, Figure<T> figure, List<SetupRide.Rides> answers, Function<SetupRide.Rides, T> part) {
-        List<String> cells = new ArrayList<>();
-        for (SetupRide.Rides answer : answers) {
-            cells.add(cell(figure, part.apply(answer)));
-        }
-        if (!cells.stream().allMatch(NOTHING::equals)) {
-            table.row(figure.words(), figure.symbol(unit(figure)), cells);
-        }
-    }
-
-    /** Ratios stand as ratios here, and vibration in m/s²: so the trade speaks of them. */
-    private Unit unit(Figure<?> figure) {
-        return figure.dimension() == Dimension.RATIO || figure.dimension() == Dimension.ACCELERATION
-                ? figure.unit()
-                : units.of(figure.dimension());
-    }
-
-    /** A lbf*s/in is some 175 times coarser than a N*s/m. */
-    private int digits(Figure<?> figure) {
-        return units.digits(figure) + (figure.dimension() == Dimension.DAMPING && units == Units.IMPERIAL ? 1 : 0);
-    }
-
-    private <T> String cell(Figure<T> figure, T part) {
-        OptionalDouble value = figure.in(unit(figure), part);
-        return value.isPresent() ? Numbers.fixed(value.getAsDouble(), digits(figure)) : NOTHING;
-    }
-
     private void words(List<SetupRide> answers) {
         for (SetupRide answer : answers) {
-            text.append('\n').append(Paint.bold(answer.setup().name(), console)).append('\n');
-            answer.setup().note().ifPresent(note -> Paragraph.append(text, "  ", "(" + note + ")", console.columns()));
+            page.heading(answer.setup().name());
+            answer.setup().note().ifPresent(note -> page.paragraph("  ", "(" + note + ")"));
             if (answer instanceof SetupRide.Rides rides) {
-                rides.words(units).forEach(sentence -> Paragraph.append(text, "  ", sentence, console.columns()));
+                page.sentences(rides.words(units));
             } else if (answer instanceof SetupAnswer.None none) {
-                Paragraph.append(text, "  ", none.sentence(), console.columns());
+                page.paragraph("  ", none.sentence());
             }
         }
     }
@@ -218,7 +154,8 @@ final class RideTables {
             Transfer transfer =
                     new Transfer(axle.damped().map(AxleRide.Damped::quarterCar).orElse(axle.undamped()));
             String title = answer.setup().name() + ", " + EventWords.end(end);
-            Table response = new Table(List.of("body acceleration", "suspension travel", "tyre deflection"));
+            Table.Builder response =
+                    new Table.Builder(List.of("body acceleration", "suspension travel", "tyre deflection"));
             response.heading(title + ": response per height of the road (acceleration in 1/s²)");
             for (double frequency : FREQUENCIES) {
                 transfer.at(frequency);
@@ -230,13 +167,13 @@ final class RideTables {
                                 Numbers.fixed(transfer.suspensionTravel(), 3),
                                 Numbers.fixed(transfer.tyreDeflection(), 3)));
             }
-            text.append('\n').append(response.text(console));
-            text.append('\n').append(sweep(answer, axle, title).text(console));
+            page.table(response.build());
+            page.table(sweep(answer, axle, title));
         }
     }
 
     private Table sweep(SetupRide.Rides answer, AxleRide axle, String title) {
-        Table table = new Table(List.of("damper rate", "comfort", "tyre load varies"));
+        Table.Builder table = new Table.Builder(List.of("damper rate", "comfort", "tyre load varies"));
         table.heading(title + ": comfort against grip over the damping ratio ("
                 + units.of(Dimension.DAMPING).symbol() + ", m/s², %)");
         for (DampingSweep.Point point :
@@ -248,10 +185,10 @@ final class RideTables {
                 axle.settings(answer.car(), answer.ride().road(), answer.ride().speed())) {
             point(table, DampingSweep.of(axle, setting.damped()), "\"" + setting.name() + "\"");
         }
-        return table;
+        return table.build();
     }
 
-    private void point(Table table, DampingSweep.Point point, String name) {
+    private void point(Table.Builder table, DampingSweep.Point point, String name) {
         table.row(
                 (Numbers.fixed(point.dampingRatio(), 2) + "  " + name).stripTrailing(),
                 "",

@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.forms.Contents;
 import evenhand.forms.CsvForm;
 import evenhand.forms.JsonForm;
+import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.road.MeasuredProfile;
@@ -59,30 +60,28 @@ record RoughnessReply(String file, MeasuredProfile profile, RoughnessIndex found
     }
 
     String text(Console console, Units units) {
-        StringBuilder text = new StringBuilder();
+        Page page = new Page(console);
         Unit length = RoughnessWords.lengthUnit(units);
-        text.append(Paint.bold(Console.oneLine(file), console)).append('\n');
-        Paragraph.append(
-                text,
+        page.title(file);
+        page.paragraph(
                 "",
                 RoughnessWords.road(profile.length(), units) + " of road, a point every "
-                        + units.show(profile.spacing(), Dimension.LENGTH, units == Units.METRIC ? 0 : 1) + ".",
-                console.columns());
+                        + units.show(profile.spacing(), Dimension.LENGTH, units == Units.METRIC ? 0 : 1) + ".");
         if (!found.segments().isEmpty()) {
-            Table table = new Table(List.of("IRI " + RoughnessWords.symbol(units)));
+            Table.Builder table = new Table.Builder(List.of("IRI " + RoughnessWords.symbol(units)));
             for (RoughnessIndex.Segment segment : found.segments()) {
                 String from = Numbers.plain(length.fromSi(segment.from()), 1);
                 String to = Numbers.plain(length.fromSi(segment.to()), 1);
                 table.row(from + " to " + to, length.symbol(), List.of(number(segment.index(), units)));
             }
             table.row("whole", "", List.of(number(found.whole(), units)));
-            text.append('\n').append(table.text(console));
+            page.table(table.build());
         }
-        text.append('\n');
+        page.blank();
         for (String sentence : RoughnessWords.of(profile, found, units)) {
-            Paragraph.append(text, "", sentence, console.columns());
+            page.paragraph("", sentence);
         }
-        return text.toString();
+        return page.text();
     }
 
     private static String number(double index, Units units) {

@@ -18,13 +18,11 @@ final class SetupNotes {
     /** Two values closer than this are one. */
     private static final double SAME = 1e-9;
 
-    private final StringBuilder text;
-    private final Console console;
+    private final Page page;
     private final Units units;
 
-    SetupNotes(StringBuilder text, Console console, Units units) {
-        this.text = text;
-        this.console = console;
+    SetupNotes(Page page, Units units) {
+        this.page = page;
         this.units = units;
     }
 
@@ -79,11 +77,14 @@ final class SetupNotes {
         if (lines.isEmpty()) {
             return;
         }
-        String painted = warning ? Paint.warning(heading, console) : Paint.bold(heading, console);
-        text.append('\n').append(painted).append('\n');
+        if (warning) {
+            page.warning(heading);
+        } else {
+            page.heading(heading);
+        }
         lines.forEach((line, names) -> {
             String whose = names.size() < setups ? " (" + String.join(", ", names) + ")" : "";
-            Paragraph.append(text, "  ", line + whose, console.columns());
+            page.paragraph("  ", line + whose);
         });
     }
 }

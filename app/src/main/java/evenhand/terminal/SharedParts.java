@@ -6,7 +6,6 @@ import evenhand.catalogue.Adjustable;
 import evenhand.forms.Contents;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Setup;
-import evenhand.turn.Direction;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -75,9 +74,5 @@ final class SharedParts {
         return lateralAcceleration.isPresent()
                 ? OptionalDouble.of(inG(lateralAcceleration.getAsDouble()))
                 : lateralAcceleration;
-    }
-
-    static String way(Direction direction) {
-        return direction == Direction.LEFT ? "left" : "right";
     }
 }

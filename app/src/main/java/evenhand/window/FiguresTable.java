@@ -1,7 +1,7 @@
 package evenhand.window;
 
+import evenhand.forms.Table;
 import evenhand.look.Typeface;
-import evenhand.window.desk.Figures;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.FontMetrics;
@@ -47,7 +47,7 @@ final class FiguresTable extends JPanel {
         add(table, BorderLayout.CENTER);
     }
 
-    void show(Figures figures) {
+    void show(Table figures) {
         late = false;
         if (figures.equals(model.figures)) {
             repaint();
@@ -73,7 +73,7 @@ final class FiguresTable extends JPanel {
     }
 
     /** What is shown, for tests. */
-    Figures figures() {
+    Table figures() {
         return model.figures;
     }
 
@@ -98,7 +98,7 @@ final class FiguresTable extends JPanel {
      */
     private void widths(boolean anew) {
         boolean units = model.figures.lines().stream()
-                .anyMatch(line -> line instanceof Figures.Row row && !row.unit().isEmpty());
+                .anyMatch(line -> line instanceof Table.Row row && !row.unit().isEmpty());
         for (int i = 0; i < table.getColumnCount(); i++) {
             TableColumn column = table.getColumnModel().getColumn(i);
             int head = headNeeds(i);
@@ -120,7 +120,7 @@ final class FiguresTable extends JPanel {
         FontMetrics metrics = getFontMetrics(Typeface.plain(Looks.size()));
         int needed = 0;
         for (int row = 0; row < model.getRowCount(); row++) {
-            if (model.figures.lines().get(row) instanceof Figures.Row) {
+            if (model.figures.lines().get(row) instanceof Table.Row) {
                 needed = Math.max(needed, metrics.stringWidth(String.valueOf(model.getValueAt(row, column))));
             }
         }
@@ -130,8 +130,8 @@ final class FiguresTable extends JPanel {
     private int headingsNeed() {
         FontMetrics metrics = getFontMetrics(Looks.strong());
         int needed = 0;
-        for (Figures.Line line : model.figures.lines()) {
-            if (line instanceof Figures.Heading) {
+        for (Table.Line line : model.figures.lines()) {
+            if (line instanceof Table.Heading) {
                 needed = Math.max(needed, metrics.stringWidth(line.words()));
             }
         }
@@ -144,7 +144,7 @@ final class FiguresTable extends JPanel {
     }
 
     private static final class Model extends AbstractTableModel {
-        private transient Figures figures = Figures.NONE;
+        private transient Table figures = Table.NONE;
 
         @Override
         public int getRowCount() {
@@ -163,8 +163,8 @@ final class FiguresTable extends JPanel {
 
         @Override
         public Object getValueAt(int row, int column) {
-            Figures.Line line = figures.lines().get(row);
-            if (!(line instanceof Figures.Row own)) {
+            Table.Line line = figures.lines().get(row);
+            if (!(line instanceof Table.Row own)) {
                 return column == 0 ? line.words() : "";
             }
             if (column < FIXED) {
@@ -180,7 +180,7 @@ final class FiguresTable extends JPanel {
         public Component getTableCellRendererComponent(
                 JTable owner, Object value, boolean selected, boolean focus, int row, int column) {
             JLabel label = (JLabel) super.getTableCellRendererComponent(owner, value, selected, focus, row, column);
-            boolean heading = model.figures.lines().get(row) instanceof Figures.Heading;
+            boolean heading = model.figures.lines().get(row) instanceof Table.Heading;
             label.setHorizontalAlignment(column < FIXED ? SwingConstants.LEFT : SwingConstants.RIGHT);
             label.setFont(heading ? Looks.strong() : Typeface.plain(Looks.size()));
             label.setBorder(BorderFactory.createEmptyBorder(0, PAD, 0, PAD));

@@ -13,6 +13,9 @@ public enum Units {
     /** Inches are some 25 times coarser than millimetres. */
     private static final int MORE_DIGITS_OF_INCHES = 2;
 
+    /** A lbf*s/in is some 175 times coarser than a N*s/m. */
+    private static final int MORE_DIGITS_OF_DAMPING = 1;
+
     private static final Unit PER_CENT = Unit.of("%");
 
     /** The unit that a dimension is shown in; ratios are shown in per cent. */
@@ -44,11 +47,21 @@ public enum Units {
         return this == METRIC || dimension.imperial().equals(dimension.metric()) ? figure.unit() : dimension.imperial();
     }
 
+    /** The unit of a figure of the ride: ratios stand as ratios, and vibration in m/s². So the trade speaks of them. */
+    public Unit ofRide(Figure<?> figure) {
+        return figure.dimension() == Dimension.RATIO || figure.dimension() == Dimension.ACCELERATION
+                ? figure.unit()
+                : of(figure.dimension());
+    }
+
     /** Digits behind the point that a figure is shown with. */
     public int digits(Figure<?> figure) {
-        return this == IMPERIAL && figure.dimension() == Dimension.LENGTH
-                ? figure.digits() + MORE_DIGITS_OF_INCHES
-                : figure.digits();
+        if (this == METRIC) {
+            return figure.digits();
+        }
+        return figure.digits()
+                + (figure.dimension() == Dimension.LENGTH ? MORE_DIGITS_OF_INCHES : 0)
+                + (figure.dimension() == Dimension.DAMPING ? MORE_DIGITS_OF_DAMPING : 0);
     }
 
     /** A value with its unit: "1230 N". */

@@ -61,20 +61,10 @@ class KeptAnswersTest {
         for (Path car : cars) {
             String file = car.toString().replace('\\', '/');
             inAllForms(asked, "balance", file);
-            in(asked, List.of(JSON, INCHES, PEOPLE_IN_INCHES), "compare", file);
+            in(asked, List.of(JSON, PEOPLE_IN_INCHES), "compare", file);
             inAllForms(asked, "effects", file);
             inAllForms(asked, "ride", file);
-            in(
-                    asked,
-                    List.of(JSON, INCHES, PEOPLE),
-                    "lower",
-                    file,
-                    "--from",
-                    "-10 mm",
-                    "--to",
-                    "50 mm",
-                    "--step",
-                    "30 mm");
+            in(asked, List.of(JSON, INCHES), "lower", file, "--from", "-10 mm", "--to", "50 mm", "--step", "30 mm");
             inAllForms(asked, "bump", file, "--over", "hump 40 mm by 1.2 m");
             inAllForms(asked, "bump", file, "--over", "kerb 30 mm", "--pace", "0.5 g");
             in(asked, List.of(JSON, INCHES, PEOPLE), "doubt", file, "--samples", "10", "--pace", "0.4 g");

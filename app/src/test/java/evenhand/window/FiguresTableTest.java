@@ -2,7 +2,7 @@ package evenhand.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenhand.window.desk.Figures;
+import evenhand.forms.Table;
 import java.awt.FontMetrics;
 import java.util.Collections;
 import java.util.List;
@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FiguresTableTest {
-    private static Figures steps(int count, String cell) {
-        return new Figures.Builder(
+    private static Table steps(int count, String cell) {
+        return new Table.Builder(
                         IntStream.range(0, count).mapToObj(i -> 10 * i + " mm").toList())
                 .heading("Let down by")
                 .row("front roll centre", "mm", Collections.nCopies(count, "−76"))
@@ -63,7 +63,7 @@ class FiguresTableTest {
     @Test
     void aTableWithoutUnitsLeavesThemNoRoom() {
         FiguresTable pane = new FiguresTable();
-        pane.show(new Figures.Builder(List.of("body ratio"))
+        pane.show(new Table.Builder(List.of("body ratio"))
                 .row("soft", "", List.of("0.31"))
                 .build());
         assertThat(shown(pane, 900).getColumnModel().getColumn(1).getPreferredWidth())

@@ -2,7 +2,7 @@ package evenhand.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenhand.window.desk.Figures;
+import evenhand.forms.Table;
 import evenhand.window.desk.Look;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
@@ -92,9 +92,9 @@ class RoomTest {
     void aTableWithoutFiguresIsNotThere() {
         FiguresTable table = new FiguresTable();
         assertThat(table.isVisible()).isFalse();
-        table.show(Figures.NONE);
+        table.show(Table.NONE);
         assertThat(table.isVisible()).isFalse();
-        table.show(new Figures.Builder(List.of("Lowered")).heading("Of the car").build());
+        table.show(new Table.Builder(List.of("Lowered")).heading("Of the car").build());
         assertThat(table.isVisible()).isTrue();
     }
 

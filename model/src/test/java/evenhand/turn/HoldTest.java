@@ -112,7 +112,8 @@ class HoldTest {
                 if (critical > 65 && critical < 75) { // 0.02 g is met at 63 m/s
                     oversteering++;
                     assertThat(answer.limit().cause()).as("seed %d", seed).isEqualTo(Limit.Cause.CRITICAL_SPEED);
-                    TurnRow there = answer.limit().row(); // the gradient has already moved a little from that at no pace
+                    TurnRow there =
+                            answer.limit().row(); // the gradient has already moved a little from that at no pace
                     double ofItsGradient = Math.sqrt(
                             -car.wheelbase() / there.understeerGradient().orElseThrow());
                     assertThat(there.speed()).isCloseTo(ofItsGradient, within(0.01 * ofItsGradient));

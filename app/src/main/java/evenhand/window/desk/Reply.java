@@ -1,6 +1,7 @@
 package evenhand.window.desk;
 
 import evenhand.chart.Chart;
+import evenhand.forms.Table;
 import evenhand.words.InPrint;
 import java.util.List;
 import java.util.Optional;
@@ -13,8 +14,7 @@ import java.util.Optional;
  * @param charts in order, the most telling first
  * @param next what may be done now
  */
-public record Reply(
-        List<String> headlines, List<Paragraph> more, List<Chart> charts, Figures figures, List<Next> next) {
+public record Reply(List<String> headlines, List<Paragraph> more, List<Chart> charts, Table figures, List<Next> next) {
     /** Sentences under the name of a set-up. */
     public record Paragraph(String heading, List<String> sentences) {
         public Paragraph {
@@ -33,11 +33,12 @@ public record Reply(
         headlines = InPrint.sentences(headlines);
         more = List.copyOf(more);
         charts = List.copyOf(charts);
+        figures = figures.inPrint();
         next = List.copyOf(next);
     }
 
     /** An answer of a single sentence. */
     public static Reply only(String sentence) {
-        return new Reply(List.of(sentence), List.of(), List.of(), Figures.NONE, List.of());
+        return new Reply(List.of(sentence), List.of(), List.of(), Table.NONE, List.of());
     }
 }

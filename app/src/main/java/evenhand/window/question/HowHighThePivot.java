@@ -10,13 +10,13 @@ import evenhand.car.LateralLocator;
 import evenhand.catalogue.Adjustable;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.EditAct;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.words.JudgedWords;
@@ -171,9 +171,9 @@ final class HowHighThePivot implements Question {
                         OptionalDouble.of(sweep.now())));
     }
 
-    private static Figures table(Sweep sweep, Units units) {
+    private static Table table(Sweep sweep, Units units) {
         List<Sweep.Point> shown = sweep.someOf(5);
-        Figures.Builder table = new Figures.Builder(shown.stream()
+        Table.Builder table = new Table.Builder(shown.stream()
                 .map(point -> units.show(point.si(), Dimension.LENGTH, units == Units.METRIC ? 0 : 2))
                 .toList());
         table.heading("With the height at");

@@ -7,6 +7,8 @@ import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
 import evenhand.chart.CurveCharts.Curve;
 import evenhand.chart.CurveCharts.Quantity;
+import evenhand.forms.Columns;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.lowering.LoweringFigures;
 import evenhand.lowering.LoweringStudy;
@@ -18,7 +20,6 @@ import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Names;
 import evenhand.window.desk.Question;
@@ -26,7 +27,6 @@ import evenhand.window.desk.Reply;
 import evenhand.window.desk.SetupAct;
 import evenhand.words.LoweringWords;
 import evenhand.words.LowestWords;
-import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -166,26 +166,19 @@ final class HowLow implements Question {
     }
 
     /** What shakes stands in m/s², what is turned at in g. */
-    private static Unit unit(Figure<Stands> figure, Units units) {
+    private static Unit unit(Figure<?> figure, Units units) {
         return figure.dimension() == Dimension.ACCELERATION ? figure.unit() : units.of(figure.dimension());
     }
 
-    private static Figures table(LoweringStudy study, Units units) {
-        Figures.Builder table = new Figures.Builder(study.rows().stream()
-                .map(row -> FormField.show(row.lowered(), Dimension.LENGTH, units))
-                .toList());
+    private static Table table(LoweringStudy study, Units units) {
+        Columns<Stance> table = new Columns<>(
+                study.rows(),
+                row -> FormField.show(row.lowered(), Dimension.LENGTH, units),
+                units,
+                figure -> unit(figure, units));
         table.heading("Let down by");
-        for (Figure<Stands> figure : FIGURES) {
-            Unit unit = unit(figure, units);
-            table.row(
-                    figure.words(),
-                    figure.symbol(unit),
-                    study.rows().stream()
-                            .map(row -> row instanceof Stands stands ? figure.in(unit, stands) : OptionalDouble.empty())
-                            .map(value ->
-                                    value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : "–")
-                            .toList());
-        }
-        return table.build();
+        FIGURES.forEach(figure ->
+                table.figureOf(figure, row -> row instanceof Stands stands ? Optional.of(stands) : Optional.empty()));
+        return table.table();
     }
 }

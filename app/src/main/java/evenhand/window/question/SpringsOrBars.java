@@ -9,10 +9,10 @@ import evenhand.chart.Chart;
 import evenhand.chart.EffectCharts;
 import evenhand.chart.TurnCharts;
 import evenhand.choice.Effect;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
@@ -142,7 +142,7 @@ final class SpringsOrBars implements Question {
                         judged,
                         MOST_EVERY,
                         asked.units()));
-        Figures.Builder table = new Figures.Builder(List.of("one step", "moves it by", "besides"));
+        Table.Builder table = new Table.Builder(List.of("one step", "moves it by", "besides"));
         table.heading("Every adjustment, largest first");
         for (Effect effect : effects) {
             List<String> others = EffectWords.sideEffects(effect, judged, asked.units());
@@ -157,8 +157,8 @@ final class SpringsOrBars implements Question {
         return new Reply(List.of(Said.named(setup) + ": " + said), List.of(), charts, table.build(), List.of());
     }
 
-    private static Figures table(List<Effect> helping, Complaint complaint, Asked asked) {
-        Figures.Builder table = new Figures.Builder(List.of("one step", "moves it by"));
+    private static Table table(List<Effect> helping, Complaint complaint, Asked asked) {
+        Table.Builder table = new Table.Builder(List.of("one step", "moves it by"));
         boolean rebuilding = false;
         table.heading("What helps, best first");
         for (Effect effect : helping) {

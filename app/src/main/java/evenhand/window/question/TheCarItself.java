@@ -2,9 +2,9 @@ package evenhand.window.question;
 
 import evenhand.answers.Progress;
 import evenhand.catalogue.Adjustable;
+import evenhand.forms.Table;
 import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.words.ChangeWords;
@@ -49,7 +49,7 @@ final class TheCarItself implements Question {
                 ? "Every value of this car was given or is a default: nothing is estimated."
                 : estimated.size() + (estimated.size() == 1 ? " value is" : " values are")
                         + " estimated, not measured; the fields say which.";
-        return new Reply(List.of(said), more, List.of(), Figures.NONE, List.of());
+        return new Reply(List.of(said), more, List.of(), Table.NONE, List.of());
     }
 
     private static String last(Warning warning) {

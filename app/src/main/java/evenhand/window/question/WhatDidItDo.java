@@ -6,10 +6,10 @@ import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
 import evenhand.chart.TurnCharts;
 import evenhand.choice.Comparison;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.SetupChange;
@@ -65,7 +65,7 @@ final class WhatDidItDo implements Question {
         List<String> headlines = new ArrayList<>();
         List<Reply.Paragraph> more = new ArrayList<>();
         List<Chart> charts = new ArrayList<>();
-        Figures.Builder table = new Figures.Builder(List.of("before", "now", "difference"));
+        Table.Builder table = new Table.Builder(List.of("before", "now", "difference"));
         TurnedSetup foremost = others.contains(asked.active()) ? asked.active() : others.get(others.size() - 1);
         for (int i = 0; i < others.size(); i++) {
             TurnedSetup one = others.get(i);
@@ -141,7 +141,7 @@ final class WhatDidItDo implements Question {
                 MOST_BARS);
     }
 
-    private static void rows(Comparison comparison, TurnedSetup one, Asked asked, Figures.Builder table) {
+    private static void rows(Comparison comparison, TurnedSetup one, Asked asked, Table.Builder table) {
         table.heading(one.setup().name());
         for (Comparison.Difference difference : comparison.differences()) {
             Criterion criterion = difference.judged().criterion();

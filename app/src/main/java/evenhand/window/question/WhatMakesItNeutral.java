@@ -15,13 +15,13 @@ import evenhand.choice.Finding;
 import evenhand.choice.OneChange;
 import evenhand.choice.SeveralChanges;
 import evenhand.choice.Span;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.EditAct;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Names;
 import evenhand.window.desk.Question;
@@ -132,7 +132,7 @@ final class WhatMakesItNeutral implements Question {
         sentences.set(0, Said.named(setup) + ": " + sentences.get(0));
         return Found.of(finding)
                 .map(found -> reply(asked, wanted, found, sentences))
-                .orElseGet(() -> new Reply(sentences, List.of(), List.of(), Figures.NONE, List.of()));
+                .orElseGet(() -> new Reply(sentences, List.of(), List.of(), Table.NONE, List.of()));
     }
 
     private static Finding one(Entries car, Span span, Wanted wanted, Progress progress) {
@@ -225,11 +225,11 @@ final class WhatMakesItNeutral implements Question {
                         Optional.of(new SetupAct.AddSetup(name, Optional.of(setup.name()), Optional.empty(), texts))));
     }
 
-    private static Figures beforeAndAfter(Wanted wanted, Setup setup, Found found, Units units) {
+    private static Table beforeAndAfter(Wanted wanted, Setup setup, Found found, Units units) {
         Optional<Answers> after =
                 Catalogue.build(found.in(setup.entries())).value().map(wanted.trial()::ask);
         if (after.isEmpty()) {
-            return Figures.NONE;
+            return Table.NONE;
         }
         Answers before = wanted.trial().ask(setup.car());
         Set<Judged> asked = new LinkedHashSet<>();
@@ -239,7 +239,7 @@ final class WhatMakesItNeutral implements Question {
                 .filter(one -> BESIDES.contains(one.criterion()))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         besides.removeAll(asked);
-        Figures.Builder table = new Figures.Builder(List.of("before", "after", "difference"));
+        Table.Builder table = new Table.Builder(List.of("before", "after", "difference"));
         table.heading("Asked for");
         asked.forEach(judged -> row(table, judged, before, after.get(), units));
         table.heading("Besides");
@@ -247,7 +247,7 @@ final class WhatMakesItNeutral implements Question {
         return table.build();
     }
 
-    private static void row(Figures.Builder table, Judged judged, Answers before, Answers after, Units units) {
+    private static void row(Table.Builder table, Judged judged, Answers before, Answers after, Units units) {
         Unit unit = units.of(judged.criterion());
         int digits = judged.criterion().digits();
         OptionalDouble was = judged.si(before);

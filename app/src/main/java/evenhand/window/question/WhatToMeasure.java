@@ -11,11 +11,11 @@ import evenhand.chart.DoubtCharts;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
@@ -186,8 +186,8 @@ final class WhatToMeasure implements Question {
     }
 
     /** A row for each figure, a column for each set-up. */
-    private static Figures table(List<TurnedSetup> turning, Doubt.Answer answer, Units units) {
-        Figures.Builder table = new Figures.Builder(
+    private static Table table(List<TurnedSetup> turning, Doubt.Answer answer, Units units) {
+        Table.Builder table = new Table.Builder(
                 turning.stream().map(one -> one.setup().name()).toList());
         table.heading("As given, and where it lies nineteen times in twenty");
         Set<Judged> figures = new LinkedHashSet<>();

@@ -6,6 +6,7 @@ import evenhand.chart.Chart;
 import evenhand.chart.DamperCharts;
 import evenhand.chart.DamperCharts.Damped;
 import evenhand.chart.RideCharts.Riding;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
@@ -18,7 +19,6 @@ import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.EditAct;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
@@ -163,9 +163,9 @@ final class WhichDamper implements Question {
     }
 
     /** A row for every setting, as set-ups need not have the same. */
-    private static Figures table(List<Choosing> choosing, Units units) {
+    private static Table table(List<Choosing> choosing, Units units) {
         Unit rate = units.of(Dimension.DAMPING);
-        Figures.Builder table = new Figures.Builder(List.of(
+        Table.Builder table = new Table.Builder(List.of(
                 "body ratio",
                 "in bump",
                 "in rebound",
@@ -174,9 +174,9 @@ final class WhichDamper implements Question {
                 "comfort, m/s²",
                 "tyre load, %"));
         for (End end : End.values()) {
-            Map<List<Figures.Row>, List<String>> owners = new LinkedHashMap<>();
+            Map<List<Table.Row>, List<String>> owners = new LinkedHashMap<>();
             for (Choosing own : choosing) {
-                List<Figures.Row> rows = own.choice(end).settings().stream()
+                List<Table.Row> rows = own.choice(end).settings().stream()
                         .map(one -> row(one, rate, units))
                         .toList();
                 owners.computeIfAbsent(rows, key -> new ArrayList<>())
@@ -190,12 +190,12 @@ final class WhichDamper implements Question {
                 }
             });
         }
-        Figures figures = table.build();
-        return figures.lines().isEmpty() ? Figures.NONE : figures;
+        Table figures = table.build();
+        return figures.lines().isEmpty() ? Table.NONE : figures;
     }
 
-    private static Figures.Row row(Fitted one, Unit rate, Units units) {
-        return new Figures.Row(
+    private static Table.Row row(Fitted one, Unit rate, Units units) {
+        return new Table.Row(
                 one.name().orElse("as it is") + (one.set() && one.name().isPresent() ? ", set now" : ""),
                 "",
                 List.of(

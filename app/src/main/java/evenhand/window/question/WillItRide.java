@@ -1,6 +1,5 @@
 package evenhand.window.question;
 
-import evenhand.answers.Figure;
 import evenhand.answers.FirstStops;
 import evenhand.answers.FlatRide;
 import evenhand.answers.Progress;
@@ -8,29 +7,24 @@ import evenhand.answers.RideFigures;
 import evenhand.car.End;
 import evenhand.chart.Chart;
 import evenhand.chart.RideCharts;
+import evenhand.forms.Columns;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
-import evenhand.quantity.Dimension;
-import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
 import evenhand.ride.BodyOverHump;
 import evenhand.ride.Ride;
 import evenhand.ride.RideAnswer;
 import evenhand.ride.RoadClass;
-import evenhand.ride.RoadResponse;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.words.Numbers;
 import evenhand.words.RideWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** How it rides on a road: frequencies, how it follows the road, whether it pitches, travel left. */
@@ -127,43 +121,15 @@ final class WillItRide implements Question {
                 .toList();
     }
 
-    private static Figures table(List<Riding> rides, Units units) {
-        Figures.Builder table = new Figures.Builder(
-                rides.stream().map(one -> one.setup().setup().name()).toList());
+    private static Table table(List<Riding> rides, Units units) {
+        Columns<Riding> table = new Columns<>(rides, one -> one.setup().setup().name(), units, units::ofRide);
         for (End end : End.values()) {
             table.heading(end == End.FRONT ? "Front" : "Rear");
-            for (Figure<AxleRide> figure : RideFigures.AXLE) {
-                row(table, figure, rides, units, ride -> Optional.of(ride.axle(end)));
-            }
-            for (Figure<RoadResponse> figure : RideFigures.ROAD) {
-                row(table, figure, rides, units, ride -> ride.axle(end).damped().map(AxleRide.Damped::road));
-            }
+            RideFigures.AXLE.forEach(figure ->
+                    table.figureIfAny(figure, one -> Optional.of(one.ride().axle(end))));
+            RideFigures.ROAD.forEach(figure -> table.figureIfAny(
+                    figure, one -> one.ride().axle(end).damped().map(AxleRide.Damped::road)));
         }
-        return table.build();
-    }
-
-    /** Ratios stand as ratios here, and vibration in m/s²: so the trade speaks of them. */
-    private static Unit unit(Figure<?> figure, Units units) {
-        return figure.dimension() == Dimension.RATIO || figure.dimension() == Dimension.ACCELERATION
-                ? figure.unit()
-                : units.of(figure.dimension());
-    }
-
-    private static <T> void row(
-            Figures.Builder table,
-            Figure<T> figure,
-            List<Riding> rides,
-            Units units,
-            Function<Ride, Optional<T>> part) {
-        Unit unit = unit(figure, units);
-        List<String> cells = new ArrayList<>();
-        for (Riding one : rides) {
-            OptionalDouble value =
-                    part.apply(one.ride()).map(own -> figure.in(unit, own)).orElse(OptionalDouble.empty());
-            cells.add(value.isPresent() ? Numbers.fixed(value.getAsDouble(), units.digits(figure)) : "–");
-        }
-        if (cells.stream().anyMatch(cell -> !cell.equals("–"))) {
-            table.row(figure.words(), figure.symbol(unit), cells);
-        }
+        return table.table();
     }
 }

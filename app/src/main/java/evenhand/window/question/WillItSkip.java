@@ -8,6 +8,8 @@ import evenhand.car.End;
 import evenhand.chart.BumpCharts;
 import evenhand.chart.BumpCharts.Driven;
 import evenhand.chart.Chart;
+import evenhand.forms.BumpTable;
+import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.InvalidValue;
 import evenhand.road.RoadEvent;
@@ -17,13 +19,11 @@ import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
 import evenhand.window.desk.Asking;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Work;
 import evenhand.words.Alike;
-import evenhand.words.BumpRows;
 import evenhand.words.BumpWheel;
 import evenhand.words.BumpWords;
 import evenhand.words.Units;
@@ -205,14 +205,12 @@ final class WillItSkip implements Question {
         return charts;
     }
 
-    private static Figures table(Asked asked, List<Over> answers) {
-        Figures.Builder table = new Figures.Builder(
-                answers.stream().map(one -> one.setup().setup().name()).toList());
-        for (BumpRows.Group wheel : BumpRows.inShort(
-                answers.stream().map(Over::answer).toList(), asked.work().direction(), asked.units())) {
-            table.heading(wheel.heading());
-            wheel.rows().forEach(row -> table.row(row.words(), row.unit(), row.cells()));
-        }
-        return table.build();
+    private static Table table(Asked asked, List<Over> answers) {
+        return BumpTable.inShort(
+                answers,
+                one -> one.setup().setup().name(),
+                Over::answer,
+                asked.work().direction(),
+                asked.units());
     }
 }

@@ -2,13 +2,13 @@ package evenhand.window.question;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.forms.Table;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Drawer;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Replies;
@@ -93,12 +93,12 @@ final class Asks {
     }
 
     /** The cells of the first row with these words below a heading. */
-    static List<String> row(Figures figures, String heading, String words) {
+    static List<String> row(Table figures, String heading, String words) {
         boolean below = false;
-        for (Figures.Line line : figures.lines()) {
-            if (line instanceof Figures.Heading) {
+        for (Table.Line line : figures.lines()) {
+            if (line instanceof Table.Heading) {
                 below = line.words().equals(heading);
-            } else if (below && line instanceof Figures.Row row && row.words().equals(words)) {
+            } else if (below && line instanceof Table.Row row && row.words().equals(words)) {
                 return row.cells();
             }
         }

@@ -10,8 +10,8 @@ import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.chart.Axis;
 import evenhand.chart.Chart;
+import evenhand.forms.Table;
 import evenhand.scenario.Setup;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.Work;
@@ -71,11 +71,11 @@ class SpringsOrBarsTest {
     void whatTakesRebuildingIsNamedLastAndNotOffered() {
         Work work = ByHand.demo("quarry-special");
         Reply reply = ByHand.answer(QUESTION, work, Map.of("complaint", "pushes at the limit"));
-        List<Figures.Line> lines = reply.figures().lines();
-        int second = lines.indexOf(new Figures.Heading("What helps too, but takes other links, brackets or wheels"));
-        assertThat(lines.subList(0, second)).extracting(Figures.Line::words).contains("rear spring rate");
+        List<Table.Line> lines = reply.figures().lines();
+        int second = lines.indexOf(new Table.Heading("What helps too, but takes other links, brackets or wheels"));
+        assertThat(lines.subList(0, second)).extracting(Table.Line::words).contains("rear spring rate");
         assertThat(lines.subList(second, lines.size()))
-                .extracting(Figures.Line::words)
+                .extracting(Table.Line::words)
                 .contains("rear track", "front roll camber", "rear spring base");
         List<Axis.Row> rows = ((Axis.Rows) reply.charts().get(0).up()).rows();
         assertThat(rows).extracting(Axis.Row::words).noneMatch(words -> words.contains(" track "));
@@ -87,9 +87,9 @@ class SpringsOrBarsTest {
     void theLargestIsNamedFirstAndAllAreInTheTable() {
         Work work = ByHand.demo("slipper-coupe");
         Reply reply = every(work, "understeer at 0.5 g");
-        List<Figures.Row> rows = reply.figures().lines().stream()
-                .filter(Figures.Row.class::isInstance)
-                .map(Figures.Row.class::cast)
+        List<Table.Row> rows = reply.figures().lines().stream()
+                .filter(Table.Row.class::isInstance)
+                .map(Table.Row.class::cast)
                 .toList();
         assertThat(reply.headlines().get(0))
                 .contains("Of " + rows.size() + " adjustments")

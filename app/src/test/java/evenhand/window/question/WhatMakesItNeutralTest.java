@@ -7,11 +7,11 @@ import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.chart.Part;
+import evenhand.forms.Table;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.EditAct;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Question.Field;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.Work;
@@ -64,8 +64,8 @@ class WhatMakesItNeutralTest {
 
     private static List<String> cells(Reply reply, String words) {
         return reply.figures().lines().stream()
-                .filter(line -> line instanceof Figures.Row row && row.words().equals(words))
-                .map(line -> ((Figures.Row) line).cells())
+                .filter(line -> line instanceof Table.Row row && row.words().equals(words))
+                .map(line -> ((Table.Row) line).cells())
                 .findFirst()
                 .orElseThrow();
     }

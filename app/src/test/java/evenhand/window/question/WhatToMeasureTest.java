@@ -13,8 +13,8 @@ import evenhand.chart.Part.Point;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
+import evenhand.forms.Table;
 import evenhand.quantity.Unit;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Work;
@@ -107,14 +107,14 @@ class WhatToMeasureTest {
     @Test
     void theTableHasARowForEachFigureAndAColumnForEachSetup() throws Exception {
         Asks asks = Asks.demo("quarry-special");
-        Figures table = asks.reply("doubt").figures();
+        Table table = asks.reply("doubt").figures();
         assertThat(table.columns()).containsExactly("Tight differential", "Open differential");
         List<String> rows = table.lines().stream()
-                .filter(Figures.Row.class::isInstance)
-                .map(Figures.Line::words)
+                .filter(Table.Row.class::isInstance)
+                .map(Table.Line::words)
                 .toList();
         assertThat(rows).doesNotHaveDuplicates().contains("limit balance", "understeer at 0.5 g");
-        assertThat(table.lines().stream().filter(Figures.Row.class::isInstance).map(Figures.Row.class::cast))
+        assertThat(table.lines().stream().filter(Table.Row.class::isInstance).map(Table.Row.class::cast))
                 .allSatisfy(row -> assertThat(row.cells())
                         .allMatch(cell -> cell.matches("−?[\\d.]+ \\(−?[\\d.]+ to −?[\\d.]+\\)|–( .*)?"), row.words()));
     }

@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import evenhand.car.Car;
 import evenhand.chart.Chart;
 import evenhand.chart.Part;
+import evenhand.forms.Table;
 import evenhand.ride.AxleRide;
 import evenhand.ride.Ride;
 import evenhand.ride.RoadClass;
 import evenhand.window.desk.EditAct;
-import evenhand.window.desk.Figures;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TrialAct;
 import evenhand.words.Numbers;
@@ -138,7 +138,7 @@ class WhichDamperTest {
         assertThat(reply.headlines().get(1)).contains("the file has no damper curves there");
         assertThat(Asks.all(reply)).contains("Measure at the front: the damper's force at 0.05, 0.1, 0.3 and 0.6 m/s");
         assertThat(reply.charts()).hasSize(2);
-        assertThat(reply.figures()).isEqualTo(Figures.NONE);
+        assertThat(reply.figures()).isEqualTo(Table.NONE);
         Reply ride = asks.reply("ride");
         assertThat(Asks.all(ride)).contains("no damper curves at the front").doesNotContain("defect");
         assertThat(ride.charts())
@@ -164,7 +164,7 @@ class WhichDamperTest {
         assertThat(reply.headlines()).anyMatch(said -> said.startsWith(active));
         assertThat(Asks.all(reply)).doesNotContain("defect").doesNotContain("NaN");
         assertThat(reply.charts()).allMatch(Chart::isEmpty);
-        assertThat(reply.figures().lines()).noneMatch(Figures.Row.class::isInstance);
+        assertThat(reply.figures().lines()).noneMatch(Table.Row.class::isInstance);
     }
 
     @Test

@@ -1,10 +1,11 @@
 package evenhand.terminal;
 
+import evenhand.forms.Table;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Set-ups side by side: a row per figure, its unit in the row's head. Those that find no room go below the others. */
-final class Table {
+final class TableText {
     private static final String INDENT = "  ";
     private static final String BETWEEN = "  ";
     /** Set-up names are broken to this width. */
@@ -16,29 +17,12 @@ final class Table {
 
     private static final String CUT = "…";
 
-    private sealed interface Line permits Heading, Row {}
-
-    private record Heading(String text) implements Line {}
-
-    private record Row(String label, String unit, List<String> cells) implements Line {}
-
-    private final List<String> heads;
-    private final List<Line> lines = new ArrayList<>();
-
-    Table(List<String> heads) {
-        this.heads = List.copyOf(heads);
-    }
-
-    void heading(String text) {
-        lines.add(new Heading(text));
-    }
-
-    void row(String label, String unit, List<String> cells) {
-        lines.add(new Row(label, unit, List.copyOf(cells)));
-    }
+    private TableText() {}
 
     /** As text, no wider than the console where that can be. */
-    String text(Console console) {
+    static String of(Table table, Console console) {
+        List<String> heads = table.columns();
+        List<Table.Line> lines = table.lines();
         int labels = 0;
         int units = 0;
         int[] widths = new int[heads.size()];
@@ -50,9 +34,9 @@ final class Table {
                 widths[i] = Math.max(widths[i], width(part));
             }
         }
-        for (Line line : lines) {
-            if (line instanceof Row row) {
-                labels = Math.max(labels, width(row.label()));
+        for (Table.Line line : lines) {
+            if (line instanceof Table.Row row) {
+                labels = Math.max(labels, width(row.words()));
                 units = Math.max(units, width(row.unit()));
                 for (int i = 0; i < widths.length; i++) {
                     widths[i] = Math.max(widths[i], width(row.cells().get(i)));
@@ -70,7 +54,7 @@ final class Table {
                 to++;
             }
             text.append(from == 0 ? "" : "\n");
-            part(text, console, left, labels, units, widths, names, from, to);
+            part(text, lines, console, left, labels, units, widths, names, from, to);
             from = to;
         }
         return text.toString();
@@ -90,8 +74,9 @@ final class Table {
         return head;
     }
 
-    private void part(
+    private static void part(
             StringBuilder text,
+            List<Table.Line> lines,
             Console console,
             int left,
             int labels,
@@ -112,12 +97,12 @@ final class Table {
             }
             text.append(Paint.bold(head.toString().stripTrailing(), console)).append('\n');
         }
-        for (Line line : lines) {
-            if (line instanceof Heading heading) {
-                text.append(Paint.bold(heading.text(), console)).append('\n');
-            } else if (line instanceof Row row) {
-                StringBuilder one = new StringBuilder(INDENT).append(row.label());
-                one.append(" ".repeat(labels - width(row.label())))
+        for (Table.Line line : lines) {
+            if (line instanceof Table.Heading heading) {
+                text.append(Paint.bold(heading.words(), console)).append('\n');
+            } else if (line instanceof Table.Row row) {
+                StringBuilder one = new StringBuilder(INDENT).append(row.words());
+                one.append(" ".repeat(labels - width(row.words())))
                         .append(BETWEEN)
                         .append(row.unit());
                 one.append(" ".repeat(units - width(row.unit())));
