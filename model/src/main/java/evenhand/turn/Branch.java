@@ -28,6 +28,8 @@ final class Branch {
     static final double START = 0.02 * Weights.GRAVITY;
 
     static final double LARGEST_STEP = 0.6;
+    /** Cosine between neighbouring tangents above which the branch is taken to go on bending as it did. */
+    private static final double STRAIGHT_ON = 0.98;
 
     /** How a walk ended. */
     enum End {
@@ -226,8 +228,9 @@ final class Branch {
         double target = 0;
         for (int i = 0; i < COLUMNS; i++) {
             target += newton.border[i] * predicted[i];
-            state[i] = predicted[i];
         }
+        bend(k, length);
+        System.arraycopy(predicted, 0, state, 0, COLUMNS);
         return newton.correct(target);
     }
 
@@ -236,6 +239,32 @@ final class Branch {
         for (int i = 0; i < COLUMNS; i++) {
             predicted[i] = states[at + i] + length * tangents[at + i];
         }
+    }
+
+    /**
+     * Bends what was predicted along the tangent as the branch bends there: between two kept states by the cubic through
+     * both, behind the last as it bent before. It only saves steps of Newton's method; round a corner it is left straight.
+     */
+    private void bend(int k, double length) {
+        if (k + 1 < count && length <= lengths[k]) {
+            for (int i = 0; i < COLUMNS; i++) {
+                predicted[i] = cubic(k, length, i);
+            }
+        } else if (k > 0 && cosineToPrevious(k) > STRAIGHT_ON) {
+            double half = length * length / (2 * lengths[k - 1]);
+            int at = k * COLUMNS;
+            for (int i = 0; i < COLUMNS; i++) {
+                predicted[i] += half * (tangents[at + i] - tangents[at - COLUMNS + i]);
+            }
+        }
+    }
+
+    private double cosineToPrevious(int k) {
+        double sum = 0;
+        for (int i = 0; i < COLUMNS; i++) {
+            sum += tangents[k * COLUMNS + i] * tangents[(k - 1) * COLUMNS + i] * inverseScale2[i];
+        }
+        return sum;
     }
 
     /** Whether a spring, stop, contact or differential turns a corner within an arc length behind state k. */

@@ -49,6 +49,8 @@ final class BranchWalk {
 
     private static final int CIRCLES = 32;
 
+    private static final int MOST_ROUNDS = 100;
+
     private static final int MOST_STATES = 5_000;
 
     private final Branch branch;
@@ -258,40 +260,23 @@ final class BranchWalk {
         return Branch.End.FOLD;
     }
 
+    /** What passes from above to below zero along the branch where it ends. */
+    private enum Ending {
+        FOLD,
+        LOST_HOLD
+    }
+
+    private double left(Ending ending) {
+        return ending == Ending.FOLD ? branch.tangent[ACCELERATION] : branch.hold;
+    }
+
     /**
-     * Finds the fold behind state k, where the acceleration's part of the tangent passes through zero, by false position
-     * with halving; a corner there is closed in on by halving alone.
+     * Finds the fold behind state k, where the acceleration's part of the tangent passes through zero, and keeps it.
+     *
+     * @param slopeAtLength that part at a length beyond the fold
      */
     private void fold(int k, double length, double slopeAtLength) {
-        double low = 0;
-        double lowSlope = branch.rise(k);
-        double high = length;
-        double highSlope = slopeAtLength;
-        double found = length;
-        for (int i = 0; i < 100 && high - low > SMALLEST_STEP; i++) {
-            found = i % 3 == 2 ? (low + high) / 2 : low + (high - low) * lowSlope / (lowSlope - highSlope);
-            found = Math.min(Math.max(found, low + (high - low) * 1e-3), high - (high - low) * 1e-3);
-            if (!branch.atArc(k, found) || isElsewhere(k)) {
-                high = found;
-                highSlope = -lowSlope;
-                continue;
-            }
-            double slope = branch.tangent[ACCELERATION];
-            if (Math.abs(slope) < FLAT) {
-                low = found;
-                break;
-            }
-            if (slope > 0) {
-                low = found;
-                lowSlope = slope;
-            } else {
-                high = found;
-                highSlope = slope;
-            }
-        }
-        if (low > 0 && branch.atArc(k, low)) {
-            branch.keepBehind(low);
-        }
+        closeIn(Ending.FOLD, k, branch.rise(k), length, slopeAtLength);
     }
 
     /**
@@ -301,30 +286,56 @@ final class BranchWalk {
      * @return how far behind state k it lies
      */
     private double loseHold(int k, double length) {
+        double low = closeIn(Ending.LOST_HOLD, k, branch.hold(k), length, branch.hold);
+        branch.markLimit();
+        return low;
+    }
+
+    /**
+     * Closes in on an ending behind state k by false position, halving the weight of an end that stays (the Illinois rule),
+     * and halving the bracket where no state is found; keeps the last state before it.
+     *
+     * @return how far behind state k it lies
+     */
+    private double closeIn(Ending ending, int k, double atK, double length, double atLength) {
+        double close = ending == Ending.FOLD ? SMALLEST_STEP : CLOSE;
         double low = 0;
-        double lowHold = branch.hold(k);
+        double lowLeft = atK;
         double high = length;
-        double highHold = branch.hold;
-        for (int i = 0; i < 100 && high - low > CLOSE; i++) {
-            double found = i % 3 == 2 ? (low + high) / 2 : low + (high - low) * lowHold / (lowHold - highHold);
+        double highLeft = atLength;
+        boolean lowStayed = false;
+        boolean highStayed = false;
+        for (int i = 0; i < MOST_ROUNDS && high - low > close; i++) {
+            boolean halve = i % 5 == 4;
+            double found = halve ? (low + high) / 2 : low + (high - low) * lowLeft / (lowLeft - highLeft);
             found = Math.min(Math.max(found, low + (high - low) * 1e-3), high - (high - low) * 1e-3);
             if (!branch.atArc(k, found) || isElsewhere(k)) {
                 high = found;
-                highHold = -lowHold;
+                highLeft = -lowLeft;
                 continue;
             }
-            if (branch.hold > 0) {
+            double left = left(ending);
+            if (ending == Ending.FOLD && Math.abs(left) < FLAT) {
                 low = found;
-                lowHold = branch.hold;
+                break;
+            }
+            if (left > 0) {
+                low = found;
+                lowLeft = left;
+                highLeft = highStayed ? highLeft / 2 : highLeft;
+                highStayed = true;
+                lowStayed = false;
             } else {
                 high = found;
-                highHold = branch.hold;
+                highLeft = left;
+                lowLeft = lowStayed ? lowLeft / 2 : lowLeft;
+                lowStayed = true;
+                highStayed = false;
             }
         }
         if (low > 0 && branch.atArc(k, low)) {
             branch.keepBehind(low);
         }
-        branch.markLimit();
         return low;
     }
 }

@@ -266,9 +266,9 @@ final class Equilibrium {
         double arm = sprungHeight + heave - axle.rollCentre;
         double pull = axle.linkForce(across) + axle.sprungMass * Weights.GRAVITY * roll;
         left[row] = axle.bodyMoment - pull * arm;
-        add(row, 1, axle.bodyMomentBy, unknowns);
+        addOfPosture(row, 1, axle.bodyMomentBy, unknowns);
         add(row, -arm, axle.sideForceBy, unknowns);
-        add(row, pull, axle.rollCentreBy, unknowns);
+        addOfPosture(row, pull, axle.rollCentreBy, unknowns);
         add(row, unknowns[AxleInTurn.HEAVE], -pull);
         add(row, unknowns[AxleInTurn.ROLL], -arm * axle.sprungMass * Weights.GRAVITY);
         add(row, SIDESLIP, -arm * axle.unsprungMass * acceleration * sin);
@@ -290,7 +290,7 @@ final class Equilibrium {
     /** One axle, vertical: its tyres carry what springs, stops and jacking press down and its own weight, N. */
     private void axleHeave(int row, AxleInTurn axle, int[] unknowns) {
         left[row] = axle.loads - axle.bodyForce - axle.unsprungMass * Weights.GRAVITY;
-        add(row, 1, axle.loadsBy, unknowns);
+        addOfPosture(row, 1, axle.loadsBy, unknowns);
         add(row, -1, axle.bodyForceBy, unknowns);
     }
 
@@ -307,11 +307,11 @@ final class Equilibrium {
                 - axle.bodyMoment
                 - (linkForce + leaning) * axle.rollCentre
                 - axle.unsprungMass * axle.unsprungHeight * (across + Weights.GRAVITY * axle.tyreTilt);
-        add(row, axle.halfTrack, axle.loadDifferenceBy, unknowns);
-        add(row, -1, axle.bodyMomentBy, unknowns);
+        addOfPosture(row, axle.halfTrack, axle.loadDifferenceBy, unknowns);
+        addOfPosture(row, -1, axle.bodyMomentBy, unknowns);
         add(row, -axle.rollCentre, axle.sideForceBy, unknowns);
-        add(row, -(linkForce + leaning), axle.rollCentreBy, unknowns);
-        add(
+        addOfPosture(row, -(linkForce + leaning), axle.rollCentreBy, unknowns);
+        addOfPosture(
                 row,
                 -Weights.GRAVITY * (axle.sprungMass * axle.rollCentre + axle.unsprungMass * axle.unsprungHeight),
                 axle.tyreTiltBy,
@@ -342,7 +342,7 @@ final class Equilibrium {
                 - alignment.lateralForceSteer() * axle.sideForce
                 + alignment.aligningTorqueSteer() * axle.aligningMoment;
         add(row, unknowns[AxleInTurn.COMPLIANCE], 1);
-        add(row, -alignment.rollSteer(), axle.suspensionRollBy, unknowns);
+        addOfPosture(row, -alignment.rollSteer(), axle.suspensionRollBy, unknowns);
         add(row, -alignment.lateralForceSteer(), axle.sideForceBy, unknowns);
         add(row, alignment.aligningTorqueSteer(), axle.aligningMomentBy, unknowns);
     }
@@ -374,6 +374,14 @@ final class Equilibrium {
     private void add(int row, double factor, double[] by, int[] unknowns) {
         int start = row * ROW;
         for (int i = 0; i < AxleInTurn.UNKNOWNS; i++) {
+            slopes[start + unknowns[i]] += factor * by[i];
+        }
+    }
+
+    /** The same of a figure that only the posture of body and wheels moves: heave, roll and the wheels' rises. */
+    private void addOfPosture(int row, double factor, double[] by, int[] unknowns) {
+        int start = row * ROW;
+        for (int i = AxleInTurn.HEAVE; i <= AxleInTurn.RIGHT_RISE; i++) {
             slopes[start + unknowns[i]] += factor * by[i];
         }
     }

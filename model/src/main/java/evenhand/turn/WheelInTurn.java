@@ -20,6 +20,12 @@ import evenhand.tyre.Tyre;
 final class WheelInTurn {
     private static final int UNKNOWNS = AxleInTurn.UNKNOWNS;
 
+    /**
+     * Friction used on drive beyond which there is no state: nearer to all of it, with e below 1e-5, rounding of the drive
+     * force alone moves e = √(1 − used²) by more than the balances are held to.
+     */
+    private static final double MOST_USED = 1 - 5e-11;
+
     /** Load of the tyre Fz, N, and its slope over the wheel's rise. */
     double load;
 
@@ -221,7 +227,7 @@ final class WheelInTurn {
         double used = 0;
         if (longitudinal != 0) {
             used = longitudinal / most;
-            if (!(Math.abs(used) < 1)) {
+            if (!(Math.abs(used) < MOST_USED)) {
                 return false;
             }
         }
