@@ -1,5 +1,6 @@
 package evenhand.window.desk;
 
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import evenhand.scenario.ScenarioFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -16,7 +17,18 @@ import java.util.stream.Stream;
  */
 public final class Safekeeping {
     private static final String ENDING = ".unsaved";
+    /** Stood for no file in the form of before: its name on the first line, the text below. */
     private static final String NO_FILE = "-";
+
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    /**
+     * What is kept.
+     *
+     * @param file whose unsaved work it is; empty for none
+     * @param text of the scenario
+     */
+    record Unsaved(String file, String text) {}
 
     private final Path folder;
     private final Path own;
@@ -41,10 +53,11 @@ public final class Safekeeping {
         String name = desk.filed()
                 .path()
                 .map(path -> path.toAbsolutePath().toString())
-                .orElse(NO_FILE);
+                .orElse("");
         try {
             Files.createDirectories(folder);
-            ScenarioFile.replace(own, name + "\n" + desk.work().scenario().text());
+            ScenarioFile.replace(
+                    own, JSON.writeValueAsString(new Unsaved(name, desk.work().scenario().text())));
             return Optional.empty();
         } catch (IOException full) {
             return Optional.of("unsaved work cannot be kept safe in " + folder + " (" + Drawer.why(full)
@@ -98,16 +111,22 @@ public final class Safekeeping {
 
     private static Optional<Left> read(Path kept) {
         try {
-            String all = Files.readString(kept, StandardCharsets.UTF_8);
-            int line = all.indexOf('\n');
-            if (line < 0) {
-                return Optional.empty();
-            }
-            String name = all.substring(0, line);
-            Optional<Path> file = name.equals(NO_FILE) ? Optional.empty() : Optional.of(Path.of(name));
-            return Optional.of(new Left(kept, file, all.substring(line + 1)));
+            Unsaved unsaved = unsaved(Files.readString(kept, StandardCharsets.UTF_8));
+            Optional<Path> file =
+                    unsaved.file().isEmpty() ? Optional.empty() : Optional.of(Path.of(unsaved.file()));
+            return Optional.of(new Left(kept, file, unsaved.text()));
         } catch (IOException | java.nio.file.InvalidPathException unreadable) {
             return Optional.empty();
         }
+    }
+
+    /** Also of a crash of the version before, which kept no JSON: what was typed is not lost. */
+    private static Unsaved unsaved(String all) throws IOException {
+        int line = all.indexOf('\n');
+        if (all.startsWith("{") || line < 0) {
+            return JSON.readValue(all, Unsaved.class);
+        }
+        String name = all.substring(0, line);
+        return new Unsaved(name.equals(NO_FILE) ? "" : name, all.substring(line + 1));
     }
 }
