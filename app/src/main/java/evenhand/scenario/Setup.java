@@ -2,6 +2,7 @@ package evenhand.scenario;
 
 import evenhand.car.Car;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Assumed;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import java.util.Collections;
@@ -45,6 +46,11 @@ public record Setup(
                         values.stream().filter(value -> value.origin() == Adjustable.Origin.ESTIMATED),
                         Catalogue.workedOut(car).stream())
                 .toList();
+    }
+
+    /** What was not given and taken as none. */
+    public List<Assumed> assumed() {
+        return Assumed.of(car, values);
     }
 
     /** The same with what only the ride estimates, of the car as it has settled. */

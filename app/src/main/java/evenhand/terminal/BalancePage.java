@@ -9,6 +9,7 @@ import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
+import evenhand.words.ChangeWords;
 import evenhand.words.LimitWords;
 import evenhand.words.LoadWords;
 import evenhand.words.NearLimitWords;
@@ -30,6 +31,7 @@ final class BalancePage {
     private static final int NAME = 29;
     private static final int MOST_PACES = 3;
     private static final int MOST_WARNINGS = 4;
+    private static final int MOST_ASSUMED = 4;
     private static final int NUMBER = 8;
     private static final int NEAR = 12;
 
@@ -242,6 +244,19 @@ final class BalancePage {
     }
 
     private void estimated(BalanceReply answer) {
+        List<String> assumed = answer.setups().stream()
+                .flatMap(setup -> setup.setup().assumed().stream())
+                .map(one -> ChangeWords.name(one.path()))
+                .distinct()
+                .toList();
+        if (!assumed.isEmpty()) {
+            int told = Math.min(MOST_ASSUMED, assumed.size());
+            paragraph(
+                    "Not given, taken as none: ",
+                    String.join(", ", assumed.subList(0, told))
+                            + (told < assumed.size() ? " and " + (assumed.size() - told) + " more" : "")
+                            + " (--full lists them).");
+        }
         int most = answer.setups().stream()
                 .mapToInt(setup -> setup.setup().estimated().size())
                 .max()

@@ -4,6 +4,7 @@ import evenhand.answers.Figure;
 import evenhand.answers.HandSumFigures;
 import evenhand.answers.Trial;
 import evenhand.answers.TurnFigures;
+import evenhand.answers.Ways;
 import evenhand.car.End;
 import evenhand.forms.Columns;
 import evenhand.forms.Table;
@@ -69,7 +70,8 @@ final class BalanceTables {
         scenario.story().ifPresent(story -> page.paragraph("", story));
         Direction direction = trial.direction();
         page.blank();
-        page.line("A steady " + direction.key() + " turn on a circle of " + radius(trial.radius()) + " radius.");
+        page.line("A steady " + direction.key() + " turn on a circle of " + radius(trial.radius()) + " radius"
+                + (trial.ways() == Ways.BOTH ? "; where the other way is another turn, the words say so." : "."));
         trial.load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         List<SetupTurn.Turned> turned = answer.turned();
         if (!turned.isEmpty()) {
@@ -79,6 +81,7 @@ final class BalanceTables {
         events(turned);
         SetupNotes notes = new SetupNotes(page, units);
         notes.estimated(answers);
+        notes.assumed(answers);
         notes.warnings(answers);
         return page.text();
     }

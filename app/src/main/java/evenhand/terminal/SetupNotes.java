@@ -1,6 +1,7 @@
 package evenhand.terminal;
 
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Assumed;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
@@ -36,6 +37,17 @@ final class SetupNotes {
             }
         }
         list("Estimated, not measured", lines, answers.size(), false);
+    }
+
+    void assumed(List<? extends SetupAnswer> answers) {
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        for (SetupAnswer answer : answers) {
+            for (Assumed one : answer.remarks().assumed()) {
+                lines.computeIfAbsent(one.path() + ": " + one.text(), key -> new ArrayList<>())
+                        .add(answer.setup().name());
+            }
+        }
+        list("Not given, taken as none", lines, answers.size(), false);
     }
 
     /** The rule without the value, where it opens with it. */

@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.answers.Judged;
 import evenhand.answers.TurnFigures;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Assumed;
 import evenhand.forms.Contents;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Setup;
@@ -26,12 +27,14 @@ final class SharedParts {
             .text("text", SetupAnswer.NoAnswer::text);
 
     /** What is said of a set-up besides its answer. */
-    record Remarks(List<Adjustable> estimated, List<String> warnings) {
+    record Remarks(List<Adjustable> estimated, List<Assumed> assumed, List<String> warnings) {
         /** @param ownWarnings of the answer itself */
         static Remarks of(Setup setup, List<Adjustable> estimated, List<String> ownWarnings) {
             Stream<String> ofSetup = setup.warnings().stream().map(warning -> warning.where() + ": " + warning.what());
             return new Remarks(
-                    estimated, Stream.concat(ownWarnings.stream(), ofSetup).toList());
+                    estimated,
+                    setup.assumed(),
+                    Stream.concat(ownWarnings.stream(), ofSetup).toList());
         }
     }
 
@@ -43,6 +46,13 @@ final class SharedParts {
                             .text("path", Adjustable::path)
                             .number("value", Adjustable::si)
                             .text("rule", Adjustable::rule))
+            .listIfAny(
+                    "assumed",
+                    Remarks::assumed,
+                    Contents.of(Assumed.class)
+                            .text("path", Assumed::path)
+                            .numberIfAny("value", Assumed::value)
+                            .text("text", Assumed::text))
             .textsIfAny("warnings", Remarks::warnings);
 
     /** The same of a set-up as it is given. */

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What stands behind the understeer near the limit, each in a line or two: why, what would move it, how sure it is. */
 public final class NearLimitWords {
@@ -80,15 +81,18 @@ public final class NearLimitWords {
         List<String> parts = new ArrayList<>();
         alone.ifPresent(spread -> parts.add("near the limit " + width(spread)));
         apart.ifPresent(spread -> parts.add("the difference from the first " + width(spread)));
-        return parts.isEmpty()
-                ? "no first-order doubt here; `doubt` draws cars and tells."
-                : String.join("; ", parts) + ", by first-order doubt. `doubt` tells why.";
+        if (parts.isEmpty()) {
+            return "no first-order doubt here; `doubt` draws cars and tells.";
+        }
+        boolean fair = Stream.of(alone, apart).flatMap(Optional::stream).allMatch(SlopeSpread::isFair);
+        return String.join("; ", parts) + " by first-order doubt"
+                + (fair
+                        ? ". `doubt` tells why."
+                        : ", which is too small where a stop or the limit is near; `doubt` tells.");
     }
 
     private static String width(SlopeSpread spread) {
-        return spread.isFair()
-                ? "± " + number(spread.halfWidth()) + " deg/g"
-                : "not to be had by first order (± " + number(spread.halfWidth()) + " deg/g at the least)";
+        return (spread.isFair() ? "± " : "at least ± ") + number(spread.halfWidth()) + " deg/g";
     }
 
     private static String signed(double si) {

@@ -57,7 +57,9 @@ public final class Safekeeping {
         try {
             Files.createDirectories(folder);
             ScenarioFile.replace(
-                    own, JSON.writeValueAsString(new Unsaved(name, desk.work().scenario().text())));
+                    own,
+                    JSON.writeValueAsString(
+                            new Unsaved(name, desk.work().scenario().text())));
             return Optional.empty();
         } catch (IOException full) {
             return Optional.of("unsaved work cannot be kept safe in " + folder + " (" + Drawer.why(full)
@@ -112,8 +114,7 @@ public final class Safekeeping {
     private static Optional<Left> read(Path kept) {
         try {
             Unsaved unsaved = unsaved(Files.readString(kept, StandardCharsets.UTF_8));
-            Optional<Path> file =
-                    unsaved.file().isEmpty() ? Optional.empty() : Optional.of(Path.of(unsaved.file()));
+            Optional<Path> file = unsaved.file().isEmpty() ? Optional.empty() : Optional.of(Path.of(unsaved.file()));
             return Optional.of(new Left(kept, file, unsaved.text()));
         } catch (IOException | java.nio.file.InvalidPathException unreadable) {
             return Optional.empty();

@@ -149,7 +149,8 @@ class FilesTest {
     void unsavedWorkThatTheVersionBeforeKeptIsStillOffered() throws IOException {
         Files.writeString(folder.resolve(goneProcess() + ".unsaved"), "-\n{\"evenhand\": 1}\n");
         Files.writeString(folder.resolve((goneProcess() - 1) + ".unsaved"), "{\"cut off");
-        List<Safekeeping.Left> left = new Safekeeping(folder, ProcessHandle.current().pid()).left();
+        List<Safekeeping.Left> left =
+                new Safekeeping(folder, ProcessHandle.current().pid()).left();
         assertThat(left).hasSize(1);
         assertThat(left.get(0).file()).isEmpty();
         assertThat(left.get(0).text()).isEqualTo("{\"evenhand\": 1}\n");
