@@ -28,7 +28,8 @@ import java.util.OptionalDouble;
 final class BalancePage {
     private static final String NOTHING = "–";
     private static final int WIDTH = 100;
-    private static final int NAME = 29;
+    private static final int LONGEST_NAME = 34;
+    private static final int AFTER_THE_GRADIENTS = 14 + 14 + 7 + 9;
     private static final int MOST_PACES = 3;
     private static final int MOST_WARNINGS = 4;
     private static final int MOST_ASSUMED = 4;
@@ -41,12 +42,19 @@ final class BalancePage {
     private final Console console;
     private final Units units;
     private final Trial trial;
+    private final int nameWidth;
     private final StringBuilder text = new StringBuilder();
 
     private BalancePage(Console console, Units units, Trial trial) {
         this.console = console;
         this.units = units;
         this.trial = trial;
+        nameWidth = Math.min(LONGEST_NAME, WIDTH - AFTER_THE_GRADIENTS - gradients());
+    }
+
+    /** Columns that the gradients take. */
+    private int gradients() {
+        return NUMBER * paces().size() + NEAR;
     }
 
     static String write(BalanceReply answer, Console console, Units units) {
@@ -88,16 +96,15 @@ final class BalancePage {
     }
 
     private void heads() {
-        int gradients = NUMBER * paces().size() + NEAR;
         boolean both = trial.ways().directions().size() > 1;
-        StringBuilder above = new StringBuilder(pad("", NAME));
+        StringBuilder above = new StringBuilder(pad("", nameWidth));
         above.append(centre(
-                gradients < 34 ? "pushes (+), slides (−), deg/g" : "pushes (+) or slides (−), deg/g", gradients));
+                gradients() < 34 ? "pushes (+), slides (−), deg/g" : "pushes (+) or slides (−), deg/g", gradients()));
         above.append(centre("limit, g", both ? 14 : 8));
         above.append(centre("goes first", both ? 14 : 8))
                 .append(left("leans", 7))
                 .append(left("rubber", 9));
-        StringBuilder below = new StringBuilder(pad("", NAME));
+        StringBuilder below = new StringBuilder(pad("", nameWidth));
         for (double pace : paces()) {
             below.append(left(Units.pace(pace), NUMBER));
         }
@@ -116,7 +123,7 @@ final class BalancePage {
 
     private void rows(List<SetupTurn> setups) {
         for (SetupTurn setup : setups) {
-            StringBuilder row = new StringBuilder(pad(fit(setup.setup().name(), NAME - 1), NAME));
+            StringBuilder row = new StringBuilder(pad(fit(setup.setup().name(), nameWidth - 1), nameWidth));
             if (setup instanceof SetupTurn.Turned turned) {
                 figures(row, turned);
             } else {
@@ -218,7 +225,7 @@ final class BalancePage {
         List<String> tails = answer.turned().stream()
                 .filter(turned ->
                         turned.split().isEmpty() && turned.turn().limit().cause() == Limit.Cause.SPIN)
-                .map(turned -> fit(turned.setup().name(), NAME))
+                .map(turned -> fit(turned.setup().name(), nameWidth))
                 .toList();
         if (!tails.isEmpty()) {
             paragraph(
@@ -229,18 +236,17 @@ final class BalancePage {
     }
 
     private void behind(NearTheLimit near) {
-        String last = "\"" + fit(near.last().setup().name(), NAME) + "\"";
+        String last = "\"" + fit(near.last().setup().name(), nameWidth) + "\"";
         String turning = near.last().alike() || trial.ways().directions().size() == 1
                 ? ""
                 : ", turning " + near.direction().key();
-        String first = "\"" + fit(near.first().setup().name(), NAME) + "\"";
+        String first = "\"" + fit(near.first().setup().name(), nameWidth) + "\"";
         near.why()
                 .flatMap(NearLimitWords::why)
                 .ifPresent(why -> paragraph("Why ", last + " against " + first + turning + ": " + why));
-        int at = near.levers().size() - 1;
-        NearLimitWords.levers(near.levers().get(at), units)
+        NearLimitWords.levers(near.levers(), units)
                 .ifPresent(levers -> paragraph("What would move ", last + " most" + turning + ": " + levers));
-        paragraph("How sure: ", NearLimitWords.sure(near.doubts().get(at), near.doubtOfDifference()));
+        paragraph("How sure: ", NearLimitWords.sure(near.doubt(), near.doubtOfDifference()));
     }
 
     private void estimated(BalanceReply answer) {

@@ -12,7 +12,6 @@ import evenhand.doubt.SlopeDoubt;
 import evenhand.doubt.SlopeSpread;
 import evenhand.doubt.Tolerance;
 import evenhand.turn.Direction;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,8 +22,8 @@ import java.util.OptionalDouble;
  *
  * @param direction the way round that it is worked out for: the worse one of the last set-up
  * @param why the last against the first; none where there is one set-up alone
- * @param levers of each of the two, strongest first
- * @param doubts of each of the two; none where it has no such figure
+ * @param levers of the last, strongest first
+ * @param doubt of the last; none where it has no such figure
  * @param doubtOfDifference of the last less the first
  */
 record NearTheLimit(
@@ -32,8 +31,8 @@ record NearTheLimit(
         SetupTurn.Turned first,
         SetupTurn.Turned last,
         Optional<Comparison> why,
-        List<List<Lever>> levers,
-        List<Optional<SlopeSpread>> doubts,
+        List<Lever> levers,
+        Optional<SlopeSpread> doubt,
         Optional<SlopeSpread> doubtOfDifference) {
     /** The figure. */
     static final Judged FIGURE = new Judged(Criterion.NEAR_UNDERSTEER, OptionalDouble.empty());
@@ -55,15 +54,10 @@ record NearTheLimit(
         Progress quiet = Progress.NONE;
         List<SetupTurn.Turned> both = first == last ? List.of(first) : List.of(first, last);
         List<Entries> cars = both.stream().map(one -> one.setup().entries()).toList();
-        List<List<Lever>> levers = new ArrayList<>();
-        for (Entries car : cars) {
-            levers.add(Lever.strongest(car, oneWay, FIGURE, Slot.Work.REBUILDING, Lever.Way.EITHER, LEVERS, quiet));
-        }
+        Entries car = last.setup().entries();
+        List<Lever> levers =
+                Lever.strongest(car, oneWay, FIGURE, Slot.Work.REBUILDING, Lever.Way.EITHER, LEVERS, quiet);
         SlopeDoubt doubt = SlopeDoubt.of(cars, oneWay, List.of(FIGURE), Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, quiet);
-        List<Optional<SlopeSpread>> doubts = new ArrayList<>();
-        for (int i = 0; i < cars.size(); i++) {
-            doubts.add(doubt.of(i, FIGURE));
-        }
         return Optional.of(new NearTheLimit(
                 direction,
                 first,
@@ -72,7 +66,7 @@ record NearTheLimit(
                         ? Optional.empty()
                         : Optional.of(Comparison.ofFew(cars.get(0), cars.get(1), oneWay, List.of(FIGURE), quiet)),
                 levers,
-                doubts,
+                doubt.of(cars.size() - 1, FIGURE),
                 first == last ? Optional.empty() : doubt.difference(1, FIGURE)));
     }
 }
