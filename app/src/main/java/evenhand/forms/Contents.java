@@ -175,6 +175,11 @@ public final class Contents<T> {
         return and(new Member.Series<>(key, part -> Optional.of(reading.apply(part))));
     }
 
+    public Contents<T> curveIfAny(String key, Function<T, List<List<Double>>> reading) {
+        return and(new Member.Series<>(
+                key, part -> Optional.of(reading.apply(part)).filter(places -> !places.isEmpty())));
+    }
+
     /** A part under a key. */
     public <P> Contents<T> part(String key, Function<T, P> reading, Contents<P> contents) {
         return partIfAny(key, part -> Optional.of(reading.apply(part)), contents);

@@ -1,6 +1,7 @@
 package evenhand.terminal;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Answers;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
@@ -16,6 +17,7 @@ import evenhand.scenario.ScenarioFile;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
+import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.AimText;
 import evenhand.words.FindWords;
@@ -44,8 +46,12 @@ import picocli.CommandLine.Option;
             "With several changes: the smallest that meet the aim and keep what is to be kept, each measured by its"
                     + " range. An aim is a figure, a bound or none, a value, and the pace where it has one: understeer,"
                     + " roll gradient, sideslip, grip balance, front share, inside rear load or inside front load at a"
-                    + " pace; limit or limit balance without; and of the"
-                    + " ride front or rear damping, frequency, comfort and tyre load variation.",
+                    + " pace; limit, limit balance or understeer near the limit without; front first, which stands"
+                    + " alone; and of the ride front or rear damping, frequency, comfort and tyre load variation.",
+            "",
+            "An aim holds both ways round and on every --radius: a bound by the worse, an exact value by the mean of"
+                    + " all, none of them further off than 0.3 deg/g or 1 %%. Where the front does not go first"
+                    + " both ways, that is said first.",
             ""
         },
         footer = {
@@ -59,6 +65,9 @@ import picocli.CommandLine.Option;
             "      --change front.spring.rate --from \"30 N/mm\" --to \"80 N/mm\" \\",
             "      --aim \"limit balance at most 10 %%\" \\",
             "      --keep \"roll gradient at most 6 deg/g at 0.5 g\"",
+            "  app/evenhand find scenarios/harbour-saloon.json \\",
+            "      --change rear.lateralLocator.height --from \"200 mm\" --to \"340 mm\" \\",
+            "      --aim \"understeer near the limit at most 17 deg/g\" --keep \"front first\"",
             "",
             "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the",
             "nearest is told) or the set-up has no answer, and with 2 when the command line",
@@ -164,19 +173,20 @@ final class FindCommand implements Asked {
                     ? OneChange.find(setup.entries(), spans.get(0), aim, keeps, steps.get(0), trial, progress)
                     : SeveralChanges.find(setup.entries(), spans, aim, keeps, steps, trial, progress);
         }
-        if (finding instanceof Finding.NoValue) {
-            finding = why(setup, aim, trial);
+        List<Optional<SetupAnswer.NoAnswer>> silent = List.of();
+        if (finding instanceof Finding.NoValue none) {
+            silent = silent(setup, none, trial);
+            finding = together(none, silent);
         }
         if (saveAs.isPresent()) {
             save(scenario, setup, finding, saveAs.get(), console);
         }
-        new FindReply(scenario, trial, setup, finding).give(form, console, shown);
+        new FindReply(scenario, trial, setup, finding, silent).give(form, console, shown);
         return met(finding) ? Status.DONE : Status.NO_ANSWER;
     }
 
     private static boolean met(Finding finding) {
-        return (finding instanceof Finding.One one && one.met())
-                || (finding instanceof Finding.Several several && several.met());
+        return finding instanceof Finding.Found found && found.met();
     }
 
     private static Aim aim(String option, String text) throws Mistake {
@@ -245,36 +255,63 @@ final class FindCommand implements Asked {
         }
     }
 
-    /** Why a figure has no value: what the car as it stands says. */
-    private static Finding.NoValue why(Setup setup, Aim aim, Trial trial) {
-        Optional<TurnAnswer.NoTurn> noTurn = trial.ask(setup.car()).noTurn();
-        if (noTurn.isPresent()) {
-            return new Finding.NoValue(aim, noTurn.get().reason(), noTurn.get().text());
+    /** Of each bend where the figure has no value, why: what the car as it stands says. */
+    private static List<Optional<SetupAnswer.NoAnswer>> silent(Setup setup, Finding.NoValue none, Trial trial) {
+        List<Answers.Bend> now = trial.ask(setup.car()).bends();
+        List<Optional<SetupAnswer.NoAnswer>> silent = new ArrayList<>();
+        for (int bend = 0; bend < none.bends().size(); bend++) {
+            // A car that finds no rest on its springs under a load has no bends to tell apart.
+            PacesAnswer turn = now.get(Math.min(bend, now.size() - 1)).turn();
+            silent.add(
+                    none.bends().get(bend).reach().isPresent()
+                            ? Optional.empty()
+                            : Optional.of(
+                                    turn instanceof TurnAnswer.NoTurn noTurn
+                                            ? new SetupAnswer.NoAnswer(noTurn.reason(), noTurn.text())
+                                            : new SetupAnswer.NoAnswer(
+                                                    TurnAnswer.Reason.NO_EQUILIBRIUM, nowhere(none.aim()))));
         }
-        String text = aim.judged().pace().isPresent()
+        return silent;
+    }
+
+    private static String nowhere(Aim aim) {
+        return aim.judged().pace().isPresent()
                 ? Units.pace(aim.judged().pace().getAsDouble())
                         + " is beyond the limit of this car, wherever in the range"
                 : "the car has no such figure anywhere in the range";
-        return new Finding.NoValue(aim, TurnAnswer.Reason.NO_EQUILIBRIUM, text);
+    }
+
+    /** Why there is no value that all bends share. */
+    private static Finding.NoValue together(Finding.NoValue none, List<Optional<SetupAnswer.NoAnswer>> silent) {
+        for (int bend = 0; bend < silent.size(); bend++) {
+            if (silent.get(bend).isPresent()) {
+                SetupAnswer.NoAnswer why = silent.get(bend).get();
+                boolean all = silent.stream().allMatch(Optional::isPresent);
+                String text = all
+                        ? why.text()
+                        : "turning " + none.bends().get(bend).direction().key() + ", " + why.text();
+                return new Finding.NoValue(none.aim(), why.reason(), text, none.bends());
+            }
+        }
+        return new Finding.NoValue(
+                none.aim(),
+                none.reason(),
+                "nowhere in the range has the car such a figure in every bend at once",
+                none.bends());
     }
 
     private static void save(Scenario scenario, Setup setup, Finding finding, String name, Console console)
             throws Mistake {
-        if (!met(finding)) {
+        if (!(finding instanceof Finding.Found found) || !found.met()) {
             console.complain("evenhand find: nothing was saved as \"" + name + "\": the aim is not met");
             return;
         }
         Map<String, String> changes = new LinkedHashMap<>();
-        if (finding instanceof Finding.One one) {
-            changes.put(one.change().path(), FindWords.written(setup.entries(), one.change(), one.value(), SAVED));
-        } else if (finding instanceof Finding.Several several) {
-            for (int i = 0; i < several.changes().size(); i++) {
-                Span span = several.changes().get(i);
-                changes.put(
-                        span.path(),
-                        FindWords.written(
-                                setup.entries(), span, several.values().get(i), SAVED));
-            }
+        for (int i = 0; i < found.spans().size(); i++) {
+            Span span = found.spans().get(i);
+            changes.put(
+                    span.path(),
+                    FindWords.written(setup.entries(), span, found.values().get(i), SAVED));
         }
         try {
             String text = ScenarioWriter.addSetup(

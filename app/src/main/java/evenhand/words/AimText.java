@@ -39,8 +39,9 @@ public final class AimText {
             return Aim.frontFirst();
         }
         if (lower.startsWith(Criterion.FRONT_FIRST.name() + " ")) {
+            String more = said.substring(Criterion.FRONT_FIRST.name().length()).strip();
             throw invalid(
-                    "\"front first\" stands alone, without a number or a pace: the front goes first at the limit");
+                    "\"front first\" has no number and no pace, it speaks of the limit; leave out \"" + more + "\"");
         }
         Criterion criterion = Criterion.ALL.stream()
                 .filter(one -> lower.equals(one.name()) || lower.startsWith(one.name() + " "))

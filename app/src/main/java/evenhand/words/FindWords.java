@@ -15,9 +15,9 @@ import evenhand.quantity.Quantity;
 import evenhand.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** What a search has found, in sentences: first what can be reached, then what does, then how sharp it is. */
 public final class FindWords {
@@ -28,8 +28,10 @@ public final class FindWords {
 
     private FindWords() {}
 
+    /** What is said of it, warnings first and marked as such. */
     public static List<String> of(Finding finding, Units units) {
-        List<String> sentences = new ArrayList<>();
+        List<String> sentences = new ArrayList<>(
+                warnings(finding, units).stream().map(one -> "Warning: " + one).toList());
         if (finding instanceof Finding.One one) {
             one(one, units, sentences);
         } else if (finding instanceof Finding.Several several) {
@@ -38,6 +40,19 @@ public final class FindWords {
             sentences.add("No answer: " + none.text() + ".");
         }
         return sentences;
+    }
+
+    /** What nobody should overlook, the worst first: an end that goes the wrong way, a way round that is off. */
+    public static List<String> warnings(Finding finding, Units units) {
+        return finding instanceof Finding.Found found ? new AllRoundWords(found, units).warnings() : List.of();
+    }
+
+    /** The same, rounded to the side that still does: down where what does lies below. */
+    static String valueWithin(Adjustable adjustable, double si, boolean below, Units units) {
+        Unit unit = unit(adjustable, units);
+        MathContext within = new MathContext(VALUE_DIGITS, below ? RoundingMode.FLOOR : RoundingMode.CEILING);
+        double rounded = new BigDecimal(unit.fromSi(si)).round(within).doubleValue();
+        return value(adjustable, unit.toSi(rounded), units);
     }
 
     /** A value of a change as a shop writes it: "262.4 mm". */
@@ -87,36 +102,10 @@ public final class FindWords {
     }
 
     private static void one(Finding.One one, Units units, List<String> sentences) {
-        Span span = one.change();
-        Adjustable now = span.adjustable();
-        String name = ChangeWords.name(span.path());
-        Judged judged = one.aim().judged();
-        sentences.add("With the " + name + " between " + value(now, span.from(), units) + " and "
-                + value(now, span.to(), units) + ", the " + JudgedWords.figure(judged) + " can be had from "
-                + figures(judged, one.reach(), units) + "; the car has " + value(now, now.si(), units) + " now.");
-        String found = value(now, one.value(), units);
-        if (one.unrounded().isPresent() && (one.met() || !one.solutions().isEmpty())) {
-            sentences.add((one.met() ? "The aim, " : "The place nearest to the aim, ") + demand(one.aim(), units)
-                    + ", is at " + value(now, one.unrounded().getAsDouble(), units)
-                    + "; of the steps that can be built take " + found + ", which gives "
-                    + figure(judged, one.achieved(), units) + ".");
-        } else if (!one.met()
-                && !one.jumps().isEmpty()
-                && one.solutions().isEmpty()
-                && one.aim().nearlyMet(one.achieved())) {
-            sentences.add("The " + JudgedWords.figure(judged) + " jumps past " + demand(one.aim(), units)
-                    + " without having it; beside the jump, " + found + " gives "
-                    + figure(judged, one.achieved(), units) + ", which nobody tells from it.");
-        } else if (one.met()) {
-            boolean asItIs = one.value() == now.si();
-            sentences.add((asItIs ? "The car as it stands does: at " : "At ") + found + " it is "
-                    + figure(judged, one.achieved(), units) + ", as asked.");
-        } else {
-            sentences.add("No value in that range gives " + demand(one.aim(), units)
-                    + (one.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; "
-                    + (one.unrounded().isPresent() ? "of the steps that can be built " : "") + "the nearest is " + found
-                    + ", with " + figure(judged, one.achieved(), units) + ".");
-        }
+        AllRoundWords round = new AllRoundWords(one, units);
+        Adjustable now = one.change().adjustable();
+        sentences.add(oneReach(one, round, units));
+        sentences.add(one.aim().isYesOrNo() ? yesFound(one, round, units) : figureFound(one, round, units));
         List<String> others = one.solutions().stream()
                 .filter(solution -> solution != one.value()
                         && !(one.unrounded().isPresent()
@@ -132,13 +121,85 @@ public final class FindWords {
         if (!one.jumps().isEmpty()) {
             sentences.add("At "
                     + one.jumps().stream().map(jump -> value(now, jump, units)).collect(joining(" and "))
-                    + " the " + JudgedWords.figure(judged)
+                    + " the " + JudgedWords.figure(one.aim().judged())
                     + " jumps past the aim: something touches or lifts there at once.");
         }
-        sentences.add(sharpness(one, units));
-        kept(one.kept(), units, sentences);
-        notes(one.notes(), one.met(), sentences);
-        tailFirst(judged, one.achieved(), units).ifPresent(sentences::add);
+        if (!one.aim().isYesOrNo()) {
+            sentences.add(sharpness(one, units));
+        }
+        one.kept().forEach(kept -> sentences.add(round.kept(kept)));
+        notes(one, sentences);
+    }
+
+    /** What the change can reach: "With the front spring rate between 20 N/mm and 40 N/mm, the ...". */
+    private static String oneReach(Finding.One one, AllRoundWords round, Units units) {
+        Span span = one.change();
+        Adjustable now = span.adjustable();
+        String reach = one.aim().isYesOrNo()
+                ? yesReach(one, round)
+                : "the " + JudgedWords.figure(one.aim().judged()) + " can be had from "
+                        + figures(one.aim().judged(), one.reach(), units) + round.deciding(one.aim());
+        return "With the " + ChangeWords.name(span.path()) + " between " + value(now, span.from(), units) + " and "
+                + value(now, span.to(), units) + ", " + reach + "; the car has " + value(now, now.si(), units)
+                + " now.";
+    }
+
+    private static String yesReach(Finding.Found found, AllRoundWords round) {
+        String first = "the front goes first " + round.everywhere();
+        return found.reach().lowest() > 0
+                ? first + " throughout"
+                : found.reach().highest() > 0 ? first + " for a part of it" : "nowhere does it come to " + first;
+    }
+
+    private static String yesFound(Finding.One one, AllRoundWords round, Units units) {
+        Adjustable now = one.change().adjustable();
+        String found = value(now, one.value(), units);
+        String first = "the front goes first " + round.everywhere();
+        if (!one.met()) {
+            return "No value in that range lets the front go first " + round.everywhere()
+                    + (one.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; the nearest is " + found + ".";
+        }
+        if (one.value() == now.si()) {
+            return "The car as it stands does: at " + found + " " + first + ", as asked.";
+        }
+        return one.unrounded().isPresent()
+                ? "At " + value(now, one.unrounded().getAsDouble(), units)
+                        + " the front comes to go first " + round.everywhere()
+                        + "; of the steps that can be built take " + found + ", where it does."
+                : "At " + found + " " + first + ", as asked; nearer to the present value it does not.";
+    }
+
+    private static String figureFound(Finding.One one, AllRoundWords round, Units units) {
+        Adjustable now = one.change().adjustable();
+        Judged judged = one.aim().judged();
+        String found = value(now, one.value(), units);
+        String achieved = figure(judged, one.achieved(), units) + round.deciding(one.aim()) + round.inEach(judged);
+        boolean steps = one.unrounded().isPresent();
+        if (steps && (one.met() || !one.solutions().isEmpty())) {
+            return (one.met() ? "The aim, " : "The place nearest to the aim, ") + demand(one.aim(), units)
+                    + ", is at " + value(now, one.unrounded().getAsDouble(), units)
+                    + "; of the steps that can be built take " + found + ", which gives " + achieved + ".";
+        }
+        if (!one.met()
+                && !one.jumps().isEmpty()
+                && one.solutions().isEmpty()
+                && one.aim().nearlyMet(one.achieved())) {
+            return "The " + JudgedWords.figure(judged) + " jumps past " + demand(one.aim(), units)
+                    + " without having it; beside the jump, " + found + " gives " + achieved
+                    + ", which nobody tells from it.";
+        }
+        if (one.met()) {
+            boolean asItIs = one.value() == now.si();
+            return (asItIs ? "The car as it stands does: at " : "At ") + found + " it is " + achieved + ", as asked.";
+        }
+        return "No value in that range gives " + demand(one.aim(), units)
+                + (one.aim().sense() == Aim.Sense.EXACTLY
+                                && !round.deciding(one.aim()).isEmpty()
+                        ? " " + round.everywhere()
+                        : "")
+                + (one.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; "
+                + (steps ? "of the steps that can be built " : "") + "the nearest is " + found + ", with " + achieved
+                + ".";
     }
 
     private static String sharpness(Finding.One one, Units units) {
@@ -161,59 +222,56 @@ public final class FindWords {
     }
 
     private static void several(Finding.Several several, Units units, List<String> sentences) {
+        AllRoundWords round = new AllRoundWords(several, units);
         Judged judged = several.aim().judged();
-        sentences.add("With these " + several.changes().size() + " changes the " + JudgedWords.figure(judged)
-                + " can be had from " + figures(judged, several.reach(), units) + ".");
+        boolean yesOrNo = several.aim().isYesOrNo();
+        sentences.add("With these " + several.changes().size() + " changes "
+                + (yesOrNo
+                        ? yesReach(several, round)
+                        : "the " + JudgedWords.figure(judged) + " can be had from "
+                                + figures(judged, several.reach(), units) + round.deciding(several.aim()))
+                + ".");
         List<String> moves = new ArrayList<>();
         for (int i = 0; i < several.changes().size(); i++) {
             Adjustable now = several.changes().get(i).adjustable();
             moves.add(ChangeWords.name(now.path()) + " from " + value(now, now.si(), units) + " to "
                     + value(now, several.values().get(i), units));
         }
-        String achieved = figure(judged, several.achieved(), units);
+        String shown = figure(judged, several.achieved(), units);
+        String achieved = shown + round.deciding(several.aim()) + round.inEach(judged);
         String list = String.join("; ", moves);
-        if (several.unrounded().isPresent()) {
-            boolean asAsked = achieved.equals(figure(judged, several.aim().value(), units));
+        String kept = several.kept().isEmpty() ? "" : " and keeps what is to be kept";
+        if (yesOrNo) {
+            String first = "the front go first " + round.everywhere();
+            sentences.add(
+                    several.met()
+                            ? "Small changes that let " + first + ": " + list + "."
+                            : "Nothing within the ranges lets " + first + kept + "; the nearest is: " + list + ".");
+        } else if (several.unrounded().isPresent()) {
+            boolean asAsked = shown.equals(figure(judged, several.aim().value(), units));
             sentences.add((several.met() ? "Of the steps that can be built, take " : "The nearest steps are ") + list
                     + ". They give " + achieved
                     + (asAsked ? ", as asked." : ", where " + demand(several.aim(), units) + " was asked."));
         } else if (several.met()) {
             sentences.add("The smallest changes that do, each measured by its range: " + list + ". They give "
                     + achieved + ", as asked.");
+        } else if (several.aim().met(several.achieved())
+                && several.kept().stream().allMatch(Finding.Kept::ok)) {
+            sentences.add("The smallest changes that give " + demand(several.aim(), units)
+                    + round.deciding(several.aim()) + ": " + list + ". They give " + achieved + ".");
         } else {
-            sentences.add("Nothing within the ranges gives " + demand(several.aim(), units)
-                    + (several.kept().isEmpty() ? "" : " and keeps what is to be kept") + "; the nearest is: " + list
-                    + ", with " + achieved + ".");
+            sentences.add("Nothing within the ranges gives " + demand(several.aim(), units) + kept
+                    + "; the nearest is: " + list + ", with " + achieved + ".");
         }
-        kept(several.kept(), units, sentences);
-        notes(several.notes(), several.met(), sentences);
-        tailFirst(judged, several.achieved(), units).ifPresent(sentences::add);
+        several.kept().forEach(one -> sentences.add(round.kept(one)));
+        notes(several, sentences);
     }
 
-    /** Said where what is found lets the tail go first. */
-    private static Optional<String> tailFirst(Judged judged, double achieved, Units units) {
-        Criterion criterion = judged.criterion();
-        boolean below = Numbers.fixed(units.of(criterion).fromSi(achieved), criterion.digits())
-                .startsWith(Numbers.MINUS);
-        return criterion.equals(Criterion.LIMIT_BALANCE) && below
-                ? Optional.of("Mind: with " + figure(judged, achieved, units)
-                        + " the rear has less in hand at the limit, and the tail goes first; on the road stay above"
-                        + " zero.")
-                : Optional.empty();
-    }
-
-    private static void kept(List<Finding.Kept> kept, Units units, List<String> sentences) {
-        for (Finding.Kept one : kept) {
-            String text = AimText.write(one.keep(), units);
-            String now = one.value().isPresent()
-                    ? figure(one.keep().judged(), one.value().getAsDouble(), units)
-                    : "no value at all";
-            sentences.add((one.ok() ? "Kept: " : "Not kept: ") + text + "; it is " + now + ".");
-        }
-    }
-
-    private static void notes(List<Finding.Note> notes, boolean met, List<String> sentences) {
-        for (Finding.Note note : notes) {
+    private static void notes(Finding.Found found, List<String> sentences) {
+        for (Finding.Note note : found.notes()) {
+            if (note == Finding.Note.FLAT && found.aim().isYesOrNo()) {
+                continue; // that it is so throughout, or nowhere, is said with the reach
+            }
             sentences.add(
                     switch (note) {
                         case KINK ->
@@ -221,7 +279,7 @@ public final class FindWords {
                                     + " a little to either side the car answers differently.";
                         case END_OF_RANGE ->
                             "Mind: that is at the end of the range; "
-                                    + (met
+                                    + (found.met()
                                             ? "there is nothing left to adjust."
                                             : "where more of it can be built, widen the range and look further.");
                         case FLAT ->

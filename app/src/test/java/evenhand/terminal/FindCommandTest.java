@@ -267,7 +267,8 @@ class FindCommandTest {
         assertThat(one).hasSize(2);
         assertThat(one.get(0))
                 .isEqualTo(
-                        "setup,change,value,valueUnit,figure,lateralAcceleration_g,unit,aim,status,achieved,lowest,highest");
+                        "setup,change,value,valueUnit,figure,lateralAcceleration_g,unit,aim,status,achieved,lowest,highest,"
+                                + "achievedLeft,achievedRight");
         assertThat(one.get(1)).startsWith("As bought," + PIVOT + ",287.3").contains(",mm,understeer,0.5,deg/g,");
         List<String> two = Run.of(
                         find(join(PIVOT_RANGE, SPRING_RANGE, of("--aim", aim(), "--csv", "--units", "imperial"))))

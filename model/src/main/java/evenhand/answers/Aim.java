@@ -34,6 +34,16 @@ public record Aim(Judged judged, Sense sense, double value) {
         return new Aim(new Judged(Criterion.FRONT_FIRST, OptionalDouble.empty()), Sense.AT_LEAST, 1);
     }
 
+    /** Whether it is a yes or no, with nothing in between and no slope. */
+    public boolean isYesOrNo() {
+        return judged.criterion().equals(Criterion.FRONT_FIRST);
+    }
+
+    /** What a figure passes where the aim begins or ceases to be met: its value, or halfway between no and yes. */
+    public double level() {
+        return isYesOrNo() ? 0.5 : value;
+    }
+
     /**
      * The figure that decides: of a bound that of the worse way round and circle, of an exact value the mean of all. None
      * where one of them has none.
@@ -98,6 +108,12 @@ public record Aim(Judged judged, Sense sense, double value) {
     public boolean nearlyMet(double figure) {
         return Math.abs(shortfall(figure))
                 <= (sense == Sense.EXACTLY ? 1 : ROUNDING) * judged.criterion().noticeable();
+    }
+
+    /** Whether a car meets it: on the mean or in the worse bend, and no bend further off than a driver would let pass. */
+    public boolean holds(Answers answers) {
+        OptionalDouble figure = figure(answers);
+        return figure.isPresent() && met(figure.getAsDouble()) && off(answers).isEmpty();
     }
 
     /** Whether no figure can meet both. */

@@ -52,6 +52,16 @@ public record Answers(List<Bend> bends, Optional<Ride> ride) {
                         && turn.limit().frontFirst());
     }
 
+    /** Whether every turn one way round is the mirror image of that the other way, on its circle. */
+    public boolean isAlike() {
+        return bends.stream()
+                .allMatch(bend -> bends.stream()
+                        .filter(other -> other.radius() == bend.radius() && other.direction() != bend.direction())
+                        .allMatch(other -> other.turn().equals(bend.turn())
+                                || other.turn().equals(bend.turn().mirrored())
+                                || other.turn().mirrored().equals(bend.turn())));
+    }
+
     /** Whether the ride is worth judging: it is where there are dampers. */
     public boolean isDamped() {
         return ride.isPresent()

@@ -57,16 +57,26 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
             return ride.get().stream().boxed().toList();
         }
         List<Double> values = new ArrayList<>();
-        for (Answers.Bend bend : answers.bends()) {
-            OptionalDouble value = si(bend.turn());
+        for (int bend = 0; bend < answers.bends().size(); bend++) {
+            OptionalDouble value = si(answers, bend);
             if (value.isEmpty()) {
                 return List.of();
             }
-            boolean turnedOver = criterion.mirrors()
-                    && bend.direction() != answers.bends().get(0).direction();
-            values.add(turnedOver ? -value.getAsDouble() : value.getAsDouble());
+            values.add(value.getAsDouble());
         }
         return values;
+    }
+
+    /** Its value in SI in one of the bends, sign as in the first way round. */
+    public OptionalDouble si(Answers answers, int bend) {
+        if (bend >= answers.bends().size()) {
+            return OptionalDouble.empty();
+        }
+        Answers.Bend there = answers.bends().get(bend);
+        OptionalDouble value = si(there.turn(), answers.ride());
+        boolean turnedOver = criterion.mirrors()
+                && there.direction() != answers.bends().get(0).direction();
+        return turnedOver && value.isPresent() ? OptionalDouble.of(-value.getAsDouble()) : value;
     }
 
     /** Its value in SI in one turn, or in the ride that goes with it. */

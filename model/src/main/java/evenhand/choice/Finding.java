@@ -1,13 +1,15 @@
 package evenhand.choice;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Answers;
+import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What a search for an aim has found. SI. */
-public sealed interface Finding permits Finding.One, Finding.Several, Finding.NoValue {
+public sealed interface Finding permits Finding.Found, Finding.NoValue {
     /** What is to be known of the place that was found. */
     enum Note {
         /** The figure bends or jumps right there: a stop is just touched, a wheel just lifts. */
@@ -31,11 +33,82 @@ public sealed interface Finding permits Finding.One, Finding.Several, Finding.No
     /** The least and the greatest that the figure can be within the ranges. */
     record Reach(double lowest, double highest) {}
 
-    /** How a thing to be kept stands at what was found. */
-    record Kept(Aim keep, OptionalDouble value, boolean ok) {}
+    /**
+     * How a thing to be kept stands at what was found.
+     *
+     * @param value that decides: of the worse bend, or the mean
+     * @param off the bends that are further off an exact value than a driver would let pass
+     */
+    record Kept(Aim keep, OptionalDouble value, List<Answers.Bend> off, boolean ok) {
+        public Kept {
+            off = List.copyOf(off);
+        }
+    }
 
     /** One place of the curve. */
     record Point(double at, double figure) {}
+
+    /**
+     * What the figure of the aim can be in one bend by itself.
+     *
+     * @param radius of the circle, m
+     * @param reach none where it has no value anywhere
+     * @param slope at the value that was found, per SI unit of the change; none for several changes and for a yes or no
+     * @param curve over the range; none for several changes
+     */
+    record InBend(double radius, Direction direction, Optional<Reach> reach, OptionalDouble slope, List<Point> curve) {
+        public InBend {
+            curve = List.copyOf(curve);
+        }
+
+        InBend turned(Direction other) {
+            return new InBend(radius, other, reach, slope, curve);
+        }
+    }
+
+    /** The last values at which the front still goes first in every bend, and what the car answers there. */
+    record FrontFirst(List<Double> values, Answers answers) {
+        public FrontFirst {
+            values = List.copyOf(values);
+        }
+    }
+
+    /**
+     * What was found, in every bend.
+     *
+     * @param answers of the car there
+     * @param alike whether one way round is the mirror image of the other for all values
+     * @param bends in the trial's order
+     * @param frontFirst beside what was found, where the front does not go first in every bend there and does elsewhere
+     */
+    record AllRound(Answers answers, boolean alike, List<InBend> bends, Optional<FrontFirst> frontFirst) {
+        public AllRound {
+            bends = List.copyOf(bends);
+        }
+    }
+
+    /** With one change or several. Figures that are of no bend are those that decide: of the worse bend, or the mean. */
+    sealed interface Found extends Finding permits One, Several {
+        Aim aim();
+
+        boolean met();
+
+        double achieved();
+
+        Reach reach();
+
+        List<Kept> kept();
+
+        List<Note> notes();
+
+        AllRound allRound();
+
+        /** What changes. */
+        List<Span> spans();
+
+        /** What was found for each, in their order, SI. */
+        List<Double> values();
+    }
 
     /**
      * With one change.
@@ -62,14 +135,25 @@ public sealed interface Finding permits Finding.One, Finding.Several, Finding.No
             double slope,
             List<Point> curve,
             List<Kept> kept,
-            List<Note> notes)
-            implements Finding {
+            List<Note> notes,
+            AllRound allRound)
+            implements Found {
         public One {
             solutions = List.copyOf(solutions);
             jumps = List.copyOf(jumps);
             curve = List.copyOf(curve);
             kept = List.copyOf(kept);
             notes = List.copyOf(notes);
+        }
+
+        @Override
+        public List<Span> spans() {
+            return List.of(change);
+        }
+
+        @Override
+        public List<Double> values() {
+            return List.of(value);
         }
     }
 
@@ -90,16 +174,30 @@ public sealed interface Finding permits Finding.One, Finding.Several, Finding.No
             Optional<List<Double>> unrounded,
             Reach reach,
             List<Kept> kept,
-            List<Note> notes)
-            implements Finding {
+            List<Note> notes,
+            AllRound allRound)
+            implements Found {
         public Several {
             changes = List.copyOf(changes);
             values = List.copyOf(values);
             kept = List.copyOf(kept);
             notes = List.copyOf(notes);
         }
+
+        @Override
+        public List<Span> spans() {
+            return changes;
+        }
     }
 
-    /** Nowhere in the range has the figure a value. */
-    record NoValue(Aim aim, TurnAnswer.Reason reason, String text) implements Finding {}
+    /**
+     * Nowhere in the range has the figure a value in every bend.
+     *
+     * @param bends what it can be in each by itself
+     */
+    record NoValue(Aim aim, TurnAnswer.Reason reason, String text, List<InBend> bends) implements Finding {
+        public NoValue {
+            bends = List.copyOf(bends);
+        }
+    }
 }

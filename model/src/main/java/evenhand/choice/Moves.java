@@ -3,6 +3,7 @@ package evenhand.choice;
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,13 +71,32 @@ final class Moves {
         }
     }
 
-    private Optional<Answers> answers(double[] move) {
+    /** What the car answers there. */
+    Optional<Answers> answers(double[] move) {
         return answers.computeIfAbsent(Arrays.stream(move).boxed().toList(), key -> variation.at(values(move)));
     }
 
     /** The figure of the aim, SI. */
     OptionalDouble figure(double[] move) {
         return answers(move).map(asked.get(0)::figure).orElseGet(OptionalDouble::empty);
+    }
+
+    /** Whether one way round is the mirror image of the other of every car that was asked. */
+    boolean isAlike() {
+        return answers.values().stream().flatMap(Optional::stream).allMatch(Answers::isAlike);
+    }
+
+    /** The least and the greatest that the figure of the aim was in one bend of the cars that were asked. */
+    Optional<Finding.Reach> reach(int bend) {
+        DoubleSummaryStatistics figures = answers.values().stream()
+                .flatMap(Optional::stream)
+                .flatMap(answered ->
+                        asked.get(0).judged().si(answered, bend).stream().boxed())
+                .mapToDouble(Double::doubleValue)
+                .summaryStatistics();
+        return figures.getCount() == 0
+                ? Optional.empty()
+                : Optional.of(new Finding.Reach(figures.getMin(), figures.getMax()));
     }
 
     /** What each thing asked for lacks, in what is noticeable of it: value wanted less value there. */
@@ -120,10 +140,12 @@ final class Moves {
         return sum;
     }
 
-    /** Whether the aim is met and all is kept. */
+    /** Whether the aim is met, an exact one on the mean of all bends, and all is kept. */
     boolean does(double[] move) {
-        Optional<Answers> here = answers(move);
-        return here.isPresent() && Variation.keeps(here.get(), asked);
+        OptionalDouble figure = figure(move);
+        return figure.isPresent()
+                && asked.get(0).met(figure.getAsDouble())
+                && Variation.keeps(answers(move).orElseThrow(), asked.subList(1, asked.size()));
     }
 
     /** Sum of the moves' squares. */

@@ -13,27 +13,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 
 /**
  * The search for an aim by one change, on the real car.
  *
  * <p>The car is asked at evenly spread values of the change; every hill and valley between them is climbed, and every end of the
- * values that have an answer is closed in on, so that what the change can reach is known. Where the figure passes the aim between
+ * values that have an answer is closed in on, and so is every place where the other end comes to go first, so that what the
+ * change can reach is known. Where the figure passes the aim between
  * two neighbours, Brent's method finds the place; a jump past the aim is told from a solution by the figure there. The things to
  * be kept are treated alike, so the edges of what they allow are places too. Of all places that do, the nearest to the present
  * value is taken.
+ *
+ * <p>Asked both ways round or on several circles, the figure is the one that decides there: the worst for a bound, the mean for an
+ * exact value. What each bend can reach by itself is told beside it.
  *
  * <p>It can miss two solutions closer together than a twenty-fourth of the range with neither hill nor valley seen between them.
  *
@@ -53,10 +51,8 @@ public final class OneChange {
     private static final double EXACT = 1e-12;
     /** Hills are climbed to this part of the range: their tops are flat. */
     private static final double HILL = 1e-6;
-    /** Less than this part of what is noticeable is neither hill nor valley. */
-    private static final double RIPPLE = 1e-3;
-    /** Halvings that close in on the end of what has an answer. */
-    private static final int HALVINGS = 30;
+    /** So far within its edge, in parts of the range, a yes is taken: it stays one when it is written down. */
+    private static final double CLEAR = 1e-6;
     /** Nearer to an end of the range than this part of it is the end. */
     private static final double AT_END = 0.01;
     /** More steps than these are not tried one by one. */
@@ -67,16 +63,17 @@ public final class OneChange {
     private final Aim aim;
     private final List<Aim> keeps;
     private final Map<Double, Optional<Answers>> asked = new HashMap<>();
-    private final TreeMap<Double, Double> curve = new TreeMap<>();
+    private final Course course;
     private final List<Double> jumps = new ArrayList<>();
     /** Where the figure begins and ends to have a value. */
-    private final List<Double> ends = new ArrayList<>();
+    private List<Double> ends = List.of();
 
     private OneChange(Variation variation, Aim aim, List<Aim> keeps) {
         this.variation = variation;
         this.span = variation.spans().get(0);
         this.aim = aim;
         this.keeps = keeps;
+        this.course = new Course(span, aim.judged().criterion(), value -> variation.figure(aim, value));
     }
 
     /**
@@ -92,15 +89,22 @@ public final class OneChange {
 
     private Finding find(OptionalDouble step) {
         sample();
-        if (curve.isEmpty()) {
+        if (course.isEmpty()) {
             return new Finding.NoValue(
                     aim,
                     TurnAnswer.Reason.NO_EQUILIBRIUM,
-                    "the car has no such figure anywhere in the range; is its pace beyond the limit?");
+                    "the car has no such figure anywhere in the range; is its pace beyond the limit?",
+                    bends().known());
         }
-        closeInOnEnds();
+        ends = course.ends();
+        ends.forEach(end -> figure(aim, end));
+        if (aim.judged().criterion().atLimit() && !aim.isYesOrNo()) {
+            bends().flips().forEach(flip -> figure(aim, flip));
+        }
         variation.progress().at(ENDS_KNOWN);
-        climbHills();
+        if (!aim.isYesOrNo()) {
+            course.climbHills(HILL, value -> figure(aim, value));
+        }
         variation.progress().at(HILLS_CLIMBED);
         List<Double> solutions = solutions();
         double exact = nearest(solutions);
@@ -111,27 +115,33 @@ public final class OneChange {
             Built built = built(solutions, exact, step.getAsDouble());
             exact = built.exact();
             value = built.value();
-            met = aim.sense() == Aim.Sense.EXACTLY ? met : isMet(value);
+            met = aim.sense() == Aim.Sense.EXACTLY
+                    ? met && aim.off(there(value)).isEmpty()
+                    : isMet(value);
             met &= keepsAll(value);
         }
-        double achieved = figure(aim, value).orElseThrow();
-        Finding.Reach reach = reach();
+        Answers there = there(value);
+        BendsOfOne bends = bends();
+        Finding.Reach reach = course.reach();
         return new Finding.One(
                 span,
                 aim,
                 met,
                 value,
-                achieved,
+                aim.figure(there).orElseThrow(),
                 step.isPresent() && value != exact ? OptionalDouble.of(exact) : OptionalDouble.empty(),
                 solutions,
                 jumps,
                 reach,
-                slope(value),
-                curve.entrySet().stream()
-                        .map(point -> new Finding.Point(point.getKey(), point.getValue()))
-                        .toList(),
-                variation.kept(keeps, value),
-                notes(value, reach));
+                bends.slope(value),
+                course.curve(),
+                Variation.kept(keeps, there),
+                notes(value, reach, bends),
+                bends.allRound(value, there, step, keeps));
+    }
+
+    private BendsOfOne bends() {
+        return new BendsOfOne(variation, aim, asked, course);
     }
 
     private Optional<Answers> ask(double value) {
@@ -141,15 +151,19 @@ public final class OneChange {
     /** The figure that decides whether an aim is met: of both ways round and all circles. */
     private OptionalDouble figure(Aim asks, double value) {
         OptionalDouble figure = ask(value).map(asks::figure).orElseGet(OptionalDouble::empty);
-        if (asks.judged().equals(aim.judged()) && asks.sense() == aim.sense() && figure.isPresent()) {
-            curve.put(value, figure.getAsDouble());
+        if (asks.judged().equals(aim.judged()) && asks.sense() == aim.sense()) {
+            course.put(value, figure);
         }
         return figure;
     }
 
+    /** What the car answers at a value that makes one. */
+    private Answers there(double value) {
+        return ask(value).orElseThrow();
+    }
+
     private boolean isMet(double value) {
-        OptionalDouble figure = figure(aim, value);
-        return figure.isPresent() && aim.met(figure.getAsDouble());
+        return ask(value).filter(aim::holds).isPresent();
     }
 
     private boolean keepsAll(double value) {
@@ -168,66 +182,6 @@ public final class OneChange {
             asked.put(all.get(i), answers.get(i));
             figure(aim, all.get(i));
         }
-    }
-
-    /** Between a value with the figure and a neighbour without it, the last that has it. */
-    private void closeInOnEnds() {
-        List<Double> values = asked.keySet().stream().sorted().toList();
-        for (int i = 1; i < values.size(); i++) {
-            boolean before = curve.containsKey(values.get(i - 1));
-            if (before != curve.containsKey(values.get(i))) {
-                double with = before ? values.get(i - 1) : values.get(i);
-                double without = before ? values.get(i) : values.get(i - 1);
-                for (int k = 0; k < HALVINGS; k++) {
-                    double middle = (with + without) / 2;
-                    if (variation.figure(aim, middle).isPresent()) {
-                        with = middle;
-                    } else {
-                        without = middle;
-                    }
-                }
-                figure(aim, with);
-                ends.add(with);
-            }
-        }
-    }
-
-    private void climbHills() {
-        List<Map.Entry<Double, Double>> points = List.copyOf(new TreeMap<>(curve).entrySet());
-        double ripple = RIPPLE * aim.judged().criterion().noticeable();
-        for (int i = 1; i + 1 < points.size(); i++) {
-            double here = points.get(i).getValue();
-            double left = here - points.get(i - 1).getValue();
-            double right = here - points.get(i + 1).getValue();
-            if (left * right >= 0 && Math.abs(left) + Math.abs(right) > ripple) {
-                climb(
-                        points.get(i - 1).getKey(),
-                        points.get(i).getKey(),
-                        points.get(i + 1).getKey(),
-                        left + right > 0);
-            }
-        }
-    }
-
-    private void climb(double from, double middle, double to, boolean up) {
-        UnivariateFunction height =
-                value -> figure(aim, value).orElse(up ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
-        try {
-            new BrentOptimizer(HILL, HILL * span.width())
-                    .optimize(
-                            new UnivariateObjectiveFunction(height),
-                            up ? GoalType.MAXIMIZE : GoalType.MINIMIZE,
-                            new SearchInterval(from, to, middle),
-                            new MaxEval(MOST_EVALUATIONS));
-        } catch (TooManyEvaluationsException e) {
-            // What was climbed so far stands in the curve.
-        }
-    }
-
-    private Finding.Reach reach() {
-        return new Finding.Reach(
-                curve.values().stream().mapToDouble(v -> v).min().orElseThrow(),
-                curve.values().stream().mapToDouble(v -> v).max().orElseThrow());
     }
 
     /** Every place in the range that does: where the figure passes the aim, or for a bound the edges of what is allowed. */
@@ -257,12 +211,14 @@ public final class OneChange {
                 .sorted()
                 .toList();
         for (int i = 0; i < values.size(); i++) {
-            double here = figure(asks, values.get(i)).orElseThrow() - asks.value();
+            double here = figure(asks, values.get(i)).orElseThrow() - asks.level();
             if (here == 0) {
                 places.add(values.get(i));
             } else if (i > 0) {
-                double before = figure(asks, values.get(i - 1)).orElseThrow() - asks.value();
-                if (before * here < 0) {
+                double before = figure(asks, values.get(i - 1)).orElseThrow() - asks.level();
+                if (before * here < 0 && asks.isYesOrNo()) {
+                    places.add(clearYes(asks, values.get(before < 0 ? i : i - 1), values.get(before < 0 ? i - 1 : i)));
+                } else if (before * here < 0) {
                     Pass pass = pass(asks, values.get(i - 1), values.get(i), before < 0);
                     if (pass.place().isPresent()) {
                         places.add(pass.place().getAsDouble());
@@ -278,6 +234,15 @@ public final class OneChange {
         return places;
     }
 
+    /** The yes that is nearest to a no, and as far from it as makes it safe. */
+    private double clearYes(Aim asks, double yes, double no) {
+        Edge edge = Edge.between(
+                yes, no, Course.HALVINGS, value -> figure(asks, value).orElse(0) > asks.level());
+        double clear = edge.inside() + Math.copySign(CLEAR * span.width(), yes - no);
+        boolean still = span.cut(clear) == clear && figure(asks, clear).orElse(0) > asks.level();
+        return still ? clear : edge.inside();
+    }
+
     /** A place where a figure is at a level, or the two sides of a jump or hole between which it passes it. */
     private record Pass(OptionalDouble place, double left, double right) {}
 
@@ -285,7 +250,7 @@ public final class OneChange {
     private Pass pass(Aim level, double from, double to, boolean rises) {
         UnivariateFunction above = value -> {
             OptionalDouble figure = figure(level, value);
-            return figure.isPresent() ? figure.getAsDouble() - level.value() : rises ? -1 : 1;
+            return figure.isPresent() ? figure.getAsDouble() - level.level() : rises ? -1 : 1;
         };
         try {
             double place = new BrentSolver(EXACT, EXACT * span.width(), 0).solve(2 * MOST_EVALUATIONS, above, from, to);
@@ -296,17 +261,8 @@ public final class OneChange {
         } catch (TooManyEvaluationsException e) {
             // A jump in an awkward place; halving is sure to close in on it.
         }
-        double left = from;
-        double right = to;
-        for (int k = 0; k < HALVINGS; k++) {
-            double middle = (left + right) / 2;
-            if (above.value(middle) < 0 == rises) {
-                left = middle;
-            } else {
-                right = middle;
-            }
-        }
-        return new Pass(OptionalDouble.empty(), left, right);
+        Edge edge = Edge.between(from, to, Course.HALVINGS, value -> above.value(value) < 0 == rises);
+        return new Pass(OptionalDouble.empty(), edge.inside(), edge.outside());
     }
 
     /** The solution nearest to the present value; where there is none, the place that comes nearest to the aim. */
@@ -321,7 +277,7 @@ public final class OneChange {
             passes(keep, false).forEach(edge -> figure(aim, edge));
         }
         Comparator<Double> keeping = Comparator.comparing(value -> !keepsAll(value));
-        return List.copyOf(curve.keySet()).stream()
+        return course.values().stream()
                 .min(keeping.thenComparingDouble(value ->
                                 Math.abs(aim.shortfall(figure(aim, value).orElseThrow())))
                         .thenComparingDouble(value -> Math.abs(value - present)))
@@ -373,23 +329,9 @@ public final class OneChange {
                 .orElse(exact);
     }
 
-    /** Slope of the figure here, from both sides where both have it. */
-    private double slope(double value) {
-        double reach = Kink.STEP * span.width();
-        double left = Math.max(span.from(), value - reach);
-        double right = Math.min(span.to(), value + reach);
-        OptionalDouble before = variation.figure(aim, left);
-        OptionalDouble after = variation.figure(aim, right);
-        double here = figure(aim, value).orElseThrow();
-        double low = before.isPresent() ? left : value;
-        double high = after.isPresent() ? right : value;
-        return high > low ? (after.orElse(here) - before.orElse(here)) / (high - low) : 0;
-    }
-
-    private List<Finding.Note> notes(double value, Finding.Reach reach) {
+    private List<Finding.Note> notes(double value, Finding.Reach reach, BendsOfOne bends) {
         List<Finding.Note> notes = new ArrayList<>();
-        double ripple = RIPPLE * aim.judged().criterion().noticeable();
-        if (Kink.isAt(value, span.from(), span.to(), ripple, at -> variation.figure(aim, at))) {
+        if (!aim.isYesOrNo() && bends.isKink(value)) {
             notes.add(Finding.Note.KINK);
         }
         if (Math.min(value - span.from(), span.to() - value) < AT_END * span.width()) {

@@ -1,6 +1,7 @@
 package evenhand.choice;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Answers;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Entries;
@@ -11,7 +12,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleFunction;
+import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -40,6 +44,9 @@ public final class SeveralChanges {
     private static final double RIPPLE = 1e-3;
     /** A move that is at its end to this part of the range is at it. */
     private static final double AT_END = 1e-3;
+
+    /** Parts of the way to what was found, at which the front is looked at. */
+    private static final int ON_THE_WAY = 16;
 
     /** How much of the work is done when; about. */
     private static final double SCATTERED_ASKED = 0.05;
@@ -91,7 +98,8 @@ public final class SeveralChanges {
             return new Finding.NoValue(
                     aim,
                     TurnAnswer.Reason.NO_EQUILIBRIUM,
-                    "the car has no such figure anywhere in the ranges; is its pace beyond the limit?");
+                    "the car has no such figure anywhere in the ranges; is its pace beyond the limit?",
+                    bends());
         }
         Finding.Reach reach = reach(answered);
         progress.at(REACH_KNOWN);
@@ -103,7 +111,11 @@ public final class SeveralChanges {
             found = rounded(exact, steps);
         }
         double[] values = moves.values(found);
-        boolean met = moves.does(exact) && (!stepped || (keepsAt(found) && (isExact() || moves.does(found))));
+        Answers there = moves.answers(found).orElseThrow();
+        boolean met = moves.does(exact)
+                && aim.off(there).isEmpty()
+                && (!stepped || (keepsAt(found) && (isExact() || moves.does(found))));
+        boolean alike = variation.trial().ways().directions().size() > 1 && moves.isAlike();
         return new Finding.Several(
                 spans,
                 aim,
@@ -114,8 +126,67 @@ public final class SeveralChanges {
                         ? Optional.of(Arrays.stream(moves.values(exact)).boxed().toList())
                         : Optional.empty(),
                 reach,
-                variation.kept(keeps, values),
-                notes(found, reach));
+                Variation.kept(keeps, there),
+                notes(found, reach),
+                new Finding.AllRound(
+                        there, alike, bends(), there.frontFirst() ? Optional.empty() : lastFrontFirst(found, steps)));
+    }
+
+    /** What the figure can be in each bend by itself, of all cars that were asked. */
+    private List<Finding.InBend> bends() {
+        List<Finding.InBend> bends = new ArrayList<>();
+        List<Variation.Place> places = variation.places();
+        for (int bend = 0; bend < places.size(); bend++) {
+            Variation.Place place = places.get(bend);
+            bends.add(new Finding.InBend(
+                    place.radius(), place.direction(), moves.reach(bend), OptionalDouble.empty(), List.of()));
+        }
+        return bends;
+    }
+
+    /** On the straight way from the present car to what was found; in steps, beside that way towards the present car. */
+    private Optional<Finding.FrontFirst> lastFrontFirst(double[] found, List<OptionalDouble> steps) {
+        double[] start = present();
+        DoubleFunction<double[]> onTheWay = part -> IntStream.range(0, found.length)
+                .mapToDouble(k -> start[k] + part * (found[k] - start[k]))
+                .toArray();
+        DoublePredicate does = part -> isFrontFirst(onTheWay.apply(part));
+        List<Double> parts = IntStream.rangeClosed(0, ON_THE_WAY)
+                .mapToObj(i -> (double) i / ON_THE_WAY)
+                .toList();
+        List<Boolean> known = progress.part(1, 1).each(parts, does::test);
+        TreeMap<Double, Boolean> places = new TreeMap<>();
+        for (int i = 0; i < parts.size(); i++) {
+            places.put(parts.get(i), known.get(i));
+        }
+        return new LastFrontFirst(places, 1, 0, does)
+                .value().stream()
+                        .mapToObj(part -> steppedBack(onTheWay.apply(part), steps))
+                        .filter(this::isFrontFirst)
+                        .map(move -> new Finding.FrontFirst(
+                                Arrays.stream(moves.values(move)).boxed().toList(),
+                                moves.answers(move).orElseThrow()))
+                        .findFirst();
+    }
+
+    private boolean isFrontFirst(double[] move) {
+        return moves.answers(move)
+                .filter(answers -> LastFrontFirst.does(answers, keeps))
+                .isPresent();
+    }
+
+    /** Every change that has steps at its last whole one on the way from the present car. */
+    private double[] steppedBack(double[] move, List<OptionalDouble> steps) {
+        double[] back = move.clone();
+        for (int k = 0; k < back.length; k++) {
+            if (steps.get(k).isPresent()) {
+                double step = steps.get(k).getAsDouble();
+                double counts = moves.values(move)[k] / step;
+                double whole = move[k] > 0 ? Math.floor(counts) : Math.ceil(counts);
+                back[k] = moves.move(k, spans.get(k).cut(whole * step));
+            }
+        }
+        return back;
     }
 
     private boolean isExact() {
@@ -123,7 +194,9 @@ public final class SeveralChanges {
     }
 
     private boolean keepsAt(double[] move) {
-        return variation.kept(keeps, moves.values(move)).stream().allMatch(Finding.Kept::ok);
+        return moves.answers(move)
+                .filter(answers -> Variation.keeps(answers, keeps))
+                .isPresent();
     }
 
     /** The present car, evenly scattered ones, and those at the corners of the ranges. */

@@ -6,6 +6,7 @@ import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
+import evenhand.turn.Direction;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,22 +43,36 @@ record Variation(Entries car, List<Span> spans, Trial trial, Progress progress) 
     /** Whether what is to be kept is kept. */
     static boolean keeps(Answers answers, List<Aim> keeps) {
         for (Aim keep : keeps) {
-            OptionalDouble figure = keep.figure(answers);
-            if (figure.isEmpty() || !keep.met(figure.getAsDouble())) {
+            if (!keep.holds(answers)) {
                 return false;
             }
         }
         return true;
     }
 
-    /** How each thing to be kept stands with these values. */
-    List<Finding.Kept> kept(List<Aim> keeps, double... values) {
-        Optional<Answers> answers = at(values);
+    /** How each thing to be kept stands in a car. */
+    static List<Finding.Kept> kept(List<Aim> keeps, Answers answers) {
         return keeps.stream()
-                .map(keep -> {
-                    OptionalDouble figure = answers.map(keep::figure).orElseGet(OptionalDouble::empty);
-                    return new Finding.Kept(keep, figure, figure.isPresent() && keep.met(figure.getAsDouble()));
-                })
+                .map(keep -> new Finding.Kept(keep, keep.figure(answers), keep.off(answers), keep.holds(answers)))
                 .toList();
+    }
+
+    /**
+     * One circle, one way round.
+     *
+     * @param radius m
+     */
+    record Place(double radius, Direction direction) {}
+
+    /** Where the trial takes place, in the order of its answers' bends. */
+    List<Place> places() {
+        return trial.radii().stream()
+                .flatMap(radius -> trial.ways().directions().stream().map(direction -> new Place(radius, direction)))
+                .toList();
+    }
+
+    /** The same values free in one bend. */
+    Variation in(Place place) {
+        return new Variation(car, spans, trial.onCircle(place.radius()).turning(place.direction()), progress);
     }
 }

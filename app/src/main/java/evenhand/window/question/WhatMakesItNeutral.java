@@ -79,13 +79,11 @@ final class WhatMakesItNeutral implements Question {
     /** What was found, alike for one change and for several. */
     private record Found(List<Span> spans, List<Double> values, boolean met, Finding finding) {
         static Optional<Found> of(Finding finding) {
-            if (finding instanceof Finding.One one) {
-                boolean met = one.met() || besideAJump(one);
-                return Optional.of(new Found(List.of(one.change()), List.of(one.value()), met, one));
+            if (!(finding instanceof Finding.Found found)) {
+                return Optional.empty();
             }
-            return finding instanceof Finding.Several several
-                    ? Optional.of(new Found(several.changes(), several.values(), several.met(), several))
-                    : Optional.empty();
+            boolean met = found.met() || (found instanceof Finding.One one && besideAJump(one));
+            return Optional.of(new Found(found.spans(), found.values(), met, found));
         }
 
         /** An aim that is jumped past is met by what nobody tells from it. */
@@ -180,13 +178,15 @@ final class WhatMakesItNeutral implements Question {
                         other.kept(),
                         other.notes().stream()
                                 .filter(note -> note != Finding.Note.END_OF_RANGE && note != Finding.Note.FLAT)
-                                .toList())
+                                .toList(),
+                        other.allRound())
                 : found;
     }
 
     private static Reply reply(Asked asked, Wanted wanted, Found found, List<String> sentences) {
         Setup setup = asked.active().setup();
-        int large = Math.min(2, sentences.size());
+        int warnings = FindWords.warnings(found.finding(), asked.units()).size();
+        int large = Math.min(2 + warnings, sentences.size());
         String heading = found.finding() instanceof Finding.One ? "How sharp it is" : "What is to be known of it";
         return new Reply(
                 sentences.subList(0, large),
