@@ -1,10 +1,13 @@
 package evenhand.terminal;
 
+import evenhand.answers.Answers;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.choice.Comparison;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
+import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -21,6 +24,8 @@ import picocli.CommandLine.Option;
         description = {
             "What differs between set-ups in a steady turn, and which change did how much of it.",
             "",
+            "First what a driver would notice, both ways round, on one screen; with --full all differences and shares.",
+            "",
             "Each difference is shared out to the single changes so that the shares add up to it: a"
                     + " change's share is what it does on average over all orders in which the changes can be made.",
             ""
@@ -30,9 +35,11 @@ import picocli.CommandLine.Option;
             "Examples with the demo cars:",
             "  app/evenhand compare scenarios/harbour-saloon.json",
             "  app/evenhand compare scenarios/harbour-saloon.json --base Lowered \\",
-            "      --setup \"Pivot high\"",
+            "      --setup \"Pivot high\" --full",
+            "  app/evenhand compare scenarios/slipper-coupe.json --turn left \\",
+            "      --radius \"40 m\" --radius \"100 m\"",
             "",
-            "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
+            "Ends with 0 when done, with 1 when a set-up has no answer one way round, and with 2 when the",
             "command line or the file is wrong."
         })
 final class CompareCommand implements Asked {
@@ -59,6 +66,9 @@ final class CompareCommand implements Asked {
 
     @Mixin
     private final LoadOption load = new LoadOption();
+
+    @Mixin
+    private final FullOption full = new FullOption();
 
     @Mixin
     private final FormOptions forms = new FormOptions();
@@ -93,27 +103,53 @@ final class CompareCommand implements Asked {
         return compared.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private static CompareReply compared(
-            Scenario scenario, Setup base, List<Setup> others, Trial trial, Progress progress) {
-        Optional<TurnAnswer.NoTurn> noBase = trial.ask(base.car()).noTurn();
-        List<CompareReply.Against> answers = new ArrayList<>();
-        for (Setup other : others) {
-            double each = 1.0 / others.size();
-            Progress own = progress.part(answers.size() * each, (answers.size() + 1) * each);
-            Optional<TurnAnswer.NoTurn> noOther = trial.ask(other.car()).noTurn();
-            if (noBase.isPresent()) {
-                answers.add(new SetupAnswer.None(
-                        other,
-                        noBase.get().reason(),
-                        "the base, \"" + base.name() + "\", has no answer: "
-                                + noBase.get().text()));
-            } else if (noOther.isPresent()) {
-                answers.add(new SetupAnswer.None(other, noOther.get()));
+    private CompareReply compared(Scenario scenario, Setup base, List<Setup> others, Trial trial, Progress progress) {
+        List<EachWay.Circle<CompareReply.Answered>> circles = new ArrayList<>();
+        double each = 1.0 / (others.size() * trial.radii().size());
+        int done = 0;
+        for (double radius : trial.radii()) {
+            Trial circle = trial.onCircle(radius);
+            Answers baseAnswers = circle.ask(base.car());
+            List<EachWay<CompareReply.Answered>> setups = new ArrayList<>();
+            for (Setup other : others) {
+                Progress own = progress.part(done * each, (done + 1) * each);
+                setups.add(against(base, baseAnswers, other, circle, own));
+                done++;
+            }
+            circles.add(new EachWay.Circle<>(radius, setups));
+        }
+        return new CompareReply(scenario, base, trial, circles, full.full());
+    }
+
+    /** One set-up against the base on one circle. */
+    private static EachWay<CompareReply.Answered> against(
+            Setup base, Answers baseAnswers, Setup other, Trial circle, Progress progress) {
+        Answers answers = circle.ask(other.car());
+        List<Direction> directions = circle.ways().directions();
+        List<EachWay.Way<CompareReply.Answered>> ways = new ArrayList<>();
+        List<Comparison> comparisons = List.of();
+        for (int i = 0; i < directions.size(); i++) {
+            Answers there = baseAnswers.in(i);
+            Answers here = answers.in(i);
+            if (there.turn() instanceof TurnAnswer.NoTurn none) {
+                String why = "the base, \"" + base.name() + "\", has no answer: " + none.text();
+                ways.add(EachWay.Way.none(directions.get(i), new SetupAnswer.NoAnswer(none.reason(), why)));
+            } else if (here.turn() instanceof TurnAnswer.NoTurn none) {
+                ways.add(EachWay.Way.none(directions.get(i), SetupAnswer.NoAnswer.of(none)));
             } else {
-                answers.add(
-                        new CompareReply.Answered(other, Comparison.of(base.entries(), other.entries(), trial, own)));
+                comparisons = comparisons.isEmpty()
+                        ? Comparison.each(base.entries(), other.entries(), circle, progress)
+                        : comparisons;
+                ways.add(EachWay.Way.of(
+                        directions.get(i),
+                        new CompareReply.Answered(
+                                comparisons.get(i), (PacesAnswer.Paces) there.turn(), (PacesAnswer.Paces)
+                                        here.turn())));
             }
         }
-        return new CompareReply(scenario, base, trial, answers);
+        List<EachWay.Caution> cautions = new ArrayList<>(EachWay.Caution.of(other, answers));
+        cautions.addAll(EachWay.Caution.of(base, baseAnswers));
+        boolean alike = circle.asksAlike(base.car()) && circle.asksAlike(other.car());
+        return EachWay.of(other, ways, alike, cautions.stream().distinct().toList());
     }
 }

@@ -10,18 +10,28 @@ import evenhand.forms.CsvForm;
 import evenhand.forms.JsonForm;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
+import evenhand.turn.PacesAnswer;
 import evenhand.words.ComparisonWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What {@code compare} answers: set-ups compared with one of them. */
-record CompareReply(Scenario scenario, Setup base, Trial trial, List<Against> setups) implements Reply {
-    /** One set-up against the base. */
-    sealed interface Against extends SetupAnswer permits Answered, SetupAnswer.None {}
-
-    record Answered(Setup setup, Comparison comparison) implements Against {
+/**
+ * What {@code compare} answers: set-ups compared with one of them.
+ *
+ * @param circles in the trial's order
+ * @param full whether people get all figures
+ */
+record CompareReply(Scenario scenario, Setup base, Trial trial, List<EachWay.Circle<Answered>> circles, boolean full)
+        implements Reply {
+    /**
+     * One set-up against the base, one way round.
+     *
+     * @param baseTurns how the base turns
+     * @param turns how the set-up turns
+     */
+    record Answered(Comparison comparison, PacesAnswer.Paces baseTurns, PacesAnswer.Paces turns) {
         /** Its differences, each with the changes that it comes from. */
         List<SharedOut> differences() {
             return comparison.differences().stream()
@@ -70,24 +80,41 @@ record CompareReply(Scenario scenario, Setup base, Trial trial, List<Against> se
     private static final Contents<Answered> DIFFERENCES =
             Contents.of(Answered.class).list("differences", Answered::differences, DIFFERENCE);
 
-    private static final Contents<Answered> ANSWERED =
-            DIFFERENCES.sentences("words", answered -> ComparisonWords.of(answered.comparison(), Units.METRIC));
+    private static final Contents<EachWay<Answered>> SETUP =
+            EachWay.contents(DIFFERENCES, answered -> ComparisonWords.of(answered.comparison(), Units.METRIC));
 
     private static final Contents<CompareReply> REPLY = Contents.of(CompareReply.class)
             .with(reply -> reply, SharedParts.OPENING)
             .text("base", reply -> reply.base().name())
-            .list(
-                    "setups",
-                    CompareReply::setups,
-                    SharedParts.setup(Against.class, Contents.of(Against.class).where(Answered.class, ANSWERED)));
+            .list("setups", CompareReply::setups, SETUP)
+            .listIfAny(
+                    "atRadius",
+                    reply -> reply.circles().subList(1, reply.circles().size()),
+                    EachWay.atRadius(SETUP));
 
     /** In CSV a row per share. */
-    private static final Contents<Answered> ROWS = Contents.of(Answered.class)
-            .text("setup", answered -> answered.setup().name())
-            .with(answered -> answered, DIFFERENCES);
+    private static final Contents<EachWay<Answered>> ROWS = Contents.<EachWay<Answered>>ofAny()
+            .text("setup", one -> one.setup().name())
+            .withIfAny(EachWay::found, DIFFERENCES);
 
     CompareReply {
-        setups = List.copyOf(setups);
+        circles = List.copyOf(circles);
+    }
+
+    /** On the first circle. */
+    @Override
+    public List<EachWay<Answered>> setups() {
+        return circles.get(0).setups();
+    }
+
+    @Override
+    public List<String> silent(Units units) {
+        return EachWay.silent(setups(), this);
+    }
+
+    @Override
+    public boolean complete() {
+        return EachWay.isComplete(circles);
     }
 
     @Override
@@ -107,11 +134,11 @@ record CompareReply(Scenario scenario, Setup base, Trial trial, List<Against> se
 
     @Override
     public String csv(Units units) {
-        return CsvForm.write(ROWS, Reply.only(Answered.class, setups), units);
+        return CsvForm.write(ROWS, EachWay.answered(setups()), units);
     }
 
     @Override
     public String text(Console console, Units units) {
-        return new CompareTables(console, units).write(this);
+        return full ? new CompareTables(console, units).write(this) : new ComparePage(console, units).write(this);
     }
 }

@@ -6,6 +6,7 @@ import evenhand.choice.Change;
 import evenhand.choice.Comparison;
 import evenhand.forms.Table;
 import evenhand.quantity.Unit;
+import evenhand.words.BothWays;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
 import evenhand.words.GripText;
@@ -32,15 +33,12 @@ final class CompareTables {
     String write(CompareReply compared) {
         page.title(compared.scenario().title());
         compared.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
-        for (CompareReply.Against against : compared.setups()) {
-            String head = against.setup().name() + ", compared with "
-                    + compared.base().name();
-            page.heading(head);
-            if (against instanceof CompareReply.Answered answered) {
-                comparison(answered.comparison());
-            } else if (against instanceof SetupAnswer.None none) {
-                page.paragraph("  ", none.sentence());
-            }
+        for (EachWay.Shown<CompareReply.Answered> shown : EachWay.shown(compared.circles(), units)) {
+            page.heading(
+                    shown.setup().name() + ", compared with " + compared.base().name() + shown.where());
+            shown.warnings().forEach(warning -> page.paragraph(BothWays.WARNING, warning));
+            shown.way().found().ifPresent(answered -> comparison(answered.comparison()));
+            shown.noAnswer().ifPresent(none -> page.paragraph("  ", none));
         }
         return page.text();
     }

@@ -1,13 +1,13 @@
 package evenhand.terminal;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Tolerance;
 import evenhand.quantity.InvalidValue;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.turn.TurnAnswer;
 import evenhand.words.AimText;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -25,6 +25,8 @@ import picocli.CommandLine.Option;
         description = {
             "What measuring errors and guesses leave of the answers, and what to measure better.",
             "",
+            "The figures that matter on one screen; with --full all of them and what each doubt comes from.",
+            "",
             "Every number of the file is taken to be off by its tolerance, or by what a workshop's usual measurement"
                     + " leaves; estimated tyre values by their own spread. All are sampled at once. The set-ups are"
                     + " the same car with the same errors, so their differences are surer than their answers.",
@@ -34,11 +36,12 @@ import picocli.CommandLine.Option;
             "",
             "Examples with the demo cars:",
             "  app/evenhand doubt scenarios/harbour-saloon.json --setup \"As bought\"",
+            "  app/evenhand doubt scenarios/harbour-saloon.json --samples 500 --full",
             "  app/evenhand doubt scenarios/slipper-coupe.json --samples 500 \\",
             "      --aim \"understeer at least 0.5 deg/g at 0.5 g\"",
             "",
-            "Ends with 0 when done, with 1 when a set-up has no answer or most of its",
-            "samples have none, and with 2 when the command line or the file is wrong."
+            "Ends with 0 when done, with 1 when a set-up has no answer one way round or most",
+            "of its samples have none, and with 2 when the command line or the file is wrong."
         })
 final class DoubtCommand implements Asked {
     private static final int FEWEST = 10;
@@ -67,7 +70,10 @@ final class DoubtCommand implements Asked {
                     + " ${DEFAULT-VALUE}.")
     private String seed = "1";
 
-    @Option(names = "--aim", paramLabel = "AIM", description = "Tells the chance that this is met.")
+    @Option(
+            names = "--aim",
+            paramLabel = "AIM",
+            description = "Tells the chance that this is met, both ways round where both are asked.")
     private Optional<String> aimText = Optional.empty();
 
     @Option(
@@ -83,6 +89,9 @@ final class DoubtCommand implements Asked {
 
     @Mixin
     private final LoadOption load = new LoadOption();
+
+    @Mixin
+    private final FullOption full = new FullOption();
 
     @Mixin
     private final FormOptions forms = new FormOptions();
@@ -107,7 +116,17 @@ final class DoubtCommand implements Asked {
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        DoubtReply doubted = doubted(scenario, setups.of(scenario), trial, aim, (int) count, seeded, console);
+        List<Setup> chosen = setups.of(scenario);
+        List<DoubtReply.Circle> circles = new ArrayList<>();
+        try (ProgressLine progress = new ProgressLine(console, "asking " + count + " cars")) {
+            double each = 1.0 / trial.radii().size();
+            for (double radius : trial.radii()) {
+                Progress own = progress.part(circles.size() * each, (circles.size() + 1) * each);
+                Trial circle = trial.onCircle(radius);
+                circles.add(DoubtOnCircle.of(chosen, question(circle, aim, (int) count, seeded, own)));
+            }
+        }
+        DoubtReply doubted = new DoubtReply(scenario, trial, aim, (int) count, seeded, circles, full.full());
         if (form == FormOptions.Form.PEOPLE) {
             doubted.silent(shown).forEach(console::complain);
         }
@@ -115,54 +134,30 @@ final class DoubtCommand implements Asked {
         return isSound(doubted, console) ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private DoubtReply doubted(
-            Scenario scenario,
-            List<Setup> chosen,
-            Trial trial,
-            Optional<Aim> aim,
-            int count,
-            long seeded,
-            Console console) {
-        List<Setup> answered = new ArrayList<>();
-        List<SetupAnswer.None> silent = new ArrayList<>();
-        for (Setup setup : chosen) {
-            Optional<TurnAnswer.NoTurn> none = trial.ask(setup.car()).noTurn();
-            if (none.isPresent()) {
-                silent.add(new SetupAnswer.None(setup, none.get()));
-            } else {
-                answered.add(setup);
-            }
-        }
-        Optional<Doubt.Answer> answer = Optional.empty();
-        if (!answered.isEmpty()) {
-            try (ProgressLine progress = new ProgressLine(console, "asking " + count + " cars")) {
-                answer = Optional.of(Doubt.of(
-                        answered.stream().map(Setup::entries).toList(),
-                        new Doubt.Question(
-                                trial,
-                                count,
-                                seeded,
-                                exact ? Tolerance.Unsaid.EXACT : Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                                aim,
-                                progress)));
-            }
-        }
-        return new DoubtReply(scenario, trial, aim, count, seeded, answered, silent, answer);
+    private Doubt.Question question(Trial circle, Optional<Aim> aim, int count, long seeded, Progress progress) {
+        return new Doubt.Question(
+                circle,
+                count,
+                seeded,
+                exact ? Tolerance.Unsaid.EXACT : Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
+                aim,
+                progress);
     }
 
     private static boolean isSound(DoubtReply doubted, Console console) {
-        boolean sound = doubted.unanswered().isEmpty();
-        if (doubted.answer().isPresent()) {
-            for (int i = 0; i < doubted.answered().size(); i++) {
-                double silent = doubted.answer().get().cars().get(i).noAnswerShare();
-                if (silent > TOO_MANY_SILENT) {
-                    console.complain(
-                            "evenhand doubt: \"" + doubted.answered().get(i).name() + "\": "
-                                    + Numbers.percent(silent, 0)
-                                    + " of the sampled cars do not turn; the tolerances are wider than such a car can have,"
-                                    + " give narrower ones");
-                    sound = false;
-                }
+        boolean sound = doubted.complete();
+        for (EachWay<DoubtReply.Doubted> one : doubted.setups()) {
+            double silent = one.ways().stream()
+                    .flatMap(way -> way.found().stream())
+                    .mapToDouble(found -> found.left().noAnswerShare())
+                    .max()
+                    .orElse(0);
+            if (silent > TOO_MANY_SILENT) {
+                console.complain("evenhand doubt: \"" + one.setup().name() + "\": "
+                        + Numbers.percent(silent, 0)
+                        + " of the sampled cars do not turn; the tolerances are wider than such a car can have,"
+                        + " give narrower ones");
+                sound = false;
             }
         }
         return sound;

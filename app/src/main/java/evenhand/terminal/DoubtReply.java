@@ -12,11 +12,11 @@ import evenhand.forms.CsvForm;
 import evenhand.forms.JsonForm;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
 import evenhand.words.AimText;
 import evenhand.words.DoubtWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,30 +24,66 @@ import java.util.OptionalDouble;
 /**
  * What {@code doubt} answers: set-ups and what doubt leaves of their answers.
  *
- * @param answered the set-ups that turn, in order; what is left of them stands in the same order
- * @param unanswered those that do not turn as they are given
- * @param answer nothing where none of them turns
+ * @param circles in the trial's order
+ * @param full whether people get all figures
  */
 record DoubtReply(
-        Scenario scenario,
-        Trial trial,
-        Optional<Aim> aim,
-        int samples,
-        long seed,
-        List<Setup> answered,
-        List<SetupAnswer.None> unanswered,
-        Optional<Doubt.Answer> answer)
+        Scenario scenario, Trial trial, Optional<Aim> aim, int samples, long seed, List<Circle> circles, boolean full)
         implements Reply {
-    private record Doubted(Setup setup, Optional<Aim> aim, Doubt.Left left) implements SetupAnswer {
-        List<String> words() {
-            return DoubtWords.alone(left, aim, Units.METRIC);
+    /**
+     * What is left on one circle.
+     *
+     * @param radius m
+     * @param turns what is left of the differences, each way that is told of
+     * @param measureNext nothing where no set-up turns
+     */
+    record Circle(
+            double radius,
+            List<EachWay<Doubted>> setups,
+            List<Turn> turns,
+            Optional<List<Measurement>> measureNext,
+            Optional<Spread> narrowed) {
+        Circle {
+            setups = List.copyOf(setups);
+            turns = List.copyOf(turns);
+        }
+
+        private List<Apart> differences() {
+            return turns.isEmpty() ? List.of() : turns.get(0).differences();
+        }
+
+        private Optional<Turn> otherTurn() {
+            return turns.stream()
+                    .skip(1)
+                    .filter(turn -> !turn.differences().isEmpty())
+                    .findFirst();
+        }
+
+        private Optional<List<Next>> next() {
+            return measureNext.map(all -> all.stream()
+                    .map(one -> new Next(one, narrowed.orElseThrow()))
+                    .toList());
+        }
+    }
+
+    /** One set-up one way round. */
+    record Doubted(Optional<Aim> aim, Doubt.Left left) {
+        List<String> words(Units units) {
+            return DoubtWords.alone(left, aim, units);
+        }
+    }
+
+    /** The differences one way round. */
+    record Turn(Direction direction, List<Apart> differences) {
+        Turn {
+            differences = List.copyOf(differences);
         }
     }
 
     /** A set-up against the first one. */
-    private record Apart(Setup setup, Setup base, Doubt.Left left, Doubt.Left alone) {
-        List<String> words() {
-            return DoubtWords.apart(setup.name(), base.name(), left, alone, Units.METRIC);
+    record Apart(Setup setup, Setup base, Doubt.Left left, Doubt.Left alone) {
+        List<String> words(Units units) {
+            return DoubtWords.apart(setup.name(), base.name(), left, alone, units);
         }
     }
 
@@ -83,20 +119,27 @@ record DoubtReply(
             .text("text", chance -> AimText.write(chance.aim(), Units.METRIC))
             .numberIfAny("chance", Chance::chance);
 
-    private static final Contents<Doubted> DOUBTED = Contents.of(Doubted.class)
-            .with(Doubted::left, FIGURES.number("noAnswerShare", Doubt.Left::noAnswerShare))
-            .partIfAny(
+    private static final Contents<Doubted> LEFT =
+            Contents.of(Doubted.class).with(Doubted::left, FIGURES.number("noAnswerShare", Doubt.Left::noAnswerShare));
+
+    private static final Contents<EachWay<Doubted>> SETUP = EachWay.contents(
+            LEFT.partIfAny(
                     "aim",
                     doubted -> doubted.aim()
                             .map(aim -> new Chance(aim, doubted.left().chance())),
-                    CHANCE)
-            .sentences("words", Doubted::words);
+                    CHANCE),
+            LEFT,
+            doubted -> doubted.words(Units.METRIC));
 
     private static final Contents<Apart> DIFFERENCE = Contents.of(Apart.class)
             .text("name", apart -> apart.setup().name())
             .text("base", apart -> apart.base().name())
             .with(Apart::left, FIGURES)
-            .sentences("words", Apart::words);
+            .sentences("words", apart -> apart.words(Units.METRIC));
+
+    private static final Contents<Turn> OTHER_TURN = Contents.of(Turn.class)
+            .text("turn", turn -> turn.direction().key())
+            .list("differences", Turn::differences, DIFFERENCE);
 
     private static final Contents<Next> NEXT = Contents.of(Next.class)
             .text("path", next -> next.measurement().tolerance().path())
@@ -109,17 +152,21 @@ record DoubtReply(
             .judged("low", Next::criterion, next -> next.measurement().low())
             .judged("high", Next::criterion, next -> next.measurement().high());
 
+    private static final Contents<Circle> ON_CIRCLE = Contents.of(Circle.class)
+            .list("setups", Circle::setups, SETUP)
+            .listIfAny("differences", Circle::differences, DIFFERENCE)
+            .partIfAny("otherTurn", Circle::otherTurn, OTHER_TURN)
+            .listIfKnown("measureNext", Circle::next, NEXT);
+
     private static final Contents<DoubtReply> REPLY = Contents.of(DoubtReply.class)
             .with(reply -> reply, SharedParts.OPENING)
             .whole("samples", DoubtReply::samples)
             .whole("seed", DoubtReply::seed)
-            .list(
-                    "setups",
-                    DoubtReply::setups,
-                    SharedParts.setup(
-                            SetupAnswer.class, Contents.of(SetupAnswer.class).where(Doubted.class, DOUBTED)))
-            .listIfAny("differences", DoubtReply::apart, DIFFERENCE)
-            .listIfKnown("measureNext", DoubtReply::measureNext, NEXT);
+            .with(reply -> reply.circles().get(0), ON_CIRCLE)
+            .listIfAny(
+                    "atRadius",
+                    reply -> reply.circles().subList(1, reply.circles().size()),
+                    Contents.of(Circle.class).number("radius_m", Circle::radius).with(circle -> circle, ON_CIRCLE));
 
     /** In CSV a row per figure and cause; a difference has its base in its row. */
     private record Row(String setup, Optional<String> base, Doubt.Left left) {}
@@ -130,49 +177,42 @@ record DoubtReply(
             .with(Row::left, FIGURES);
 
     DoubtReply {
-        answered = List.copyOf(answered);
-        unanswered = List.copyOf(unanswered);
+        circles = List.copyOf(circles);
     }
 
     private static Criterion criterion(Spread spread) {
         return spread.judged().criterion();
     }
 
-    /** All that were asked, in the order of the file. */
+    /** On the first circle, in the order of the file. */
     @Override
-    public List<SetupAnswer> setups() {
-        List<SetupAnswer> all = new ArrayList<>(unanswered);
-        for (int i = 0; i < answered.size(); i++) {
-            all.add(new Doubted(
-                    answered.get(i), aim, answer.orElseThrow().cars().get(i)));
-        }
-        all.sort(Comparator.comparingInt(one -> scenario.setups().indexOf(one.setup())));
-        return all;
+    public List<EachWay<Doubted>> setups() {
+        return circles.get(0).setups();
     }
 
-    private List<Apart> apart() {
-        List<Apart> all = new ArrayList<>();
-        List<Doubt.Left> differences = answer.map(Doubt.Answer::differences).orElse(List.of());
-        for (int i = 0; i < differences.size(); i++) {
-            Doubt.Left alone = answer.orElseThrow().cars().get(i + 1);
-            all.add(new Apart(answered.get(i + 1), answered.get(0), differences.get(i), alone));
-        }
-        return all;
+    @Override
+    public List<String> silent(Units units) {
+        return EachWay.silent(setups(), this);
     }
 
-    private Optional<List<Next>> measureNext() {
-        return answer.map(known -> known.measureNext().stream()
-                .map(one -> new Next(one, known.cars().get(0).spreads().get(0)))
-                .toList());
+    /** The set-ups on each circle. */
+    List<EachWay.Circle<Doubted>> eachWay() {
+        return circles.stream()
+                .map(circle -> new EachWay.Circle<>(circle.radius(), circle.setups()))
+                .toList();
+    }
+
+    @Override
+    public boolean complete() {
+        return EachWay.isComplete(eachWay());
     }
 
     private List<Row> rows() {
         List<Row> rows = new ArrayList<>();
-        List<Doubt.Left> cars = answer.map(Doubt.Answer::cars).orElse(List.of());
-        for (int i = 0; i < cars.size(); i++) {
-            rows.add(new Row(answered.get(i).name(), Optional.empty(), cars.get(i)));
+        for (EachWay<Doubted> one : setups()) {
+            one.found().ifPresent(doubted -> rows.add(new Row(one.setup().name(), Optional.empty(), doubted.left())));
         }
-        for (Apart apart : apart()) {
+        for (Apart apart : circles.get(0).differences()) {
             rows.add(new Row(apart.setup().name(), Optional.of(apart.base().name()), apart.left()));
         }
         return rows.stream().filter(row -> !row.left().spreads().isEmpty()).toList();
@@ -200,6 +240,6 @@ record DoubtReply(
 
     @Override
     public String text(Console console, Units units) {
-        return new DoubtTables(console, units).write(this);
+        return full ? new DoubtTables(console, units).write(this) : new DoubtPage(console, units).write(this);
     }
 }

@@ -5,6 +5,7 @@ import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.forms.Table;
 import evenhand.quantity.Unit;
+import evenhand.words.BothWays;
 import evenhand.words.ChangeWords;
 import evenhand.words.DoubtWords;
 import evenhand.words.JudgedWords;
@@ -27,28 +28,30 @@ final class DoubtTables {
     String write(DoubtReply doubted) {
         page.title(doubted.scenario().title());
         doubted.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
-        if (doubted.answer().isEmpty()) {
-            return page.text();
+        List<EachWay.Circle<DoubtReply.Doubted>> circles = doubted.eachWay();
+        for (EachWay.Shown<DoubtReply.Doubted> shown : EachWay.shown(circles, units)) {
+            shown.way().found().ifPresent(found -> {
+                page.heading(shown.setup().name() + shown.where());
+                shown.warnings().forEach(warning -> page.paragraph(BothWays.WARNING, warning));
+                page.sentences(found.words(units));
+                page.table(table(found.left(), false));
+            });
         }
-        Doubt.Answer answer = doubted.answer().get();
-        for (int i = 0; i < answer.cars().size(); i++) {
-            page.heading(doubted.answered().get(i).name());
-            Doubt.Left left = answer.cars().get(i);
-            page.sentences(DoubtWords.alone(left, doubted.aim(), units));
-            page.table(table(left, false));
-        }
-        String base = doubted.answered().get(0).name();
-        for (int i = 0; i < answer.differences().size(); i++) {
-            String name = doubted.answered().get(i + 1).name();
-            page.heading(name + ", compared with " + base);
-            Doubt.Left left = answer.differences().get(i);
-            page.sentences(DoubtWords.apart(name, base, left, answer.cars().get(i + 1), units));
-            page.table(table(left, true));
-        }
-        if (!answer.cars().get(0).spreads().isEmpty()) {
-            page.heading("Measure next");
-            page.sentences(DoubtWords.measureNext(
-                    answer.measureNext(), answer.cars().get(0).spreads().get(0), units));
+        for (DoubtReply.Circle circle : doubted.circles()) {
+            String on = circles.size() > 1 ? ", on a circle of " + EachWay.length(circle.radius(), units) : "";
+            for (DoubtReply.Turn turn : circle.turns()) {
+                String turning = circle.turns().size() > 1 ? ", " + BothWays.turning(turn.direction()) : "";
+                for (DoubtReply.Apart apart : turn.differences()) {
+                    page.heading(apart.setup().name() + ", compared with "
+                            + apart.base().name() + on + turning);
+                    page.sentences(apart.words(units));
+                    page.table(table(apart.left(), true));
+                }
+            }
+            circle.narrowed().ifPresent(narrowed -> {
+                page.heading("Measure next" + on);
+                page.sentences(DoubtWords.measureNext(circle.measureNext().orElseThrow(), narrowed, units));
+            });
         }
         return page.text();
     }

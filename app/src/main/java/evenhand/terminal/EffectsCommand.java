@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.answers.Answers;
 import evenhand.answers.Trial;
 import evenhand.choice.Effect;
+import evenhand.choice.Remedy;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.turn.TurnAnswer;
@@ -22,21 +23,25 @@ import picocli.CommandLine.Option;
         description = {
             "What one usual step of each adjustment does to every figure, one at a time, largest first.",
             "",
+            "On one screen the strongest steps for each figure that matters; with --full every step and figure.",
+            "",
             "Largest is measured by what a driver notices: 0.05 deg/g of understeer, 0.1 deg/g of roll, 0.01 g"
                     + " of limit, 1 %% of balance or share, 50 N of load. With a complaint: the single changes that"
                     + " help against it, best first, each with what else it moves; only what a shop can turn, cut or"
-                    + " swap.",
+                    + " swap. A step is judged by the worse way round, and none is named that takes the other way past"
+                    + " neutral.",
             ""
         },
         footer = {
             "",
             "Examples with the demo cars:",
             "  app/evenhand effects scenarios/harbour-saloon.json --setup Lowered",
+            "  app/evenhand effects scenarios/slipper-coupe.json --turn left --full",
             "  app/evenhand effects scenarios/harbour-saloon.json \\",
             "      --complaint \"pushes at the limit\"",
             "",
-            "Ends with 0 when done, with 1 when a set-up has no answer or no single step",
-            "helps, and with 2 when the command line or the file is wrong."
+            "Ends with 0 when done, with 1 when a set-up has no answer one way round or no",
+            "single step helps, and with 2 when the command line or the file is wrong."
         })
 final class EffectsCommand implements Asked {
     @Mixin
@@ -61,6 +66,9 @@ final class EffectsCommand implements Asked {
     private final LoadOption load = new LoadOption();
 
     @Mixin
+    private final FullOption full = new FullOption();
+
+    @Mixin
     private final FormOptions forms = new FormOptions();
 
     @Mixin
@@ -79,39 +87,69 @@ final class EffectsCommand implements Asked {
         Trial trial = asWeighed.with(load.of(scenario));
         List<Setup> chosen =
                 setups.isEmpty() ? List.of(scenario.setups().get(0)) : SoundScenario.choose(scenario, setups);
-        List<EffectsReply.Answer> answers = new ArrayList<>();
-        for (Setup setup : chosen) {
-            answers.add(answer(setup, trial));
+        List<EachWay.Circle<EffectsReply.Found>> circles = new ArrayList<>();
+        for (double radius : trial.radii()) {
+            List<EachWay<EffectsReply.Found>> answers = new ArrayList<>();
+            for (Setup setup : chosen) {
+                answers.add(answer(setup, trial.onCircle(radius)));
+            }
+            circles.add(new EachWay.Circle<>(radius, answers));
         }
-        EffectsReply reply = new EffectsReply(scenario, trial, answers);
+        EffectsReply reply = new EffectsReply(scenario, trial, circles, full.full());
         reply.give(form, console, shown);
         return reply.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
-    private EffectsReply.Answer answer(Setup setup, Trial trial) throws Mistake {
-        Answers before = trial.ask(setup.car());
-        Optional<Complaint> wish = Optional.empty();
-        if (complaint.isPresent()) {
-            wish = Optional.of(wish(complaint.get(), setup, before, trial));
+    private EachWay<EffectsReply.Found> answer(Setup setup, Trial circle) throws Mistake {
+        Answers before = circle.ask(setup.car());
+        boolean alike = circle.asksAlike(setup.car());
+        List<EachWay.Way<EffectsReply.Found>> ways = complaint.isPresent()
+                ? helping(setup, circle, before, wish(complaint.get(), setup, before, circle), alike)
+                : each(setup, circle, before);
+        return EachWay.of(setup, ways, alike, EachWay.Caution.of(setup, before));
+    }
+
+    private static List<EachWay.Way<EffectsReply.Found>> each(Setup setup, Trial circle, Answers before) {
+        List<List<Effect>> effects = before.bends().stream().allMatch(bend -> bend.turn() instanceof TurnAnswer.NoTurn)
+                ? List.of()
+                : Effect.inEachBend(setup.entries(), circle, before);
+        List<EachWay.Way<EffectsReply.Found>> ways = new ArrayList<>();
+        for (int i = 0; i < before.bends().size(); i++) {
+            Answers.Bend bend = before.bends().get(i);
+            ways.add(
+                    bend.turn() instanceof TurnAnswer.NoTurn none
+                            ? EachWay.Way.none(bend.direction(), SetupAnswer.NoAnswer.of(none))
+                            : EachWay.Way.of(
+                                    bend.direction(), new EffectsReply.Found(Optional.empty(), effects.get(i))));
         }
-        if (before.noTurn().isPresent()) {
-            return new SetupAnswer.None(setup, before.noTurn().get());
+        return ways;
+    }
+
+    /** What helps, told of each way round that has the figure. */
+    private static List<EachWay.Way<EffectsReply.Found>> helping(
+            Setup setup, Trial circle, Answers before, Complaint wish, boolean alike) {
+        List<Remedy> remedies = Remedy.against(setup.entries(), circle, before, wish.judged(), wish.up());
+        EffectsReply.Against against = new EffectsReply.Against(wish, remedies, circle.ways(), alike);
+        List<EachWay.Way<EffectsReply.Found>> ways = new ArrayList<>();
+        for (int i = 0; i < before.bends().size(); i++) {
+            int way = i;
+            Answers.Bend bend = before.bends().get(i);
+            if (bend.turn() instanceof TurnAnswer.NoTurn none) {
+                ways.add(EachWay.Way.none(bend.direction(), SetupAnswer.NoAnswer.of(none)));
+            } else if (wish.judged().si(before.in(i)).isEmpty()) {
+                String why = wish.judged().criterion().ofRide()
+                        ? "the file has no damper curves to judge its ride by"
+                        : "the pace of the complaint is beyond its limit";
+                ways.add(EachWay.Way.none(
+                        bend.direction(), new SetupAnswer.NoAnswer(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
+            } else {
+                List<Effect> effects = remedies.stream()
+                        .map(remedy -> remedy.effects().get(way))
+                        .toList();
+                ways.add(EachWay.Way.of(bend.direction(), new EffectsReply.Found(Optional.of(against), effects)));
+            }
         }
-        if (wish.isPresent() && wish.get().judged().si(before).isEmpty()) {
-            String why = wish.get().judged().criterion().ofRide()
-                    ? "the file has no damper curves to judge its ride by"
-                    : "the pace of the complaint is beyond its limit";
-            return new SetupAnswer.None(setup, TurnAnswer.Reason.NO_EQUILIBRIUM, why);
-        }
-        List<Effect> effects = wish.isPresent()
-                ? Effect.helping(
-                        setup.entries(),
-                        trial,
-                        before,
-                        wish.get().judged(),
-                        wish.get().up())
-                : Effect.each(setup.entries(), trial, before);
-        return new EffectsReply.Found(setup, wish, effects);
+        return ways;
     }
 
     private static Complaint wish(String words, Setup setup, Answers before, Trial trial) throws Mistake {

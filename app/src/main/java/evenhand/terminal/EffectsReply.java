@@ -1,32 +1,51 @@
 package evenhand.terminal;
 
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.car.LoadCase;
 import evenhand.choice.Effect;
+import evenhand.choice.Remedy;
 import evenhand.forms.Contents;
 import evenhand.forms.CsvForm;
 import evenhand.forms.JsonForm;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.Setup;
 import evenhand.words.Complaint;
-import evenhand.words.EffectWords;
+import evenhand.words.RemedyWords;
 import evenhand.words.Units;
 import java.util.List;
 import java.util.Optional;
 
-/** What {@code effects} answers. */
-record EffectsReply(Scenario scenario, Trial trial, List<Answer> setups) implements Reply {
-    /** What one set-up answers. */
-    sealed interface Answer extends SetupAnswer permits Found, SetupAnswer.None {}
-
-    /** Its effects, in order; with the complaint that they help against, where one was made. */
-    record Found(Setup setup, Optional<Complaint> complaint, List<Effect> effects) implements Answer {
+/**
+ * What {@code effects} answers.
+ *
+ * @param circles in the trial's order
+ * @param full whether people get all figures
+ */
+record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<Found>> circles, boolean full)
+        implements Reply {
+    /**
+     * The effects on one set-up one way round, in order.
+     *
+     * @param against the complaint that they help against, where one was made
+     */
+    record Found(Optional<Against> against, List<Effect> effects) {
         Found {
             effects = List.copyOf(effects);
         }
+    }
 
-        private Optional<String> words() {
-            return complaint.map(wish -> String.join(" ", EffectWords.help(wish, effects, Units.METRIC)));
+    /**
+     * A complaint and what helps against it, judged by the worse way round.
+     *
+     * @param alike whether both ways round are alike
+     */
+    record Against(Complaint complaint, List<Remedy> remedies, Ways ways, boolean alike) {
+        Against {
+            remedies = List.copyOf(remedies);
+        }
+
+        List<String> words(Units units) {
+            return RemedyWords.help(complaint, remedies, ways, alike, units);
         }
     }
 
@@ -60,30 +79,50 @@ record EffectsReply(Scenario scenario, Trial trial, List<Answer> setups) impleme
                     Contents.of(Effect.class)
                             .text("change", effect -> effect.step().path())
                             .with(Effect::step, STEP)
-                            .list("differences", Effect::moves, MOVE))
-            .textIfAny("words", Found::words);
+                            .list("differences", Effect::moves, MOVE));
+
+    private static final Contents<EachWay<Found>> SETUP = EachWay.contents(
+            FOUND,
+            found -> found.against().map(against -> against.words(Units.METRIC)).orElse(List.of()));
 
     private static final Contents<EffectsReply> REPLY = Contents.of(EffectsReply.class)
             .with(reply -> reply, SharedParts.OPENING)
-            .list(
-                    "setups",
-                    EffectsReply::setups,
-                    SharedParts.setup(Answer.class, Contents.of(Answer.class).where(Found.class, FOUND)));
+            .list("setups", EffectsReply::setups, SETUP)
+            .listIfAny(
+                    "atRadius",
+                    reply -> reply.circles().subList(1, reply.circles().size()),
+                    EachWay.atRadius(SETUP));
 
     /** In CSV a row per difference; a step to a setting has its name for a number. */
-    private static final Contents<Found> ROWS = Contents.of(Found.class)
-            .text("setup", found -> found.setup().name())
-            .list(
-                    "effects",
-                    Found::effects,
-                    Contents.of(Effect.class)
-                            .text("change", effect -> effect.step().path())
-                            .textIn("step", (effect, units) -> size(effect.step(), units))
-                            .textIn("stepUnit", (effect, units) -> unit(effect.step(), units))
-                            .list("differences", Effect::moves, MOVE));
+    private static final Contents<EachWay<Found>> ROWS = Contents.<EachWay<Found>>ofAny()
+            .text("setup", one -> one.setup().name())
+            .withIfAny(
+                    EachWay::found,
+                    Contents.of(Found.class)
+                            .list(
+                                    "effects",
+                                    Found::effects,
+                                    Contents.of(Effect.class)
+                                            .text(
+                                                    "change",
+                                                    effect -> effect.step().path())
+                                            .textIn("step", (effect, units) -> size(effect.step(), units))
+                                            .textIn("stepUnit", (effect, units) -> unit(effect.step(), units))
+                                            .list("differences", Effect::moves, MOVE)));
 
     EffectsReply {
-        setups = List.copyOf(setups);
+        circles = List.copyOf(circles);
+    }
+
+    /** On the first circle. */
+    @Override
+    public List<EachWay<Found>> setups() {
+        return circles.get(0).setups();
+    }
+
+    @Override
+    public List<String> silent(Units units) {
+        return EachWay.silent(setups(), this);
     }
 
     /** Metric as in JSON, in SI. */
@@ -123,19 +162,22 @@ record EffectsReply(Scenario scenario, Trial trial, List<Answer> setups) impleme
 
     @Override
     public String csv(Units units) {
-        return CsvForm.write(ROWS, Reply.only(Found.class, setups), units);
+        return CsvForm.write(ROWS, EachWay.answered(setups()), units);
     }
 
     @Override
     public String text(Console console, Units units) {
-        return new EffectsTables(console, units).write(this);
+        return full ? new EffectsTables(console, units).write(this) : new EffectsPage(console, units).write(this);
     }
 
-    /** Whether every set-up has an effect to tell. */
+    /** Whether every set-up has an effect to tell, each way round. */
     @Override
     public boolean complete() {
-        return setups.stream()
-                .allMatch(answer ->
-                        answer instanceof Found found && !found.effects().isEmpty());
+        return EachWay.isComplete(circles)
+                && circles.stream()
+                        .flatMap(circle -> circle.setups().stream())
+                        .flatMap(one -> one.ways().stream())
+                        .flatMap(way -> way.found().stream())
+                        .noneMatch(found -> found.effects().isEmpty());
     }
 }

@@ -6,7 +6,7 @@ import evenhand.answers.Trial;
 import evenhand.choice.Effect;
 import evenhand.forms.Table;
 import evenhand.quantity.Unit;
-import evenhand.words.Complaint;
+import evenhand.words.BothWays;
 import evenhand.words.EffectWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
@@ -39,20 +39,18 @@ final class EffectsTables {
         Trial trial = reply.trial();
         page.title(reply.scenario().title());
         trial.load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
-        for (EffectsReply.Answer answer : reply.setups()) {
-            page.heading(answer.setup().name());
-            if (answer instanceof EffectsReply.Found found) {
-                found(found, trial);
-            } else if (answer instanceof SetupAnswer.None none) {
-                page.paragraph("  ", none.sentence());
-            }
+        for (EachWay.Shown<EffectsReply.Found> shown : EachWay.shown(reply.circles(), units)) {
+            page.heading(shown.setup().name() + shown.where());
+            shown.warnings().forEach(warning -> page.paragraph(BothWays.WARNING, warning));
+            shown.way().found().ifPresent(found -> found(found, trial));
+            shown.noAnswer().ifPresent(none -> page.paragraph("  ", none));
         }
         return page.text();
     }
 
     private void found(EffectsReply.Found found, Trial trial) {
-        if (found.complaint().isPresent()) {
-            complaint(found.complaint().get(), found.effects());
+        if (found.against().isPresent()) {
+            complaint(found.against().get(), found.effects());
             return;
         }
         page.line("One usual step of each adjustment, all else as it is; the largest effect first.");
@@ -80,21 +78,16 @@ final class EffectsTables {
                 .toList();
     }
 
-    private void complaint(Complaint complaint, List<Effect> helping) {
-        page.sentences(EffectWords.help(complaint, helping, units));
+    /** What helps in the worse way, and what it does this way. */
+    private void complaint(EffectsReply.Against against, List<Effect> helping) {
+        page.sentences(against.words(units));
         if (helping.isEmpty()) {
             return;
         }
         page.blank();
         page.line("  Single steps that help, best first");
         for (Effect effect : helping.subList(0, Math.min(helping.size(), MOST_HELPING))) {
-            List<String> others = EffectWords.sideEffects(effect, complaint.judged(), units);
-            String move = effect.move(complaint.judged())
-                    .map(one -> EffectWords.difference(one, units))
-                    .orElseThrow();
-            String line = effect.step().path() + " " + EffectWords.step(effect, units) + ": " + move
-                    + (others.isEmpty() ? "" : "; also " + String.join(", ", others));
-            page.paragraph("    ", line);
+            page.paragraph("    ", EffectWords.line(effect, against.complaint(), units));
         }
     }
 

@@ -20,7 +20,7 @@ interface SetupAnswer {
     }
 
     /** It has no answer. */
-    record None(Setup setup, NoAnswer why) implements SetupTurn, SetupRide, CompareReply.Against, EffectsReply.Answer {
+    record None(Setup setup, NoAnswer why) implements SetupTurn, SetupRide {
         None(Setup setup, TurnAnswer.Reason reason, String text) {
             this(setup, new NoAnswer(reason, text));
         }

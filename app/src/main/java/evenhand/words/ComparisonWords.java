@@ -213,8 +213,8 @@ public final class ComparisonWords {
         return start + moved(judged.criterion(), base, value, step > 0) + by + range;
     }
 
-    private static String moved(Criterion criterion, double base, double value, boolean up) {
-        if (criterion.equals(Criterion.UNDERSTEER)) {
+    static String moved(Criterion criterion, double base, double value, boolean up) {
+        if (isOfBalance(criterion)) {
             if (base >= 0 && value >= 0) {
                 return "it understeers " + (up ? "more" : "less");
             }
@@ -241,7 +241,11 @@ public final class ComparisonWords {
         if (criterion.ofRide()) {
             return end(criterion) + " is damped " + (up ? "more" : "less");
         }
-        return "the balance moves towards " + (up ? "pushing" : "sliding");
+        return "the front uses " + (up ? "more" : "less") + " of its grip beside the rear";
+    }
+
+    private static boolean isOfBalance(Criterion criterion) {
+        return criterion.equals(Criterion.UNDERSTEER) || criterion.equals(Criterion.NEAR_UNDERSTEER);
     }
 
     private static String end(Criterion criterion) {
@@ -249,7 +253,7 @@ public final class ComparisonWords {
     }
 
     private static String name(Criterion criterion) {
-        if (criterion.equals(Criterion.UNDERSTEER)) {
+        if (isOfBalance(criterion)) {
             return "its understeer gradient";
         }
         if (criterion.equals(Criterion.FRONT_SHARE)) {

@@ -33,11 +33,11 @@ public record Complaint(Judged judged, boolean up) {
             case "pushes gently" -> Optional.of(at(Criterion.UNDERSTEER, gentle, false));
             case "pushes briskly" -> Optional.of(at(Criterion.UNDERSTEER, brisk, false));
             case "pushes at the limit" ->
-                Optional.of(new Complaint(new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty()), false));
+                Optional.of(new Complaint(new Judged(Criterion.NEAR_UNDERSTEER, OptionalDouble.empty()), false));
             case "slides gently" -> Optional.of(at(Criterion.UNDERSTEER, gentle, true));
             case "slides briskly" -> Optional.of(at(Criterion.UNDERSTEER, brisk, true));
             case "slides at the limit" ->
-                Optional.of(new Complaint(new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty()), true));
+                Optional.of(new Complaint(new Judged(Criterion.NEAR_UNDERSTEER, OptionalDouble.empty()), true));
             case "leans" -> Optional.of(at(Criterion.LEAN, brisk, false));
             case "spins the inside wheel" ->
                 Optional.of(at(

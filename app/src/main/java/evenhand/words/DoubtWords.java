@@ -17,7 +17,7 @@ import java.util.Optional;
 public final class DoubtWords {
     /** Figures worth a sentence of their own; the table has them all. */
     private static final List<Criterion> SAID =
-            List.of(Criterion.UNDERSTEER, Criterion.ROLL_GRADIENT, Criterion.LIMIT, Criterion.LIMIT_BALANCE);
+            List.of(Criterion.UNDERSTEER, Criterion.ROLL_GRADIENT, Criterion.LIMIT, Criterion.NEAR_UNDERSTEER);
 
     private static final int TOLERANCE_DIGITS = 2;
     private static final double ALMOST_ALL = 0.9;

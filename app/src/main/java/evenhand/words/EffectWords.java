@@ -48,6 +48,16 @@ public final class EffectWords {
 
     /** What helps most against a complaint, and what comes with it. */
     public static List<String> help(Complaint complaint, List<Effect> helping, Units units) {
+        return help(complaint, helping, "", units);
+    }
+
+    /**
+     * The same of a car that was asked both ways round.
+     *
+     * @param turning the worse way, which is the one that is told of: "turning right"; empty where there is no other
+     */
+    static List<String> help(Complaint complaint, List<Effect> helping, String turning, Units units) {
+        String worse = turning.isEmpty() ? "" : ", " + turning + ", the worse way";
         if (helping.isEmpty()) {
             return List.of("No single usual step moves " + figure(complaint.judged()) + " that way.");
         }
@@ -61,7 +71,8 @@ public final class EffectWords {
         sentences.add((without.isPresent() ? "If it is to go that way all the same: " : "Change first: ")
                 + ChangeWords.name(best.step().path())
                 + (best.step() instanceof Effect.ByNumber ? " by " : " ") + step(best, units)
-                + ". It moves " + figure(complaint.judged()) + " by " + difference(move, units) + ", from "
+                + ". It moves " + figure(complaint.judged()) + (worse.isEmpty() ? "" : worse + ",") + " by "
+                + difference(move, units) + ", from "
                 + Numbers.fixed(unit.fromSi(move.base()), digits) + " to "
                 + units.show(move.base() + move.difference(), move.judged().criterion()) + ".");
         List<String> others = sideEffects(best, complaint.judged(), units);
@@ -73,6 +84,16 @@ public final class EffectWords {
             past(complaint, move, units).ifPresent(sentences::add);
         }
         return sentences;
+    }
+
+    /** A step and what it moves, in a line: "rear.spring.rate +2.8 N/mm: −0.31 deg/g; also ...". */
+    public static String line(Effect effect, Complaint complaint, Units units) {
+        List<String> others = sideEffects(effect, complaint.judged(), units);
+        return effect.step().path() + " " + step(effect, units) + ": "
+                + effect.move(complaint.judged())
+                        .map(move -> difference(move, units))
+                        .orElse("no figure")
+                + (others.isEmpty() ? "" : "; also " + String.join(", ", others));
     }
 
     /** What one step of each adjustment does to a figure: the largest two, and how many hardly matter. */
@@ -137,7 +158,7 @@ public final class EffectWords {
     }
 
     private static boolean ofBalance(Complaint complaint) {
-        return complaint.judged().criterion().equals(Criterion.LIMIT_BALANCE)
+        return complaint.judged().criterion().equals(Criterion.NEAR_UNDERSTEER)
                 || complaint.judged().criterion().equals(Criterion.UNDERSTEER);
     }
 
@@ -147,10 +168,6 @@ public final class EffectWords {
 
     private static String sums(Complaint complaint, double balance, Units units) {
         Criterion criterion = complaint.judged().criterion();
-        if (criterion.equals(Criterion.LIMIT_BALANCE)) {
-            return "the " + (pushes(balance) ? "front" : "rear") + " has less in hand (limit balance "
-                    + Numbers.signed(Unit.of("%").fromSi(balance), criterion.digits()) + " %)";
-        }
         return "it " + (pushes(balance) ? "under" : "over") + "steers by " + units.show(Math.abs(balance), criterion);
     }
 

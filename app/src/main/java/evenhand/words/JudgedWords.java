@@ -1,15 +1,19 @@
 package evenhand.words;
 
+import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 
 /** Names of what is judged. */
 public final class JudgedWords {
     private JudgedWords() {}
 
-    /** Where it is judged: "at 0.5 g", "at the limit", "on the road". */
+    /** Where it is judged: "at 0.5 g", "at the limit", "near the limit", "on the road". */
     public static String pace(Judged judged) {
         if (judged.pace().isPresent()) {
             return "at " + Units.pace(judged.pace().getAsDouble());
+        }
+        if (judged.criterion().equals(Criterion.NEAR_UNDERSTEER)) {
+            return "near the limit";
         }
         return judged.criterion().atLimit() ? "at the limit" : "on the road";
     }

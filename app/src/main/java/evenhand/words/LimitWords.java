@@ -1,10 +1,12 @@
 package evenhand.words;
 
+import evenhand.answers.Answers;
 import evenhand.car.End;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
+import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
@@ -109,14 +111,28 @@ public final class LimitWords {
      * past 0.820 g unless the driver steers against it." Nothing where the same end goes both ways, or one way has no answer.
      */
     public static Optional<String> split(TurnAnswer.Turns turn, TurnAnswer other) {
-        if (!(other instanceof TurnAnswer.Turns there)
-                || turn.limit().frontFirst() == there.limit().frontFirst()) {
+        return other instanceof TurnAnswer.Turns there
+                ? split(turn.direction(), turn.limit(), there.limit())
+                : Optional.empty();
+    }
+
+    /** The same of a car that was asked for its paces and its limit alone, on one circle. */
+    public static Optional<String> split(Answers answers) {
+        return answers.bends().size() > 1
+                        && answers.in(0).turn() instanceof PacesAnswer.Paces turn
+                        && answers.in(1).turn() instanceof PacesAnswer.Paces there
+                ? split(turn.direction(), turn.limit(), there.limit())
+                : Optional.empty();
+    }
+
+    private static Optional<String> split(Direction direction, Limit limit, Limit otherWay) {
+        if (limit.frontFirst() == otherWay.frontFirst()) {
             return Optional.empty();
         }
-        TurnAnswer.Turns front = turn.limit().frontFirst() ? turn : there;
-        TurnAnswer.Turns rear = front == turn ? there : turn;
-        return Optional.of("Turning " + front.direction().key() + " the front goes first, turning "
-                + rear.direction().key() + " " + brief(rear.limit()) + ".");
+        Direction front = limit.frontFirst() ? direction : direction.other();
+        Limit rear = limit.frontFirst() ? otherWay : limit;
+        return Optional.of("Turning " + front.key() + " the front goes first, turning "
+                + front.other().key() + " " + brief(rear) + ".");
     }
 
     /** "the front uses 98.0 % of its grip, the rear 92.1 % (limit balance +6.4 %)", the end that goes first. */

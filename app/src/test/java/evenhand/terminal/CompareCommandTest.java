@@ -61,10 +61,13 @@ class CompareCommandTest {
         first.get("shares").forEach(share -> changes.add(share.get("change").asText()));
         assertThat(changes)
                 .containsExactlyInAnyOrder("front.spring.rate", "front.bar.rollStiffness", "rear.spring.rate");
-        assertThat(setup.get("differences").size()).isEqualTo(2 * 7 + 2);
+        assertThat(setup.get("differences").size()).isEqualTo(2 * 7 + 3);
         JsonNode last = setup.get("differences").get(15);
         assertThat(last.get("figure").asText()).isEqualTo("limit balance");
         assertThat(last.has("lateralAcceleration_g")).isFalse();
+        JsonNode near = setup.get("differences").get(16);
+        assertThat(near.get("figure").asText()).isEqualTo("understeer near the limit");
+        assertThat(near.get("unit").asText()).isEqualTo("deg/g");
     }
 
     @ParameterizedTest
@@ -166,7 +169,7 @@ class CompareCommandTest {
         assertThat(keys(setups.get(3).get("noAnswer"))).containsExactly("reason", "text");
         assertThat(setups.get(0).has("differences")).isTrue();
         assertThat(Run.of("compare", car, "--csv").err()).startsWith("evenhand compare: no answer for \"Jelly\": ");
-        Run fromJelly = Run.of("compare", car, "--base", "Jelly", "--setup", "Firmer");
+        Run fromJelly = Run.of("compare", car, "--base", "Jelly", "--setup", "Firmer", "--full");
         assertThat(fromJelly.status()).isEqualTo(Status.NO_ANSWER);
         assertThat(fromJelly.out()).contains("No answer: the base, \"Jelly\", has no answer: ");
     }
@@ -222,7 +225,7 @@ class CompareCommandTest {
 
     @Test
     void aPaceThatOnlyOneReachesIsSaidAndNotCompared() {
-        Run run = Run.of("compare", car, "--setup", "Firmer", "--pace", "1.4 g");
+        Run run = Run.of("compare", car, "--setup", "Firmer", "--pace", "1.4 g", "--full");
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(run.out()).contains("There is nothing to compare at 1.4 g: ").contains("At the limit");
     }
@@ -238,7 +241,7 @@ class CompareCommandTest {
                 Run.of("compare", car, "--csv", "--setup", "Firmer").lines();
         assertThat(lines.get(0))
                 .isEqualTo("setup,figure,lateralAcceleration_g,unit,base,value,difference,change,from,to,share");
-        assertThat(lines).hasSize(1 + 3 * 16);
+        assertThat(lines).hasSize(1 + 3 * 17);
         assertThat(lines.get(1)).startsWith("Firmer,understeer,0.2,deg/g,");
         assertThat(Run.of("compare", car, "--csv", "--setup", "Firmer", "--units", "imperial")
                         .out())
@@ -247,7 +250,7 @@ class CompareCommandTest {
 
     @Test
     void tablesHaveTheChangesAndTheirColumnsAndNoLineIsTooWide() {
-        Run run = Run.of("compare", car, "--setup", "Firmer");
+        Run run = Run.of("compare", car, "--setup", "Firmer", "--full");
         assertThat(run.out())
                 .contains("Firmer, compared with As bought")
                 .contains("(1) front.spring.rate: 60 N/mm → 66 N/mm")

@@ -142,7 +142,7 @@ class DoubtCommandTest {
 
     @Test
     void wordsSayWhatIsSureAndTurnRoundWithTheDifference() {
-        Run there = Run.of(both());
+        Run there = Run.of(both("--full"));
         assertThat(there.status()).isEqualTo(Status.DONE);
         assertThat(flat(there))
                 .contains("Flatter, stiffer, compared with As bought")
@@ -151,7 +151,7 @@ class DoubtCommandTest {
                 .contains("less for sure, twenty to one")
                 .contains("either figure alone is only known to ±")
                 .contains("To know the understeer at 0.2 g better, measure:");
-        Run back = Run.of(doubt("--setup", "Flatter, stiffer", "--setup", "As bought"));
+        Run back = Run.of(doubt("--setup", "Flatter, stiffer", "--setup", "As bought", "--full"));
         assertThat(flat(back)).contains("more than that of \"Flatter, stiffer\", and between");
         assertThat(there.out()).doesNotContain("cgHeight").doesNotContain("corneringStiffness");
         assertThat(there.lines()).allMatch(line -> line.length() <= 100);
@@ -164,7 +164,7 @@ class DoubtCommandTest {
                         + " {\"rollStiffness\": \"300 N*m/deg\"}}}}",
                 "{\"name\": \"Twin\"}");
         String file = Run.file(folder, "twins.json", twins).toString();
-        Run run = Run.of("doubt", file, "--samples", "50", "--setup", "As bought", "--setup", "Twin");
+        Run run = Run.of("doubt", file, "--samples", "50", "--setup", "As bought", "--setup", "Twin", "--full");
         assertThat(flat(run)).contains("The limit is the same in \"Twin\" as in \"As bought\", whatever was guessed.");
     }
 
@@ -176,7 +176,7 @@ class DoubtCommandTest {
                 .get("limit")
                 .get("lateralAcceleration_g")
                 .asDouble();
-        Run run = Run.of(doubt("--setup", "As bought", "--pace", limit + " g"));
+        Run run = Run.of(doubt("--setup", "As bought", "--pace", limit + " g", "--full"));
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(flat(run)).contains("% of the sampled cars do not get there, and are left out of it.");
     }
@@ -200,7 +200,7 @@ class DoubtCommandTest {
     void tolerancesThatMakeMostSamplesFallOverAreOneLine() {
         String wild = Run.CAR.replace("\"85 kg\"", "\"85 kg ± 6000 kg\"").replace("\"120 kg\"", "\"120 kg ± 6000 kg\"");
         String file = Run.file(folder, "wild.json", wild).toString();
-        Run run = Run.of("doubt", file, "--samples", "100", "--setup", "As bought");
+        Run run = Run.of("doubt", file, "--samples", "100", "--setup", "As bought", "--full");
         assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
         assertThat(run.err())
                 .startsWith("evenhand doubt: \"As bought\": ")

@@ -75,10 +75,10 @@ class EffectsCommandTest {
     @CsvSource({
         "pushes gently, understeer, -1",
         "pushes briskly, understeer, -1",
-        "pushes at the limit, limit balance, -1",
+        "pushes at the limit, understeer near the limit, -1",
         "slides gently, understeer, 1",
         "slides briskly, understeer, 1",
-        "Slides  at the limit, limit balance, 1",
+        "Slides  at the limit, understeer near the limit, 1",
         "leans, lean, -1",
         "spins the inside wheel, inside rear load, 1"
     })
@@ -107,10 +107,10 @@ class EffectsCommandTest {
 
     @Test
     void oppositeComplaintsAreMendedTheOppositeWay() {
-        String pushes =
-                Run.of("effects", car, "--complaint", "pushes at the limit").out();
-        String slides =
-                Run.of("effects", car, "--complaint", "slides at the limit").out();
+        String pushes = Run.of("effects", car, "--complaint", "pushes at the limit", "--full")
+                .out();
+        String slides = Run.of("effects", car, "--complaint", "slides at the limit", "--full")
+                .out();
         assertThat(pushes).contains("front.spring.rate −", "rear.spring.rate +");
         assertThat(pushes + slides).doesNotContain("tyre.friction", "frontWeightFraction", "unsprungMass");
         assertThat(slides).contains("front.spring.rate +", "rear.spring.rate −");
@@ -119,7 +119,7 @@ class EffectsCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"bakery-front-drive", "harbour-saloon", "quarry-special", "tinkers-lane-roadster"})
     void demoCarsAreAnswered(String name) {
-        Run run = Run.of("effects", "../scenarios/" + name + ".json");
+        Run run = Run.of("effects", "../scenarios/" + name + ".json", "--full");
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(run.err()).isEmpty();
         assertThat(run.lines()).allMatch(line -> line.length() <= 100);

@@ -45,7 +45,7 @@ class ComparisonWordsTest {
                         one -> assertThat(one).contains("leans less (3.3 deg to 2.8 deg): by the front spring rate"))
                 .anySatisfy(one -> assertThat(one).contains("corners faster"))
                 .anySatisfy(one -> assertThat(one)
-                        .contains("towards sliding")
+                        .contains("Near the limit it understeers less")
                         .contains("by the rear bar roll stiffness first")
                         .contains("against it works the front spring rate"));
         assertThat(back)
@@ -55,7 +55,7 @@ class ComparisonWordsTest {
                         one -> assertThat(one).contains("leans more (2.8 deg to 3.3 deg): by the front spring rate"))
                 .anySatisfy(one -> assertThat(one).contains("corners slower"))
                 .anySatisfy(one -> assertThat(one)
-                        .contains("towards pushing")
+                        .contains("Near the limit it understeers more")
                         .contains("by the rear bar roll stiffness first")
                         .contains("against it works the front spring rate"));
     }

@@ -17,23 +17,27 @@ class EffectWordsTest {
     private static final double GENTLE = Unit.of("g").toSi(0.2);
     private static final double BRISK = Unit.of("g").toSi(0.5);
     private static final Trial TRIAL = new Trial(List.of(GENTLE, BRISK), 40, Direction.LEFT);
+    private static final Trial RIGHT = TRIAL.turning(Direction.RIGHT);
 
     private static List<String> help(String demo, String name, String complaint) {
+        return help(TRIAL, demo, name, complaint);
+    }
+
+    private static List<String> help(Trial trial, String demo, String name, String complaint) {
         Setup setup = Demo.read(demo).setup(name).orElseThrow();
-        Answers before = TRIAL.ask(setup.car());
+        Answers before = trial.ask(setup.car());
         Complaint wish =
                 Complaint.of(complaint, setup.car(), before, GENTLE, BRISK).orElseThrow();
         return EffectWords.help(
-                wish, Effect.helping(setup.entries(), TRIAL, before, wish.judged(), wish.up()), Units.METRIC);
+                wish, Effect.helping(setup.entries(), trial, before, wish.judged(), wish.up()), Units.METRIC);
     }
 
     @Test
     void aCarThatDoesNotPushIsNotMadeToSlideWithoutAWord() {
-        assertThat(help("slipper-coupe", "As the customer wished", "pushes at the limit"))
+        assertThat(help(RIGHT, "slipper-coupe", "As the customer wished", "pushes at the limit"))
                 .first()
                 .asString()
-                .startsWith(
-                        "By the sums it does not push at the limit: the rear has less in hand (limit balance −0.6 %).")
+                .startsWith("By the sums it does not push near the limit: it oversteers by 0.17 deg/g.")
                 .contains("lets the tail go sooner");
         assertThat(help("slipper-coupe", "Short soft rubbers", "pushes at the limit"))
                 .first()
@@ -42,8 +46,7 @@ class EffectWordsTest {
         assertThat(help("slipper-coupe", "Short soft rubbers", "slides at the limit"))
                 .first()
                 .asString()
-                .startsWith(
-                        "By the sums it does not slide at the limit: the front has less in hand (limit balance +7.7 %).")
+                .startsWith("By the sums it does not slide near the limit: it understeers by 4.70 deg/g.")
                 .contains("push more");
         assertThat(help("harbour-saloon", "As bought", "slides briskly"))
                 .first()
@@ -53,14 +56,14 @@ class EffectWordsTest {
 
     @Test
     void aStepThatGoesPastNeutralIsSaidTo() {
-        assertThat(help("slipper-coupe", "As the customer wished", "slides at the limit"))
+        assertThat(help(RIGHT, "slipper-coupe", "As the customer wished", "slides at the limit"))
                 .first()
                 .asString()
                 .startsWith("Change first: ");
-        assertThat(help("slipper-coupe", "As the customer wished", "slides at the limit"))
+        assertThat(help(RIGHT, "slipper-coupe", "As the customer wished", "slides at the limit"))
                 .last()
                 .asString()
-                .startsWith("That whole step is past neutral at the limit: the front has less in hand (limit balance +")
+                .startsWith("That whole step is past neutral near the limit: it understeers by ")
                 .endsWith("Take less of it.");
         assertThat(help("slipper-coupe", "Short soft rubbers", "pushes at the limit"))
                 .noneMatch(said -> said.contains("past neutral"));

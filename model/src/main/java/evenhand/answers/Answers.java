@@ -26,6 +26,11 @@ public record Answers(List<Bend> bends, Optional<Ride> ride) {
         bends = List.copyOf(bends);
     }
 
+    /** The same car in one of the bends alone, as many as {@link Trial#bends()}. */
+    public Answers in(int bend) {
+        return new Answers(List.of(bends.get(bend)), ride);
+    }
+
     /** The turn of the first bend. */
     public PacesAnswer turn() {
         return bends.get(0).turn();

@@ -85,6 +85,21 @@ public record Trial(
         return ways == Ways.BOTH && car.turnsAlikeBothWays();
     }
 
+    /** The same of a car as read from a file, once its load has settled; one that cannot stand has one answer too. */
+    public boolean asksAlike(Car car) {
+        return Laden.of(car, load) instanceof Laden.AtRest rest ? isAlike(rest.car()) : ways == Ways.BOTH;
+    }
+
+    /** How many bends are asked: each circle, each way round. */
+    public int bends() {
+        return radii.size() * ways.directions().size();
+    }
+
+    /** The first circle and way round alone. */
+    public Trial firstBend() {
+        return turning(direction()).onCircle(radius());
+    }
+
     /** The trial where nothing else is asked for: gentle and brisk, to the left on the usual circle and the usual road. */
     public static Trial usual() {
         return new Trial(USUAL_PACES, USUAL_RADIUS, USUAL_DIRECTION);
@@ -132,7 +147,12 @@ public record Trial(
         if (laden instanceof Laden.NoRest none) {
             String why = none.text();
             TurnAnswer.NoTurn noTurn = new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why);
-            return new Answers(List.of(new Answers.Bend(radius(), direction(), noTurn)), Optional.empty());
+            return new Answers(
+                    radii.stream()
+                            .flatMap(radius -> ways.directions().stream()
+                                    .map(direction -> new Answers.Bend(radius, direction, noTurn)))
+                            .toList(),
+                    Optional.empty());
         }
         Car standing = ((Laden.AtRest) laden).car();
         boolean rides = figures.stream().anyMatch(figure -> figure.criterion().ofRide());

@@ -51,20 +51,37 @@ public record Comparison(
         missing = List.copyOf(missing);
     }
 
-    /** Compares two cars that both build, while nobody waits. */
+    /** Compares two cars that both build in the first bend of a trial, while nobody waits. */
     public static Comparison of(Entries base, Entries other, Trial trial) {
         return of(base, other, trial, Progress.NONE);
     }
 
     /**
-     * Compares two cars that both build.
+     * Compares two cars that both build, in the first bend of a trial.
      *
      * @throws CancellationException if it is no longer wanted
      */
     public static Comparison of(Entries base, Entries other, Trial trial, Progress progress) {
+        return each(base, other, trial.firstBend(), progress).get(0);
+    }
+
+    /**
+     * Compares two cars that both build in each bend of a trial, in its order; every combination is asked once for all.
+     *
+     * @throws CancellationException if it is no longer wanted
+     */
+    public static List<Comparison> each(Entries base, Entries other, Trial trial, Progress progress) {
         List<Change> changes = Change.between(base, other);
         List<Optional<Answers>> answers = answers(base, changes, trial, trial.judged(), progress);
-        return of(changes, answers, judged(trial, answers));
+        List<Judged> judged = judged(trial, answers);
+        return IntStream.range(0, trial.bends())
+                .mapToObj(bend -> of(
+                        changes,
+                        answers.stream()
+                                .map(car -> car.map(all -> all.in(bend)))
+                                .toList(),
+                        judged))
+                .toList();
     }
 
     /**

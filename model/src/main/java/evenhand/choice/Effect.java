@@ -15,12 +15,12 @@ import evenhand.quantity.Quantity;
 import evenhand.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What one step of one adjustment does to a car in one trial, all else left as it is.
@@ -29,9 +29,6 @@ import java.util.Set;
  * @param moves of every figure that both cars have
  */
 public record Effect(Step step, List<Move> moves) {
-    /** What moves a figure by less than this part of what is noticeable is no help. */
-    private static final double SMALLEST = 0.02;
-
     /** What is done to the car. */
     public sealed interface Step {
         /** Of what is changed, relative to the car. */
@@ -102,41 +99,57 @@ public record Effect(Step step, List<Move> moves) {
 
     /**
      * The effects of one usual step up of each adjustment that this car has, largest first; down where a step up makes no car.
-     * What leaves the car without an answer either way has none.
+     * What leaves the car without an answer either way has none. In the first bend of the trial.
      *
      * @param before what the car answers as it stands
      */
     public static List<Effect> each(Entries car, Trial trial, Answers before) {
-        return largestFirst(ways(car).parallelStream()
-                .flatMap(ways -> ways.stream()
-                        .flatMap(step -> of(car, step, trial, before, trial.judged(before)).stream())
-                        .limit(1))
-                .toList());
+        return inEachBend(car, trial.firstBend(), before.in(0)).get(0);
+    }
+
+    /** The same in each bend of a trial, in its order; every car is asked once for all. */
+    public static List<List<Effect>> inEachBend(Entries car, Trial trial, Answers before) {
+        List<Judged> figures = trial.judged(before);
+        List<List<Optional<Effect>>> all = ways(car).parallelStream()
+                .map(ways -> firstThatTurns(car, ways, trial, before, figures))
+                .toList();
+        return IntStream.range(0, trial.bends())
+                .mapToObj(bend -> all.stream()
+                        .flatMap(effects -> effects.get(bend).stream())
+                        .sorted(Comparator.comparingDouble(effect -> -effect.size()))
+                        .toList())
+                .toList();
+    }
+
+    /** In each bend the effect of the first of some steps that leaves the car with an answer there. */
+    private static List<Optional<Effect>> firstThatTurns(
+            Entries car, List<Step> steps, Trial trial, Answers before, Collection<Judged> figures) {
+        List<Optional<Effect>> effects = new ArrayList<>(Collections.nCopies(trial.bends(), Optional.empty()));
+        for (Step step : steps) {
+            if (effects.stream().anyMatch(Optional::isEmpty)) {
+                after(car, step, trial).ifPresent(after -> {
+                    for (int bend = 0; bend < effects.size(); bend++) {
+                        if (effects.get(bend).isEmpty()) {
+                            effects.set(bend, between(step, before.in(bend), after.in(bend), figures));
+                        }
+                    }
+                });
+            }
+        }
+        return effects;
     }
 
     /**
-     * The single changes that move a figure the way that is wished, best first: each a step up or down, whichever helps more.
-     * Only what a shop can turn, cut or swap at an axle, in the drive or the steering; weights, heights of masses and a tyre's
-     * law are what they are.
+     * The single changes that move a figure the way that is wished, best first, as {@link Remedy} finds them: what each does in
+     * the bend that is the worst now.
      *
      * @param before what the car answers as it stands
      * @param wish the figure
      * @param up whether the figure is to grow
      */
     public static List<Effect> helping(Entries car, Trial trial, Answers before, Judged wish, boolean up) {
-        Set<Judged> judged = new LinkedHashSet<>(trial.judged(before));
-        judged.add(wish);
-        Comparator<Effect> best = Comparator.comparingDouble(effect -> -effect.gain(wish, up));
-        return ways(car).stream()
-                .filter(ways -> ways.stream().noneMatch(step -> step.work() == Slot.Work.ANOTHER_CAR))
-                .toList()
-                .parallelStream()
-                .flatMap(ways -> ways.stream()
-                        .flatMap(step -> of(car, step, trial, before, judged).stream())
-                        .filter(effect -> effect.helps(wish, up))
-                        .sorted(best)
-                        .limit(1))
-                .sorted(best)
+        return Remedy.against(car, trial, before, wish, up).stream()
+                .map(Remedy::whereWorst)
                 .toList();
     }
 
@@ -178,12 +191,6 @@ public record Effect(Step step, List<Move> moves) {
         return steps;
     }
 
-    private static List<Effect> largestFirst(List<Effect> effects) {
-        return effects.stream()
-                .sorted(Comparator.comparingDouble(effect -> -effect.size()))
-                .toList();
-    }
-
     /** The car after a step; nothing where no car can have that. */
     static Optional<Entries> after(Entries car, Step step) {
         if (step instanceof ByNumber number) {
@@ -201,19 +208,23 @@ public record Effect(Step step, List<Move> moves) {
                 new Catalogue.Difference(step.path(), Optional.empty(), Optional.of(new Entry.Word(setting.to())))));
     }
 
-    private static Optional<Effect> of(
-            Entries car, Step step, Trial trial, Answers before, Collection<Judged> figures) {
-        Optional<Answers> after = after(car, step)
+    /** What the car answers after a step; nothing where no car can have that. */
+    static Optional<Answers> after(Entries car, Step step, Trial trial) {
+        return after(car, step)
                 .flatMap(changed -> Catalogue.build(changed).value())
                 .map(trial::ask);
-        if (after.isEmpty() || after.get().noTurn().isPresent()) {
+    }
+
+    /** What a step has done in the first bend; nothing where the car does not turn any more. */
+    static Optional<Effect> between(Step step, Answers before, Answers after, Collection<Judged> figures) {
+        if (after.noTurn().isPresent()) {
             return Optional.empty();
         }
         List<Move> moves = new ArrayList<>();
         for (Judged judged : figures) {
             judged.si(before)
                     .ifPresent(base ->
-                            judged.si(after.get()).ifPresent(now -> moves.add(new Move(judged, base, now - base))));
+                            judged.si(after).ifPresent(now -> moves.add(new Move(judged, base, now - base))));
         }
         return Optional.of(new Effect(step, moves));
     }
@@ -231,14 +242,5 @@ public record Effect(Step step, List<Move> moves) {
     /** The move of one figure. */
     public Optional<Move> move(Judged judged) {
         return moves.stream().filter(move -> move.judged().equals(judged)).findFirst();
-    }
-
-    private double gain(Judged wish, boolean up) {
-        double difference = move(wish).map(Move::difference).orElse(0.0);
-        return up ? difference : -difference;
-    }
-
-    private boolean helps(Judged wish, boolean up) {
-        return gain(wish, up) > SMALLEST * wish.criterion().noticeable();
     }
 }

@@ -2,6 +2,7 @@ package evenhand.doubt;
 
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
+import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
@@ -26,7 +27,8 @@ import java.util.stream.Stream;
  * <p>Every number of the car that may be off is drawn from a normal law, its half-width two standard deviations, cut at what is
  * physically possible; all of them at once, thousands of times, evenly spread ({@link NormalPoints}). An estimate is made from the
  * drawn values and is off by its own spread besides. All set-ups are asked with the same errors of the same numbers: it is one
- * car, measured once. So the differences between set-ups come out narrower than the answers themselves.
+ * car, measured once. So the differences between set-ups come out narrower than the answers themselves. Both ways round are
+ * asked of the same sampled cars, and an aim is met by those that meet it in every bend.
  *
  * <p>The same seed gives the same numbers on any machine with any number of threads.
  */
@@ -74,6 +76,18 @@ public final class Doubt {
             this(trial, samples, seed, unsaid, aim, List.of(), progress);
         }
 
+        private Question in(Trial other) {
+            return new Question(other, samples, seed, unsaid, aim, along, progress);
+        }
+
+        /**
+         * One bend, by which it is told how much a number counts: the same whichever way is asked, so that the same cars are
+         * sampled.
+         */
+        private Trial whatCounts() {
+            return trial.turning(Trial.USUAL_DIRECTION).onCircle(trial.radius());
+        }
+
         /** The trial, at every pace that is needed. */
         private Trial everyPace() {
             Trial every = trial;
@@ -100,17 +114,25 @@ public final class Doubt {
     }
 
     /**
-     * The answer.
+     * The answer in one bend.
      *
      * @param cars in their order
      * @param differences of the cars after the first, from the first
-     * @param measureNext what narrows the first figure that the first car has most
+     * @param measureNext what narrows {@link #narrowed} most
+     * @param narrowed the first figure that the first car has; with an aim and several bends the value that decides it
+     * @param mirrored of each car, whether each of its samples turns as the mirror image of itself in the first bend
      */
-    public record Answer(List<Left> cars, List<Left> differences, List<Measurement> measureNext) {
+    public record Answer(
+            List<Left> cars,
+            List<Left> differences,
+            List<Measurement> measureNext,
+            Optional<Spread> narrowed,
+            List<Boolean> mirrored) {
         public Answer {
             cars = List.copyOf(cars);
             differences = List.copyOf(differences);
             measureNext = List.copyOf(measureNext);
+            mirrored = List.copyOf(mirrored);
         }
     }
 
@@ -123,9 +145,12 @@ public final class Doubt {
     private final List<Tolerance> tolerances;
     private final Draw draw;
     private final List<FirstOrder> inputs;
-    private final double[][][] figures; // by car, figure, sample
-    private final boolean[][][] has; // whether there is such a figure
-    private final boolean[][] turns; // by car, sample
+    private final double[][][][] figures; // by bend, car, figure, sample
+    private final boolean[][][][] has; // whether there is such a figure
+    private final boolean[][][] turns; // by bend, car, sample
+    private final boolean[][] meets; // by car, sample: whether it meets the aim
+    private final double[] decides; // by sample: the first car's value that decides the aim
+    private final boolean[] decided; // whether there is such a value
 
     private Doubt(List<Entries> cars, Question question) {
         this.cars = cars;
@@ -140,9 +165,12 @@ public final class Doubt {
         tolerances = byInfluence();
         int n = question.samples();
         draw = new Draw(tolerances, n, question.seed(), question.unsaid());
-        figures = new double[cars.size()][judged.size()][n];
-        has = new boolean[cars.size()][judged.size()][n];
-        turns = new boolean[cars.size()][n];
+        figures = new double[trial.bends()][cars.size()][judged.size()][n];
+        has = new boolean[trial.bends()][cars.size()][judged.size()][n];
+        turns = new boolean[trial.bends()][cars.size()][n];
+        meets = new boolean[cars.size()][n];
+        decides = new double[n];
+        decided = new boolean[n];
         sample();
         inputs = IntStream.range(0, tolerances.size())
                 .parallel()
@@ -150,26 +178,39 @@ public final class Doubt {
                 .toList();
     }
 
-    /** What is judged, the figure of the aim first. */
+    /** What is judged, the figure of the aim first; which end goes first is no number: for it stands the understeer near the limit. */
     private static List<Judged> inOrder(Question question, List<Optional<Answers>> nominal) {
         boolean damped =
                 nominal.stream().anyMatch(car -> car.isPresent() && car.get().isDamped());
         List<Judged> all = new ArrayList<>(question.trial().judged());
         all.removeIf(one -> one.criterion().ofRide() && !damped);
         question.aim().ifPresent(aim -> {
-            all.remove(aim.judged());
-            all.add(0, aim.judged());
+            Judged first = aim.judged().criterion().equals(Criterion.FRONT_FIRST)
+                    ? new Judged(Criterion.NEAR_UNDERSTEER, OptionalDouble.empty())
+                    : aim.judged();
+            all.remove(first);
+            all.add(0, first);
         });
         return List.copyOf(all);
     }
 
     /**
-     * Takes the doubt of some set-ups of one car.
+     * Takes the doubt of some set-ups of one car in the first bend of the trial.
      *
      * @throws CancellationException if it is no longer wanted
      */
     public static Answer of(List<Entries> cars, Question question) {
-        return new Doubt(List.copyOf(cars), question).answer();
+        return inEachBend(cars, question.in(question.trial().firstBend())).get(0);
+    }
+
+    /**
+     * Takes it in each bend of the trial, in its order, from the same samples. An aim is met where it is met in all of them.
+     *
+     * @throws CancellationException if it is no longer wanted
+     */
+    public static List<Answer> inEachBend(List<Entries> cars, Question question) {
+        Doubt doubt = new Doubt(List.copyOf(cars), question);
+        return IntStream.range(0, doubt.trial.bends()).mapToObj(doubt::answer).toList();
     }
 
     /** Every number that may be off, those first whose standard deviation moves the first car's figures most. */
@@ -177,12 +218,12 @@ public final class Doubt {
         List<Tolerance> all = Tolerance.all(cars, question.unsaid());
         Entries car = cars.get(0);
         Map<Tolerance, Double> influence = new HashMap<>();
+        Optional<Answers> asGiven = Catalogue.build(car).value().map(question.whatCounts()::ask);
         List<Double> sizes = question.progress()
                 .part(0, INFLUENCE_KNOWN)
                 .each(
                         all,
-                        one -> nominal.get(0)
-                                .map(answers -> influence(car, one, answers))
+                        one -> asGiven.map(answers -> influence(car, one, answers))
                                 .orElse(0.0));
         for (int k = 0; k < sizes.size(); k++) {
             influence.put(all.get(k), sizes.get(k));
@@ -193,14 +234,14 @@ public final class Doubt {
     }
 
     /** What one standard deviation of a number moves, in what is noticeable. */
-    private double influence(Entries car, Tolerance one, Answers nominal) {
+    private double influence(Entries car, Tolerance one, Answers asGiven) {
         Deviation deviation = number -> number.path().equals(one.path())
                 ? number.slot().bounds().cut(number.si() + one.halfWidth() / 2)
                 : number.si();
-        Optional<Answers> off = Catalogue.build(car, deviation).value().map(question.trial()::ask);
+        Optional<Answers> off = Catalogue.build(car, deviation).value().map(question.whatCounts()::ask);
         double largest = 0;
         for (Judged figure : judged.subList(0, inFull)) {
-            OptionalDouble now = figure.si(nominal);
+            OptionalDouble now = figure.si(asGiven);
             OptionalDouble then = off.map(figure::si).orElseGet(OptionalDouble::empty);
             if (now.isPresent() && then.isPresent()) {
                 double move = Math.abs(then.getAsDouble() - now.getAsDouble())
@@ -230,31 +271,53 @@ public final class Doubt {
         for (int car = 0; car < cars.size(); car++) {
             Optional<Car> built = Catalogue.build(cars.get(car), deviation).value();
             Optional<Answers> answers = built.map(trial::ask);
-            turns[car][sample] = answers.isPresent() && answers.get().noTurn().isEmpty();
-            for (int figure = 0; figure < judged.size(); figure++) {
-                OptionalDouble value = answers.map(judged.get(figure)::si).orElseGet(OptionalDouble::empty);
-                figures[car][figure][sample] = value.orElse(0);
-                has[car][figure][sample] = value.isPresent();
+            for (int bend = 0; bend < trial.bends(); bend++) {
+                Optional<Answers> here = in(bend, answers);
+                turns[bend][car][sample] =
+                        here.isPresent() && here.get().noTurn().isEmpty();
+                for (int figure = 0; figure < judged.size(); figure++) {
+                    OptionalDouble value = here.map(judged.get(figure)::si).orElseGet(OptionalDouble::empty);
+                    figures[bend][car][figure][sample] = value.orElse(0);
+                    has[bend][car][figure][sample] = value.isPresent();
+                }
+            }
+            if (question.aim().isPresent() && answers.isPresent()) {
+                aim(question.aim().get(), car, sample, answers.get());
             }
         }
     }
 
-    private Answer answer() {
+    private static Optional<Answers> in(int bend, Optional<Answers> answers) {
+        return answers.map(all -> all.in(bend));
+    }
+
+    private void aim(Aim aim, int car, int sample, Answers answers) {
+        OptionalDouble value = aim.figure(answers);
+        meets[car][sample] = value.isPresent()
+                && aim.nearlyMet(value.getAsDouble())
+                && aim.off(answers).isEmpty();
+        if (car == 0) {
+            decides[sample] = value.orElse(0);
+            decided[sample] = value.isPresent();
+        }
+    }
+
+    private Answer answer(int bend) {
         List<List<Samples>> samples = new ArrayList<>();
         for (int car = 0; car < cars.size(); car++) {
             List<Samples> ofCar = new ArrayList<>();
             for (int figure = 0; figure < judged.size(); figure++) {
-                ofCar.add(Samples.of(figures[car][figure], has[car][figure]));
+                ofCar.add(Samples.of(figures[bend][car][figure], has[bend][car][figure]));
             }
             samples.add(ofCar);
         }
         List<Left> left = new ArrayList<>();
         List<Left> differences = new ArrayList<>();
         for (int car = 0; car < cars.size(); car++) {
-            List<OptionalDouble> own = values(nominal.get(car));
-            left.add(left(samples.get(car), own, silent(car, car), chance(samples.get(car))));
+            List<OptionalDouble> own = values(in(bend, nominal.get(car)));
+            left.add(left(samples.get(car), own, silent(bend, car, car), chance(car)));
             if (car > 0) {
-                List<OptionalDouble> base = values(nominal.get(0));
+                List<OptionalDouble> base = values(in(bend, nominal.get(0)));
                 List<Samples> apart = new ArrayList<>();
                 List<OptionalDouble> nominalApart = new ArrayList<>();
                 for (int k = 0; k < judged.size(); k++) {
@@ -265,10 +328,53 @@ public final class Doubt {
                                             - base.get(k).getAsDouble())
                                     : OptionalDouble.empty());
                 }
-                differences.add(left(apart, nominalApart, silent(0, car), OptionalDouble.empty()));
+                differences.add(left(apart, nominalApart, silent(bend, 0, car), OptionalDouble.empty()));
             }
         }
-        return new Answer(left, differences, measureNext(samples.get(0)));
+        Optional<Spread> narrowed = narrowed(left.get(0));
+        return new Answer(
+                left,
+                differences,
+                narrowed.map(first -> measureNext(narrowed(first, samples.get(0))))
+                        .orElse(List.of()),
+                narrowed,
+                IntStream.range(0, cars.size())
+                        .mapToObj(car -> isMirrored(bend, car))
+                        .toList());
+    }
+
+    /** What a better measurement is to narrow: the first figure, or what decides an aim of several bends. */
+    private Optional<Spread> narrowed(Left first) {
+        if (!decidesTogether()) {
+            return first.spreads().stream().findFirst();
+        }
+        Samples all = Samples.of(decides, decided);
+        Aim aim = question.aim().orElseThrow();
+        OptionalDouble asGiven = nominal.get(0).map(aim::figure).orElseGet(OptionalDouble::empty);
+        return all.count() > 1 ? Optional.of(spread(aim.judged(), asGiven, all, List.of())) : Optional.empty();
+    }
+
+    private Samples narrowed(Spread spread, List<Samples> ofFirstCar) {
+        return decidesTogether() ? Samples.of(decides, decided) : ofFirstCar.get(judged.indexOf(spread.judged()));
+    }
+
+    private boolean decidesTogether() {
+        return trial.bends() > 1
+                && question.aim()
+                        .filter(aim -> !aim.judged().criterion().equals(Criterion.FRONT_FIRST))
+                        .isPresent();
+    }
+
+    private boolean isMirrored(int bend, int car) {
+        boolean mirrored = bend > 0;
+        for (int figure = 0; figure < judged.size() && mirrored; figure++) {
+            double sign = judged.get(figure).criterion().mirrors() ? -1 : 1;
+            for (int i = 0; i < question.samples() && mirrored; i++) {
+                mirrored = has[bend][car][figure][i] == has[0][car][figure][i]
+                        && figures[bend][car][figure][i] == sign * figures[0][car][figure][i];
+            }
+        }
+        return mirrored;
     }
 
     private List<OptionalDouble> values(Optional<Answers> answers) {
@@ -278,23 +384,21 @@ public final class Doubt {
     }
 
     /** Part of the samples in which one of two cars does not turn. */
-    private double silent(int one, int other) {
+    private double silent(int bend, int one, int other) {
         long silent = IntStream.range(0, question.samples())
-                .filter(i -> !(turns[one][i] && turns[other][i]))
+                .filter(i -> !(turns[bend][one][i] && turns[bend][other][i]))
                 .count();
         return (double) silent / question.samples();
     }
 
-    private OptionalDouble chance(List<Samples> figures) {
+    private OptionalDouble chance(int car) {
         if (question.aim().isEmpty()) {
             return OptionalDouble.empty();
         }
-        Aim aim = question.aim().get();
-        Samples figure = figures.get(0);
-        long met = IntStream.range(0, figure.size())
-                .filter(i -> figure.has(i) && aim.nearlyMet(figure.value(i)))
+        long met = IntStream.range(0, question.samples())
+                .filter(i -> meets[car][i])
                 .count();
-        return OptionalDouble.of((double) met / figure.size());
+        return OptionalDouble.of((double) met / question.samples());
     }
 
     private Left left(List<Samples> figures, List<OptionalDouble> nominal, double silent, OptionalDouble chance) {
@@ -337,16 +441,8 @@ public final class Doubt {
         return new Spread(one, nominal, parts[0], parts[2], parts[1], figure.standardDeviation(), none, causes);
     }
 
-    /** What a better measurement of one input leaves of the first figure: its own line through the samples drawn in. */
-    private List<Measurement> measureNext(List<Samples> figures) {
-        Optional<Samples> answered = figures.stream()
-                .limit(inFull)
-                .filter(figure -> figure.count() > 1)
-                .findFirst();
-        if (answered.isEmpty()) {
-            return List.of();
-        }
-        Samples first = answered.get();
+    /** What a better measurement of one input leaves of a figure: its own line through the samples drawn in. */
+    private List<Measurement> measureNext(Samples first) {
         double now = width(first.quantiles(LOW, HIGH));
         List<Measurement> all = new ArrayList<>();
         for (int k = 0; k < inputs.size(); k++) {
