@@ -29,7 +29,7 @@ final class BalancePage {
     private static final String NOTHING = "–";
     private static final int WIDTH = 100;
     private static final int LONGEST_NAME = 34;
-    private static final int AFTER_THE_GRADIENTS = 14 + 14 + 7 + 9;
+    private static final int AFTER_THE_GRADIENTS = 14 + 16 + 7 + 9;
     private static final int MOST_PACES = 3;
     private static final int MOST_WARNINGS = 4;
     private static final int MOST_ASSUMED = 4;
@@ -101,7 +101,7 @@ final class BalancePage {
         above.append(centre(
                 gradients() < 34 ? "pushes (+), slides (−), deg/g" : "pushes (+) or slides (−), deg/g", gradients()));
         above.append(centre("limit, g", both ? 14 : 8));
-        above.append(centre("goes first", both ? 14 : 8))
+        above.append(centre("goes first", both ? 16 : 8))
                 .append(left("leans", 7))
                 .append(left("rubber", 9));
         StringBuilder below = new StringBuilder(pad("", nameWidth));
@@ -109,11 +109,9 @@ final class BalancePage {
             below.append(left(Units.pace(pace), NUMBER));
         }
         below.append(left("near limit", NEAR));
-        for (int block = 0; block < 2; block++) {
-            if (both) {
-                below.append(left("left", 7)).append(left("right", 7));
-            } else {
-                below.append(left(trial.direction().key(), 8));
+        for (int column : new int[] {both ? 7 : 8, 8}) {
+            for (Direction direction : trial.ways().directions()) {
+                below.append(left(direction.key(), column));
             }
         }
         below.append(left("deg/g", 7)).append(left("touched", 9));
@@ -157,7 +155,7 @@ final class BalancePage {
                     column));
         }
         for (Direction direction : trial.ways().directions()) {
-            row.append(left(of(ways, direction).map(BalancePage::first).orElse(NOTHING), column));
+            row.append(left(of(ways, direction).map(BalancePage::first).orElse(NOTHING), 8));
         }
         row.append(left(
                 HandSumFigures.ROLL_GRADIENT.in(DEG_PER_G, turned.sums()).stream()
