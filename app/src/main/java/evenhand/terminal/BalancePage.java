@@ -99,7 +99,7 @@ final class BalancePage {
         boolean both = trial.ways().directions().size() > 1;
         StringBuilder above = new StringBuilder(pad("", nameWidth));
         above.append(centre(
-                gradients() < 34 ? "pushes (+), slides (−), deg/g" : "pushes (+) or slides (−), deg/g", gradients()));
+                gradients() < 33 ? "push (+), slide (−), deg/g" : "pushes (+) or slides (−), deg/g", gradients()));
         above.append(centre("limit, g", both ? 14 : 8));
         above.append(centre("goes first", both ? 16 : 8))
                 .append(left("leans", 7))

@@ -38,7 +38,17 @@ class BalanceCommandTest {
             "gripBalance",
             "driveForce_N",
             "airDrag_N",
+            "hold",
             "wheels");
+
+    private static final List<String> DEMOS = List.of(
+            "bakery-front-drive",
+            "harbour-saloon",
+            "orchard-estate",
+            "postman-leaf",
+            "quarry-special",
+            "slipper-coupe",
+            "tinkers-lane-roadster");
 
     private static final List<String> WHEEL = List.of(
             "load_N",
@@ -77,7 +87,17 @@ class BalanceCommandTest {
     void aSetupHasTheKeysOfTheContract() {
         JsonNode setup = json("balance", car, "--json").get("setups").get(0);
         assertThat(keys(setup))
-                .containsExactly("name", "words", "handSums", "paces", "limit", "events", "turn", "estimated");
+                .containsExactly(
+                        "name",
+                        "words",
+                        "handSums",
+                        "paces",
+                        "limit",
+                        "events",
+                        "turn",
+                        "alike",
+                        "estimated",
+                        "assumed");
         assertThat(keys(setup.get("handSums")))
                 .containsExactly(
                         "rollGradient_deg_per_g",
@@ -100,7 +120,25 @@ class BalanceCommandTest {
                         "tyres", "aligningTorque", "camber", "rollSteer", "lateralForceSteer", "aligningTorqueSteer");
         assertThat(keys(setup.get("limit")))
                 .containsExactly(
-                        "lateralAcceleration_g", "firstAxle", "cause", "limitBalance", "frontGripUsed", "rearGripUsed");
+                        "lateralAcceleration_g",
+                        "cause",
+                        "limitBalance",
+                        "frontGripUsed",
+                        "rearGripUsed",
+                        "nearUndersteer_deg_per_g",
+                        "fold_g",
+                        "speed_m_per_s"); // neither end slides: no first axle, but the speed
+        JsonNode stiffer = json("balance", car, "--json").get("setups").get(1);
+        assertThat(keys(stiffer.get("limit")))
+                .containsExactly(
+                        "lateralAcceleration_g",
+                        "firstAxle",
+                        "cause",
+                        "limitBalance",
+                        "frontGripUsed",
+                        "rearGripUsed",
+                        "nearUndersteer_deg_per_g");
+        assertThat(keys(setup.get("assumed").get(1))).containsExactly("path", "value", "text");
         assertThat(keys(setup.get("estimated").get(0))).containsExactly("path", "value", "rule");
     }
 
@@ -133,7 +171,12 @@ class BalanceCommandTest {
         for (JsonNode row : turn) {
             List<String> keys = keys(row);
             List<String> expected = new ArrayList<>(ROW);
-            expected.removeIf(key -> key.endsWith("Gradient_deg_per_g") && !keys.contains(key)); // none at the fold
+            boolean last = row == turn.get(turn.size() - 1);
+            expected.removeIf(key -> last && (key.equals("hold") || key.endsWith("Gradient_deg_per_g"))); // the fold
+            if (row.get("lateralAcceleration_g").asDouble()
+                    > setup.get("limit").get("lateralAcceleration_g").asDouble()) {
+                expected.add("beyondLimit");
+            }
             assertThat(keys).containsExactlyElementsOf(expected);
             assertThat(keys(row.get("wheels"))).containsExactlyElementsOf(WHEELS);
             for (JsonNode wheel : row.get("wheels")) {
@@ -145,8 +188,7 @@ class BalanceCommandTest {
             before = g;
         }
         assertThat(pace).isTrue();
-        assertThat(before)
-                .isCloseTo(setup.get("limit").get("lateralAcceleration_g").asDouble(), within(1e-6));
+        assertThat(before).isCloseTo(setup.get("limit").get("fold_g").asDouble(), within(1e-6));
     }
 
     @Test
@@ -180,7 +222,8 @@ class BalanceCommandTest {
         assertThat(setups.get(2).get("name").asText()).isEqualTo("Jelly");
         assertThat(keys(setups.get(2).get("noAnswer"))).containsExactly("reason", "text");
         assertThat(setups.get(2).get("noAnswer").get("reason").asText()).isEqualTo("fallsOver");
-        assertThat(Run.of("balance", car).out()).contains("Jelly\n  No answer: ");
+        assertThat(Run.of("balance", car, "--full").out()).contains("Jelly\n  No answer: ");
+        assertThat(Run.of("balance", car).out()).contains("! Jelly: no answer: ");
         assertThat(Run.of("balance", car, "--csv").err()).startsWith("evenhand balance: no answer for \"Jelly\": ");
         assertThat(Run.of("balance", car, "--setup", "As bought").status()).isEqualTo(Status.DONE);
     }
@@ -221,10 +264,11 @@ class BalanceCommandTest {
                 expected.add(wheel + "." + key);
             }
         }
+        expected.add("beyondLimit");
         assertThat(lines.get(0).split(",")).containsExactlyElementsOf(expected);
         assertThat(lines).filteredOn(line -> line.startsWith("As bought,")).hasSizeGreaterThanOrEqualTo(40);
         assertThat(lines).anyMatch(line -> line.startsWith("\"Flatter, stiffer\","));
-        assertThat(lines.get(1).split(",")).hasSameSizeAs(expected);
+        assertThat(lines.get(1).split(",", -1)).hasSameSizeAs(expected);
     }
 
     @Test
@@ -243,7 +287,7 @@ class BalanceCommandTest {
 
     @Test
     void theTableHasTitleStoryUnitsAndTheSetupsSideBySide() {
-        Run run = Run.of("balance", car);
+        Run run = Run.of("balance", car, "--full", "--turn", "left");
         assertThat(run.lines().get(0)).isEqualTo("Test mule, \"blue\"");
         assertThat(run.lines().get(1)).isEqualTo("An invented car.");
         assertThat(run.out())
@@ -254,7 +298,7 @@ class BalanceCommandTest {
                 .anyMatch(line -> line.matches(" +As bought +stiffer"))
                 .anyMatch(line -> line.matches("  roll gradient +deg/g +\\d+\\.\\d\\d +\\d+\\.\\d\\d"))
                 .anyMatch(line -> line.matches("  rear roll centre above the ground +mm +\\d+ +\\d+"));
-        assertThat(Run.of("balance", car, "--units", "imperial").lines())
+        assertThat(Run.of("balance", car, "--full", "--units", "imperial").lines())
                 .anyMatch(line -> line.contains("circle of 131.2 ft radius"))
                 .anyMatch(line -> line.matches("  rear roll centre above the ground +in +\\d+\\.\\d\\d +\\d+\\.\\d\\d"))
                 .anyMatch(line -> line.matches("  load transfer at the front +lbf/g +\\d+ +\\d+"));
@@ -270,7 +314,7 @@ class BalanceCommandTest {
                                 .replace("\"60 N/mm\"", "\"160 N/mm\"")
                                 .replace("\"28 N/mm\"", "\"90 N/mm\""))
                 .toString();
-        Run run = Run.of("balance", tall, "--setup", "As bought");
+        Run run = Run.of("balance", tall, "--setup", "As bought", "--full");
         assertThat(run.out())
                 .contains("it tips over rather than slides: neither axle is out of grip")
                 .doesNotContain("gives out first,");
@@ -299,20 +343,29 @@ class BalanceCommandTest {
                 .get("setups")
                 .get(0)
                 .get("limit");
-        String sentence = "To the right the " + right.get("firstAxle").asText();
-        assertThat(Run.of("balance", crossed).out()).contains(sentence);
+        assertThat(right.get("firstAxle").asText()).isEqualTo("front");
+        String sentence = "Turning right the front goes first, turning left the wheel has to be held against the turn";
+        assertThat(String.join(" ", Run.of("balance", crossed).lines()).replaceAll(" +", " "))
+                .contains("! As bought: " + sentence);
         assertThat(json("balance", crossed, "--json")
                         .get("setups")
                         .get(0)
                         .get("words")
                         .asText())
                 .contains(sentence);
-        assertThat(Run.of("balance", car).out()).doesNotContain("To the right");
+        assertThat(json("balance", crossed, "--json")
+                        .get("setups")
+                        .get(0)
+                        .get("warnings")
+                        .get(0)
+                        .asText())
+                .startsWith(sentence);
+        assertThat(Run.of("balance", car).out()).doesNotContain("Turning right");
     }
 
     @Test
     void anEstimateSaysItsValueOnce() {
-        assertThat(Run.of("balance", car).out())
+        assertThat(Run.of("balance", car, "--full").out())
                 .contains("referenceLoad: 3500 N, the load at which")
                 .doesNotContain("3500 N, 3500 N");
     }
@@ -322,7 +375,7 @@ class BalanceCommandTest {
         String name = "Everything that the customer could think of on a wet Sunday afternoon and a good deal more";
         String named = Run.file(folder, "named.json", Run.CAR.replace("As bought", name))
                 .toString();
-        List<String> lines = Run.of("balance", named).lines();
+        List<String> lines = Run.of("balance", named, "--full").lines();
         int table = lines.indexOf("Hand sums, as lateral acceleration begins");
         assertThat(lines.get(table - 4)).isEmpty();
         assertThat(lines.subList(table - 3, table)).anyMatch(line -> line.contains("…"));
@@ -332,6 +385,65 @@ class BalanceCommandTest {
     @Test
     void noLineIsWiderThanTheTerminal() {
         assertThat(Run.of("balance", car).lines()).allMatch(line -> line.length() <= 100);
+        assertThat(Run.of("balance", car, "--full").lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void theVerdictOfEveryDemoCarKeepsToOneScreen() {
+        for (String demo : DEMOS) {
+            List<String> lines = Run.of(
+                            "balance",
+                            "../scenarios/" + demo + ".json",
+                            "--pace",
+                            "0.2 g",
+                            "--pace",
+                            "0.4 g",
+                            "--pace",
+                            "0.6 g")
+                    .lines();
+            assertThat(lines).as(demo).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 100);
+            assertThat(String.join(" ", lines))
+                    .as(demo)
+                    .contains("limit, g", "goes first", "Why ", "What would move", "How sure: ");
+        }
+    }
+
+    @Test
+    void theOtherWayRepeatsTheFiguresOfThatTurn() {
+        String crossed = Run.file(
+                        folder,
+                        "crossed.json",
+                        Run.CAR.replace(
+                                "\"mass\": \"1380 kg\", \"frontWeightFraction\": 0.545,",
+                                "\"cornerWeights\": {\"frontLeft\": \"430 kg\", \"frontRight\": \"322 kg\","
+                                        + " \"rearLeft\": \"260 kg\", \"rearRight\": \"368 kg\"},"))
+                .toString();
+        JsonNode both = json("balance", crossed, "--json").get("setups").get(1);
+        JsonNode left = json("balance", crossed, "--json", "--turn", "left")
+                .get("setups")
+                .get(1);
+        JsonNode right = json("balance", crossed, "--json", "--turn", "right")
+                .get("setups")
+                .get(1);
+        assertThat(both.has("alike")).isFalse();
+        assertThat(keys(both.get("otherTurn"))).containsExactly("turn", "paces", "limit", "events");
+        assertThat(both.get("otherTurn").get("turn").asText()).isEqualTo("right");
+        for (String part : List.of("paces", "limit", "events")) {
+            assertThat(both.get(part)).isEqualTo(left.get(part));
+            assertThat(both.get("otherTurn").get(part)).isEqualTo(right.get(part));
+        }
+        assertThat(left.has("otherTurn") || left.has("alike")).isFalse();
+    }
+
+    @Test
+    void everyFurtherCircleHasItsOwnAnswers() {
+        JsonNode answer = json("balance", car, "--json", "--radius", "40 m", "--radius", "15 m");
+        assertThat(answer.get("radius_m").asDouble()).isEqualTo(40);
+        assertThat(answer.get("atRadius").size()).isEqualTo(1);
+        JsonNode circle = answer.get("atRadius").get(0);
+        assertThat(circle.get("radius_m").asDouble()).isEqualTo(15);
+        assertThat(circle.get("setups"))
+                .isEqualTo(json("balance", car, "--json", "--radius", "15 m").get("setups"));
     }
 
     @Test
