@@ -8,6 +8,7 @@ import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
 import java.util.Arrays;
+import java.util.List;
 
 /** A car driven through a turn, or summed up by hand. */
 final class Driven {
@@ -35,7 +36,16 @@ final class Driven {
     }
 
     static TurnRow row(Car car, double radius, double pace) {
-        return ((PaceAnswer.InBalance) turns(car, radius, pace).paces().get(0)).row();
+        PaceAnswer answer = turns(car, radius, pace).paces().get(0);
+        return answer instanceof PaceAnswer.BeyondLimit beyond
+                ? beyond.steered().orElseThrow().row()
+                : ((PaceAnswer.InBalance) answer).row();
+    }
+
+    /** The end of the curve: past the limit, a state that only a driver who steers against it could hold. */
+    static TurnRow fold(Car car, double radius) {
+        List<TurnRow> rows = turns(car, radius).rows();
+        return rows.get(rows.size() - 1);
     }
 
     /** A turn at this speed on a circle that makes it gentle. */

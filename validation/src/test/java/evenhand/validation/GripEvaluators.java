@@ -5,7 +5,7 @@ import static evenhand.validation.Driven.GENTLE;
 import static evenhand.validation.Driven.NEARLY_STRAIGHT;
 import static evenhand.validation.Driven.onHardTyres;
 import static evenhand.validation.Driven.row;
-import static evenhand.validation.Driven.turns;
+import static evenhand.validation.Driven.fold;
 
 import evenhand.car.Air;
 import evenhand.car.Drive;
@@ -138,7 +138,7 @@ final class GripEvaluators {
         TurnRow limit = null;
         for (int again = 0; again < 12; again++) {
             plain.rear.tyre = PlainCar.inLine(rearLoad, stiffness, 3, 0);
-            limit = turns(plain.build(), NEARLY_STRAIGHT).limit().row();
+            limit = fold(plain.build(), NEARLY_STRAIGHT);
             takePitchOff(plain, limit);
             stiffness *= meanSlip(limit, Wheel.REAR_LEFT) / meanSlip(limit, Wheel.FRONT_LEFT);
         }

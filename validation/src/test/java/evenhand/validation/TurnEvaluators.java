@@ -5,7 +5,7 @@ import static evenhand.validation.Driven.NEARLY_STRAIGHT;
 import static evenhand.validation.Driven.handSums;
 import static evenhand.validation.Driven.onHardTyres;
 import static evenhand.validation.Driven.row;
-import static evenhand.validation.Driven.turns;
+import static evenhand.validation.Driven.fold;
 
 import evenhand.car.Car;
 import evenhand.car.End;
@@ -100,7 +100,7 @@ final class TurnEvaluators {
 
     /** Tyres with grip to spare: the turn ends where the car has no load left inside. */
     private static double tippingOver(Car car) {
-        return turns(car, NEARLY_STRAIGHT).limit().lateralAcceleration();
+        return fold(car, NEARLY_STRAIGHT).lateralAcceleration();
     }
 
     /** Steer that the circle needs at a crawl, by circles. */
