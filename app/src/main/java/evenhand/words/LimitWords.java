@@ -5,11 +5,13 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
+import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.turn.WheelState;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -72,10 +74,10 @@ public final class LimitWords {
                         + ". Of the side grip that drive leaves, " + used(limit) + ".";
             case SPIN -> at + "the tail comes round unless the driver steers against it: " + used(limit) + ".";
             case CRITICAL_SPEED ->
-                "Past " + units.show(row.speed(), Dimension.SPEED, 0) + " on this circle, "
-                        + Units.exactPace(limit.lateralAcceleration())
-                        + ", the wheel has to be held against the turn, though neither end slides: " + used(limit)
-                        + ".";
+                at + "neither end slides, but past " + units.show(row.speed(), Dimension.SPEED, 0)
+                        + " on this circle the steering wheel has to be held against the turn; "
+                        + inHand(row.frontGripUsed()) + " of the front's grip and " + inHand(row.rearGripUsed())
+                        + " of the rear's is still in hand.";
             case GAVE_UP ->
                 "The search gave up at " + Units.exactPace(limit.lateralAcceleration())
                         + " before it met a limit; what is said up to there holds.";
@@ -97,9 +99,24 @@ public final class LimitWords {
                                 .orElse("");
             case SPIN -> "the tail comes round past " + at + " unless the driver steers against it";
             case CRITICAL_SPEED ->
-                "the wheel has to be held against the turn past " + at + ", though neither end slides";
+                "the steering wheel has to be held against the turn past " + at + ", though neither end slides";
             case GAVE_UP -> "the search gave up at " + at;
         };
+    }
+
+    /**
+     * The warning that comes before all else: "Turning left the front goes first, turning right the rear: the tail comes round
+     * past 0.820 g unless the driver steers against it." Nothing where the same end goes both ways, or one way has no answer.
+     */
+    public static Optional<String> split(TurnAnswer.Turns turn, TurnAnswer other) {
+        if (!(other instanceof TurnAnswer.Turns there)
+                || turn.limit().frontFirst() == there.limit().frontFirst()) {
+            return Optional.empty();
+        }
+        TurnAnswer.Turns front = turn.limit().frontFirst() ? turn : there;
+        TurnAnswer.Turns rear = front == turn ? there : turn;
+        return Optional.of("Turning " + front.direction().key() + " the front goes first, turning "
+                + rear.direction().key() + " " + brief(rear.limit()) + ".");
     }
 
     /** "the front uses 98.0 % of its grip, the rear 92.1 % (limit balance +6.4 %)", the end that goes first. */
@@ -110,6 +127,10 @@ public final class LimitWords {
         return "the " + (rearFirst ? "rear" : "front") + " uses " + (rearFirst ? rear : front) + " of its grip, the "
                 + (rearFirst ? "front " + front : "rear " + rear) + " (limit balance "
                 + BalanceWords.perCent(limit.limitBalance(), true) + ")";
+    }
+
+    private static String inHand(double gripUsed) {
+        return Numbers.percent(Math.max(0, 1 - gripUsed), 0);
     }
 
     /** "Near its limit, at 0.711 g, it understeers by 7.10 deg/g."; nothing where it has no value there. */
