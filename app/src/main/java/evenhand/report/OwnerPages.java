@@ -171,10 +171,10 @@ final class OwnerPages {
             blocks.add(Figures.even(
                     0.37, new Plot(OwnerCharts.whichEnd(shown, units)), new Plot(OwnerCharts.lean(shown, units))));
             blocks.add(
-                    Text.quiet("A bar to the right: the front tyres use more of their grip than the rear ones, the car"
-                            + " tends to run wide. To the left: the rear ones, the tail tends to come"
-                            + " round. The number is the one less the other: a short bar is a balanced car. Balance is three things, gentle, brisk and at the limit, and one number for all"
-                            + " would mislead."));
+                    Text.quiet("A bar to the right: the front tyres use more of their grip than the rear ones. To the"
+                            + " left: the rear ones do. The number is the one less the other: a short bar is a balanced"
+                            + " car. Which end goes at the limit is said above: it is not always the one that works"
+                            + " harder."));
             blocks.add(Figures.even(0.34, new Plot(TurnCharts.gripUsed(shown, units))));
         }
         return new Section("How it goes round a bend now: \"" + chosen.name() + "\"", false, blocks);

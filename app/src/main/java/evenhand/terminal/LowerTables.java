@@ -83,6 +83,7 @@ final class LowerTables {
                 return paces.isEmpty() ? OptionalDouble.empty() : LoweringFigures.UNDERSTEER.si(paces.get(index));
             });
         }
+        figures(table, List.of(LoweringFigures.NEAR_UNDERSTEER), rows);
         figures(table, LoweringFigures.TURN.subList(0, 2), rows);
         table.heading("Springs and ride, class " + Stance.ROAD.name() + " road at "
                 + units.show(Stance.SPEED, Dimension.SPEED, 0));
@@ -131,13 +132,14 @@ final class LowerTables {
             Need need = end.need();
             if (!need.equals(Need.ANSWER) || end.atOnce() || end.lowered().isPresent()) {
                 String bound = need.equals(Need.ANSWER) ? "" : LowestWords.bound(need, units);
-                table.row(need.words(), "", List.of(bound, downTo(study, end)));
+                table.row(need.words(), "", List.of(bound, downTo(study, end, units)));
             }
         }
         return table;
     }
 
-    private String downTo(LoweringStudy study, LoweringStudy.Ending end) {
+    /** How far down a need is met: "29 mm", "not at 0 mm", "all the way". */
+    static String downTo(LoweringStudy study, LoweringStudy.Ending end, Units units) {
         if (end.atOnce()) {
             return "not at " + height(study.first().lowered(), units);
         }

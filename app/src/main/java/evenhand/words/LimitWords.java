@@ -104,6 +104,16 @@ public final class LimitWords {
         };
     }
 
+    /** What is met at the limit, in a few words for a picture; nothing where one end simply gives no more. */
+    public static String mark(Limit limit) {
+        return switch (limit.cause()) {
+            case SPIN -> "the tail comes round";
+            case CRITICAL_SPEED -> "steering held against the turn";
+            case GAVE_UP -> "search gave up";
+            case SIDESLIP, WHEELSPIN -> "";
+        };
+    }
+
     /**
      * The warning that comes before all else: "Turning left the front goes first, turning right the rear: the tail comes round
      * past 0.820 g unless the driver steers against it." Nothing where the same end goes both ways, or one way has no answer.

@@ -8,6 +8,7 @@ import evenhand.answers.Balance;
 import evenhand.answers.Impatient;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
@@ -19,6 +20,7 @@ import evenhand.ride.Ride;
 import evenhand.ride.Standing;
 import evenhand.suspension.AxleSuspension;
 import evenhand.turn.Direction;
+import evenhand.turn.Limit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -292,6 +294,88 @@ class LoweringStudyTest {
             }
         }
         assertThat(checked).isGreaterThan(3);
+    }
+
+    /** Whatever way round and on whatever circle: the study of all is stopped where the first of those by themselves is. */
+    @Test
+    void whatMustHoldMustHoldInEveryBend() {
+        Trial everywhere = new Trial(TRIAL.paces(), List.of(40.0, 20.0), Ways.BOTH);
+        int otherwise = 0;
+        int alike = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            Optional<Car> car = car(seed, 0.06);
+            if (car.isPresent()) {
+                LoweringStudy all = LoweringStudy.of(car.get(), 0, 0.06, 0.06, AS_THEY_ARE, everywhere, Progress.NONE);
+                alike += all.alike() ? 1 : 0;
+                assertThat(all.otherTurn().isPresent()).isNotEqualTo(all.alike());
+                assertThat(all.atRadius()).hasSize(1);
+                for (Need need : Need.ALL) {
+                    double first = Double.POSITIVE_INFINITY;
+                    double last = 0;
+                    for (double radius : everywhere.radii()) {
+                        for (Direction way : Direction.values()) {
+                            double end = end(
+                                    LoweringStudy.of(
+                                            car.get(),
+                                            0,
+                                            0.06,
+                                            0.06,
+                                            AS_THEY_ARE,
+                                            new Trial(TRIAL.paces(), radius, way),
+                                            Progress.NONE),
+                                    need);
+                            first = Math.min(first, end);
+                            last = Math.max(last, end);
+                        }
+                    }
+                    assertThat(end(all, need)).as("seed %d, %s", seed, need.key()).isEqualTo(first);
+                    otherwise += last > first ? 1 : 0;
+                }
+            }
+        }
+        assertThat(otherwise).isGreaterThan(5);
+        assertThat(alike).isGreaterThan(2);
+    }
+
+    /** How far down a need is met, m: below zero where it is not even met at first. */
+    private static double end(LoweringStudy study, Need need) {
+        LoweringStudy.Ending end = study.ends().get(Need.ALL.indexOf(need));
+        return end.atOnce() ? -1 : end.lowered().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    @Test
+    void theOtherWayRoundIsTheStudyOfThatWay() {
+        Trial both = new Trial(TRIAL.paces(), List.of(40.0), Ways.BOTH);
+        int turned = 0;
+        for (long seed = 0; seed < 30; seed++) {
+            Optional<Car> car = car(seed, 0.06);
+            if (car.isPresent()) {
+                LoweringStudy study = LoweringStudy.of(car.get(), 0, 0.06, 0.03, AS_THEY_ARE, both, Progress.NONE);
+                LoweringStudy right = LoweringStudy.of(
+                        car.get(), 0, 0.06, 0.03, AS_THEY_ARE, both.turning(Direction.RIGHT), Progress.NONE);
+                assertThat(study.inFirstBend()).isEqualTo(study(car.get(), 0, 0.06, 0.03).rows());
+                if (study.otherTurn().isPresent()) {
+                    turned++;
+                    assertThat(study.otherTurn().get()).as("seed %d", seed).isEqualTo(right);
+                }
+            }
+        }
+        assertThat(turned).isGreaterThan(3);
+    }
+
+    /** The end that goes first is said by the limit, not by which end uses more of its grip there. */
+    @Test
+    void whichEndGoesFirstIsNotReadFromTheLimitBalance() {
+        int against = 0;
+        for (long seed = 0; seed < 200; seed++) {
+            Stance stance = Stance.of(RoadCars.damped(seed), 0, AS_THEY_ARE, TRIAL);
+            if (stance instanceof Stance.Stands stands && stands.turns().isPresent()) {
+                Limit limit = stands.turns().get().limit();
+                assertThat(Need.FRONT_FIRST.metBy(stance)).as("seed %d", seed).isEqualTo(limit.frontFirst());
+                against += limit.frontFirst() == limit.limitBalance() > 0 ? 0 : 1;
+            }
+        }
+        assertThat(against).isPositive();
     }
 
     @Test

@@ -93,6 +93,10 @@ final class SideBySide {
                                 ? "neither: tips over"
                                 : LimitWords.first(turn.limit()))));
         table.row(
+                TurnFigures.NEAR_UNDERSTEER.words(),
+                symbol(TurnFigures.NEAR_UNDERSTEER),
+                cells(car -> car.turn().map(turn -> cell(TurnFigures.NEAR_UNDERSTEER, turn.limit()))));
+        table.row(
                 "limit balance",
                 symbol(TurnFigures.GRIP_BALANCE),
                 cells(car -> limitRow(car).map(row -> cell(TurnFigures.GRIP_BALANCE, row))));
