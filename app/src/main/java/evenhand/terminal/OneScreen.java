@@ -32,6 +32,20 @@ final class OneScreen {
                 .append('\n'));
     }
 
+    /** A sentence, where it leaves room for so many lines more. */
+    void ifItFits(String words, int rest) {
+        if (hasRoom(Paragraph.lines(Console.oneLine(words), console.columns()).size() + rest)) {
+            paragraph(words);
+        }
+    }
+
+    /** A warning, where it leaves room for so many lines more. */
+    void warningIfItFits(String words, int rest) {
+        if (hasRoom(Paragraph.lines(Console.oneLine(words), console.columns() - 2).size() + rest)) {
+            warning(words);
+        }
+    }
+
     /** Lines that are broken already. */
     void block(String lines) {
         text.append(lines);

@@ -71,6 +71,11 @@ public final class BalanceWords {
         return LimitWords.sentence(turn.limit(), turn.direction(), units);
     }
 
+    /** What is another thing in a turn the other way; nothing where the car goes round both ways alike. */
+    public static List<String> ofOtherWay(TurnAnswer.Turns turn, TurnAnswer other) {
+        return OtherWay.of(turn, other);
+    }
+
     /** The one sentence on how much it leans. */
     public static String ofRoll(HandSums sums, TurnAnswer.Turns turn, Units units) {
         List<String> sentence = new ArrayList<>();

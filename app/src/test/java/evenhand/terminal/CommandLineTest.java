@@ -209,7 +209,7 @@ class CommandLineTest {
                 "--pace \"0.3 g ± 0.1 g\": takes no tolerance; leave out the ±");
         assertWrong(Run.of("balance", ""), "evenhand balance: the name of the file is empty");
         assertWrong(Run.of("balance", car, "--radius", "1 m"), "must lie between \"4 m\" and");
-        assertWrong(Run.of("balance", car, "--turn", "up"), "--turn \"up\": write left or right");
+        assertWrong(Run.of("balance", car, "--turn", "up"), "--turn \"up\": write left, right or both");
         assertWrong(Run.of("balance", car, "--units", "feet"), "--units \"feet\": write metric or imperial");
         assertWrong(Run.of("balance", car, "--json", "--csv"), "write one of them");
         assertWrong(Run.of("balance", car, "--pace"), "--pace needs a value");

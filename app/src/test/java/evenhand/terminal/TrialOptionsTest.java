@@ -3,7 +3,9 @@ package evenhand.terminal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.words.Units;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,7 +18,8 @@ class TrialOptionsTest {
                 .contains("Otherwise " + Units.pace(Trial.GENTLE) + " and " + Units.pace(Trial.BRISK) + ".");
         TrialOptions options = new TrialOptions();
         new CommandLine(options).parseArgs();
-        assertThat(options.trial()).isEqualTo(Trial.usual());
+        assertThat(options.trial())
+                .isEqualTo(new Trial(Trial.USUAL_PACES, List.of(Trial.USUAL_RADIUS), Ways.BOTH));
     }
 
     @Test

@@ -24,6 +24,7 @@ import evenhand.turn.Limit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class LoweringStudyTest {
@@ -296,45 +297,32 @@ class LoweringStudyTest {
         assertThat(checked).isGreaterThan(3);
     }
 
-    /** Whatever way round and on whatever circle: the study of all is stopped where the first of those by themselves is. */
+    /** Whatever way round and on whatever circle: a need ends where it first does so in one of those by itself. */
     @Test
     void whatMustHoldMustHoldInEveryBend() {
         Trial everywhere = new Trial(TRIAL.paces(), List.of(40.0, 20.0), Ways.BOTH);
         int otherwise = 0;
-        int alike = 0;
-        for (long seed = 0; seed < 40; seed++) {
-            Optional<Car> car = car(seed, 0.06);
-            if (car.isPresent()) {
-                LoweringStudy all = LoweringStudy.of(car.get(), 0, 0.06, 0.06, AS_THEY_ARE, everywhere, Progress.NONE);
-                alike += all.alike() ? 1 : 0;
-                assertThat(all.otherTurn().isPresent()).isNotEqualTo(all.alike());
-                assertThat(all.atRadius()).hasSize(1);
-                for (Need need : Need.ALL) {
-                    double first = Double.POSITIVE_INFINITY;
-                    double last = 0;
-                    for (double radius : everywhere.radii()) {
-                        for (Direction way : Direction.values()) {
-                            double end = end(
-                                    LoweringStudy.of(
-                                            car.get(),
-                                            0,
-                                            0.06,
-                                            0.06,
-                                            AS_THEY_ARE,
-                                            new Trial(TRIAL.paces(), radius, way),
-                                            Progress.NONE),
-                                    need);
-                            first = Math.min(first, end);
-                            last = Math.max(last, end);
-                        }
-                    }
-                    assertThat(end(all, need)).as("seed %d, %s", seed, need.key()).isEqualTo(first);
-                    otherwise += last > first ? 1 : 0;
-                }
+        for (long seed = 0; seed < 6; seed++) {
+            Car car = RoadCars.damped(seed);
+            LoweringStudy all = study(car, everywhere);
+            assertThat(all.otherTurn().isPresent()).as("seed %d", seed).isNotEqualTo(all.alike());
+            assertThat(all.atRadius()).hasSize(1);
+            List<LoweringStudy> each = everywhere.radii().stream()
+                    .flatMap(radius -> Stream.of(Direction.values())
+                            .map(way -> study(car, new Trial(TRIAL.paces(), radius, way))))
+                    .toList();
+            for (Need need : Need.ALL) {
+                double first = each.stream().mapToDouble(one -> end(one, need)).min().orElseThrow();
+                double last = each.stream().mapToDouble(one -> end(one, need)).max().orElseThrow();
+                assertThat(end(all, need)).as("seed %d, %s", seed, need.key()).isEqualTo(first);
+                otherwise += last > first ? 1 : 0;
             }
         }
-        assertThat(otherwise).isGreaterThan(5);
-        assertThat(alike).isGreaterThan(2);
+        assertThat(otherwise).isPositive();
+    }
+
+    private static LoweringStudy study(Car car, Trial trial) {
+        return LoweringStudy.of(car, 0, 0.012, 0.012, AS_THEY_ARE, trial, Progress.NONE);
     }
 
     /** How far down a need is met, m: below zero where it is not even met at first. */
@@ -347,27 +335,25 @@ class LoweringStudyTest {
     void theOtherWayRoundIsTheStudyOfThatWay() {
         Trial both = new Trial(TRIAL.paces(), List.of(40.0), Ways.BOTH);
         int turned = 0;
-        for (long seed = 0; seed < 30; seed++) {
-            Optional<Car> car = car(seed, 0.06);
-            if (car.isPresent()) {
-                LoweringStudy study = LoweringStudy.of(car.get(), 0, 0.06, 0.03, AS_THEY_ARE, both, Progress.NONE);
-                LoweringStudy right = LoweringStudy.of(
-                        car.get(), 0, 0.06, 0.03, AS_THEY_ARE, both.turning(Direction.RIGHT), Progress.NONE);
-                assertThat(study.inFirstBend()).isEqualTo(study(car.get(), 0, 0.06, 0.03).rows());
-                if (study.otherTurn().isPresent()) {
-                    turned++;
-                    assertThat(study.otherTurn().get()).as("seed %d", seed).isEqualTo(right);
-                }
+        for (long seed = 0; seed < 6; seed++) {
+            Car car = RoadCars.damped(seed);
+            LoweringStudy study = study(car, both);
+            assertThat(study.inFirstBend()).isEqualTo(study(car, TRIAL).rows());
+            if (study.otherTurn().isPresent()) {
+                turned++;
+                assertThat(study.otherTurn().get())
+                        .as("seed %d", seed)
+                        .isEqualTo(study(car, both.turning(Direction.RIGHT)));
             }
         }
-        assertThat(turned).isGreaterThan(3);
+        assertThat(turned).isBetween(1, 5);
     }
 
     /** The end that goes first is said by the limit, not by which end uses more of its grip there. */
     @Test
     void whichEndGoesFirstIsNotReadFromTheLimitBalance() {
         int against = 0;
-        for (long seed = 0; seed < 200; seed++) {
+        for (long seed = 0; seed < 60; seed++) {
             Stance stance = Stance.of(RoadCars.damped(seed), 0, AS_THEY_ARE, TRIAL);
             if (stance instanceof Stance.Stands stands && stands.turns().isPresent()) {
                 Limit limit = stands.turns().get().limit();
