@@ -128,7 +128,9 @@ final class ComparisonPages {
 
     /** Which end goes first, one way round and the other. */
     private String first(Candidate one) {
-        return one.turns().map(turn -> first(turn) + " / " + first(findings.turnedBack(one))).orElse("none");
+        return one.turns()
+                .map(turn -> first(turn) + " / " + first(findings.turnedBack(one)))
+                .orElse("none");
     }
 
     private static String first(TurnAnswer answer) {

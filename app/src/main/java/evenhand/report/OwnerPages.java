@@ -111,7 +111,9 @@ final class OwnerPages {
     private List<Block> behaviour(Candidate car) {
         if (car.turns().isEmpty()) {
             return List.of(new Text(
-                    InPrint.sentence("There is no answer for it: " + car.silence().orElse("") + "."), Tone.WARNING));
+                    InPrint.sentence(
+                            "There is no answer for it: " + car.silence().orElse("") + "."),
+                    Tone.WARNING));
         }
         TurnAnswer.Turns turn = car.turns().get();
         TurnAnswer back = findings.turnedBack(car);
@@ -175,13 +177,13 @@ final class OwnerPages {
         blocks.addAll(behaviour(chosen));
         if (findings.beforeAndAfter().stream().anyMatch(one -> one.turns().isPresent())) {
             blocks.add(Figures.even(
-                    0.37, new Plot(OwnerCharts.whichEnd(shown, units)), new Plot(OwnerCharts.lean(shown, units))));
+                    0.31, new Plot(OwnerCharts.whichEnd(shown, units)), new Plot(OwnerCharts.lean(shown, units))));
             blocks.add(
                     Text.quiet("A bar to the right: the front tyres use more of their grip than the rear ones. To the"
                             + " left: the rear ones do. The number is the one less the other: a short bar is a balanced"
                             + " car. Which end goes at the limit is said above: it is not always the one that works"
                             + " harder."));
-            blocks.add(Figures.even(0.34, new Plot(TurnCharts.gripUsed(shown, units))));
+            blocks.add(Figures.even(0.28, new Plot(TurnCharts.gripUsed(shown, units))));
         }
         return new Section("How it goes round a bend now: \"" + chosen.name() + "\"", false, blocks);
     }
@@ -204,7 +206,7 @@ final class OwnerPages {
         }
         findings.lower().ifPresent(study -> sentences.add("And lower still? " + LowestWords.of(study, units)));
         blocks.add(Figures.even(
-                0.36,
+                0.31,
                 new View(
                         stances.size() == 1
                                 ? SideView.of(stances.get(0), new Detail(units, detail.load(), true), List.of())
@@ -222,7 +224,7 @@ final class OwnerPages {
             pair.add(new Plot(OwnerCharts.travelLeft(Candidate.shown(findings.beforeAndAfter()), units)));
         }
         if (!pair.isEmpty()) {
-            blocks.add(new Figures(pair, 0.58, 0.34));
+            blocks.add(new Figures(pair, 0.58, 0.29));
         }
         if (!findings.costs().isEmpty()) {
             blocks.add(new Block.Heading(

@@ -88,7 +88,8 @@ final class LowerPage {
     private String circles() {
         Trial trial = reply.trial();
         String circles = trial.radii().stream().map(this::radius).collect(Collectors.joining(" and "));
-        return circles + (trial.radii().size() == 1 ? " circle, " : " circles, ")
+        return circles
+                + (trial.radii().size() == 1 ? " circle, " : " circles, ")
                 + (trial.ways() != Ways.BOTH
                         ? "turning " + trial.direction().key()
                         : study.alike() ? "alike both ways" : "both ways");
@@ -115,8 +116,9 @@ final class LowerPage {
 
     private Table table() {
         List<Stance> rows = heights();
-        Table table = new Table(
-                rows.stream().map(row -> LowerTables.height(row.lowered(), units)).toList());
+        Table table = new Table(rows.stream()
+                .map(row -> LowerTables.height(row.lowered(), units))
+                .toList());
         LoweringFigures.TRAVEL.forEach(figure -> row(table, figure, rows));
         LoweringFigures.ROLL.forEach(figure -> row(table, figure, rows));
         row(table, COMFORT, rows);
@@ -137,8 +139,8 @@ final class LowerPage {
                 turn(
                         table,
                         rows.stream()
-                                .map(row -> row.in(one ->
-                                        one.direction() == bend.direction() && one.radius() == bend.radius()))
+                                .map(row -> row.in(
+                                        one -> one.direction() == bend.direction() && one.radius() == bend.radius()))
                                 .toList());
             }
         }
@@ -146,7 +148,9 @@ final class LowerPage {
     }
 
     private String heading(Stance.Bend bend) {
-        String turning = study.alike() ? "Turning either way" : "Turning " + bend.direction().key();
+        String turning = study.alike()
+                ? "Turning either way"
+                : "Turning " + bend.direction().key();
         return reply.trial().radii().size() > 1 ? turning + " on " + radius(bend.radius()) : turning;
     }
 
@@ -173,7 +177,10 @@ final class LowerPage {
                         : limit.firstAxle().isPresent()
                                 ? LimitWords.first(limit).toUpperCase(Locale.ROOT)
                                 : "NONE")
-                .orElse(turns.isEmpty() ? NOTHING : LimitWords.first(turns.get(0).limit()));
+                .orElse(
+                        turns.isEmpty()
+                                ? NOTHING
+                                : LimitWords.first(turns.get(0).limit()));
     }
 
     private void row(Table table, Figure<Stance.Stands> figure, List<Stance> rows) {
@@ -182,9 +189,7 @@ final class LowerPage {
             OptionalDouble least = stands.bends().stream()
                     .flatMapToDouble(bend -> values(stands, bend, figure))
                     .min();
-            return least.isPresent()
-                    ? Numbers.fixed(unit.fromSi(least.getAsDouble()), units.digits(figure))
-                    : NOTHING;
+            return least.isPresent() ? Numbers.fixed(unit.fromSi(least.getAsDouble()), units.digits(figure)) : NOTHING;
         }));
     }
 
@@ -203,10 +208,10 @@ final class LowerPage {
     /** What does not hold all the way, the first to fall short first. */
     private List<String> needs() {
         return study.ends().stream()
-                .filter(end -> !end.need().equals(Need.ANSWER) && (end.atOnce() || end.lowered().isPresent()))
-                .sorted(Comparator.comparingDouble(end -> end.atOnce()
-                        ? Double.NEGATIVE_INFINITY
-                        : end.lowered().orElse(0)))
+                .filter(end -> !end.need().equals(Need.ANSWER)
+                        && (end.atOnce() || end.lowered().isPresent()))
+                .sorted(Comparator.comparingDouble(end ->
+                        end.atOnce() ? Double.NEGATIVE_INFINITY : end.lowered().orElse(0)))
                 .map(end -> end.need().words() + ", " + LowestWords.bound(end.need(), units) + ": "
                         + LowerTables.downTo(study, end, units))
                 .toList();

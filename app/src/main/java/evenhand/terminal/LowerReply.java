@@ -166,7 +166,9 @@ record LowerReply(
 
     /** Why there is no answer at any height; nothing where there is one at some. */
     private static Optional<SetupAnswer.NoAnswer> nowhere(LoweringStudy study) {
-        return answersSomewhere(study) ? Optional.empty() : noAnswer(study.inFirstBend().get(0));
+        return answersSomewhere(study)
+                ? Optional.empty()
+                : noAnswer(study.inFirstBend().get(0));
     }
 
     private static boolean answersSomewhere(LoweringStudy study) {
@@ -246,9 +248,7 @@ record LowerReply(
     /** Whether the car has an answer at any height, each way round and on each circle that was asked. */
     @Override
     public boolean complete() {
-        return Stream.concat(
-                        Stream.of(study),
-                        study.atRadius().stream().map(LoweringStudy.OnCircle::study))
+        return Stream.concat(Stream.of(study), study.atRadius().stream().map(LoweringStudy.OnCircle::study))
                 .flatMap(one -> Stream.concat(Stream.of(one), one.otherTurn().stream()))
                 .allMatch(LowerReply::answersSomewhere);
     }

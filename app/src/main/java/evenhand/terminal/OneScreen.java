@@ -28,8 +28,9 @@ final class OneScreen {
     void warning(String words) {
         StringBuilder lines = new StringBuilder();
         Paragraph.append(lines, "! ", words, console.columns());
-        lines.toString().lines().forEach(line -> text.append(Paint.warning(line, console))
-                .append('\n'));
+        lines.toString()
+                .lines()
+                .forEach(line -> text.append(Paint.warning(line, console)).append('\n'));
     }
 
     /** A sentence, where it leaves room for so many lines more. */
@@ -41,7 +42,8 @@ final class OneScreen {
 
     /** A warning, where it leaves room for so many lines more. */
     void warningIfItFits(String words, int rest) {
-        if (hasRoom(Paragraph.lines(Console.oneLine(words), console.columns() - 2).size() + rest)) {
+        if (hasRoom(
+                Paragraph.lines(Console.oneLine(words), console.columns() - 2).size() + rest)) {
             warning(words);
         }
     }

@@ -48,7 +48,8 @@ final class RidePage {
         page.paragraph("On " + reply.road().words() + " at " + units.show(reply.speed(), Dimension.SPEED, 0)
                 + reply.load().map(load -> ". " + LoadWords.aboard(load, units)).orElse("."));
         figures.forEach(line -> page.block(line + "\n"));
-        page.paragraph("Felt, at the floor, by ISO 2631-1; the rest is common practice. --full has all figures, and why.");
+        page.paragraph(
+                "Felt, at the floor, by ISO 2631-1; the rest is common practice. --full has all figures, and why.");
         return page.text();
     }
 
@@ -61,10 +62,9 @@ final class RidePage {
                     .add("\"" + one.setup().name() + "\"");
         }
         List<String> sentences = new ArrayList<>();
-        alike.forEach((said, names) -> sentences.add((sentences.isEmpty()
-                        ? "Against \"" + riding.get(0).setup().name() + "\": "
-                        : "")
-                + String.join(", ", names) + ": " + said + "."));
+        alike.forEach((said, names) -> sentences.add(
+                (sentences.isEmpty() ? "Against \"" + riding.get(0).setup().name() + "\": " : "")
+                        + String.join(", ", names) + ": " + said + "."));
         return sentences;
     }
 
@@ -77,9 +77,9 @@ final class RidePage {
         }
         for (SetupRide.Rides one : reply.riding()) {
             for (End end : End.values()) {
-                RideWords.warnings(one.ride().axle(end)).forEach(warning -> whose.computeIfAbsent(
-                                warning, key -> new ArrayList<>())
-                        .add(one.setup().name()));
+                RideWords.warnings(one.ride().axle(end))
+                        .forEach(warning -> whose.computeIfAbsent(warning, key -> new ArrayList<>())
+                                .add(one.setup().name()));
             }
         }
         List<String> warnings = new ArrayList<>();

@@ -256,13 +256,11 @@ public final class LoweringWords {
         if (!(study.first() instanceof Stance.Stands first) || first.equals(stands)) {
             return verdict;
         }
-        OptionalDouble before = first.turns()
-                .map(turn -> turn.limit().nearUndersteer())
-                .orElse(OptionalDouble.empty());
+        OptionalDouble before =
+                first.turns().map(turn -> turn.limit().nearUndersteer()).orElse(OptionalDouble.empty());
         return before.isEmpty()
                 ? verdict
-                : verdict + ", at " + length(first.lowered()) + " it "
-                        + BalanceWords.verdict(before.getAsDouble());
+                : verdict + ", at " + length(first.lowered()) + " it " + BalanceWords.verdict(before.getAsDouble());
     }
 
     /** The other way round on the first circle, where it was asked. */
@@ -288,7 +286,8 @@ public final class LoweringWords {
                     .ifPresent(told -> split.add((stance.lowered() == 0
                                     ? "As it stands, "
                                     : "At " + LowestWords.down(stance.lowered(), units) + ", ")
-                            + Character.toLowerCase(told.charAt(0)) + told.substring(1)));
+                            + Character.toLowerCase(told.charAt(0))
+                            + told.substring(1)));
         }
         return split.size() < 2
                 ? split

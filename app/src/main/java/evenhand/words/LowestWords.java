@@ -79,8 +79,9 @@ public final class LowestWords {
         }
         String wanted = need.equals(Need.FRONT_FIRST)
                 ? "it is not the front that goes first at the limit, as is wanted by common practice"
-                : "the " + need.words() + " is " + value(need, need.value(stance).orElse(0), units) + ", and "
-                        + bound(need, units) + " is wanted by common practice";
+                : "the " + need.words() + " is "
+                        + value(need, need.value(stance).orElse(0), units) + ", and " + bound(need, units)
+                        + " is wanted by common practice";
         return wanted + (andWhy ? ", or " + need.why() : "");
     }
 

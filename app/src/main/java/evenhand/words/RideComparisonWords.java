@@ -39,7 +39,8 @@ public final class RideComparisonWords {
                         end -> {
                             OptionalDouble travel = ride.axle(end).standing().bumpTravelToStop();
                             return travel.isPresent()
-                                    ? OptionalDouble.of(units.of(Dimension.LENGTH).fromSi(travel.getAsDouble()))
+                                    ? OptionalDouble.of(
+                                            units.of(Dimension.LENGTH).fromSi(travel.getAsDouble()))
                                     : travel;
                         },
                         units == Units.METRIC ? 0 : 2),

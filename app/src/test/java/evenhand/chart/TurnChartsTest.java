@@ -130,8 +130,9 @@ class TurnChartsTest {
                     TurnCharts.wheelLoads(cars, Units.METRIC))) {
                 assertThat(chart.lines().stream().filter(line -> line.name().equals(car.name())))
                         .isNotEmpty()
-                        .allSatisfy(line -> assertThat(
-                                        line.points().get(line.points().size() - 1).x())
+                        .allSatisfy(line -> assertThat(line.points()
+                                        .get(line.points().size() - 1)
+                                        .x())
                                 .isCloseTo(limit, within(1e-9)));
             }
             assertThat(TurnCharts.gripUsed(cars, Units.METRIC).marks())

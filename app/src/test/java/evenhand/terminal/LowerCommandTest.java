@@ -158,8 +158,7 @@ class LowerCommandTest {
         assertThat(keys(row))
                 .contains("limit_g", "frontRollCentreHeight_m")
                 .doesNotContain("frontBumpTravelToStop_m", "firstStop_g", "frontWeightedAcceleration_rms_m_per_s2");
-        assertThat(Run.of("lower", car, "--setup", "Bare", "--full").out())
-                .contains("not in the file");
+        assertThat(Run.of("lower", car, "--setup", "Bare", "--full").out()).contains("not in the file");
     }
 
     @Test
@@ -184,10 +183,16 @@ class LowerCommandTest {
     void aCarWhoseTailGoesFirstOneWayRoundIsWarnedOfBeforeAllElse() {
         List<String> lines = Run.of("lower", SALOON, "--setup", SPLIT).lines();
         assertThat(lines.get(0))
-                .startsWith("! As it stands, turning left the front goes first, turning right the tail comes round past");
+                .startsWith(
+                        "! As it stands, turning left the front goes first, turning right the tail comes round past");
         JsonNode both = json("lower", SALOON, "--setup", SPLIT, "--json");
-        assertThat(both.at("/warnings/0").asText()).isEqualTo(both.at("/words").asText().lines()
-                .findFirst().orElseThrow().substring(0, both.at("/warnings/0").asText().length()));
+        assertThat(both.at("/warnings/0").asText())
+                .isEqualTo(both.at("/words")
+                        .asText()
+                        .lines()
+                        .findFirst()
+                        .orElseThrow()
+                        .substring(0, both.at("/warnings/0").asText().length()));
         assertThat(both.at("/rows/0/firstAxle").asText()).isEqualTo("front");
         assertThat(both.at("/otherTurn/rows/0/firstAxle").asText()).isEqualTo("rear");
         assertThat(met(both, "frontFirst")).isFalse();
@@ -243,7 +248,8 @@ class LowerCommandTest {
         assertThat(tight.get("otherTurn")).isEqualTo(alone.get("otherTurn"));
         assertThat(answer.at("/lowest/lowered_m").asDouble())
                 .isLessThanOrEqualTo(alone.at("/lowest/lowered_m").asDouble());
-        assertThat(Run.of("lower", SALOON, "--radius", "60 m", "--radius", "15 m").out())
+        assertThat(Run.of("lower", SALOON, "--radius", "60 m", "--radius", "15 m")
+                        .out())
                 .contains("60 m and 15 m circles, both ways", "In the worst of 4 bends");
     }
 

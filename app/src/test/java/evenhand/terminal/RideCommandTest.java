@@ -190,15 +190,16 @@ class RideCommandTest {
     @Test
     void theVerdictKeepsToOneScreenUnlessAllIsAskedFor() {
         for (String units : List.of("metric", "imperial")) {
-            List<String> lines =
-                    Run.of("ride", "../scenarios/harbour-saloon.json", "--units", units).lines();
+            List<String> lines = Run.of("ride", "../scenarios/harbour-saloon.json", "--units", units)
+                    .lines();
             assertThat(lines).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 100);
             assertThat(lines.get(1)).startsWith("Against \"As bought\": \"Lowered\": it has ");
             assertThat(lines)
                     .filteredOn(line -> line.matches(".*( +\\d\\.\\d\\d){4} .* uncomfortable"))
                     .hasSize(8);
         }
-        String full = Run.of("ride", "../scenarios/harbour-saloon.json", "--full").out();
+        String full =
+                Run.of("ride", "../scenarios/harbour-saloon.json", "--full").out();
         assertThat(full).contains("At the front, at rest and in the turn", "Rear over front frequency is");
         assertThat(full.lines().count()).isGreaterThan(200);
         wrong("add --full, or take --json", "--curves");

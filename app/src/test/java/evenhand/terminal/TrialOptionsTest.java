@@ -18,8 +18,7 @@ class TrialOptionsTest {
                 .contains("Otherwise " + Units.pace(Trial.GENTLE) + " and " + Units.pace(Trial.BRISK) + ".");
         TrialOptions options = new TrialOptions();
         new CommandLine(options).parseArgs();
-        assertThat(options.trial())
-                .isEqualTo(new Trial(Trial.USUAL_PACES, List.of(Trial.USUAL_RADIUS), Ways.BOTH));
+        assertThat(options.trial()).isEqualTo(new Trial(Trial.USUAL_PACES, List.of(Trial.USUAL_RADIUS), Ways.BOTH));
     }
 
     @Test

@@ -134,8 +134,9 @@ class BalanceWordsTest {
                 .endsBy(Limit.Cause.SPIN)
                 .turn();
         assertThat(LimitWords.split(pushes, spins))
-                .contains("Turning left the front goes first, turning right the tail comes round past 0.820 g unless the"
-                        + " driver steers against it.")
+                .contains(
+                        "Turning left the front goes first, turning right the tail comes round past 0.820 g unless the"
+                                + " driver steers against it.")
                 .isEqualTo(LimitWords.split(spins, pushes));
         assertThat(LimitWords.split(pushes, pushes.mirrored())).isEmpty();
         assertThat(LimitWords.split(spins, spins.mirrored())).isEmpty();
@@ -148,7 +149,8 @@ class BalanceWordsTest {
         assertThat(otherTurn(slipper(Direction.LEFT), slipper(Direction.RIGHT)))
                 .contains("To the right it comes to oversteer sooner, at 0.740 g: to go faster, the steering has to be"
                         + " turned back.")
-                .anyMatch(said -> said.startsWith("To the right the steering wheel has to be held against the turn past 0.849 g"));
+                .anyMatch(said -> said.startsWith(
+                        "To the right the steering wheel has to be held against the turn past 0.849 g"));
         assertThat(otherTurn(slipper(Direction.RIGHT), slipper(Direction.LEFT)))
                 .noneMatch(said -> said.contains("oversteer"));
     }
@@ -233,14 +235,20 @@ class BalanceWordsTest {
                         + " grip, the front 99.0 % (limit balance +10.0 %).")
                 .contains("So its balance turns round: it understeers at 0.2 g, and at the limit of 0.800 g the rear"
                         + " goes first.");
-        assertThat(new Turned().limit(0.8, End.REAR, 0.99, 0.9).endsBy(Limit.Cause.SPIN).words())
+        assertThat(new Turned()
+                        .limit(0.8, End.REAR, 0.99, 0.9)
+                        .endsBy(Limit.Cause.SPIN)
+                        .words())
                 .contains("At its limit, 0.800 g, the tail comes round unless the driver steers against it: the rear"
                         + " uses 90.0 % of its grip, the front 99.0 % (limit balance +10.0 %).");
     }
 
     @Test
     void aTailThatComesRoundIsNoEndThatGivesOut() {
-        assertThat(new Turned().limit(0.79, End.REAR, 0.92, 0.971).endsBy(Limit.Cause.SPIN).words())
+        assertThat(new Turned()
+                        .limit(0.79, End.REAR, 0.92, 0.971)
+                        .endsBy(Limit.Cause.SPIN)
+                        .words())
                 .contains("At its limit, 0.790 g, the tail comes round unless the driver steers against it: the rear"
                         + " uses 97.1 % of its grip, the front 92.0 % (limit balance −5.3 %).")
                 .noneMatch(sentence -> sentence.contains("gives out first") || sentence.contains("sideslip:"));
@@ -251,9 +259,10 @@ class BalanceWordsTest {
         Turned fast = new Turned().pace(0.2, 1, 0).limit(0.6, End.REAR, 0.66, 0.64);
         fast.endsBy(Limit.Cause.CRITICAL_SPEED);
         assertThat(fast.words())
-                .contains("At its limit, 0.600 g, neither end slides, but past 36 km/h on this circle the steering wheel"
-                        + " has to be held against the turn; 34 % of the front's grip and 36 % of the rear's is still"
-                        + " in hand.")
+                .contains(
+                        "At its limit, 0.600 g, neither end slides, but past 36 km/h on this circle the steering wheel"
+                                + " has to be held against the turn; 34 % of the front's grip and 36 % of the rear's is still"
+                                + " in hand.")
                 .noneMatch(sentence -> sentence.contains("tips")
                         || sentence.contains("turns round")
                         || sentence.contains("gives out first"));
@@ -262,7 +271,10 @@ class BalanceWordsTest {
 
     @Test
     void aSearchThatGaveUpIsSaidToBeNoLimit() {
-        assertThat(new Turned().limit(0.6, End.REAR, 0.66, 0.64).endsBy(Limit.Cause.GAVE_UP).words())
+        assertThat(new Turned()
+                        .limit(0.6, End.REAR, 0.66, 0.64)
+                        .endsBy(Limit.Cause.GAVE_UP)
+                        .words())
                 .contains("The search gave up at 0.600 g before it met a limit; what is said up to there holds.")
                 .noneMatch(sentence -> sentence.startsWith("At its limit") || sentence.contains("goes first"));
     }

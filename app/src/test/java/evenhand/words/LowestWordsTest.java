@@ -35,7 +35,8 @@ class LowestWordsTest {
         assertThat(LowestWords.bound(Need.FRONT_FIRST, Units.METRIC)).isEqualTo("the front");
         assertThat(LowestWords.value(Need.FRONT_FIRST, 1, Units.METRIC)).isEqualTo("the front");
         assertThat(LowestWords.value(Need.FRONT_FIRST, 0, Units.IMPERIAL)).isEqualTo("not the front");
-        Car saloon = Demo.read("harbour-saloon").setup("As bought").orElseThrow().car();
+        Car saloon =
+                Demo.read("harbour-saloon").setup("As bought").orElseThrow().car();
         LoweringStudy study = LoweringStudy.of(
                 saloon,
                 0,
@@ -52,6 +53,7 @@ class LowestWordsTest {
         assertThat(LowestWords.of(
                         new LoweringStudy(study.rows(), onlyThat, study.works(), false, Optional.empty(), List.of()),
                         Units.METRIC))
-                .matches("The lowest that works is 5\\d(\\.\\d)? mm down\\. Any lower, and the tail leads at the limit\\.");
+                .matches(
+                        "The lowest that works is 5\\d(\\.\\d)? mm down\\. Any lower, and the tail leads at the limit\\.");
     }
 }

@@ -90,8 +90,9 @@ class OwnerWordsTest {
                 .isEqualTo("At its limit, 0.790 g, the tail comes round unless the driver steers against it; the front"
                         + " has 8 % of its grip in hand.");
         assertThat(limit(new Turned().limit(0.6, End.REAR, 0.66, 0.64).endsBy(Limit.Cause.CRITICAL_SPEED)))
-                .isEqualTo("At its limit, 0.600 g, neither end slides, but past 36 km/h on this circle the steering wheel"
-                        + " has to be held against the turn.");
+                .isEqualTo(
+                        "At its limit, 0.600 g, neither end slides, but past 36 km/h on this circle the steering wheel"
+                                + " has to be held against the turn.");
         assertThat(limit(new Turned().limit(0.7, End.FRONT, 0.99, 0.9).spinning(Wheel.REAR_LEFT)))
                 .isEqualTo("At its limit, 0.700 g, the left rear wheel has spent its grip on drive and spins, and the"
                         + " front lets go first.");

@@ -165,14 +165,7 @@ public record LoweringStudy(
         private final Map<Double, Stance> known = new HashMap<>();
         private Predicate<Stance.Bend> seen = bend -> true;
 
-        Search(
-                Car car,
-                double from,
-                double to,
-                double step,
-                OptionalDouble reserve,
-                Trial trial,
-                Progress progress) {
+        Search(Car car, double from, double to, double step, OptionalDouble reserve, Trial trial, Progress progress) {
             this.car = car;
             this.from = from;
             this.to = to;
@@ -214,8 +207,8 @@ public record LoweringStudy(
                 ends[Need.ALL.indexOf(need)] = Ending.never(need);
             }
             List<Ending> all = List.of(ends);
-            boolean alike = rows.stream()
-                    .allMatch(row -> row instanceof Stance.Stands stands && trial.isAlike(stands.car()));
+            boolean alike =
+                    rows.stream().allMatch(row -> row instanceof Stance.Stands stands && trial.isAlike(stands.car()));
             return new LoweringStudy(rows, all, works(all), alike, Optional.empty(), List.of());
         }
 

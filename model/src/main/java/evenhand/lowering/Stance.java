@@ -198,7 +198,8 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
             if (bend.turn() instanceof TurnAnswer.NoTurn none) {
                 boolean everywhere =
                         stands.bends().stream().allMatch(other -> other.turn() instanceof TurnAnswer.NoTurn);
-                return Optional.of((everywhere ? "" : "turning " + bend.direction().key() + ", ") + none.text());
+                return Optional.of(
+                        (everywhere ? "" : "turning " + bend.direction().key() + ", ") + none.text());
             }
         }
         if (stands.sums() instanceof HandSums.FallsOver falls) {

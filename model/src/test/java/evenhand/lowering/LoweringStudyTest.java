@@ -308,12 +308,14 @@ class LoweringStudyTest {
             assertThat(all.otherTurn().isPresent()).as("seed %d", seed).isNotEqualTo(all.alike());
             assertThat(all.atRadius()).hasSize(1);
             List<LoweringStudy> each = everywhere.radii().stream()
-                    .flatMap(radius -> Stream.of(Direction.values())
-                            .map(way -> study(car, new Trial(TRIAL.paces(), radius, way))))
+                    .flatMap(radius ->
+                            Stream.of(Direction.values()).map(way -> study(car, new Trial(TRIAL.paces(), radius, way))))
                     .toList();
             for (Need need : Need.ALL) {
-                double first = each.stream().mapToDouble(one -> end(one, need)).min().orElseThrow();
-                double last = each.stream().mapToDouble(one -> end(one, need)).max().orElseThrow();
+                double first =
+                        each.stream().mapToDouble(one -> end(one, need)).min().orElseThrow();
+                double last =
+                        each.stream().mapToDouble(one -> end(one, need)).max().orElseThrow();
                 assertThat(end(all, need)).as("seed %d, %s", seed, need.key()).isEqualTo(first);
                 otherwise += last > first ? 1 : 0;
             }
