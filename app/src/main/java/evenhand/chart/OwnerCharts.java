@@ -37,7 +37,7 @@ public final class OwnerCharts {
         Unit unit = units.of(Dimension.RATIO);
         return atPaces(
                 "Which end works harder",
-                "left: the rear, it slides; right: the front, it pushes",
+                "left: the rear works harder; right: the front",
                 unit,
                 0,
                 cars,

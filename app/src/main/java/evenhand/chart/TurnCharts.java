@@ -16,6 +16,7 @@ import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.words.EventWords;
+import evenhand.words.LimitWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -286,7 +287,7 @@ public final class TurnCharts {
 
     private static Mark limit(Shown car, TurnAnswer.Turns turn, double y) {
         double g = G.fromSi(turn.limit().lateralAcceleration());
-        return new Mark(Mark.Kind.LIMIT, car.name(), car.style(), new Point(g, y), "");
+        return new Mark(Mark.Kind.LIMIT, car.name(), car.style(), new Point(g, y), LimitWords.mark(turn.limit()));
     }
 
     private static String limit(TurnAnswer.Turns turn) {
@@ -345,7 +346,7 @@ public final class TurnCharts {
             car.turns().ifPresent(turn -> {
                 int sign = signed ? Shown.inwards(turn) : 1;
                 Line line = line(car, "", limit(turn), Weight.HEAVY, turn, figure, sign);
-                for (TurnEvent event : turn.events()) {
+                for (TurnEvent event : turn.eventsToLimit()) {
                     double g = G.fromSi(event.lateralAcceleration());
                     CrossHair.value(line.points(), g)
                             .ifPresent(y -> marks.add(new Mark(
@@ -365,7 +366,7 @@ public final class TurnCharts {
         List<Part> marks = new ArrayList<>();
         for (Shown car : cars) {
             car.turns().ifPresent(turn -> {
-                for (TurnEvent event : turn.events()) {
+                for (TurnEvent event : turn.eventsToLimit()) {
                     if (event.kind() == TurnEvent.Kind.WHEEL_LIFTED) {
                         marks.add(new Mark(
                                 Mark.Kind.EVENT,

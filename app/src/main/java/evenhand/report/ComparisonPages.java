@@ -14,11 +14,13 @@ import evenhand.report.Block.Points;
 import evenhand.report.Block.Row;
 import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
+import evenhand.turn.TurnAnswer;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
 import evenhand.words.GripText;
 import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
+import evenhand.words.LimitWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -116,7 +118,23 @@ final class ComparisonPages {
                 rows.add(new Row(cells, false));
             }
         }
+        List<String> first = new ArrayList<>(List.of("lets go first, "
+                + findings.question().trial().direction().key() + " / "
+                + findings.question().trial().direction().other().key()));
+        shown.forEach(one -> first.add(first(one)));
+        rows.add(new Row(first, false));
         return new Table(columns, rows);
+    }
+
+    /** Which end goes first, one way round and the other. */
+    private String first(Candidate one) {
+        return one.turns()
+                .map(turn -> first(turn) + " / " + first(findings.turnedBack(one)))
+                .orElse("none");
+    }
+
+    private static String first(TurnAnswer answer) {
+        return answer instanceof TurnAnswer.Turns turn ? LimitWords.first(turn.limit()) : "no answer";
     }
 
     /** A value, with its unit where it stands by itself, else with its difference. */

@@ -89,10 +89,10 @@ public record Findings(
                                 LOWEST,
                                 LOWEST,
                                 OptionalDouble.empty(),
-                                question.trial(),
+                                question.trial().bothWays(),
                                 done -> {})),
                 both || (base.index() == chosen.index() && chosen.turns().isPresent())
-                        ? costs(base.setup(), chosen.setup(), question.trial())
+                        ? costs(base.setup(), chosen.setup(), question.trial().bothWays())
                         : List.of());
     }
 

@@ -24,12 +24,14 @@ import evenhand.report.Block.Text;
 import evenhand.report.Block.Tone;
 import evenhand.report.Block.View;
 import evenhand.ride.RoadClass;
+import evenhand.turn.TurnAnswer;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
 import evenhand.words.CostWords;
 import evenhand.words.DoubtWords;
 import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
+import evenhand.words.LimitWords;
 import evenhand.words.LoadWords;
 import evenhand.words.LowestWords;
 import evenhand.words.Numbers;
@@ -47,7 +49,7 @@ import java.util.stream.Stream;
 final class OwnerPages {
     /** Figures that the owner is told the doubt of, at the briskest pace or the limit. */
     private static final List<Criterion> DOUBTED =
-            List.of(Criterion.UNDERSTEER, Criterion.ROLL_GRADIENT, Criterion.LIMIT, Criterion.LIMIT_BALANCE);
+            List.of(Criterion.UNDERSTEER, Criterion.ROLL_GRADIENT, Criterion.LIMIT, Criterion.NEAR_UNDERSTEER);
 
     private final Findings findings;
     private final Question question;
@@ -102,19 +104,25 @@ final class OwnerPages {
     }
 
     private Section before() {
-        return new Section("What the car was like: \"" + base.name() + "\"", false, List.of(behaviour(base)));
+        return new Section("What the car was like: \"" + base.name() + "\"", false, behaviour(base));
     }
 
-    private Block behaviour(Candidate car) {
-        return car.turns().isPresent()
-                ? new Points(Stream.concat(
-                                OwnerWords.behaviour(car.turns().get(), units).stream(),
-                                OwnerWords.otherWay(car.turns().get(), findings.turnedBack(car), units).stream())
-                        .toList())
-                : new Text(
-                        InPrint.sentence(
-                                "There is no answer for it: " + car.silence().orElse("") + "."),
-                        Tone.WARNING);
+    /** How a car behaves; before all else that one end goes first one way round and the other end the other way. */
+    private List<Block> behaviour(Candidate car) {
+        if (car.turns().isEmpty()) {
+            return List.of(new Text(
+                    InPrint.sentence(
+                            "There is no answer for it: " + car.silence().orElse("") + "."),
+                    Tone.WARNING));
+        }
+        TurnAnswer.Turns turn = car.turns().get();
+        TurnAnswer back = findings.turnedBack(car);
+        List<Block> blocks = new ArrayList<>();
+        LimitWords.split(turn, back).ifPresent(warning -> blocks.add(new Text(warning, Tone.WARNING)));
+        blocks.add(new Points(Stream.concat(
+                        OwnerWords.behaviour(turn, units).stream(), OwnerWords.otherWay(turn, back, units).stream())
+                .toList()));
+        return blocks;
     }
 
     private Section changed() {
@@ -166,16 +174,16 @@ final class OwnerPages {
     private Section now() {
         List<Shown> shown = Candidate.shown(findings.beforeAndAfter());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(behaviour(chosen));
+        blocks.addAll(behaviour(chosen));
         if (findings.beforeAndAfter().stream().anyMatch(one -> one.turns().isPresent())) {
             blocks.add(Figures.even(
-                    0.37, new Plot(OwnerCharts.whichEnd(shown, units)), new Plot(OwnerCharts.lean(shown, units))));
+                    0.31, new Plot(OwnerCharts.whichEnd(shown, units)), new Plot(OwnerCharts.lean(shown, units))));
             blocks.add(
-                    Text.quiet("A bar to the right: the front tyres use more of their grip than the rear ones, the car"
-                            + " tends to run wide. To the left: the rear ones, the tail tends to come"
-                            + " round. The number is the one less the other: a short bar is a balanced car. Balance is three things, gentle, brisk and at the limit, and one number for all"
-                            + " would mislead."));
-            blocks.add(Figures.even(0.34, new Plot(TurnCharts.gripUsed(shown, units))));
+                    Text.quiet("A bar to the right: the front tyres use more of their grip than the rear ones. To the"
+                            + " left: the rear ones do. The number is the one less the other: a short bar is a balanced"
+                            + " car. Which end goes at the limit is said above: it is not always the one that works"
+                            + " harder."));
+            blocks.add(Figures.even(0.28, new Plot(TurnCharts.gripUsed(shown, units))));
         }
         return new Section("How it goes round a bend now: \"" + chosen.name() + "\"", false, blocks);
     }
@@ -198,7 +206,7 @@ final class OwnerPages {
         }
         findings.lower().ifPresent(study -> sentences.add("And lower still? " + LowestWords.of(study, units)));
         blocks.add(Figures.even(
-                0.36,
+                0.31,
                 new View(
                         stances.size() == 1
                                 ? SideView.of(stances.get(0), new Detail(units, detail.load(), true), List.of())
@@ -216,7 +224,7 @@ final class OwnerPages {
             pair.add(new Plot(OwnerCharts.travelLeft(Candidate.shown(findings.beforeAndAfter()), units)));
         }
         if (!pair.isEmpty()) {
-            blocks.add(new Figures(pair, 0.58, 0.34));
+            blocks.add(new Figures(pair, 0.58, 0.29));
         }
         if (!findings.costs().isEmpty()) {
             blocks.add(new Block.Heading(

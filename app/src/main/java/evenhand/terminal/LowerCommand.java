@@ -21,7 +21,8 @@ import picocli.CommandLine.Option;
             "",
             "The body is let down on the same links and springs, both ends alike, on top of what the set-up"
                     + " has lowered already. Each height answers as balance and ride would, the ride on a class C"
-                    + " road at 80 km/h. At the end stands the lowest that works, and the one number that stops it.",
+                    + " road at 80 km/h. First stands the lowest that works, both ways round and on every circle, and"
+                    + " what stops it; --full prints all figures, and why.",
             ""
         },
         footer = {
@@ -30,10 +31,13 @@ import picocli.CommandLine.Option;
             "  app/evenhand lower scenarios/harbour-saloon.json",
             "  app/evenhand lower scenarios/orchard-estate.json --setup After \\",
             "      --from \"-20 mm\" --to \"40 mm\" --step \"5 mm\"",
-            "  app/evenhand lower scenarios/slipper-coupe.json --keep-reserve \"1.0 g\"",
+            "  app/evenhand lower scenarios/slipper-coupe.json --keep-reserve \"1.0 g\" --full",
+            "  app/evenhand lower scenarios/harbour-saloon.json \\",
+            "      --radius \"15 m\" --radius \"60 m\"",
             "",
-            "Ends with 0 when done, with 1 when the set-up has no answer at any height, and",
-            "with 2 when the command line or the file is wrong."
+            "Ends with 0 when done, with 1 when the set-up has no answer at any height, or one",
+            "way round or on one circle none, and with 2 when the command line or the file is",
+            "wrong."
         })
 final class LowerCommand implements Asked {
     private static final int MOST_ROWS = 1000;
@@ -83,6 +87,9 @@ final class LowerCommand implements Asked {
     private final LoadOption load = new LoadOption();
 
     @Mixin
+    private final FullOption full = new FullOption();
+
+    @Mixin
     private final FormOptions forms = new FormOptions();
 
     @Mixin
@@ -111,7 +118,7 @@ final class LowerCommand implements Asked {
         try (ProgressLine progress = new ProgressLine(console, "letting it down")) {
             study = LoweringStudy.of(chosen.car(), first, last, between, kept, trial, progress);
         }
-        LowerReply reply = new LowerReply(scenario, chosen, trial, kept, study);
+        LowerReply reply = new LowerReply(scenario, chosen, trial, kept, study, full.full());
         reply.give(form, console, shown);
         return reply.complete() ? Status.DONE : Status.NO_ANSWER;
     }

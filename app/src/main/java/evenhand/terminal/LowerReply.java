@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import evenhand.answers.Figure;
 import evenhand.answers.Trial;
+import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.forms.Contents;
 import evenhand.forms.CsvForm;
@@ -12,6 +13,7 @@ import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
+import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.LoweringWords;
@@ -20,13 +22,16 @@ import evenhand.words.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What {@code lower} answers.
  *
  * @param reserve that the springs were to keep, g
+ * @param full whether all figures are for people to read, or the verdict on one screen
  */
-record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble reserve, LoweringStudy study)
+record LowerReply(
+        Scenario scenario, Setup setup, Trial trial, OptionalDouble reserve, LoweringStudy study, boolean full)
         implements Reply {
     private static final Contents<Stance.Stands> BEFORE_PACES =
             Contents.of(Stance.Stands.class).figures(LoweringFigures.TRAVEL).figures(LoweringFigures.ROLL);
@@ -38,7 +43,8 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
             .figures(LoweringFigures.METAL)
             .figures(LoweringFigures.LEVER)
             .figures(LoweringFigures.CAMBER)
-            .figures(LoweringFigures.FREQUENCIES);
+            .figures(LoweringFigures.FREQUENCIES)
+            .figure(LoweringFigures.NEAR_UNDERSTEER);
 
     /** One height. The understeer stands in the order of the paces; those beyond the limit are named beside. */
     private static final Contents<Stance> ROW = Contents.of(Stance.class)
@@ -49,7 +55,8 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
                             .numbersIfKnown(LoweringFigures.UNDERSTEER.key(), LowerReply::understeer)
                             .numbersIfAny("beyondLimit_g", LowerReply::beyondLimit)
                             .with(stands -> stands, AFTER_PACES)
-                            .figures(LoweringFigures.SPRINGS))
+                            .figures(LoweringFigures.SPRINGS)
+                            .textIfAny("firstAxle", LowerReply::firstAxle))
             .partIfAny("noAnswer", LowerReply::noAnswer, SharedParts.NO_ANSWER);
 
     private static final Contents<LoweringStudy> LOWEST = Contents.of(LoweringStudy.class)
@@ -63,7 +70,9 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
             .text("key", Need::key)
             .numberIfAny("atLeast", need -> bound(need, true))
             .numberIfAny("atMost", need -> bound(need, false))
-            .text("unit", need -> need.dimension().metric().symbol())
+            .textIfAny(
+                    "unit",
+                    need -> Optional.of(need.dimension().metric().symbol()).filter(symbol -> need.isNumber()))
             .text("basis", need -> "common practice");
 
     private static final Contents<LoweringStudy.Ending> NEED = Contents.of(LoweringStudy.Ending.class)
@@ -71,10 +80,34 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
             .flag("metAtFirst", end -> !end.atOnce())
             .numberIfAny("metDownTo_m", LoweringStudy.Ending::lowered);
 
+    private static final Contents<LoweringStudy> HEIGHTS = Contents.of(LoweringStudy.class)
+            .list("rows", LoweringStudy::inFirstBend, ROW)
+            .part("lowest", study -> study, LOWEST);
+
+    /** The other way round by itself. */
+    private static final Contents<LoweringStudy> OTHER_TURN = Contents.of(LoweringStudy.class)
+            .text("turn", study -> Direction.RIGHT.key())
+            .with(study -> study, HEIGHTS)
+            .partIfAny("noAnswer", LowerReply::nowhere, SharedParts.NO_ANSWER);
+
+    private static final Contents<LoweringStudy> BOTH_WAYS = Contents.of(LoweringStudy.class)
+            .mark("alike", LoweringStudy::alike)
+            .partIfAny("otherTurn", LoweringStudy::otherTurn, OTHER_TURN);
+
     private static final Contents<LoweringStudy> STUDY = Contents.of(LoweringStudy.class)
-            .list("rows", LoweringStudy::rows, ROW)
-            .part("lowest", study -> study, LOWEST)
-            .list("needs", LowerReply::needs, NEED);
+            .with(study -> study, HEIGHTS)
+            .list("needs", LowerReply::needs, NEED)
+            .with(study -> study, BOTH_WAYS)
+            .listIfAny(
+                    "atRadius",
+                    LoweringStudy::atRadius,
+                    Contents.of(LoweringStudy.OnCircle.class)
+                            .number("radius_m", LoweringStudy.OnCircle::radius)
+                            .with(
+                                    LoweringStudy.OnCircle::study,
+                                    Contents.of(LoweringStudy.class)
+                                            .with(study -> study, HEIGHTS)
+                                            .with(study -> study, BOTH_WAYS)));
 
     private static final Contents<LowerReply> REPLY = Contents.of(LowerReply.class)
             .with(reply -> reply, SharedParts.OPENING)
@@ -88,7 +121,7 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
             .numberIfAny("keepReserve_g", LowerReply::reserve)
             .with(LowerReply::study, STUDY)
             .sentences("words", reply -> reply.words(Units.METRIC))
-            .with(LowerReply::setup, SharedParts.SETUP_REMARKS);
+            .with(LowerReply::remarks, SharedParts.REMARKS);
 
     /** In CSV a row per height, with a column per pace. */
     private Contents<Stance> rows() {
@@ -131,8 +164,23 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
         return stance.noAnswer().map(text -> new SetupAnswer.NoAnswer(reason, text));
     }
 
+    /** Why there is no answer at any height; nothing where there is one at some. */
+    private static Optional<SetupAnswer.NoAnswer> nowhere(LoweringStudy study) {
+        return answersSomewhere(study)
+                ? Optional.empty()
+                : noAnswer(study.inFirstBend().get(0));
+    }
+
+    private static boolean answersSomewhere(LoweringStudy study) {
+        return study.inFirstBend().stream().anyMatch(stance -> stance.noAnswer().isEmpty());
+    }
+
+    private static Optional<String> firstAxle(Stance.Stands stands) {
+        return stands.turns().flatMap(turn -> turn.limit().firstAxle()).map(End::key);
+    }
+
     private static OptionalDouble bound(Need need, boolean atLeast) {
-        return need.atLeast() == atLeast
+        return need.isNumber() && need.atLeast() == atLeast
                 ? OptionalDouble.of(need.dimension().metric().fromSi(need.bound()))
                 : OptionalDouble.empty();
     }
@@ -141,6 +189,15 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
         return study.ends().stream()
                 .filter(end -> !end.need().equals(Need.ANSWER))
                 .toList();
+    }
+
+    private SharedParts.Remarks remarks() {
+        return SharedParts.Remarks.of(setup, setup.estimated(), warnings(Units.METRIC));
+    }
+
+    /** What is said before all else. */
+    List<String> warnings(Units units) {
+        return LoweringWords.warnings(study, units);
     }
 
     List<String> words(Units units) {
@@ -169,12 +226,12 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
 
     @Override
     public String csv(Units units) {
-        return CsvForm.write(rows(), study.rows(), units);
+        return CsvForm.write(rows(), study.inFirstBend(), units);
     }
 
     @Override
     public String text(Console console, Units units) {
-        return new LowerTables(console, units).write(this);
+        return full ? new LowerTables(console, units).write(this) : new LowerPage(console, units, this).write();
     }
 
     @Override
@@ -188,9 +245,11 @@ record LowerReply(Scenario scenario, Setup setup, Trial trial, OptionalDouble re
                 .toList();
     }
 
-    /** Whether the car has an answer at any height. */
+    /** Whether the car has an answer at any height, each way round and on each circle that was asked. */
     @Override
     public boolean complete() {
-        return study.rows().stream().anyMatch(stance -> stance.noAnswer().isEmpty());
+        return Stream.concat(Stream.of(study), study.atRadius().stream().map(LoweringStudy.OnCircle::study))
+                .flatMap(one -> Stream.concat(Stream.of(one), one.otherTurn().stream()))
+                .allMatch(LowerReply::answersSomewhere);
     }
 }

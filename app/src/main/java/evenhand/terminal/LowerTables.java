@@ -72,6 +72,7 @@ final class LowerTables {
                                     .skip(index)
                                     .findFirst()));
         }
+        figures(table, List.of(LoweringFigures.NEAR_UNDERSTEER));
         figures(table, LoweringFigures.TURN.subList(0, 2));
         table.heading("Springs and ride, class " + Stance.ROAD.name() + " road at "
                 + units.show(Stance.SPEED, Dimension.SPEED, 0));
@@ -103,13 +104,14 @@ final class LowerTables {
             Need need = end.need();
             if (!need.equals(Need.ANSWER) || end.atOnce() || end.lowered().isPresent()) {
                 String bound = need.equals(Need.ANSWER) ? "" : LowestWords.bound(need, units);
-                table.row(need.words(), "", List.of(bound, downTo(study, end)));
+                table.row(need.words(), "", List.of(bound, downTo(study, end, units)));
             }
         }
         return table.build();
     }
 
-    private String downTo(LoweringStudy study, LoweringStudy.Ending end) {
+    /** How far down a need is met: "29 mm", "not at 0 mm", "all the way". */
+    static String downTo(LoweringStudy study, LoweringStudy.Ending end, Units units) {
         if (end.atOnce()) {
             return "not at " + height(study.first().lowered(), units);
         }

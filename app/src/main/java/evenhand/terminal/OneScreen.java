@@ -1,5 +1,6 @@
 package evenhand.terminal;
 
+import evenhand.forms.Table;
 import evenhand.words.BothWays;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,12 +60,33 @@ final class OneScreen {
         }
     }
 
-    private void warning(String words) {
+    /** What nobody may miss. */
+    void warning(String words) {
         for (String line : wrapped(BothWays.WARNING, words)) {
             if (room() > 0) {
                 lines.add(Paint.warning(line, console));
             }
         }
+    }
+
+    void blank() {
+        lines.add("");
+    }
+
+    /** A line that is broken already. */
+    void line(String line) {
+        lines.add(line);
+    }
+
+    void table(Table table) {
+        TableText.of(table, console).lines().forEach(lines::add);
+    }
+
+    /** A paragraph, if it leaves so many lines for what comes later. */
+    void paragraphBefore(String words, int later) {
+        reserve(later);
+        paragraph("", words);
+        release(later);
     }
 
     /** How many lines a paragraph takes. */

@@ -20,7 +20,8 @@ import picocli.CommandLine.Option;
             "",
             "Each axle as a quarter car, linear about its rest: rates at the wheel, frequencies of the body and"
                     + " of the wheel's hop, damping, and what a road does at a speed. Pitch and bounce of the body,"
-                    + " what the springs carry, how much travel there is and where in a turn a stop is touched.",
+                    + " what the springs carry, how much travel there is and where in a turn a stop is touched."
+                    + " First stands how each set-up rides against the first; --full prints all figures, and why.",
             ""
         },
         footer = {
@@ -30,7 +31,7 @@ import picocli.CommandLine.Option;
             "  app/evenhand ride scenarios/harbour-saloon.json --road C --speed \"60 km/h\"",
             "  app/evenhand ride scenarios/harbour-saloon.json --speed \"50 km/h\" \\",
             "      --road validation/data/road-profile-quarter-metre.csv",
-            "  app/evenhand ride scenarios/harbour-saloon.json --setup Lowered --curves",
+            "  app/evenhand ride scenarios/harbour-saloon.json --setup Lowered --full --curves",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or the file is wrong."
@@ -62,8 +63,11 @@ final class RideCommand implements Asked {
 
     @Option(
             names = "--curves",
-            description = "Also the response over frequency, and comfort against grip over damping.")
+            description = "Also the response over frequency, and comfort against grip over damping. With --full.")
     private boolean curves;
+
+    @Mixin
+    private final FullOption full = new FullOption();
 
     @Mixin
     private final FormOptions forms = new FormOptions();
@@ -76,6 +80,9 @@ final class RideCommand implements Asked {
         FormOptions.Form form = forms.form();
         if (form == FormOptions.Form.CSV && curves) {
             throw new Mistake("--curves and --csv: a row per set-up has no room for curves; take --json");
+        }
+        if (form == FormOptions.Form.PEOPLE && curves && !full.full()) {
+            throw new Mistake("--curves: one screen has no room for curves; add --full, or take --json");
         }
         Optional<AskedRoad> askedFor = AskedRoad.of(road, console::complain);
         if (askedFor.isEmpty()) {
@@ -94,7 +101,7 @@ final class RideCommand implements Asked {
         for (Setup setup : setups.of(scenario)) {
             answers.add(SetupRide.of(setup, aboard, asked, metresPerSecond));
         }
-        RideReply reply = new RideReply(scenario, aboard, asked, metresPerSecond, answers, curves);
+        RideReply reply = new RideReply(scenario, aboard, asked, metresPerSecond, answers, curves, full.full());
         reply.give(form, console, shown);
         return reply.complete() ? Status.DONE : Status.NO_ANSWER;
     }

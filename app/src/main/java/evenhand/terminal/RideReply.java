@@ -29,6 +29,7 @@ import java.util.OptionalDouble;
  *
  * @param speed on the road, m/s
  * @param curves whether the response over frequency is wanted, too
+ * @param full whether all figures are for people to read, or the verdict on one screen
  */
 record RideReply(
         Scenario scenario,
@@ -36,7 +37,8 @@ record RideReply(
         AskedRoad road,
         double speed,
         List<SetupRide> setups,
-        boolean curves)
+        boolean curves,
+        boolean full)
         implements Reply {
     /** One end of a set-up. */
     private record AtEnd(SetupRide.Rides rides, End end) {
@@ -227,6 +229,6 @@ record RideReply(
 
     @Override
     public String text(Console console, Units units) {
-        return new RideTables(console, units, this).write();
+        return full ? new RideTables(console, units, this).write() : new RidePage(console, units, this).write();
     }
 }

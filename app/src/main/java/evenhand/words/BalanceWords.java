@@ -71,6 +71,11 @@ public final class BalanceWords {
         return LimitWords.sentence(turn.limit(), turn.direction(), units);
     }
 
+    /** What is another thing in a turn the other way; nothing where the car goes round both ways alike. */
+    public static List<String> ofOtherWay(TurnAnswer.Turns turn, TurnAnswer other) {
+        return OtherWay.of(turn, other);
+    }
+
     /** The one sentence on how much it leans. */
     public static String ofRoll(HandSums sums, TurnAnswer.Turns turn, Units units) {
         List<String> sentence = new ArrayList<>();
@@ -229,7 +234,7 @@ public final class BalanceWords {
         }
     }
 
-    /** Said where the car behaves one way at a gentle pace and the other way at its limit. */
+    /** Said where the car behaves one way at a pace, or near its limit, and the other way at its limit. */
     private void changeOfMind(List<String> sentences) {
         Limit limit = turn.limit();
         if (LimitWords.tips(limit) || limit.firstAxle().isEmpty()) {
@@ -242,15 +247,30 @@ public final class BalanceWords {
                 double k = DEG_PER_G.fromSi(
                         TurnFigures.UNDERSTEER_GRADIENT.si(pace.row()).getAsDouble());
                 boolean steerAgrees = excessSteer(pace.row()) > 0 == k > 0;
-                if (Math.abs(k) >= NEAR_NEUTRAL && steerAgrees && k > 0 != limit.frontFirst()) {
-                    sentences.add("So its balance turns round: it " + (k > 0 ? "understeers" : "oversteers") + " at "
-                            + Units.pace(pace.lateralAcceleration()) + ", and at the limit of "
-                            + Units.exactPace(limit.lateralAcceleration()) + " the " + LimitWords.first(limit)
-                            + " goes first.");
+                if (steerAgrees && turnsRound(k)) {
+                    turnsRound(k, "at " + Units.pace(pace.lateralAcceleration()), sentences);
+                    return;
                 }
-                return;
             }
         }
+        double near = DEG_PER_G.fromSi(limit.nearUndersteer().orElse(0));
+        if (turnsRound(near)) {
+            turnsRound(near, "near its limit", sentences);
+        }
+    }
+
+    /** Whether a gradient, deg/g, that a driver feels promises another end than that which goes. */
+    private boolean turnsRound(double k) {
+        return Math.abs(k) >= NEAR_NEUTRAL && k > 0 != turn.limit().frontFirst();
+    }
+
+    private void turnsRound(double k, String where, List<String> sentences) {
+        Limit limit = turn.limit();
+        String at = Units.exactPace(limit.lateralAcceleration());
+        sentences.add("So its balance turns round: it " + (k > 0 ? "understeers " : "oversteers ") + where
+                + (limit.cause() == Limit.Cause.SPIN
+                        ? ", and past the limit of " + at + " the tail comes round."
+                        : ", and at the limit of " + at + " the " + LimitWords.first(limit) + " goes first."));
     }
 
     private void causes(List<String> sentences) {

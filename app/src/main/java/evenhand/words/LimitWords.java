@@ -76,10 +76,10 @@ public final class LimitWords {
                         + ". Of the side grip that drive leaves, " + used(limit) + ".";
             case SPIN -> at + "the tail comes round unless the driver steers against it: " + used(limit) + ".";
             case CRITICAL_SPEED ->
-                "Past " + units.show(row.speed(), Dimension.SPEED, 0) + " on this circle, "
-                        + Units.exactPace(limit.lateralAcceleration())
-                        + ", the wheel has to be held against the turn, though neither end slides: " + used(limit)
-                        + ".";
+                at + "neither end slides, but past " + units.show(row.speed(), Dimension.SPEED, 0)
+                        + " on this circle the steering wheel has to be held against the turn; "
+                        + inHand(row.frontGripUsed()) + " of the front's grip and " + inHand(row.rearGripUsed())
+                        + " of the rear's is still in hand.";
             case GAVE_UP ->
                 "The search gave up at " + Units.exactPace(limit.lateralAcceleration())
                         + " before it met a limit; what is said up to there holds.";
@@ -101,8 +101,18 @@ public final class LimitWords {
                                 .orElse("");
             case SPIN -> "the tail comes round past " + at + " unless the driver steers against it";
             case CRITICAL_SPEED ->
-                "the wheel has to be held against the turn past " + at + ", though neither end slides";
+                "the steering wheel has to be held against the turn past " + at + ", though neither end slides";
             case GAVE_UP -> "the search gave up at " + at;
+        };
+    }
+
+    /** What is met at the limit, in a few words for a picture; nothing where one end simply gives no more. */
+    public static String mark(Limit limit) {
+        return switch (limit.cause()) {
+            case SPIN -> "the tail comes round";
+            case CRITICAL_SPEED -> "steering held against the turn";
+            case GAVE_UP -> "search gave up";
+            case SIDESLIP, WHEELSPIN -> "";
         };
     }
 
@@ -143,6 +153,10 @@ public final class LimitWords {
         return "the " + (rearFirst ? "rear" : "front") + " uses " + (rearFirst ? rear : front) + " of its grip, the "
                 + (rearFirst ? "front " + front : "rear " + rear) + " (limit balance "
                 + BalanceWords.perCent(limit.limitBalance(), true) + ")";
+    }
+
+    private static String inHand(double gripUsed) {
+        return Numbers.percent(Math.max(0, 1 - gripUsed), 0);
     }
 
     /** "Near its limit, at 0.711 g, it understeers by 7.10 deg/g."; nothing where it has no value there. */

@@ -13,6 +13,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.ComfortBand;
 import evenhand.ride.Ride;
+import evenhand.turn.Limit;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
@@ -65,6 +66,7 @@ public final class LoweringWords {
      */
     public static List<String> of(LoweringStudy study, Car car, OptionalDouble reserve, Units units) {
         LoweringWords words = new LoweringWords(study, car, reserve, units);
+        words.sentences.addAll(warnings(study, units));
         words.given();
         words.lever();
         words.camber();
@@ -239,21 +241,79 @@ public final class LoweringWords {
             sentences.add("From " + Units.exactPace(back.getAsDouble())
                     + " on the steering has to be let back while the speed still rises: it has come to oversteer.");
         }
-        double balance = turn.limit().limitBalance();
-        sentences.add("There " + LimitWords.brief(turn.limit()) + " (limit balance "
-                + Numbers.signed(Unit.of("%").fromSi(balance), 1) + " %)" + firstBalance(stands) + ".");
+        sentences.add(
+                capital(standsThere(stands)) + " " + LimitWords.brief(turn.limit()) + near(stands, turn.limit()) + ".");
+        otherWays(stands).forEach(other -> sentences.addAll(OtherWay.of(turn, other)));
     }
 
-    /** The limit balance at the first height, where it is another verdict. */
-    private String firstBalance(Stance.Stands stands) {
-        if (!(study.first() instanceof Stance.Stands first) || first.equals(stands)) {
+    /** How it steers near its limit there, and at the first height where that is another. */
+    private String near(Stance.Stands stands, Limit limit) {
+        if (limit.nearUndersteer().isEmpty()) {
             return "";
         }
-        return first.turns()
-                .map(turn -> ", against "
-                        + Numbers.signed(Unit.of("%").fromSi(turn.limit().limitBalance()), 1) + " % at "
-                        + length(first.lowered()))
-                .orElse("");
+        String verdict = "; near its limit it "
+                + BalanceWords.verdict(limit.nearUndersteer().getAsDouble());
+        if (!(study.first() instanceof Stance.Stands first) || first.equals(stands)) {
+            return verdict;
+        }
+        OptionalDouble before =
+                first.turns().map(turn -> turn.limit().nearUndersteer()).orElse(OptionalDouble.empty());
+        return before.isEmpty()
+                ? verdict
+                : verdict + ", at " + length(first.lowered()) + " it " + BalanceWords.verdict(before.getAsDouble());
+    }
+
+    /** The other way round on the first circle, where it was asked. */
+    private List<TurnAnswer> otherWays(Stance.Stands stands) {
+        if (study.alike()) {
+            return List.of();
+        }
+        Stance.Bend here = stands.bends().get(0);
+        return stands.bends().stream()
+                .filter(bend -> bend.radius() == here.radius() && bend.direction() != here.direction())
+                .map(Stance.Bend::turn)
+                .toList();
+    }
+
+    /**
+     * What is to be said before all else: that at a height the front goes first one way round and the rear the other way.
+     * Heights with it are counted, the first is told.
+     */
+    public static List<String> warnings(LoweringStudy study, Units units) {
+        List<String> split = new ArrayList<>();
+        for (Stance stance : study.rows()) {
+            split(stance)
+                    .ifPresent(told -> split.add((stance.lowered() == 0
+                                    ? "As it stands, "
+                                    : "At " + LowestWords.down(stance.lowered(), units) + ", ")
+                            + Character.toLowerCase(told.charAt(0))
+                            + told.substring(1)));
+        }
+        return split.size() < 2
+                ? split
+                : List.of(split.get(0)
+                        + (split.size() == 2
+                                ? " So it is at one more of these heights."
+                                : " So it is at " + (split.size() - 1) + " more of these heights."));
+    }
+
+    private static Optional<String> split(Stance stance) {
+        if (!(stance instanceof Stance.Stands stands)) {
+            return Optional.empty();
+        }
+        for (Stance.Bend one : stands.bends()) {
+            for (Stance.Bend other : stands.bends()) {
+                if (one.radius() == other.radius()
+                        && one.direction() != other.direction()
+                        && one.turn() instanceof TurnAnswer.Turns turn) {
+                    Optional<String> told = LimitWords.split(turn, other.turn());
+                    if (told.isPresent()) {
+                        return told;
+                    }
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean stiffened(Stance.Stands stands, Axle had, End end) {
@@ -372,10 +432,7 @@ public final class LoweringWords {
                 + (touched.isPresent()
                         ? "touches its first bump stop at " + Units.exactPace(touched.getAsDouble())
                         : "touches no bump stop")
-                + " and comes to its limit at "
-                + Units.exactPace(turn.get().limit().lateralAcceleration())
-                + " (limit balance "
-                + Numbers.signed(Unit.of("%").fromSi(turn.get().limit().limitBalance()), 1) + " %).");
+                + ", and " + LimitWords.brief(turn.get().limit()) + ".");
     }
 
     private void noAnswers() {

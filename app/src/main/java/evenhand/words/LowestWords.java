@@ -16,8 +16,11 @@ public final class LowestWords {
 
     private LowestWords() {}
 
-    /** The bound of a need: "at least 25 mm". */
+    /** The bound of a need: "at least 25 mm", "the front". */
     public static String bound(Need need, Units units) {
+        if (!need.isNumber()) {
+            return value(need, need.bound(), units);
+        }
         return (need.atLeast() ? "at least " : "at most ") + value(need, need.bound(), units);
     }
 
@@ -41,6 +44,9 @@ public final class LowestWords {
                             .orElse("within less than a step")
                     + ").";
         }
+        if (need.equals(Need.FRONT_FIRST)) {
+            return "The lowest that works is " + down(lowered, units) + ". Any lower, and " + need.why() + ".";
+        }
         return "The lowest that works is " + down(lowered, units) + ": there the " + need.words() + " comes to "
                 + value(need, need.bound(), units) + ", the " + (need.atLeast() ? "least" : "most")
                 + " by common practice. Any lower, and " + need.why() + ".";
@@ -54,14 +60,7 @@ public final class LowestWords {
         List<String> fails = new ArrayList<>();
         for (LoweringStudy.Ending end : study.ends()) {
             if (end.atOnce()) {
-                Need need = end.need();
-                fails.add(
-                        need.equals(Need.ANSWER)
-                                ? "there is no answer (" + first.noAnswer().orElse("") + ")"
-                                : "the " + need.words() + " is "
-                                        + value(need, need.value(first).orElse(0), units) + ", and "
-                                        + bound(need, units) + " is wanted by common practice"
-                                        + (fails.isEmpty() ? ", or " + need.why() : ""));
+                fails.add(fails(end.need(), first, fails.isEmpty(), units));
             }
         }
         text.append(String.join("; ", fails)).append(". ");
@@ -73,7 +72,23 @@ public final class LowestWords {
         return text.toString();
     }
 
+    /** That a need is not met, as a clause. */
+    private static String fails(Need need, Stance stance, boolean andWhy, Units units) {
+        if (need.equals(Need.ANSWER)) {
+            return "there is no answer (" + stance.noAnswer().orElse("") + ")";
+        }
+        String wanted = need.equals(Need.FRONT_FIRST)
+                ? "it is not the front that goes first at the limit, as is wanted by common practice"
+                : "the " + need.words() + " is "
+                        + value(need, need.value(stance).orElse(0), units) + ", and " + bound(need, units)
+                        + " is wanted by common practice";
+        return wanted + (andWhy ? ", or " + need.why() : "");
+    }
+
     static String value(Need need, double si, Units units) {
+        if (need.equals(Need.FRONT_FIRST)) {
+            return si >= need.bound() ? "the front" : "not the front";
+        }
         if (need.dimension() == Dimension.LENGTH) {
             return length(si, units);
         }

@@ -1,5 +1,7 @@
 package evenhand.words;
 
+import evenhand.quantity.Dimension;
+import evenhand.quantity.Unit;
 import evenhand.turn.Limit;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
@@ -12,8 +14,10 @@ final class OtherWay {
     /** The other turn is spoken of where its limit differs by more than this share of it. */
     private static final double OTHER_LIMIT = 0.01;
 
-    /** The other turn is spoken of where its limit balance differs by more than this. */
-    private static final double OTHER_LIMIT_BALANCE = 0.03;
+    /** How it steers near the limit is spoken of where it differs by more than this, deg/g. */
+    private static final double OTHER_UNDERSTEER = 0.5;
+
+    private static final Unit DEG_PER_G = Dimension.UNDERSTEER_GRADIENT.metric();
 
     private OtherWay() {}
 
@@ -25,6 +29,10 @@ final class OtherWay {
             sentences.add(to + "it has no answer: " + none.text() + ".");
         } else if (other instanceof TurnAnswer.Turns turns && differs(turn.limit(), turns.limit())) {
             sentences.add(to + LimitWords.brief(turns.limit()) + ".");
+        }
+        if (other instanceof TurnAnswer.Turns turns && steersOtherwise(turn.limit(), turns.limit())) {
+            sentences.add(to + "it "
+                    + BalanceWords.verdict(turns.limit().nearUndersteer().getAsDouble()) + " near its limit.");
         }
         if (other instanceof TurnAnswer.Turns turns) {
             OptionalDouble there = letBack(turns);
@@ -55,7 +63,15 @@ final class OtherWay {
         return !here.firstAxle().equals(there.firstAxle())
                 || here.cause() != there.cause()
                 || LimitWords.tips(here) != LimitWords.tips(there)
-                || Math.abs(there.lateralAcceleration() - limit) > OTHER_LIMIT * limit
-                || Math.abs(there.limitBalance() - here.limitBalance()) > OTHER_LIMIT_BALANCE;
+                || Math.abs(there.lateralAcceleration() - limit) > OTHER_LIMIT * limit;
+    }
+
+    /** Whether near its limit a car steers in one turn as it does not in the other. */
+    private static boolean steersOtherwise(Limit here, Limit there) {
+        return here.nearUndersteer().isPresent()
+                && there.nearUndersteer().isPresent()
+                && Math.abs(DEG_PER_G.fromSi(there.nearUndersteer().getAsDouble()
+                                - here.nearUndersteer().getAsDouble()))
+                        > OTHER_UNDERSTEER;
     }
 }

@@ -114,9 +114,8 @@ public final class OwnerWords {
                 at + "the tail comes round unless the driver steers against it; the front has "
                         + inHand(limit.row().frontGripUsed()) + ".";
             case CRITICAL_SPEED ->
-                "Past " + units.show(limit.row().speed(), Dimension.SPEED, 0) + " on this circle ("
-                        + Units.exactPace(limit.lateralAcceleration())
-                        + ") the wheel has to be held against the turn, though neither end slides.";
+                at + "neither end slides, but past " + units.show(limit.row().speed(), Dimension.SPEED, 0)
+                        + " on this circle the steering wheel has to be held against the turn.";
             case GAVE_UP ->
                 "The sums gave up at " + Units.exactPace(limit.lateralAcceleration()) + " before they met a limit.";
         };

@@ -9,6 +9,7 @@ import evenhand.chart.Part.Point;
 import evenhand.chart.Part.Rule;
 import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
+import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
@@ -37,7 +38,7 @@ class TurnChartsTest {
                 Line line = chart.line(car.name(), "").findFirst().orElseThrow();
                 assertThat(line.style()).isEqualTo(car.style());
                 TurnAnswer.Turns turn = DemoCharts.turn(car);
-                assertThat(line.points()).hasSameSizeAs(turn.rows());
+                assertThat(line.points()).hasSameSizeAs(turn.rowsToLimit());
                 double last = line.points().get(line.points().size() - 1).x();
                 assertThat(last).isCloseTo(G.fromSi(turn.limit().lateralAcceleration()), within(1e-9));
                 assertThat(chart.across().span().holds(last)).isTrue();
@@ -90,7 +91,7 @@ class TurnChartsTest {
         List<Mark> events = chart.marks().stream()
                 .filter(mark -> mark.kind() == Mark.Kind.EVENT && mark.name().equals(lowered.name()))
                 .toList();
-        assertThat(events).hasSameSizeAs(DemoCharts.turn(lowered).events());
+        assertThat(events).hasSameSizeAs(DemoCharts.turn(lowered).eventsToLimit());
         assertThat(events).extracting(Mark::words).contains("right front on bump stop", "right rear on bump stop");
         Line curve = chart.line(lowered.name(), "").findFirst().orElseThrow();
         assertThat(events)
@@ -113,6 +114,40 @@ class TurnChartsTest {
                             .map(Line::part))
                     .containsExactly(first);
         }
+    }
+
+    @Test
+    void whereTheTailComesRoundTheCurveEndsAndTheMarkSaysSo() {
+        List<Shown> cars = DemoCharts.shown("harbour-saloon", Direction.RIGHT);
+        int spun = 0;
+        for (Shown car : cars) {
+            TurnAnswer.Turns turn = DemoCharts.turn(car);
+            double limit = G.fromSi(turn.limit().lateralAcceleration());
+            boolean spins = turn.limit().cause() == Limit.Cause.SPIN;
+            for (Chart chart : List.of(
+                    TurnCharts.gripUsed(cars, Units.METRIC),
+                    TurnCharts.steer(cars, Units.METRIC),
+                    TurnCharts.wheelLoads(cars, Units.METRIC))) {
+                assertThat(chart.lines().stream().filter(line -> line.name().equals(car.name())))
+                        .isNotEmpty()
+                        .allSatisfy(line -> assertThat(line.points()
+                                        .get(line.points().size() - 1)
+                                        .x())
+                                .isCloseTo(limit, within(1e-9)));
+            }
+            assertThat(TurnCharts.gripUsed(cars, Units.METRIC).marks())
+                    .filteredOn(mark -> mark.name().equals(car.name()) && mark.kind() == Mark.Kind.LIMIT)
+                    .singleElement()
+                    .satisfies(mark -> {
+                        assertThat(mark.at().x()).isCloseTo(limit, within(1e-9));
+                        assertThat(mark.words()).isEqualTo(spins ? "the tail comes round" : "");
+                    });
+            if (spins) {
+                spun++;
+                assertThat(turn.rows()).hasSizeGreaterThan(turn.rowsToLimit().size());
+            }
+        }
+        assertThat(spun).isPositive();
     }
 
     @Test

@@ -19,6 +19,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LowerCommandTest {
+    private static final String SALOON = "../scenarios/harbour-saloon.json";
+
+    /** A set-up of it that pushes to the left and loses its tail to the right. */
+    private static final String SPLIT = "Pivot middle, rear bar added";
+
     private static final String DAMPER = """
             "damper": {"motionRatio": 0.63, "bump": [["0 m/s","0 N"], ["0.1 m/s","250 N"]],
               "rebound": [["0 m/s","0 N"], ["0.1 m/s","600 N"]]}""";
@@ -113,7 +118,7 @@ class LowerCommandTest {
                 .isEqualTo(json("lower", car, "--json", "--step", "7 mm")
                         .at("/lowest/lowered_m")
                         .asDouble());
-        List<String> lines = Run.of("lower", car).lines();
+        List<String> lines = Run.of("lower", car, "--full").lines();
         assertThat(String.join(" ", lines))
                 .contains("The lowest that works is")
                 .contains("What a road car needs (common practice, not a standard)");
@@ -153,7 +158,99 @@ class LowerCommandTest {
         assertThat(keys(row))
                 .contains("limit_g", "frontRollCentreHeight_m")
                 .doesNotContain("frontBumpTravelToStop_m", "firstStop_g", "frontWeightedAcceleration_rms_m_per_s2");
-        assertThat(Run.of("lower", car, "--setup", "Bare").out()).contains("not in the file");
+        assertThat(Run.of("lower", car, "--setup", "Bare", "--full").out()).contains("not in the file");
+    }
+
+    @Test
+    void theVerdictKeepsToOneScreenUnlessAllIsAskedFor() {
+        List<String> lines = Run.of("lower", SALOON).lines();
+        assertThat(lines).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 100);
+        assertThat(lines.get(1)).isEqualTo("As bought, let down: 40 m circle, both ways");
+        assertThat(lines.get(2)).startsWith("The lowest that works is 28 mm down");
+        assertThat(lines)
+                .contains("Turning left", "Turning right")
+                .anyMatch(line -> line.matches(" +lets go first +(front +){8}front"));
+        List<String> inches = Run.of("lower", SALOON, "--units", "imperial", "--setup", SPLIT, "--step", "1 mm")
+                .lines();
+        assertThat(inches).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 100);
+        assertThat(inches).anyMatch(line -> line.contains("0.00 in") && line.endsWith("3.15 in"));
+        String full = Run.of("lower", SALOON, "--full").out();
+        assertThat(full).contains("What it rolls about", "Springs and ride", "The lowest that works is 28 mm down");
+        assertThat(full.lines().count()).isGreaterThan(60);
+    }
+
+    @Test
+    void aCarWhoseTailGoesFirstOneWayRoundIsWarnedOfBeforeAllElse() {
+        List<String> lines = Run.of("lower", SALOON, "--setup", SPLIT).lines();
+        assertThat(lines.get(0))
+                .startsWith(
+                        "! As it stands, turning left the front goes first, turning right the tail comes round past");
+        JsonNode both = json("lower", SALOON, "--setup", SPLIT, "--json");
+        assertThat(both.at("/warnings/0").asText())
+                .isEqualTo(both.at("/words")
+                        .asText()
+                        .lines()
+                        .findFirst()
+                        .orElseThrow()
+                        .substring(0, both.at("/warnings/0").asText().length()));
+        assertThat(both.at("/rows/0/firstAxle").asText()).isEqualTo("front");
+        assertThat(both.at("/otherTurn/rows/0/firstAxle").asText()).isEqualTo("rear");
+        assertThat(met(both, "frontFirst")).isFalse();
+        assertThat(met(json("lower", SALOON, "--setup", SPLIT, "--json", "--turn", "left"), "frontFirst"))
+                .isTrue();
+        assertThat(Run.of("lower", SALOON, "--setup", SPLIT, "--turn", "left").out())
+                .doesNotContain("!", "Turning right");
+    }
+
+    private static boolean met(JsonNode answer, String key) {
+        for (JsonNode need : answer.get("needs")) {
+            if (need.get("key").asText().equals(key)) {
+                return need.get("metAtFirst").asBoolean();
+            }
+        }
+        throw new AssertionError("no need " + key);
+    }
+
+    @Test
+    void theOtherWayRoundIsWhatItAnswersByItself() {
+        JsonNode both = json("lower", SALOON, "--json");
+        JsonNode left = json("lower", SALOON, "--json", "--turn", "left");
+        JsonNode right = json("lower", SALOON, "--json", "--turn", "right");
+        assertThat(both.get("turn").asText()).isEqualTo("left");
+        assertThat(both.get("rows")).isEqualTo(left.get("rows"));
+        assertThat(keys(both.get("otherTurn"))).containsExactly("turn", "rows", "lowest");
+        assertThat(both.at("/otherTurn/turn").asText()).isEqualTo("right");
+        assertThat(both.at("/otherTurn/rows")).isEqualTo(right.get("rows")).isNotEqualTo(left.get("rows"));
+        assertThat(both.at("/otherTurn/lowest")).isEqualTo(right.get("lowest"));
+        assertThat(keys(both)).doesNotContain("alike", "atRadius");
+        assertThat(keys(right)).doesNotContain("alike", "otherTurn");
+    }
+
+    @Test
+    void aCarThatIsAlikeBothWaysSaysSo() {
+        JsonNode answer = json("lower", car, "--json", "--to", "20 mm");
+        assertThat(answer.get("alike").asBoolean()).isTrue();
+        assertThat(keys(answer)).doesNotContain("otherTurn");
+        assertThat(Run.of("lower", car).out()).contains("40 m circle, alike both ways", "Turning either way");
+    }
+
+    @Test
+    void itMustHoldOnEveryCircle() {
+        JsonNode answer = json("lower", SALOON, "--json", "--radius", "60 m", "--radius", "15 m");
+        assertThat(answer.get("radius_m").asDouble()).isEqualTo(60);
+        assertThat(answer.get("atRadius")).hasSize(1);
+        JsonNode tight = answer.at("/atRadius/0");
+        assertThat(keys(tight)).containsExactly("radius_m", "rows", "lowest", "otherTurn");
+        assertThat(tight.get("radius_m").asDouble()).isEqualTo(15);
+        JsonNode alone = json("lower", SALOON, "--json", "--radius", "15 m");
+        assertThat(tight.get("rows")).isEqualTo(alone.get("rows"));
+        assertThat(tight.get("lowest")).isEqualTo(alone.get("lowest"));
+        assertThat(tight.get("otherTurn")).isEqualTo(alone.get("otherTurn"));
+        assertThat(answer.at("/lowest/lowered_m").asDouble())
+                .isLessThanOrEqualTo(alone.at("/lowest/lowered_m").asDouble());
+        assertThat(Run.of("lower", SALOON, "--radius", "60 m", "--radius", "15 m")
+                        .out())
+                .contains("60 m and 15 m circles, both ways", "In the worst of 4 bends");
     }
 
     @Test

@@ -188,6 +188,33 @@ class RideCommandTest {
     }
 
     @Test
+    void theVerdictKeepsToOneScreenUnlessAllIsAskedFor() {
+        for (String units : List.of("metric", "imperial")) {
+            List<String> lines = Run.of("ride", "../scenarios/harbour-saloon.json", "--units", units)
+                    .lines();
+            assertThat(lines).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 100);
+            assertThat(lines.get(1)).startsWith("Against \"As bought\": \"Lowered\": it has ");
+            assertThat(lines)
+                    .filteredOn(line -> line.matches(".*( +\\d\\.\\d\\d){4} .* uncomfortable"))
+                    .hasSize(8);
+        }
+        String full =
+                Run.of("ride", "../scenarios/harbour-saloon.json", "--full").out();
+        assertThat(full).contains("At the front, at rest and in the turn", "Rear over front frequency is");
+        assertThat(full.lines().count()).isGreaterThan(200);
+        wrong("add --full, or take --json", "--curves");
+    }
+
+    @Test
+    void whatIsOutOfOrderIsWarnedOfOnTheOneScreen() {
+        List<String> lines = Run.of("ride", "../scenarios/slipper-coupe.json", "--speed", "20 km/h", "--road", "C")
+                .lines();
+        assertThat(lines).noneMatch(line -> line.startsWith("! "));
+        List<String> onStops = Run.of("ride", car, "--setup", "On its stops").lines();
+        assertThat(onStops).anyMatch(line -> line.startsWith("! ") && line.contains("stands on its bump stops"));
+    }
+
+    @Test
     void curvesAreAsLongAsTheirFrequencies() {
         JsonNode curves =
                 json("ride", car, "--json", "--curves", "--setup", "Damped").at("/setups/0/curves/front");
@@ -198,7 +225,7 @@ class RideCommandTest {
         }
         assertThat(curves.get("damping").size()).isGreaterThan(10);
         assertThat(curves.get("damperSettings").size()).isEqualTo(2);
-        Run table = Run.of("ride", car, "--curves", "--setup", "Damped");
+        Run table = Run.of("ride", car, "--full", "--curves", "--setup", "Damped");
         assertThat(table.status()).isEqualTo(Status.DONE);
         assertThat(table.out()).contains("comfort against grip", "as set", "\"3 clicks\"");
     }
@@ -323,7 +350,7 @@ class RideCommandTest {
             }
             assertThat(setup.get("words").asText()).doesNotContain("NaN", "Infinity", "null");
         }
-        Run table = Run.of("ride", "../scenarios/" + name + ".json", "--units", "imperial", "--curves");
+        Run table = Run.of("ride", "../scenarios/" + name + ".json", "--units", "imperial", "--full", "--curves");
         assertThat(table.status()).isEqualTo(Status.DONE);
         assertThat(table.out()).doesNotContain("NaN", "Infinity", "null").contains("lbf/in");
     }

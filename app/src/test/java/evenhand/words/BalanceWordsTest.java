@@ -8,6 +8,7 @@ import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import evenhand.scenario.Demo;
 import evenhand.turn.Direction;
+import evenhand.turn.Limit;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
@@ -42,26 +43,13 @@ class BalanceWordsTest {
     }
 
     @Test
-    void theEndThatGoesFirstTurnsRoundWithTheGripUsed() {
+    void theEndThatGoesFirstIsSaidWithWhatBothUse() {
         assertThat(new Turned().limit(0.84, End.FRONT, 0.99, 0.88).words())
-                .contains("At its limit, 0.840 g, the front gives out first, by sideslip: it uses 99.0 % of its grip,"
-                        + " the rear 88.0 %: limit balance +12.5 %, the front has less in hand.");
+                .contains("At its limit, 0.840 g, the front gives out first, by sideslip: the front uses 99.0 % of its"
+                        + " grip, the rear 88.0 % (limit balance +12.5 %).");
         assertThat(new Turned().limit(0.84, End.REAR, 0.88, 0.99).words())
-                .contains("At its limit, 0.840 g, the rear gives out first, by sideslip: it uses 99.0 % of its grip,"
-                        + " the front 88.0 %: limit balance −11.1 %, the rear has less in hand.");
-    }
-
-    @Test
-    void twoEndsThatAreSpentTogetherAreNearNeutralAndNothingTurnsRound() {
-        assertThat(new Turned()
-                        .pace(0.2, 1, 0)
-                        .limit(0.87, End.REAR, 0.994, 0.993)
-                        .words())
-                .contains("At its limit, 0.870 g, both ends have spent their grip together: the rear uses 99.3 %, the"
-                        + " front 99.4 %, near neutral (limit balance +0.1 %), and the rear's slip runs away first.")
-                .noneMatch(sentence -> sentence.contains("turns round") || sentence.contains("gives out first"));
-        assertThat(new Turned().limit(0.87, End.FRONT, 0.993, 0.994).words())
-                .anyMatch(sentence -> sentence.endsWith("and the front's slip runs away first."));
+                .contains("At its limit, 0.840 g, the rear gives out first, by sideslip: the rear uses 99.0 % of its"
+                        + " grip, the front 88.0 % (limit balance −11.1 %).");
     }
 
     @Test
@@ -100,21 +88,18 @@ class BalanceWordsTest {
     void aTurnTheOtherWayIsSpokenOfWhereItIsAnother() {
         Turned car = new Turned().limit(0.8, End.FRONT, 0.99, 0.97);
         assertThat(otherTurn(car, new Turned().limit(0.798, End.REAR, 0.976, 0.99)))
-                .containsExactly("To the right the rear gives out first, at 0.798 g (limit balance −1.4 %).");
+                .containsExactly("To the right the rear goes first, at 0.798 g.");
         assertThat(otherTurn(car, new Turned().limit(0.782, End.FRONT, 0.99, 0.97)))
-                .containsExactly("To the right the front gives out first, at 0.782 g (limit balance +2.1 %).");
-        assertThat(otherTurn(car, new Turned().limit(0.8, End.FRONT, 0.99, 0.92)))
-                .containsExactly("To the right the front gives out first, at 0.800 g (limit balance +7.6 %).");
-        assertThat(otherTurn(car, new Turned().limit(0.8, End.REAR, 0.99, 0.991)))
-                .containsExactly("To the right both ends have spent their grip together, at 0.800 g, and the rear's"
-                        + " slip runs away first (limit balance −0.1 %).");
+                .containsExactly("To the right the front goes first, at 0.782 g.");
+        assertThat(otherTurn(car, new Turned().limit(0.8, End.REAR, 0.99, 0.991).endsBy(Limit.Cause.SPIN)))
+                .containsExactly("To the right the tail comes round past 0.800 g unless the driver steers against it.");
+        assertThat(otherTurn(car, new Turned().limit(0.8, End.REAR, 0.66, 0.64).endsBy(Limit.Cause.CRITICAL_SPEED)))
+                .containsExactly("To the right the steering wheel has to be held against the turn past 0.800 g, though"
+                        + " neither end slides.");
         assertThat(otherTurn(car, new Turned().limit(0.5, End.FRONT, 0.646, 0.6)))
-                .containsExactly(
-                        "To the right it tips over rather than slides, at 0.500 g (grip used front 64.6 %, rear 60.0"
-                                + " %).");
+                .containsExactly("To the right it tips over rather than slides, at 0.500 g.");
         assertThat(otherTurn(car, new Turned().limit(0.7, End.REAR, 0.9, 0.99).spinning(Wheel.REAR_RIGHT)))
-                .containsExactly("To the right the right rear wheel spins, at 0.700 g, and the rear gives out first"
-                        + " (limit balance −9.1 %).");
+                .containsExactly("To the right the right rear wheel spins, at 0.700 g, and the rear goes first.");
         assertThat(car.butInTheOtherDirection(new TurnAnswer.NoTurn(TurnAnswer.Reason.FALLS_OVER, "it falls over"))
                         .words())
                 .contains("To the right it has no answer: it falls over.");
@@ -126,7 +111,37 @@ class BalanceWordsTest {
         assertThat(otherTurn(car, new Turned().limit(0.793, End.FRONT, 0.99, 0.95)))
                 .isEmpty();
         assertThat(otherTurn(car.toTheRight(), new Turned().limit(0.9, End.FRONT, 0.99, 0.97)))
-                .containsExactly("To the left the front gives out first, at 0.900 g (limit balance +2.1 %).");
+                .containsExactly("To the left the front goes first, at 0.900 g.");
+    }
+
+    @Test
+    void aTurnTheOtherWayThatSteersOtherwiseNearItsLimitIsSpokenOf() {
+        Turned car = new Turned().limit(0.8, End.FRONT, 0.99, 0.97).near(2);
+        assertThat(otherTurn(car, new Turned().limit(0.8, End.FRONT, 0.99, 0.97).near(-0.4)))
+                .containsExactly("To the right it oversteers by 0.40 deg/g near its limit.");
+        assertThat(otherTurn(car, new Turned().limit(0.8, End.FRONT, 0.99, 0.97).near(2.4)))
+                .isEmpty();
+        assertThat(otherTurn(car, new Turned().limit(0.8, End.FRONT, 0.99, 0.97)))
+                .isEmpty();
+    }
+
+    @Test
+    void aCarThatPushesOneWayAndLosesItsTailTheOtherIsWarnedOf() {
+        TurnAnswer.Turns pushes = new Turned().limit(0.8, End.FRONT, 0.99, 0.97).turn();
+        TurnAnswer.Turns spins = new Turned()
+                .toTheRight()
+                .limit(0.82, End.REAR, 0.92, 0.971)
+                .endsBy(Limit.Cause.SPIN)
+                .turn();
+        assertThat(LimitWords.split(pushes, spins))
+                .contains(
+                        "Turning left the front goes first, turning right the tail comes round past 0.820 g unless the"
+                                + " driver steers against it.")
+                .isEqualTo(LimitWords.split(spins, pushes));
+        assertThat(LimitWords.split(pushes, pushes.mirrored())).isEmpty();
+        assertThat(LimitWords.split(spins, spins.mirrored())).isEmpty();
+        assertThat(LimitWords.split(pushes, new TurnAnswer.NoTurn(TurnAnswer.Reason.FALLS_OVER, "it falls over")))
+                .isEmpty();
     }
 
     @Test
@@ -134,7 +149,8 @@ class BalanceWordsTest {
         assertThat(otherTurn(slipper(Direction.LEFT), slipper(Direction.RIGHT)))
                 .contains("To the right it comes to oversteer sooner, at 0.740 g: to go faster, the steering has to be"
                         + " turned back.")
-                .anyMatch(said -> said.startsWith("To the right the rear gives out first, at 0.891 g"));
+                .anyMatch(said -> said.startsWith(
+                        "To the right the steering wheel has to be held against the turn past 0.849 g"));
         assertThat(otherTurn(slipper(Direction.RIGHT), slipper(Direction.LEFT)))
                 .noneMatch(said -> said.contains("oversteer"));
     }
@@ -213,11 +229,65 @@ class BalanceWordsTest {
     }
 
     @Test
-    void whereFirstAxleAndGripUsedDisagreeTheSentenceSaysSo() {
-        assertThat(new Turned().limit(0.8, End.REAR, 0.99, 0.9).words())
-                .contains("At its limit, 0.800 g, the rear gives out first, by sideslip: it uses 90.0 % of its grip,"
-                        + " the front 99.0 %: limit balance +10.0 %, the front has less in hand, yet the rear's slip"
-                        + " runs away first: the two measures disagree at this limit.");
+    void whichEndGoesIsNotReadFromTheLimitBalance() {
+        assertThat(new Turned().pace(0.2, 1, 0).limit(0.8, End.REAR, 0.99, 0.9).words())
+                .contains("At its limit, 0.800 g, the rear gives out first, by sideslip: the rear uses 90.0 % of its"
+                        + " grip, the front 99.0 % (limit balance +10.0 %).")
+                .contains("So its balance turns round: it understeers at 0.2 g, and at the limit of 0.800 g the rear"
+                        + " goes first.");
+        assertThat(new Turned()
+                        .limit(0.8, End.REAR, 0.99, 0.9)
+                        .endsBy(Limit.Cause.SPIN)
+                        .words())
+                .contains("At its limit, 0.800 g, the tail comes round unless the driver steers against it: the rear"
+                        + " uses 90.0 % of its grip, the front 99.0 % (limit balance +10.0 %).");
+    }
+
+    @Test
+    void aTailThatComesRoundIsNoEndThatGivesOut() {
+        assertThat(new Turned()
+                        .limit(0.79, End.REAR, 0.92, 0.971)
+                        .endsBy(Limit.Cause.SPIN)
+                        .words())
+                .contains("At its limit, 0.790 g, the tail comes round unless the driver steers against it: the rear"
+                        + " uses 97.1 % of its grip, the front 92.0 % (limit balance −5.3 %).")
+                .noneMatch(sentence -> sentence.contains("gives out first") || sentence.contains("sideslip:"));
+    }
+
+    @Test
+    void pastTheCriticalSpeedNeitherEndSlidesAndTheSpeedAndTheGripInHandAreSaid() {
+        Turned fast = new Turned().pace(0.2, 1, 0).limit(0.6, End.REAR, 0.66, 0.64);
+        fast.endsBy(Limit.Cause.CRITICAL_SPEED);
+        assertThat(fast.words())
+                .contains(
+                        "At its limit, 0.600 g, neither end slides, but past 36 km/h on this circle the steering wheel"
+                                + " has to be held against the turn; 34 % of the front's grip and 36 % of the rear's is still"
+                                + " in hand.")
+                .noneMatch(sentence -> sentence.contains("tips")
+                        || sentence.contains("turns round")
+                        || sentence.contains("gives out first"));
+        assertThat(fast.words(Units.IMPERIAL)).anyMatch(sentence -> sentence.contains("past 22 mph on this circle"));
+    }
+
+    @Test
+    void aSearchThatGaveUpIsSaidToBeNoLimit() {
+        assertThat(new Turned()
+                        .limit(0.6, End.REAR, 0.66, 0.64)
+                        .endsBy(Limit.Cause.GAVE_UP)
+                        .words())
+                .contains("The search gave up at 0.600 g before it met a limit; what is said up to there holds.")
+                .noneMatch(sentence -> sentence.startsWith("At its limit") || sentence.contains("goes first"));
+    }
+
+    @Test
+    void howItSteersNearItsLimitIsSaidWithItsPace() {
+        assertThat(new Turned().near(7.1).words())
+                .contains("Near its limit, at 0.720 g, it understeers by 7.10 deg/g.");
+        assertThat(new Turned().near(-7.1).words())
+                .contains("Near its limit, at 0.720 g, it oversteers by 7.10 deg/g.");
+        assertThat(new Turned().near(0.1).words())
+                .contains("Near its limit, at 0.720 g, it is near neutral (+0.10 deg/g).");
+        assertThat(new Turned().words()).noneMatch(sentence -> sentence.startsWith("Near its limit"));
     }
 
     @Test
@@ -226,21 +296,45 @@ class BalanceWordsTest {
                         .limit(0.7, End.REAR, 0.99, 0.9)
                         .spinning(Wheel.REAR_LEFT)
                         .words())
-                .contains("At its limit, 0.700 g, the left rear wheel has spent its grip on drive and spins, so the"
-                        + " rear gives out first. Of the side grip that drive leaves them, the rear uses 90.0 %, the"
-                        + " front 99.0 %: limit balance +10.0 %, the front has less in hand, yet the rear's slip runs"
-                        + " away first: the two measures disagree at this limit.");
+                .contains("At its limit, 0.700 g, the left rear wheel has spent its grip on drive and spins, and the"
+                        + " rear gives out first. Of the side grip that drive leaves, the rear uses 90.0 % of its"
+                        + " grip, the front 99.0 % (limit balance +10.0 %).");
         assertThat(new Turned()
                         .limit(0.7, End.FRONT, 0.99, 0.9)
                         .spinning(Wheel.REAR_LEFT)
                         .words())
-                .anyMatch(sentence -> sentence.contains("spins, while the front gives out first."))
-                .noneMatch(sentence -> sentence.contains("disagree"));
+                .anyMatch(sentence -> sentence.contains("spins, and the front gives out first."))
+                .noneMatch(sentence -> sentence.contains("tips"));
+    }
+
+    @Test
+    void aCarThatPushesInABriskBendAndSpinsAtItsLimitIsSaidToDoBoth() {
+        List<String> words = new Turned()
+                .pace(0.2, 0.1, 0)
+                .pace(0.5, 1.93, 0)
+                .limit(0.79, End.REAR, 0.92, 0.971)
+                .endsBy(Limit.Cause.SPIN)
+                .near(0.4)
+                .words();
+        assertThat(words)
+                .contains("At 0.2 g it is near neutral (+0.10 deg/g), at 0.5 g it understeers by 1.93 deg/g.")
+                .contains("So its balance turns round: it understeers at 0.5 g, and past the limit of 0.790 g the tail"
+                        + " comes round.");
         assertThat(new Turned()
-                        .limit(0.7, End.FRONT, 0.99, 0.99)
-                        .spinning(Wheel.REAR_LEFT)
+                        .pace(0.5, -0.5, 0)
+                        .limit(0.79, End.REAR, 0.92, 0.971)
+                        .endsBy(Limit.Cause.SPIN)
+                        .near(0.4)
                         .words())
-                .noneMatch(sentence -> sentence.contains("gives out first"));
+                .contains("So its balance turns round: it understeers near its limit, and past the limit of 0.790 g"
+                        + " the tail comes round.");
+        assertThat(new Turned()
+                        .pace(0.5, -0.5, 0)
+                        .limit(0.79, End.REAR, 0.92, 0.971)
+                        .endsBy(Limit.Cause.SPIN)
+                        .near(-0.4)
+                        .words())
+                .noneMatch(sentence -> sentence.contains("turns round"));
     }
 
     @Test

@@ -2,6 +2,16 @@ package evenhand.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.answers.Progress;
+import evenhand.answers.Trial;
+import evenhand.answers.Ways;
+import evenhand.car.Car;
+import evenhand.lowering.LoweringStudy;
+import evenhand.lowering.Need;
+import evenhand.scenario.Demo;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Heights that work, as they are said. */
@@ -18,5 +28,32 @@ class LowestWordsTest {
         assertThat(LowestWords.down(0.028, Units.METRIC)).isEqualTo("28 mm down");
         assertThat(LowestWords.down(0.028 - 1e-15, Units.METRIC)).isEqualTo("28 mm down");
         assertThat(LowestWords.down(-0.014, Units.METRIC)).isEqualTo("14 mm up");
+    }
+
+    @Test
+    void whichEndGoesFirstIsANeedWithoutANumber() {
+        assertThat(LowestWords.bound(Need.FRONT_FIRST, Units.METRIC)).isEqualTo("the front");
+        assertThat(LowestWords.value(Need.FRONT_FIRST, 1, Units.METRIC)).isEqualTo("the front");
+        assertThat(LowestWords.value(Need.FRONT_FIRST, 0, Units.IMPERIAL)).isEqualTo("not the front");
+        Car saloon =
+                Demo.read("harbour-saloon").setup("As bought").orElseThrow().car();
+        LoweringStudy study = LoweringStudy.of(
+                saloon,
+                0,
+                0.06,
+                0.06,
+                OptionalDouble.empty(),
+                new Trial(Trial.USUAL_PACES, List.of(15.0, 60.0), Ways.BOTH),
+                Progress.NONE);
+        List<LoweringStudy.Ending> onlyThat = study.ends().stream()
+                .map(end -> end.need().equals(Need.FRONT_FIRST)
+                        ? end
+                        : new LoweringStudy.Ending(end.need(), OptionalDouble.empty(), false))
+                .toList();
+        assertThat(LowestWords.of(
+                        new LoweringStudy(study.rows(), onlyThat, study.works(), false, Optional.empty(), List.of()),
+                        Units.METRIC))
+                .matches(
+                        "The lowest that works is 5\\d(\\.\\d)? mm down\\. Any lower, and the tail leads at the limit\\.");
     }
 }

@@ -9,8 +9,10 @@ import evenhand.handsums.HandSums;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Demo;
 import evenhand.turn.Direction;
+import evenhand.turn.Limit;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
+import evenhand.turn.Wheel;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -62,8 +64,8 @@ class OwnerWordsTest {
     void aCarThatIsAnotherOneTheOtherWayIsToldToBe() {
         assertThat(otherWay("harbour-saloon", "Pivot middle, rear bar added", Direction.LEFT))
                 .containsExactly(
-                        "Turning right: at its limit, 0.824 g, the right rear wheel has spent its grip on drive"
-                                + " and spins, and the rear lets go first.",
+                        "Turning right: at its limit, 0.811 g, the tail comes round unless the driver steers against"
+                                + " it; the front has 1 % of its grip in hand.",
                         "Turning right: from 0.811 g on the steering has to be let back to go faster: the tail leads.");
         assertThat(otherWay("harbour-saloon", "Pivot middle, rear bar added", Direction.RIGHT))
                 .singleElement()
@@ -74,6 +76,32 @@ class OwnerWordsTest {
                         "Turning right: from 0.740 g on the steering has to be let back to go faster: the tail leads.");
         assertThat(otherWay("bakery-front-drive", "As delivered", Direction.LEFT))
                 .isEmpty();
+    }
+
+    @Test
+    void eachCauseOfALimitIsSaidAsItIsFelt() {
+        assertThat(limit(new Turned().limit(0.8, End.FRONT, 0.99, 0.9)))
+                .isEqualTo("At its limit, 0.800 g, the front tyres give out first and it runs wide; the rear has 10 %"
+                        + " of its grip in hand.");
+        assertThat(limit(new Turned().limit(0.8, End.REAR, 0.99, 0.995)))
+                .isEqualTo("At its limit, 0.800 g, the rear tyres give out first and the tail comes round; the front"
+                        + " has 1 % of its grip in hand.");
+        assertThat(limit(new Turned().limit(0.79, End.REAR, 0.92, 0.971).endsBy(Limit.Cause.SPIN)))
+                .isEqualTo("At its limit, 0.790 g, the tail comes round unless the driver steers against it; the front"
+                        + " has 8 % of its grip in hand.");
+        assertThat(limit(new Turned().limit(0.6, End.REAR, 0.66, 0.64).endsBy(Limit.Cause.CRITICAL_SPEED)))
+                .isEqualTo(
+                        "At its limit, 0.600 g, neither end slides, but past 36 km/h on this circle the steering wheel"
+                                + " has to be held against the turn.");
+        assertThat(limit(new Turned().limit(0.7, End.FRONT, 0.99, 0.9).spinning(Wheel.REAR_LEFT)))
+                .isEqualTo("At its limit, 0.700 g, the left rear wheel has spent its grip on drive and spins, and the"
+                        + " front lets go first.");
+        assertThat(limit(new Turned().limit(0.6, End.REAR, 0.66, 0.64).endsBy(Limit.Cause.GAVE_UP)))
+                .isEqualTo("The sums gave up at 0.600 g before they met a limit.");
+    }
+
+    private static String limit(Turned car) {
+        return OwnerWords.limit(car.turn().limit(), Units.METRIC);
     }
 
     private static OwnerWords.Stance stance(String setup, double frontRoom) {

@@ -75,6 +75,11 @@ public record Trial(
         return new Trial(paces, radii, Ways.of(direction), road, speed, load);
     }
 
+    /** The same trial both ways round. */
+    public Trial bothWays() {
+        return new Trial(paces, radii, Ways.BOTH, road, speed, load);
+    }
+
     /** The same trial on one circle, radius in m. */
     public Trial onCircle(double radius) {
         return new Trial(paces, List.of(radius), ways, road, speed, load);

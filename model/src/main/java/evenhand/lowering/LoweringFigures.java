@@ -66,6 +66,15 @@ public final class LoweringFigures {
                     turn -> turn.limit().limitBalance()),
             Figure.ofOptional("firstStop", "first stop touched at", Dimension.ACCELERATION, "g", 2, Stands::firstStop));
 
+    /** How it steers near its limit. */
+    public static final Figure<Stands> NEAR_UNDERSTEER = Figure.ofOptional(
+            "nearUndersteer",
+            TurnFigures.NEAR_UNDERSTEER.words(),
+            Dimension.UNDERSTEER_GRADIENT,
+            "deg/g",
+            2,
+            stance -> optional(stance.turns().map(turn -> TurnFigures.NEAR_UNDERSTEER.si(turn.limit()))));
+
     public static final List<Figure<Stands>> ROLL_CENTRES = List.of(
             Figure.of(
                     "frontRollCentreHeight",

@@ -2,14 +2,18 @@ package evenhand.lowering;
 
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.car.Car;
 import evenhand.quantity.InvalidValue;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
+import java.util.function.Predicate;
 
 /**
  * A car let down step by step on its own links and springs, and the lowest height at which it meets every {@link Need}.
@@ -17,12 +21,23 @@ import java.util.concurrent.CancellationException;
  * <p>Where a need ends is looked for downwards from the first height in steps of its own, whatever steps are to be shown, and
  * halved to a micrometre; so it does not depend on them. A need that fails and comes back within such a step is not seen.
  *
+ * <p>A need must be met in every bend that was asked: both ways round and on every circle.
+ *
  * @param rows the heights to be shown, from high to low
  * @param ends for each need, in their order, where it ends
  * @param works the car at the lowest height that meets every need, or where not even the first does, at the least one above
  *     it that does; none where none was found
+ * @param alike whether both ways round were asked and one is the mirror image of the other
+ * @param otherTurn the other way round by itself, on the first circle; none where it was not asked or is alike
+ * @param atRadius each further circle by itself
  */
-public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stance> works) {
+public record LoweringStudy(
+        List<Stance> rows,
+        List<Ending> ends,
+        Optional<Stance> works,
+        boolean alike,
+        Optional<LoweringStudy> otherTurn,
+        List<OnCircle> atRadius) {
     /** Steps of the search, m. */
     private static final double SEARCH_STEP = 0.002;
 
@@ -38,7 +53,15 @@ public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stanc
     public LoweringStudy {
         rows = List.copyOf(rows);
         ends = List.copyOf(ends);
+        atRadius = List.copyOf(atRadius);
     }
+
+    /**
+     * The same car on one circle.
+     *
+     * @param radius m
+     */
+    public record OnCircle(double radius, LoweringStudy study) {}
 
     /**
      * How far a need is met.
@@ -66,42 +89,18 @@ public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stanc
      */
     public static LoweringStudy of(
             Car car, double from, double to, double step, OptionalDouble reserve, Trial trial, Progress progress) {
-        Search search = new Search(car, reserve, trial, progress);
-        List<Stance> rows = new ArrayList<>();
-        int steps = steps(from, to, step);
-        int searched = steps(from, to, SEARCH_STEP);
-        double work = steps + searched + 2;
-        for (int i = 0; i <= steps; i++) {
-            rows.add(search.at(i == steps ? to : from + i * step));
-            progress.at(rows.size() / work);
+        Search search = new Search(car, from, to, step, reserve, trial, progress);
+        LoweringStudy all = search.study(bend -> true);
+        List<OnCircle> further = new ArrayList<>();
+        for (double radius : trial.radii().subList(1, trial.radii().size())) {
+            LoweringStudy circle = search.study(bend -> bend.radius() == radius);
+            further.add(new OnCircle(radius, circle.with(search.otherTurn(circle, radius), List.of())));
         }
-        List<Need> met = new ArrayList<>(Need.ALL);
-        Ending[] ends = new Ending[Need.ALL.size()];
-        double above = from;
-        for (int i = 0; i <= searched && !met.isEmpty(); i++) {
-            double here = i == searched ? to : from + i * SEARCH_STEP;
-            Stance stance = search.at(here);
-            for (Need need : List.copyOf(met)) {
-                if (!need.metBy(stance)) {
-                    met.remove(need);
-                    OptionalDouble lowered =
-                            i == 0 ? OptionalDouble.empty() : OptionalDouble.of(search.end(need, above, here));
-                    ends[Need.ALL.indexOf(need)] = new Ending(need, lowered, i == 0);
-                }
-            }
-            above = here;
-            progress.at((rows.size() + i + 1) / work);
-        }
-        for (Need need : met) {
-            ends[Need.ALL.indexOf(need)] = Ending.never(need);
-        }
-        List<Ending> all = List.of(ends);
-        Optional<Ending> stop = stop(all);
-        if (stop.isPresent() && stop.get().atOnce()) {
-            return new LoweringStudy(rows, all, search.higher(from));
-        }
-        double lowest = stop.map(Ending::lowered).orElse(OptionalDouble.of(to)).orElse(to);
-        return new LoweringStudy(rows, all, Optional.of(search.at(lowest)));
+        return all.with(search.otherTurn(all, trial.radius()), further);
+    }
+
+    private LoweringStudy with(Optional<LoweringStudy> other, List<OnCircle> circles) {
+        return new LoweringStudy(rows, ends, works, alike, other, circles);
     }
 
     /** Steps between two heights, the last one shorter where they do not divide. */
@@ -137,6 +136,15 @@ public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stanc
                         .min(Comparator.comparingDouble(end -> end.lowered().getAsDouble()));
     }
 
+    /** The heights to be shown as they are in the first bend that was asked. */
+    public List<Stance> inFirstBend() {
+        return rows.stream()
+                .map(row -> row instanceof Stance.Stands stands
+                        ? stands.in(stands.bends().get(0)::equals)
+                        : row)
+                .toList();
+    }
+
     public Stance first() {
         return rows.get(0);
     }
@@ -145,11 +153,86 @@ public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stanc
         return rows.get(rows.size() - 1);
     }
 
-    /** Asks one car at height after height. */
-    private record Search(Car car, OptionalDouble reserve, Trial trial, Progress progress) {
+    /** Asks one car at height after height, each height once. */
+    private static final class Search {
+        private final Car car;
+        private final double from;
+        private final double to;
+        private final double step;
+        private final OptionalDouble reserve;
+        private final Trial trial;
+        private final Progress progress;
+        private final Map<Double, Stance> known = new HashMap<>();
+        private Predicate<Stance.Bend> seen = bend -> true;
+
+        Search(Car car, double from, double to, double step, OptionalDouble reserve, Trial trial, Progress progress) {
+            this.car = car;
+            this.from = from;
+            this.to = to;
+            this.step = step;
+            this.reserve = reserve;
+            this.trial = trial;
+            this.progress = progress;
+        }
+
+        /** The study of some of the bends alone. */
+        LoweringStudy study(Predicate<Stance.Bend> bends) {
+            seen = bends;
+            List<Stance> rows = new ArrayList<>();
+            int steps = steps(from, to, step);
+            int searched = steps(from, to, SEARCH_STEP);
+            double work = steps + searched + 2;
+            for (int i = 0; i <= steps; i++) {
+                rows.add(at(i == steps ? to : from + i * step));
+                progress.at(rows.size() / work);
+            }
+            List<Need> met = new ArrayList<>(Need.ALL);
+            Ending[] ends = new Ending[Need.ALL.size()];
+            double above = from;
+            for (int i = 0; i <= searched && !met.isEmpty(); i++) {
+                double here = i == searched ? to : from + i * SEARCH_STEP;
+                Stance stance = at(here);
+                for (Need need : List.copyOf(met)) {
+                    if (!need.metBy(stance)) {
+                        met.remove(need);
+                        OptionalDouble lowered =
+                                i == 0 ? OptionalDouble.empty() : OptionalDouble.of(end(need, above, here));
+                        ends[Need.ALL.indexOf(need)] = new Ending(need, lowered, i == 0);
+                    }
+                }
+                above = here;
+                progress.at((rows.size() + i + 1) / work);
+            }
+            for (Need need : met) {
+                ends[Need.ALL.indexOf(need)] = Ending.never(need);
+            }
+            List<Ending> all = List.of(ends);
+            boolean alike =
+                    rows.stream().allMatch(row -> row instanceof Stance.Stands stands && trial.isAlike(stands.car()));
+            return new LoweringStudy(rows, all, works(all), alike, Optional.empty(), List.of());
+        }
+
+        private Optional<Stance> works(List<Ending> ends) {
+            Optional<Ending> stop = stop(ends);
+            if (stop.isPresent() && stop.get().atOnce()) {
+                return higher();
+            }
+            return Optional.of(
+                    at(stop.map(Ending::lowered).orElse(OptionalDouble.of(to)).orElse(to)));
+        }
+
+        /** The other way round by itself, where both were asked and it is another turn. */
+        Optional<LoweringStudy> otherTurn(LoweringStudy study, double radius) {
+            return trial.ways() != Ways.BOTH || study.alike()
+                    ? Optional.empty()
+                    : Optional.of(study(bend -> bend.radius() == radius
+                            && bend.direction() == trial.direction().other()));
+        }
+
         Stance at(double lowered) {
             progress.goOn();
-            return Stance.of(car, lowered, reserve, trial);
+            return known.computeIfAbsent(lowered, down -> Stance.of(car, down, reserve, trial))
+                    .in(seen);
         }
 
         /** The lowest height that still meets a need which is met above and not below, m. */
@@ -168,7 +251,7 @@ public record LoweringStudy(List<Stance> rows, List<Ending> ends, Optional<Stanc
         }
 
         /** The least height above one that meets every need. */
-        Optional<Stance> higher(double from) {
+        Optional<Stance> higher() {
             double below = 0;
             for (double up = SEARCH_STEP; up <= HIGHEST; up += SEARCH_STEP) {
                 try {

@@ -44,9 +44,6 @@ public record Need(
     /** m/s²; up to here the steering should never have to be let back. */
     public static final double STEER_REVERSAL = Unit.of("g").toSi(0.6);
 
-    /** At the limit the rear may not have less in hand than the front, but for what is called near neutral. */
-    public static final double LIMIT_BALANCE = -0.01;
-
     /** m; lowered cars are seen down to here. Below the ground a roll centre is odd, not forbidden. */
     public static final double ROLL_CENTRE = -0.040;
 
@@ -64,6 +61,17 @@ public record Need(
             true,
             stance -> OptionalDouble.empty());
 
+    /** At the limit the front goes, so that the car runs wide instead of coming round. It has no number. */
+    public static final Need FRONT_FIRST = new Need(
+            "frontFirst",
+            "end that goes first at the limit",
+            "the tail leads at the limit",
+            Dimension.RATIO,
+            0,
+            1,
+            true,
+            stance -> ofTurn(stance, turn -> OptionalDouble.of(turn.limit().frontFirst() ? 1 : 0)));
+
     /** All, the most telling first: of two that fail at the same height the first is named. */
     public static final List<Need> ALL = List.of(
             ANSWER,
@@ -80,16 +88,7 @@ public record Need(
                     FIRST_STOP,
                     true,
                     Stance.Stands::firstStop),
-            new Need(
-                    "limitBalance",
-                    "limit balance",
-                    "the tail goes first at the limit",
-                    Dimension.RATIO,
-                    1,
-                    LIMIT_BALANCE,
-                    true,
-                    stance -> ofTurn(
-                            stance, turn -> OptionalDouble.of(turn.limit().limitBalance()))),
+            FRONT_FIRST,
             new Need(
                     "steerReversal",
                     "pace from which the steering is let back",
@@ -161,17 +160,37 @@ public record Need(
         return value.orElseGet(OptionalDouble::empty);
     }
 
-    /** The value at a height, SI; none where the car has no such thing, or no answer. */
-    public OptionalDouble value(Stance stance) {
-        return stance instanceof Stance.Stands stands ? reading.apply(stands) : OptionalDouble.empty();
+    /** Whether it is a number that is to be kept; else it is a yes or a no. */
+    public boolean isNumber() {
+        return !equals(ANSWER) && !equals(FRONT_FIRST);
     }
 
-    /** Whether it is met at a height. What a car does not have cannot fall short. */
+    /** The value at a height, SI, the worst of its bends; none where the car has no such thing, or no answer. */
+    public OptionalDouble value(Stance stance) {
+        OptionalDouble worst = OptionalDouble.empty();
+        if (stance instanceof Stance.Stands stands) {
+            for (Stance.Bend bend : stands.bends()) {
+                OptionalDouble value = stands.in(bend::equals) instanceof Stance.Stands alone
+                        ? reading.apply(alone)
+                        : OptionalDouble.empty();
+                if (value.isPresent() && (worst.isEmpty() || isWorse(value.getAsDouble(), worst.getAsDouble()))) {
+                    worst = value;
+                }
+            }
+        }
+        return worst;
+    }
+
+    private boolean isWorse(double one, double other) {
+        return atLeast ? one < other : one > other;
+    }
+
+    /** Whether it is met at a height, in each of its bends. What a car does not have cannot fall short. */
     public boolean metBy(Stance stance) {
         if (this.equals(ANSWER)) {
             return stance.noAnswer().isEmpty();
         }
         OptionalDouble value = value(stance);
-        return value.isEmpty() || (atLeast ? value.getAsDouble() >= bound : value.getAsDouble() <= bound);
+        return value.isEmpty() || !isWorse(value.getAsDouble(), bound);
     }
 }

@@ -13,13 +13,17 @@ import evenhand.ride.RideAnswer;
 import evenhand.ride.RoadClass;
 import evenhand.ride.Standing;
 import evenhand.suspension.AxleSuspension;
+import evenhand.turn.Direction;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /** A car at one height, asked what a height decides. */
 public sealed interface Stance permits Stance.Stands, Stance.NoStance {
@@ -43,7 +47,8 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
      * @param front travel there
      * @param rear travel there
      * @param sums hand sums per g
-     * @param turn from straight ahead to the limit
+     * @param bends on each circle and each way round that was asked, from straight ahead to the limit; the first is the one
+     *     whose figures are read where one is asked for
      * @param ride on {@link #ROAD} at {@link #SPEED}
      */
     record Stands(
@@ -53,9 +58,18 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
             Standing front,
             Standing rear,
             HandSums.Outcome sums,
-            TurnAnswer turn,
+            List<Bend> bends,
             RideAnswer ride)
             implements Stance {
+        public Stands {
+            bends = List.copyOf(bends);
+        }
+
+        /** The turn of the first bend. */
+        public TurnAnswer turn() {
+            return bends.get(0).turn();
+        }
+
         public Standing standing(End end) {
             return end == End.FRONT ? front : rear;
         }
@@ -65,9 +79,9 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
             return sums instanceof HandSums.Found found ? Optional.of(found.sums()) : Optional.empty();
         }
 
-        /** The turn, where it turns. */
+        /** The turn of the first bend, where it turns. */
         public Optional<TurnAnswer.Turns> turns() {
-            return turn instanceof TurnAnswer.Turns turns ? Optional.of(turns) : Optional.empty();
+            return turn() instanceof TurnAnswer.Turns turns ? Optional.of(turns) : Optional.empty();
         }
 
         /** The ride, where it has one. */
@@ -142,7 +156,7 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
         }
 
         private Optional<TurnEvent> first(TurnEvent.Kind kind) {
-            return turns().flatMap(turns -> turns.events().stream()
+            return turns().flatMap(turns -> turns.eventsToLimit().stream()
                     .filter(event -> event.kind() == kind)
                     .findFirst());
         }
@@ -151,14 +165,42 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
     /** It does not come to rest at this height; why, as a clause. */
     record NoStance(double lowered, String text) implements Stance {}
 
+    /**
+     * One circle, one way round.
+     *
+     * @param radius m
+     */
+    record Bend(double radius, Direction direction, TurnAnswer turn) {}
+
+    /** The same height seen in some of its bends alone. */
+    default Stance in(Predicate<Bend> seen) {
+        if (!(this instanceof Stands stands)) {
+            return this;
+        }
+        return new Stands(
+                stands.lowered(),
+                stands.car(),
+                stands.springs(),
+                stands.front(),
+                stands.rear(),
+                stands.sums(),
+                stands.bends().stream().filter(seen).toList(),
+                stands.ride());
+    }
+
     /** Why there is no answer to one question or to any, as a clause. */
     default Optional<String> noAnswer() {
         if (this instanceof NoStance none) {
             return Optional.of(none.text());
         }
         Stands stands = (Stands) this;
-        if (stands.turn() instanceof TurnAnswer.NoTurn none) {
-            return Optional.of(none.text());
+        for (Bend bend : stands.bends()) {
+            if (bend.turn() instanceof TurnAnswer.NoTurn none) {
+                boolean everywhere =
+                        stands.bends().stream().allMatch(other -> other.turn() instanceof TurnAnswer.NoTurn);
+                return Optional.of(
+                        (everywhere ? "" : "turning " + bend.direction().key() + ", ") + none.text());
+            }
         }
         if (stands.sums() instanceof HandSums.FallsOver falls) {
             return Optional.of(falls.text());
@@ -172,7 +214,7 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
      * @param car as read from a file; what it is {@code lowered} there stays
      * @param lowered further, m; below zero raised
      * @param reserve that its springs are to keep, in g of their load at rest; they stay as they are where none is asked for
-     * @param trial paces, circle and load
+     * @param trial paces, circles, ways round and load
      * @throws evenhand.quantity.InvalidValue if that is further than a body can go
      */
     static Stance of(Car car, double lowered, OptionalDouble reserve, Trial trial) {
@@ -184,7 +226,7 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
             Optional<String> none = kept.tooMuch();
             if (none.isPresent()) {
                 return laden instanceof Laden.AtRest rest
-                        ? noSprings(lowered, rest.car(), none.get())
+                        ? noSprings(lowered, rest.car(), trial, none.get())
                         : new NoStance(lowered, none.get());
             }
             laden = Laden.of(kept.fitted(down), trial.load());
@@ -201,12 +243,31 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
                 Standing.of(settled, End.FRONT),
                 Standing.of(settled, End.REAR),
                 HandSums.of(settled, Weights.GRAVITY),
-                SteadyTurn.answer(settled, trial.paces(), trial.radius(), trial.direction()),
+                bends(settled, trial),
                 Ride.of(settled, ROAD, SPEED));
     }
 
+    private static List<Bend> bends(Car settled, Trial trial) {
+        List<Bend> bends = new ArrayList<>();
+        for (double radius : trial.radii()) {
+            Optional<TurnAnswer> first = Optional.empty();
+            for (Direction direction : trial.ways().directions()) {
+                TurnAnswer turn = first.isPresent() && trial.isAlike(settled)
+                        ? first.get().mirrored()
+                        : SteadyTurn.answer(settled, trial.paces(), radius, direction);
+                first = Optional.of(turn);
+                bends.add(new Bend(radius, direction, turn));
+            }
+        }
+        return bends;
+    }
+
     /** A height that no spring suits: there is only its travel to be told. */
-    private static Stance noSprings(double lowered, Car car, String why) {
+    private static Stance noSprings(double lowered, Car car, Trial trial, String why) {
+        TurnAnswer none = new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why);
+        List<Bend> bends = trial.radii().stream()
+                .flatMap(radius -> trial.ways().directions().stream().map(way -> new Bend(radius, way, none)))
+                .toList();
         return new Stands(
                 lowered,
                 car,
@@ -214,7 +275,7 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
                 Standing.of(car, End.FRONT),
                 Standing.of(car, End.REAR),
                 new HandSums.FallsOver(why),
-                new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why),
+                bends,
                 new RideAnswer.NoRide(why));
     }
 }

@@ -8,6 +8,7 @@ import evenhand.answers.Balance;
 import evenhand.answers.Impatient;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
@@ -19,9 +20,11 @@ import evenhand.ride.Ride;
 import evenhand.ride.Standing;
 import evenhand.suspension.AxleSuspension;
 import evenhand.turn.Direction;
+import evenhand.turn.Limit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class LoweringStudyTest {
@@ -292,6 +295,75 @@ class LoweringStudyTest {
             }
         }
         assertThat(checked).isGreaterThan(3);
+    }
+
+    /** Whatever way round and on whatever circle: a need ends where it first does so in one of those by itself. */
+    @Test
+    void whatMustHoldMustHoldInEveryBend() {
+        Trial everywhere = new Trial(TRIAL.paces(), List.of(40.0, 20.0), Ways.BOTH);
+        int otherwise = 0;
+        for (long seed = 0; seed < 6; seed++) {
+            Car car = RoadCars.damped(seed);
+            LoweringStudy all = study(car, everywhere);
+            assertThat(all.otherTurn().isPresent()).as("seed %d", seed).isNotEqualTo(all.alike());
+            assertThat(all.atRadius()).hasSize(1);
+            List<LoweringStudy> each = everywhere.radii().stream()
+                    .flatMap(radius ->
+                            Stream.of(Direction.values()).map(way -> study(car, new Trial(TRIAL.paces(), radius, way))))
+                    .toList();
+            for (Need need : Need.ALL) {
+                double first =
+                        each.stream().mapToDouble(one -> end(one, need)).min().orElseThrow();
+                double last =
+                        each.stream().mapToDouble(one -> end(one, need)).max().orElseThrow();
+                assertThat(end(all, need)).as("seed %d, %s", seed, need.key()).isEqualTo(first);
+                otherwise += last > first ? 1 : 0;
+            }
+        }
+        assertThat(otherwise).isPositive();
+    }
+
+    private static LoweringStudy study(Car car, Trial trial) {
+        return LoweringStudy.of(car, 0, 0.012, 0.012, AS_THEY_ARE, trial, Progress.NONE);
+    }
+
+    /** How far down a need is met, m: below zero where it is not even met at first. */
+    private static double end(LoweringStudy study, Need need) {
+        LoweringStudy.Ending end = study.ends().get(Need.ALL.indexOf(need));
+        return end.atOnce() ? -1 : end.lowered().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    @Test
+    void theOtherWayRoundIsTheStudyOfThatWay() {
+        Trial both = new Trial(TRIAL.paces(), List.of(40.0), Ways.BOTH);
+        int turned = 0;
+        for (long seed = 0; seed < 6; seed++) {
+            Car car = RoadCars.damped(seed);
+            LoweringStudy study = study(car, both);
+            assertThat(study.inFirstBend()).isEqualTo(study(car, TRIAL).rows());
+            if (study.otherTurn().isPresent()) {
+                turned++;
+                assertThat(study.otherTurn().get())
+                        .as("seed %d", seed)
+                        .isEqualTo(study(car, both.turning(Direction.RIGHT)));
+            }
+        }
+        assertThat(turned).isBetween(1, 5);
+    }
+
+    /** The end that goes first is said by the limit, not by which end uses more of its grip there. */
+    @Test
+    void whichEndGoesFirstIsNotReadFromTheLimitBalance() {
+        int against = 0;
+        for (long seed = 0; seed < 60; seed++) {
+            Stance stance = Stance.of(RoadCars.damped(seed), 0, AS_THEY_ARE, TRIAL);
+            if (stance instanceof Stance.Stands stands && stands.turns().isPresent()) {
+                Limit limit = stands.turns().get().limit();
+                assertThat(Need.FRONT_FIRST.metBy(stance)).as("seed %d", seed).isEqualTo(limit.frontFirst());
+                against += limit.frontFirst() == limit.limitBalance() > 0 ? 0 : 1;
+            }
+        }
+        assertThat(against).isPositive();
     }
 
     @Test

@@ -3,9 +3,9 @@ package evenhand.validation;
 import static evenhand.validation.Driven.ALL_THE_DRIVE;
 import static evenhand.validation.Driven.GENTLE;
 import static evenhand.validation.Driven.NEARLY_STRAIGHT;
+import static evenhand.validation.Driven.fold;
 import static evenhand.validation.Driven.onHardTyres;
 import static evenhand.validation.Driven.row;
-import static evenhand.validation.Driven.fold;
 
 import evenhand.car.Air;
 import evenhand.car.Drive;

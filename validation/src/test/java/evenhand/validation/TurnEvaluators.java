@@ -2,10 +2,10 @@ package evenhand.validation;
 
 import static evenhand.validation.Driven.GENTLE;
 import static evenhand.validation.Driven.NEARLY_STRAIGHT;
+import static evenhand.validation.Driven.fold;
 import static evenhand.validation.Driven.handSums;
 import static evenhand.validation.Driven.onHardTyres;
 import static evenhand.validation.Driven.row;
-import static evenhand.validation.Driven.fold;
 
 import evenhand.car.Car;
 import evenhand.car.End;

@@ -104,7 +104,13 @@ final class HowLow implements Question {
             return Reply.only("The body cannot go there: " + wrong.component() + " " + wrong.getMessage() + ".");
         }
         LoweringStudy study = LoweringStudy.of(
-                setup.car(), 0, down, STEP, OptionalDouble.empty(), asked.work().usualTrial(), progress);
+                setup.car(),
+                0,
+                down,
+                STEP,
+                OptionalDouble.empty(),
+                asked.work().usualTrial().bothWays(),
+                progress);
         List<String> sentences = LoweringWords.of(study, setup.car(), OptionalDouble.empty(), asked.units());
         return new Reply(
                 List.of(Said.named(setup) + ": " + LowestWords.of(study, asked.units())),

@@ -2,10 +2,12 @@ package evenhand.window.question;
 
 import evenhand.load.Laden;
 import evenhand.scenario.Setup;
+import evenhand.turn.TurnAnswer;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.BalanceWords;
+import evenhand.words.LimitWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,18 +16,28 @@ import java.util.Optional;
 final class Said {
     private Said() {}
 
-    /** One sentence a set-up: which end lets go first. The one that is adjusted comes first. */
+    /**
+     * Which end of a set-up lets go first, both ways round. What goes one way here and the other way there is said before all
+     * else; then the set-up that is adjusted comes first.
+     */
     static List<String> limits(Question.Asked asked) {
+        List<String> split = new ArrayList<>();
         List<String> sentences = new ArrayList<>();
-        boolean several = asked.shown().size() > 1;
         for (TurnedSetup one : activeFirst(asked)) {
-            String name = several ? named(one.setup()) + ": " : "";
-            String said = one.turn()
-                    .map(turn -> BalanceWords.ofLimit(turn, asked.units()))
-                    .orElseGet(() -> "No answer: " + one.silence().orElse("it falls over") + ".");
-            sentences.add(name + said);
+            String name = asked.shown().size() > 1 ? named(one.setup()) + ": " : "";
+            if (one.turn().isEmpty()) {
+                sentences.add(name + "No answer: " + one.silence().orElse("it falls over") + ".");
+                continue;
+            }
+            TurnAnswer.Turns turn = one.turn().get();
+            TurnAnswer back = asked.turnedBack(one);
+            LimitWords.split(turn, back).ifPresent(warning -> split.add(name + warning));
+            List<String> both = new ArrayList<>(List.of(BalanceWords.ofLimit(turn, asked.units())));
+            both.addAll(BalanceWords.ofOtherWay(turn, back));
+            sentences.add(name + String.join(" ", both));
         }
-        return sentences;
+        split.addAll(sentences);
+        return split;
     }
 
     /** The set-ups that are shown, the one that is adjusted before the others: what is said first is read. */

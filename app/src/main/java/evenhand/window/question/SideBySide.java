@@ -8,6 +8,7 @@ import evenhand.forms.Columns;
 import evenhand.forms.Table;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
+import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.window.desk.Question;
@@ -79,6 +80,7 @@ final class SideBySide {
                         .map(turn ->
                                 LimitWords.tips(turn.limit()) ? "neither: tips over" : LimitWords.first(turn.limit()))
                         .orElse(Table.NOTHING));
+        table.figureIfAny(TurnFigures.NEAR_UNDERSTEER, car -> car.turn().map(TurnAnswer.Turns::limit));
         table.figureOf("limit balance", TurnFigures.GRIP_BALANCE, SideBySide::limitRow);
         table.figureOf(TurnFigures.ROLL, SideBySide::limitRow);
         table.figureOf(TurnFigures.SPEED, SideBySide::limitRow);
