@@ -2,8 +2,10 @@ package evenhand.terminal;
 
 import evenhand.answers.HandSumFigures;
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
+import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
@@ -20,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToIntFunction;
 
 /**
  * The verdict of {@code balance} on one screen: a line a set-up, then what has to be warned of, why the last set-up differs from
@@ -39,16 +42,15 @@ final class BalancePage {
     private static final Unit G = Dimension.ACCELERATION.metric();
     private static final Unit DEG_PER_G = Dimension.UNDERSTEER_GRADIENT.metric();
 
-    private final Console console;
     private final Units units;
     private final Trial trial;
     private final int nameWidth;
-    private final StringBuilder text = new StringBuilder();
+    private final OneScreen screen;
 
-    private BalancePage(Console console, Units units, Trial trial) {
-        this.console = console;
+    private BalancePage(Console console, Units units, Trial trial, int setups) {
         this.units = units;
         this.trial = trial;
+        screen = new OneScreen(console, setups, "--full shows every figure, and what happens on the way to the limit.");
         nameWidth = Math.min(LONGEST_NAME, WIDTH - AFTER_THE_GRADIENTS - gradients());
     }
 
@@ -58,32 +60,29 @@ final class BalancePage {
     }
 
     static String write(BalanceReply answer, Console console, Units units) {
-        BalancePage page = new BalancePage(console, units, answer.trial());
+        int rows = (int) answer.everywhere().count() + answer.atRadius().size();
+        BalancePage page = new BalancePage(console, units, answer.trial(), rows);
         page.opening(answer);
         page.heads();
         page.rows(answer.setups());
         for (BalanceReply.AtRadius circle : answer.atRadius()) {
-            page.text.append("On ").append(page.radius(circle.radius())).append(":\n");
+            page.screen.line("On " + page.radius(circle.radius()) + ":");
             page.rows(circle.setups());
         }
         page.warnings(answer);
         NearTheLimit.of(answer.turned(), answer.trial()).ifPresent(page::behind);
-        page.estimated(answer);
-        return page.text.toString();
+        page.notGiven(answer);
+        return page.screen.text();
     }
 
     private void opening(BalanceReply answer) {
-        StringBuilder opening = new StringBuilder();
-        opening.append(": ").append(radius(trial.radius())).append(" circle, ");
-        opening.append(
-                trial.ways().directions().size() > 1
-                        ? "both ways (the worse way shown)"
-                        : "turning " + trial.direction().key());
-        String title = Console.oneLine(answer.scenario().title());
-        text.append(Paint.bold(fit(title, WIDTH - opening.length()), console))
-                .append(opening)
-                .append('\n');
-        trial.load().ifPresent(load -> paragraph("", LoadWords.aboard(load, units)));
+        screen.title(
+                answer.scenario().title(),
+                ": " + radius(trial.radius()) + " circle, "
+                        + (trial.ways() == Ways.BOTH
+                                ? "both ways (the worse way shown)"
+                                : "turning " + trial.direction().key()));
+        trial.load().ifPresent(load -> screen.paragraph("", LoadWords.aboard(load, units)));
     }
 
     private String radius(double radius) {
@@ -115,8 +114,8 @@ final class BalancePage {
             }
         }
         below.append(left("deg/g", 7)).append(left("touched", 9));
-        text.append(above.toString().stripTrailing()).append('\n');
-        text.append(below.toString().stripTrailing()).append('\n');
+        screen.line(above.toString().stripTrailing());
+        screen.line(below.toString().stripTrailing());
     }
 
     private void rows(List<SetupTurn> setups) {
@@ -127,7 +126,7 @@ final class BalancePage {
             } else {
                 row.append("  no answer");
             }
-            text.append(row.toString().stripTrailing()).append('\n');
+            screen.line(row.toString().stripTrailing());
         }
     }
 
@@ -210,10 +209,10 @@ final class BalancePage {
             }
         }
         for (String warning : warnings.subList(0, Math.min(MOST_WARNINGS, warnings.size()))) {
-            paragraph("! ", warning);
+            screen.warning(warning);
         }
         if (warnings.size() > MOST_WARNINGS) {
-            paragraph("! ", warnings.size() - MOST_WARNINGS + " more warnings; --full tells them.");
+            screen.warning(warnings.size() - MOST_WARNINGS + " more warnings; --full tells them.");
         }
         tailsBothWays(answer);
     }
@@ -226,10 +225,8 @@ final class BalancePage {
                 .map(turned -> fit(turned.setup().name(), nameWidth))
                 .toList();
         if (!tails.isEmpty()) {
-            paragraph(
-                    "! ",
-                    String.join(", ", tails)
-                            + ": past the limit the tail comes round unless the driver steers against it.");
+            screen.warning(String.join(", ", tails)
+                    + ": past the limit the tail comes round unless the driver steers against it.");
         }
     }
 
@@ -247,7 +244,8 @@ final class BalancePage {
         paragraph("How sure: ", NearLimitWords.sure(near.doubt(), near.doubtOfDifference()));
     }
 
-    private void estimated(BalanceReply answer) {
+    /** What was not measured: taken as none, estimated, or unlikely. */
+    private void notGiven(BalanceReply answer) {
         List<String> assumed = answer.setups().stream()
                 .flatMap(setup -> setup.setup().assumed().stream())
                 .map(one -> ChangeWords.name(one.path()))
@@ -258,37 +256,35 @@ final class BalancePage {
             paragraph(
                     "Not given, taken as none: ",
                     String.join(", ", assumed.subList(0, told))
-                            + (told < assumed.size() ? " and " + (assumed.size() - told) + " more" : "")
-                            + " (--full lists them).");
+                            + (told < assumed.size() ? " and " + (assumed.size() - told) + " more" : "") + ".");
         }
-        int most = answer.setups().stream()
-                .mapToInt(setup -> setup.setup().estimated().size())
+        int estimated = most(answer, setup -> setup.estimated().size());
+        int unlikely = most(answer, setup -> setup.warnings().size());
+        List<String> counts = new ArrayList<>();
+        if (estimated > 0) {
+            counts.add("Estimated, not measured: " + estimated + (estimated == 1 ? " value." : " values."));
+        }
+        if (unlikely > 0) {
+            counts.add("Unlikely: " + unlikely + (unlikely == 1 ? " value" : " values") + "; `check` lists them.");
+        }
+        if (!counts.isEmpty()) {
+            paragraph("", String.join(" ", counts));
+        }
+    }
+
+    private static int most(BalanceReply answer, ToIntFunction<Setup> count) {
+        return answer.setups().stream()
+                .mapToInt(setup -> count.applyAsInt(setup.setup()))
                 .max()
                 .orElse(0);
-        if (most > 0) {
-            paragraph(
-                    "",
-                    "Estimated, not measured: " + most + (most == 1 ? " value" : " values") + " (--full lists them).");
-        }
-        int warnings = answer.setups().stream()
-                .mapToInt(setup -> setup.setup().warnings().size())
-                .max()
-                .orElse(0);
-        if (warnings > 0) {
-            paragraph("", "Unlikely values: " + warnings + " (--full or `check` lists them).");
-        }
     }
 
     private void paragraph(String opening, String sentence) {
-        List<String> lines = Paragraph.lines(Console.oneLine(opening + sentence), WIDTH - 2);
-        for (int i = 0; i < lines.size(); i++) {
-            text.append(i == 0 ? "" : "  ").append(lines.get(i)).append('\n');
-        }
+        screen.paragraph("", opening + sentence);
     }
 
     private static String fit(String name, int width) {
-        String line = Console.oneLine(name);
-        return line.length() <= width ? line : line.substring(0, width - 1).stripTrailing() + "…";
+        return OneScreen.cut(Console.oneLine(name), width);
     }
 
     private static String pad(String cell, int width) {

@@ -70,8 +70,12 @@ final class BalanceTables {
         scenario.story().ifPresent(story -> page.paragraph("", story));
         Direction direction = trial.direction();
         page.blank();
-        page.line("A steady " + direction.key() + " turn on a circle of " + radius(trial.radius()) + " radius"
-                + (trial.ways() == Ways.BOTH ? "; where the other way is another turn, the words say so." : "."));
+        page.paragraph(
+                "",
+                "A steady " + direction.key() + " turn on a circle of " + radius(trial.radius()) + " radius"
+                        + (trial.ways() == Ways.BOTH
+                                ? "; where the other way is another turn, the words say so."
+                                : "."));
         trial.load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         List<SetupTurn.Turned> turned = answer.turned();
         if (!turned.isEmpty()) {

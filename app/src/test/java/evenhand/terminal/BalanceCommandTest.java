@@ -344,7 +344,8 @@ class BalanceCommandTest {
                 .get(0)
                 .get("limit");
         assertThat(right.get("firstAxle").asText()).isEqualTo("front");
-        String sentence = "Turning right the front goes first, turning left the wheel has to be held against the turn";
+        String sentence =
+                "Turning right the front goes first, turning left the steering wheel has to be held against the turn";
         assertThat(String.join(" ", Run.of("balance", crossed).lines()).replaceAll(" +", " "))
                 .contains("! As bought: " + sentence);
         assertThat(json("balance", crossed, "--json")
