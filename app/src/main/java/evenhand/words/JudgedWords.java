@@ -1,5 +1,6 @@
 package evenhand.words;
 
+import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 
 /** Names of what is judged. */
@@ -18,6 +19,13 @@ public final class JudgedWords {
     public static String heading(Judged judged) {
         String pace = pace(judged);
         return Character.toUpperCase(pace.charAt(0)) + pace.substring(1);
+    }
+
+    /** A number of it in a table's cell, without its unit: "4.38"; "yes" or "no" for what is no number. */
+    public static String cell(Criterion criterion, double si, Units units) {
+        return criterion.equals(Criterion.FRONT_FIRST)
+                ? (si > 0 ? "yes" : "no")
+                : Numbers.fixed(units.of(criterion).fromSi(si), criterion.digits());
     }
 
     /** What is judged: "understeer at 0.5 g", "limit balance", "front comfort". */
