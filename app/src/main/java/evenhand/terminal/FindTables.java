@@ -55,7 +55,7 @@ final class FindTables {
                 table.row(
                         FindWords.value(one.change().adjustable(), point.at(), units) + (found ? "  found" : ""),
                         unit.symbol(),
-                        List.of(Numbers.fixed(unit.fromSi(point.figure()), criterion.digits())));
+                        List.of(JudgedWords.cell(criterion, point.figure(), units)));
                 next = point.at() < next ? next : point.at() + one.change().width() / PLACES * 0.999;
             }
         }

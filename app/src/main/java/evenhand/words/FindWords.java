@@ -1,7 +1,5 @@
 package evenhand.words;
 
-import static java.util.stream.Collectors.joining;
-
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
@@ -118,11 +116,14 @@ public final class FindWords {
                     + String.join(" and ", others) + (exactly ? " too" : "")
                     + "; what is nearest to the present value is taken.");
         }
-        if (!one.jumps().isEmpty()) {
-            sentences.add("At "
-                    + one.jumps().stream().map(jump -> value(now, jump, units)).collect(joining(" and "))
-                    + " the " + JudgedWords.figure(one.aim().judged())
-                    + " jumps past the aim: something touches or lifts there at once.");
+        for (Finding.Jump jump : one.jumps()) {
+            boolean limit = one.aim().judged().criterion().atLimit() && jump.otherLimit();
+            sentences.add("At " + value(now, jump.at(), units) + " the "
+                    + JudgedWords.figure(one.aim().judged())
+                    + " jumps past the aim: "
+                    + (limit
+                            ? "to either side of it another thing ends the turn."
+                            : "something touches or lifts there at once."));
         }
         if (!one.aim().isYesOrNo()) {
             sentences.add(sharpness(one, units));
@@ -245,7 +246,7 @@ public final class FindWords {
             String first = "the front go first " + round.everywhere();
             sentences.add(
                     several.met()
-                            ? "Small changes that let " + first + ": " + list + "."
+                            ? "The smallest changes found that let " + first + ": " + list + "."
                             : "Nothing within the ranges lets " + first + kept + "; the nearest is: " + list + ".");
         } else if (several.unrounded().isPresent()) {
             boolean asAsked = shown.equals(figure(judged, several.aim().value(), units));
@@ -275,8 +276,9 @@ public final class FindWords {
             sentences.add(
                     switch (note) {
                         case KINK ->
-                            "Mind: the figure bends right there, where a stop is just touched or a wheel just lifts;"
-                                    + " a little to either side the car answers differently.";
+                            "Mind: the figure bends right there, as where a stop is just touched, a wheel just lifts or"
+                                    + " the other end comes to go first; a little to either side the car answers"
+                                    + " differently.";
                         case END_OF_RANGE ->
                             "Mind: that is at the end of the range; "
                                     + (found.met()

@@ -24,6 +24,13 @@ public final class JudgedWords {
         return Character.toUpperCase(pace.charAt(0)) + pace.substring(1);
     }
 
+    /** A number of it in a table's cell, without its unit: "4.38"; "yes" or "no" for what is no number. */
+    public static String cell(Criterion criterion, double si, Units units) {
+        return criterion.equals(Criterion.FRONT_FIRST)
+                ? (si > 0 ? "yes" : "no")
+                : Numbers.fixed(units.of(criterion).fromSi(si), criterion.digits());
+    }
+
     /** What is judged: "understeer at 0.5 g", "limit balance", "front comfort". */
     public static String figure(Judged judged) {
         return judged.criterion().name() + (judged.criterion().hasPace() ? " " + pace(judged) : "");

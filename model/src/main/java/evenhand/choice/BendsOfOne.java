@@ -74,8 +74,8 @@ final class BendsOfOne {
             boolean mirrored = isAlike()
                     && places.get(bend).direction() != variation.trial().direction();
             for (int i = 1; i < known.size() && !mirrored; i++) {
-                boolean before = frontFirst(asked.get(known.get(i - 1)), bend);
-                if (before != frontFirst(asked.get(known.get(i)), bend)) {
+                boolean before = frontFirst(ask(known.get(i - 1)), bend);
+                if (before != frontFirst(ask(known.get(i)), bend)) {
                     Edge edge = Edge.between(
                             known.get(i - 1),
                             known.get(i),

@@ -49,6 +49,13 @@ public sealed interface Finding permits Finding.Found, Finding.NoValue {
     record Point(double at, double figure) {}
 
     /**
+     * Where a figure jumps past the aim.
+     *
+     * @param otherLimit whether in some bend another cause ends the turn, or another end goes first, on the other side of it
+     */
+    record Jump(double at, boolean otherLimit) {}
+
+    /**
      * What the figure of the aim can be in one bend by itself.
      *
      * @param radius of the circle, m
@@ -130,7 +137,7 @@ public sealed interface Finding permits Finding.Found, Finding.NoValue {
             double achieved,
             OptionalDouble unrounded,
             List<Double> solutions,
-            List<Double> jumps,
+            List<Jump> jumps,
             Reach reach,
             double slope,
             List<Point> curve,

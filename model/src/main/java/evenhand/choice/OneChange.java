@@ -5,6 +5,7 @@ import evenhand.answers.Answers;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Entries;
+import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -64,7 +65,7 @@ public final class OneChange {
     private final List<Aim> keeps;
     private final Map<Double, Optional<Answers>> asked = new HashMap<>();
     private final Course course;
-    private final List<Double> jumps = new ArrayList<>();
+    private final List<Finding.Jump> jumps = new ArrayList<>();
     /** Where the figure begins and ends to have a value. */
     private List<Double> ends = List.of();
 
@@ -225,13 +226,29 @@ public final class OneChange {
                     } else {
                         places.addAll(List.of(pass.left(), pass.right()));
                         if (tellJumps) {
-                            jumps.add(pass.right());
+                            jumps.add(new Finding.Jump(pass.right(), otherLimit(pass.left(), pass.right())));
                         }
                     }
                 }
             }
         }
         return places;
+    }
+
+    /** Whether in some bend the turn is ended by another cause, or another end goes first, at another value. */
+    private boolean otherLimit(double here, double there) {
+        Optional<Answers> one = ask(here);
+        Optional<Answers> other = ask(there);
+        int bends = Math.min(
+                one.map(answers -> answers.bends().size()).orElse(0),
+                other.map(answers -> answers.bends().size()).orElse(0));
+        return IntStream.range(0, bends)
+                .anyMatch(bend -> one.orElseThrow().bends().get(bend).turn() instanceof PacesAnswer.Paces before
+                        && other.orElseThrow().bends().get(bend).turn() instanceof PacesAnswer.Paces after
+                        && (before.limit().cause() != after.limit().cause()
+                                || !before.limit()
+                                        .firstAxle()
+                                        .equals(after.limit().firstAxle())));
     }
 
     /** The yes that is nearest to a no, and as far from it as makes it safe. */

@@ -338,7 +338,8 @@ public final class SeveralChanges {
 
     private List<Finding.Note> notes(double[] move, Finding.Reach reach) {
         List<Finding.Note> notes = new ArrayList<>();
-        if (progress.part(1, 1).each(changes(), k -> isKink(move, k)).contains(true)) {
+        if (!aim.isYesOrNo()
+                && progress.part(1, 1).each(changes(), k -> isKink(move, k)).contains(true)) {
             notes.add(Finding.Note.KINK);
         }
         if (changes().stream().anyMatch(k -> isAtEnd(move, k))) {

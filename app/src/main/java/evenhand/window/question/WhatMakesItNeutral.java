@@ -148,6 +148,7 @@ final class WhatMakesItNeutral implements Question {
         }
         Span span = one.change();
         double jump = one.jumps().stream()
+                .map(Finding.Jump::at)
                 .min(Comparator.comparingDouble(at -> Math.abs(at - one.value())))
                 .orElseThrow();
         double tolerance = Math.max(
@@ -252,13 +253,13 @@ final class WhatMakesItNeutral implements Question {
         int digits = judged.criterion().digits();
         OptionalDouble was = judged.si(before);
         OptionalDouble is = judged.si(after);
-        boolean both = was.isPresent() && is.isPresent();
+        boolean both = was.isPresent() && is.isPresent() && !judged.criterion().equals(Criterion.FRONT_FIRST);
         table.row(
                 JudgedWords.figure(judged),
                 unit.symbol(),
                 List.of(
-                        was.isPresent() ? Numbers.fixed(unit.fromSi(was.getAsDouble()), digits) : "–",
-                        is.isPresent() ? Numbers.fixed(unit.fromSi(is.getAsDouble()), digits) : "–",
+                        was.isPresent() ? JudgedWords.cell(judged.criterion(), was.getAsDouble(), units) : "–",
+                        is.isPresent() ? JudgedWords.cell(judged.criterion(), is.getAsDouble(), units) : "–",
                         both ? Numbers.signed(unit.fromSi(is.getAsDouble() - was.getAsDouble()), digits) : "–"));
     }
 
