@@ -5,16 +5,10 @@ import java.util.List;
 
 /** Which way round a car is asked to turn. */
 public enum Ways {
-    LEFT(List.of(Direction.LEFT)),
-    RIGHT(List.of(Direction.RIGHT)),
+    LEFT,
+    RIGHT,
     /** To the left first: a shaft's torque, corner weights and one-sided parts make the other way another turn. */
-    BOTH(List.of(Direction.LEFT, Direction.RIGHT));
-
-    private final List<Direction> directions;
-
-    Ways(List<Direction> directions) {
-        this.directions = directions;
-    }
+    BOTH;
 
     /** That way alone. */
     public static Ways of(Direction direction) {
@@ -23,11 +17,15 @@ public enum Ways {
 
     /** In the order that they are answered. */
     public List<Direction> directions() {
-        return directions;
+        return switch (this) {
+            case LEFT -> List.of(Direction.LEFT);
+            case RIGHT -> List.of(Direction.RIGHT);
+            case BOTH -> List.of(Direction.LEFT, Direction.RIGHT);
+        };
     }
 
     /** The way whose figures stand in the old places of an answer. */
     public Direction first() {
-        return directions.get(0);
+        return directions().get(0);
     }
 }
