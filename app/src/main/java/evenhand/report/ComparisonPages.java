@@ -14,6 +14,7 @@ import evenhand.report.Block.Points;
 import evenhand.report.Block.Row;
 import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
+import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.ChangeWords;
 import evenhand.words.ComparisonWords;
@@ -118,9 +119,9 @@ final class ComparisonPages {
                 rows.add(new Row(cells, false));
             }
         }
-        List<String> first = new ArrayList<>(List.of("lets go first, "
-                + findings.question().trial().direction().key() + " / "
-                + findings.question().trial().direction().other().key()));
+        Direction way = findings.question().trial().direction();
+        List<String> first = new ArrayList<>(List.of("lets go first, " + way.key()
+                + (findings.question().bothWays() ? " / " + way.other().key() : "")));
         shown.forEach(one -> first.add(first(one)));
         rows.add(new Row(first, false));
         return new Table(columns, rows);
@@ -129,7 +130,10 @@ final class ComparisonPages {
     /** Which end goes first, one way round and the other. */
     private String first(Candidate one) {
         return one.turns()
-                .map(turn -> first(turn) + " / " + first(findings.turnedBack(one)))
+                .map(turn -> first(turn)
+                        + findings.turnedBack(one)
+                                .map(back -> " / " + first(back))
+                                .orElse(""))
                 .orElse("none");
     }
 

@@ -89,10 +89,10 @@ public record Findings(
                                 LOWEST,
                                 LOWEST,
                                 OptionalDouble.empty(),
-                                question.trial().bothWays(),
+                                question.judging(),
                                 done -> {})),
                 both || (base.index() == chosen.index() && chosen.turns().isPresent())
-                        ? costs(base.setup(), chosen.setup(), question.trial().bothWays())
+                        ? costs(base.setup(), chosen.setup(), question.judging())
                         : List.of());
     }
 
@@ -142,10 +142,13 @@ public record Findings(
     }
 
     /** How a set-up turns the other way, as far as its limit. */
-    TurnAnswer turnedBack(Candidate candidate) {
+    Optional<TurnAnswer> turnedBack(Candidate candidate) {
+        if (!question.bothWays()) {
+            return Optional.empty();
+        }
         Trial trial = question.trial();
-        Direction back = trial.direction().other();
-        return SteadyTurn.answer(candidate.car(), List.of(), trial.radius(), back);
+        return Optional.of(SteadyTurn.answer(
+                candidate.car(), List.of(), trial.radius(), trial.direction().other()));
     }
 
     /** Whether there is a set-up before the one that is handed over. */

@@ -116,12 +116,13 @@ final class OwnerPages {
                     Tone.WARNING));
         }
         TurnAnswer.Turns turn = car.turns().get();
-        TurnAnswer back = findings.turnedBack(car);
+        Optional<TurnAnswer> back = findings.turnedBack(car);
         List<Block> blocks = new ArrayList<>();
-        LimitWords.split(turn, back).ifPresent(warning -> blocks.add(new Text(warning, Tone.WARNING)));
-        blocks.add(new Points(Stream.concat(
-                        OwnerWords.behaviour(turn, units).stream(), OwnerWords.otherWay(turn, back, units).stream())
-                .toList()));
+        back.flatMap(other -> LimitWords.split(turn, other))
+                .ifPresent(warning -> blocks.add(new Text(warning, Tone.WARNING)));
+        List<String> sentences = new ArrayList<>(OwnerWords.behaviour(turn, units));
+        back.ifPresent(other -> sentences.addAll(OwnerWords.otherWay(turn, other, units)));
+        blocks.add(new Points(sentences));
         return blocks;
     }
 

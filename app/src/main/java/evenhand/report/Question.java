@@ -13,6 +13,8 @@ import java.util.Optional;
  *
  * @param setups in the order of the comparison; the last of them is handed over
  * @param base the set-up before, which the others are compared with; the only one where nothing is compared
+ * @param trial one way round, whose figures are shown
+ * @param bothWays whether the other way round is asked too
  * @param samples of cars that doubt is taken from
  */
 public record Question(
@@ -20,6 +22,7 @@ public record Question(
         List<Setup> setups,
         Setup base,
         Trial trial,
+        boolean bothWays,
         int samples,
         Units units,
         Optional<ShopPicture> picture,
@@ -32,5 +35,10 @@ public record Question(
         if (setups.isEmpty()) {
             throw new IllegalArgumentException("no set-up to report");
         }
+    }
+
+    /** The trial by which a car is judged. */
+    Trial judging() {
+        return bothWays ? trial.bothWays() : trial;
     }
 }

@@ -22,6 +22,7 @@ public final class JobReport implements ReportWriter {
                     order.setups(),
                     order.base(),
                     order.trial(),
+                    true,
                     Question.USUAL_SAMPLES,
                     order.units(),
                     ShopPicture.of(

@@ -1,6 +1,7 @@
 package evenhand.terminal;
 
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.report.CannotReport;
 import evenhand.report.Delivery;
 import evenhand.report.PaperSize;
@@ -72,6 +73,13 @@ final class ReportCommand implements Asked {
             paramLabel = "NAME",
             description = "The set-up that the others are compared with. Otherwise the first of the file.")
     private Optional<String> base = Optional.empty();
+
+    @Option(
+            names = "--turn",
+            paramLabel = "left|right|both",
+            defaultValue = "both",
+            description = "Which way it turns. The figures are those of a turn to the left where both are asked.")
+    private String turn = "both";
 
     @Option(
             names = "--paper",
@@ -153,6 +161,7 @@ final class ReportCommand implements Asked {
             }
             Scenario scenario = read.get();
             Setup before = SoundScenario.one(scenario, base);
+            Ways ways = OptionText.ways(turn);
             Optional<ShopPicture> picture;
             try {
                 picture = ShopPicture.of(scenario, file);
@@ -164,7 +173,8 @@ final class ReportCommand implements Asked {
                     scenario,
                     SoundScenario.choose(scenario, setups),
                     before,
-                    Trial.usual().with(load.of(scenario)),
+                    Trial.usual().turning(ways.first()).with(load.of(scenario)),
+                    ways == Ways.BOTH,
                     Question.USUAL_SAMPLES,
                     order.units(),
                     picture,

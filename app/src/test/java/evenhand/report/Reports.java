@@ -24,7 +24,7 @@ final class Reports {
 
     static Question question(Scenario scenario, List<Setup> setups, Units units) {
         return new Question(
-                scenario, setups, scenario.setups().get(0), TRIAL, 48, units, Optional.empty(), Optional.empty());
+                scenario, setups, scenario.setups().get(0), TRIAL, true, 48, units, Optional.empty(), Optional.empty());
     }
 
     /** The first set-up of a demo car against its last. */
@@ -43,6 +43,7 @@ final class Reports {
                 List.of(scenario.setups().get(0)),
                 scenario.setups().get(last),
                 TRIAL,
+                true,
                 48,
                 Units.METRIC,
                 Optional.empty(),
