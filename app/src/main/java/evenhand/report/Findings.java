@@ -17,7 +17,6 @@ import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
-import evenhand.turn.Direction;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.CostWords;

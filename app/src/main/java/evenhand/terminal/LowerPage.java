@@ -178,7 +178,7 @@ final class LowerPage {
     }
 
     private void row(Table.Builder table, Figure<Stance.Stands> figure, List<Stance> rows) {
-        Unit unit = figure == COMFORT ? figure.unit() : units.of(figure.dimension());
+        Unit unit = figure.equals(COMFORT) ? figure.unit() : units.of(figure.dimension());
         table.row(figure.words(), figure.symbol(unit), cells(rows, stands -> {
             OptionalDouble least = stands.bends().stream()
                     .flatMapToDouble(bend -> values(stands, bend, figure))

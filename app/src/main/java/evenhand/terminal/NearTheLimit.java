@@ -47,12 +47,13 @@ record NearTheLimit(
         }
         SetupTurn.Turned first = setups.get(0);
         SetupTurn.Turned last = setups.get(setups.size() - 1);
+        boolean alone = setups.size() == 1;
         Direction direction = WorseWay.of(last.ways(), turn -> turn.limit().nearUndersteer())
                 .map(worse -> worse.turn().direction())
                 .orElse(trial.direction());
         Trial oneWay = trial.onCircle(trial.radius()).turning(direction);
         Progress quiet = Progress.NONE;
-        List<SetupTurn.Turned> both = first == last ? List.of(first) : List.of(first, last);
+        List<SetupTurn.Turned> both = alone ? List.of(first) : List.of(first, last);
         List<Entries> cars = both.stream().map(one -> one.setup().entries()).toList();
         Entries car = last.setup().entries();
         List<Lever> levers =
@@ -62,11 +63,11 @@ record NearTheLimit(
                 direction,
                 first,
                 last,
-                first == last
+                alone
                         ? Optional.empty()
                         : Optional.of(Comparison.ofFew(cars.get(0), cars.get(1), oneWay, List.of(FIGURE), quiet)),
                 levers,
                 doubt.of(cars.size() - 1, FIGURE),
-                first == last ? Optional.empty() : doubt.difference(1, FIGURE)));
+                alone ? Optional.empty() : doubt.difference(1, FIGURE)));
     }
 }

@@ -171,7 +171,7 @@ class BalanceCommandTest {
         for (JsonNode row : turn) {
             List<String> keys = keys(row);
             List<String> expected = new ArrayList<>(ROW);
-            boolean last = row == turn.get(turn.size() - 1);
+            boolean last = row.equals(turn.get(turn.size() - 1));
             expected.removeIf(key -> last && (key.equals("hold") || key.endsWith("Gradient_deg_per_g"))); // the fold
             if (row.get("lateralAcceleration_g").asDouble()
                     > setup.get("limit").get("lateralAcceleration_g").asDouble()) {
