@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenhand.car.Car;
 import evenhand.car.RoadCars;
 import evenhand.turn.Direction;
+import evenhand.turn.TurnAnswer;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** A trial of several bends answers in each what it answers alone. */
@@ -33,12 +35,22 @@ class BendsTest {
         assertThat(unlike).isBetween(10, 39);
     }
 
-    /** On the smallest circle this car has a balance one way only. */
     @Test
     void oneWayMayHaveNoAnswer() {
-        Answers answers = TRIAL.onCircle(4).ask(RoadCars.any(182));
-        assertThat(answers.in(0).noTurn()).isPresent();
-        assertThat(answers.in(1).noTurn()).isEmpty();
+        Answers all = TRIAL.ask(RoadCars.any(3));
+        Answers.Bend left = all.bends().get(0);
+        Answers.Bend silent = new Answers.Bend(
+                left.radius(),
+                Direction.RIGHT,
+                new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, "there is no balance of forces"));
+        Answers answers = new Answers(List.of(left, silent), all.ride());
+        assertThat(answers.in(0).noTurn()).isEmpty();
+        assertThat(answers.in(1).noTurn()).isPresent();
         assertThat(answers.noTurnSomewhere()).isPresent();
+        assertThat(answers.frontFirst()).isFalse();
+        Judged limit = new Judged(Criterion.LIMIT, OptionalDouble.empty());
+        assertThat(limit.si(answers)).isPresent();
+        assertThat(limit.everywhere(answers)).isEmpty();
+        assertThat(new Aim(limit, Aim.Sense.AT_LEAST, 0).figure(answers)).isEmpty();
     }
 }

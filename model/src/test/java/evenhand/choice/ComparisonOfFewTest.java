@@ -82,7 +82,9 @@ class ComparisonOfFewTest {
                 .mapToDouble(Math::abs)
                 .min()
                 .orElseThrow();
-        assertThat(together).isLessThan(smallestKept);
+        // Sized by themselves, made first or undone last: that is not the order of the shares to the last digit.
+        assertThat(together)
+                .isLessThan(smallestKept + 0.1 * UNDERSTEER.criterion().noticeable());
         Change rest = few.changes().get(Comparison.FEW - 1);
         assertThat(rest.differences()).hasSize(8 - (Comparison.FEW - 1));
         assertThat(rest.path()).contains(", ");

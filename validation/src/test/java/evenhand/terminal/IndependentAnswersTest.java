@@ -59,14 +59,7 @@ class IndependentAnswersTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Status status = Evenhand.run(
-                Console.of(out, err, false, Map.of()),
-                "balance",
-                file,
-                "--json",
-                "--turn",
-                turn,
-                "--radius",
-                radius);
+                Console.of(out, err, false, Map.of()), "balance", file, "--json", "--turn", turn, "--radius", radius);
         assertThat(status).as(err.toString(StandardCharsets.UTF_8)).isEqualTo(Status.DONE);
         return out.toString(StandardCharsets.UTF_8);
     }
