@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.answers.HandSumFigures;
 import evenhand.answers.Trial;
 import evenhand.answers.Ways;
+import evenhand.car.End;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
@@ -18,11 +19,13 @@ import evenhand.words.NearLimitWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 
 /**
  * The verdict of {@code balance} on one screen: a line a set-up, then what has to be warned of, why the last set-up differs from
@@ -32,7 +35,8 @@ final class BalancePage {
     private static final String NOTHING = "–";
     private static final int WIDTH = 100;
     private static final int LONGEST_NAME = 34;
-    private static final int AFTER_THE_GRADIENTS = 14 + 16 + 7 + 9;
+    private static final int TOUCHED = 12;
+    private static final int AFTER_THE_GRADIENTS = 14 + 16 + 7 + TOUCHED;
     private static final int MOST_PACES = 3;
     private static final int MOST_WARNINGS = 4;
     private static final int MOST_ASSUMED = 4;
@@ -50,7 +54,10 @@ final class BalancePage {
     private BalancePage(Console console, Units units, Trial trial, int setups) {
         this.units = units;
         this.trial = trial;
-        screen = new OneScreen(console, setups, "--full shows every figure, and what happens on the way to the limit.");
+        screen = new OneScreen(
+                console,
+                setups,
+                "Near the limit: at nine tenths of it. --full shows every figure, and what happens on the way.");
         nameWidth = Math.min(LONGEST_NAME, WIDTH - AFTER_THE_GRADIENTS - gradients());
     }
 
@@ -102,7 +109,7 @@ final class BalancePage {
         above.append(centre("limit, g", both ? 14 : 8));
         above.append(centre("goes first", both ? 16 : 8))
                 .append(left("leans", 7))
-                .append(left("rubber", 9));
+                .append(left("rubber", TOUCHED));
         StringBuilder below = new StringBuilder(pad("", nameWidth));
         for (double pace : paces()) {
             below.append(left(Units.pace(pace), NUMBER));
@@ -113,7 +120,7 @@ final class BalancePage {
                 below.append(left(direction.key(), column));
             }
         }
-        below.append(left("deg/g", 7)).append(left("touched", 9));
+        below.append(left("deg/g", 7)).append(left("met at, g", TOUCHED));
         screen.line(above.toString().stripTrailing());
         screen.line(below.toString().stripTrailing());
     }
@@ -162,7 +169,7 @@ final class BalancePage {
                         .findFirst()
                         .orElse(NOTHING),
                 7));
-        row.append(left(touched(ways), 9));
+        row.append(left(touched(turned), TOUCHED));
     }
 
     private static OptionalDouble gradient(PaceAnswer pace) {
@@ -182,14 +189,26 @@ final class BalancePage {
         return first.equals("rear") ? first.toUpperCase(Locale.ROOT) : first;
     }
 
-    /** Where a bump stop is met first, either way round. */
-    private static String touched(List<TurnAnswer.Turns> ways) {
-        OptionalDouble first = ways.stream()
+    /** Where a bump stop is met first, either way round, and at which end; a car may stand on one. */
+    private static String touched(SetupTurn.Turned turned) {
+        for (End end : End.values()) {
+            if (turned.rest()
+                    .car()
+                    .axle(end)
+                    .stops()
+                    .bump()
+                    .filter(stop -> stop.gap() < 0)
+                    .isPresent()) {
+                return end.key() + ", rest";
+            }
+        }
+        return turned.ways().stream()
                 .flatMap(way -> way.eventsToLimit().stream())
                 .filter(event -> event.kind() == TurnEvent.Kind.STOP_TOUCHED)
-                .mapToDouble(TurnEvent::lateralAcceleration)
-                .min();
-        return first.isPresent() ? Numbers.fixed(G.fromSi(first.getAsDouble()), 2) + " g" : "never";
+                .min(Comparator.comparingDouble(TurnEvent::lateralAcceleration))
+                .map(event -> event.axle().map(End::key).orElse("") + " "
+                        + Numbers.fixed(G.fromSi(event.lateralAcceleration()), 2))
+                .orElse("never");
     }
 
     /** What has to be said before anything else is believed. */
@@ -199,7 +218,7 @@ final class BalancePage {
             String name = setup.setup().name() + ": ";
             setup.noAnswer().ifPresent(none -> warnings.add(name + "no answer: " + none.text() + "."));
             if (setup instanceof SetupTurn.Turned turned) {
-                turned.split().ifPresent(split -> warnings.add(name + split));
+                unlessFrontFirst(turned).ifPresent(what -> warnings.add(name + what));
                 turned.otherTurn().ifPresent(other -> {
                     if (other instanceof TurnAnswer.NoTurn none) {
                         warnings.add(name + "turning "
@@ -214,20 +233,24 @@ final class BalancePage {
         if (warnings.size() > MOST_WARNINGS) {
             screen.warning(warnings.size() - MOST_WARNINGS + " more warnings; --full tells them.");
         }
-        tailsBothWays(answer);
     }
 
-    /** Set-ups whose tail goes first both ways. */
-    private void tailsBothWays(BalanceReply answer) {
-        List<String> tails = answer.turned().stream()
-                .filter(turned ->
-                        turned.split().isEmpty() && turned.turn().limit().cause() == Limit.Cause.SPIN)
-                .map(turned -> fit(turned.setup().name(), nameWidth))
-                .toList();
-        if (!tails.isEmpty()) {
-            screen.warning(String.join(", ", tails)
-                    + ": past the limit the tail comes round unless the driver steers against it.");
+    /** What a driver meets where the front does not go first, each way round. */
+    private static Optional<String> unlessFrontFirst(SetupTurn.Turned turned) {
+        List<TurnAnswer.Turns> ways = turned.ways();
+        if (turned.split().isPresent()) {
+            return turned.split();
         }
+        if (ways.stream().allMatch(way -> way.limit().frontFirst() && !LimitWords.tips(way.limit()))) {
+            return Optional.empty();
+        }
+        if (turned.alike() || ways.size() == 1) {
+            return Optional.of(LimitWords.brief(turned.turn().limit()) + ".");
+        }
+        return Optional.of(ways.stream()
+                        .map(way -> "turning " + way.direction().key() + " " + LimitWords.brief(way.limit()))
+                        .collect(Collectors.joining(", "))
+                + ".");
     }
 
     private void behind(NearTheLimit near) {

@@ -4,7 +4,8 @@ import evenhand.answers.Figure;
 import evenhand.answers.TurnFigures;
 import evenhand.catalogue.Range;
 import evenhand.quantity.Unit;
-import evenhand.turn.TurnRow;
+import evenhand.turn.Limit;
+import evenhand.turn.TurnAnswer;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Knob;
 import evenhand.window.desk.TurnedSetup;
@@ -18,7 +19,7 @@ import java.util.OptionalDouble;
 final class Effects {
     private Effects() {}
 
-    /** "understeer −0.12 deg/g at 0.5 g, limit balance −1.4 %". */
+    /** "understeer −0.12 deg/g at 0.5 g, near the limit −0.40 deg/g". */
     static String words(TurnedSetup before, TurnedSetup now, Work work, Units units) {
         String pace = before.reaches(work.pace()) && now.reaches(work.pace())
                 ? difference(TurnFigures.UNDERSTEER_GRADIENT, before.row(work.pace()), now.row(work.pace()), units)
@@ -26,17 +27,16 @@ final class Effects {
                         .orElse("")
                 : "";
         return pace
-                + difference(TurnFigures.GRIP_BALANCE, limit(before), limit(now), units)
-                        .map(moved -> "limit balance " + moved)
+                + difference(TurnFigures.NEAR_UNDERSTEER, limit(before), limit(now), units)
+                        .map(moved -> "near the limit " + moved)
                         .orElse("no limit to compare");
     }
 
-    private static Optional<TurnRow> limit(TurnedSetup setup) {
-        return setup.turn().map(turn -> turn.limit().row());
+    private static Optional<Limit> limit(TurnedSetup setup) {
+        return setup.turn().map(TurnAnswer.Turns::limit);
     }
 
-    private static Optional<String> difference(
-            Figure<TurnRow> figure, Optional<TurnRow> before, Optional<TurnRow> now, Units units) {
+    private static <T> Optional<String> difference(Figure<T> figure, Optional<T> before, Optional<T> now, Units units) {
         Unit unit = units.of(figure.dimension());
         OptionalDouble from = before.map(row -> figure.in(unit, row)).orElse(OptionalDouble.empty());
         OptionalDouble to = now.map(row -> figure.in(unit, row)).orElse(OptionalDouble.empty());

@@ -24,6 +24,9 @@ public final class NearLimitWords {
 
     private static final int MOST_CAUSES = 3;
 
+    /** Stands between the paths of changes that are taken together. */
+    private static final String TOGETHER = ", ";
+
     private NearLimitWords() {}
 
     /** Why one set-up differs from another near the limit: the largest causes with their shares. */
@@ -43,21 +46,27 @@ public final class NearLimitWords {
                 });
     }
 
+    /** The largest causes, and what is left of the difference where that is worth a word. */
     private static String causes(List<Change> changes, List<Double> shares) {
         List<Integer> largest = IntStream.range(0, shares.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> -Math.abs(shares.get(i))))
                 .toList();
         double first = Math.abs(shares.get(largest.get(0)));
-        return largest.stream()
-                .limit(MOST_CAUSES)
-                .filter(i -> Math.abs(shares.get(i)) >= SMALL_SHARE * first)
-                .map(i -> cause(changes.get(i)) + " " + signed(shares.get(i)))
-                .collect(joining(" · "));
-    }
-
-    private static String cause(Change change) {
-        return change.differences().size() > 1 ? "all else" : ChangeWords.name(change);
+        List<String> told = new ArrayList<>();
+        double rest = 0;
+        for (int i : largest) {
+            boolean together = changes.get(i).path().contains(TOGETHER);
+            if (!together && told.size() < MOST_CAUSES && Math.abs(shares.get(i)) >= SMALL_SHARE * first) {
+                told.add(ChangeWords.name(changes.get(i)) + " " + signed(shares.get(i)));
+            } else {
+                rest += shares.get(i);
+            }
+        }
+        if (Math.abs(rest) >= NEAR.noticeable() / 2) {
+            told.add("all else " + signed(rest));
+        }
+        return String.join(" · ", told);
     }
 
     /** What would move it most, each by one usual step. */

@@ -93,6 +93,8 @@ class CauseChartsTest {
         assertThat(chart.bars()).allMatch(bar -> bar.words().endsWith(" deg/g"));
         List<Axis.Row> rows = ((Axis.Rows) chart.up()).rows();
         assertThat(rows).extracting(Axis.Row::words).contains("rear spring rate +2.2 N/mm");
-        assertThat(rows).extracting(Axis.Row::beside).anyMatch(words -> words.startsWith("also the roll gradient"));
+        assertThat(rows)
+                .extracting(Axis.Row::beside)
+                .anyMatch(words -> words.startsWith("also the understeer near the limit"));
     }
 }

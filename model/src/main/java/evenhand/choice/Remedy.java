@@ -128,13 +128,13 @@ public record Remedy(Effect.Step step, List<Effect> effects, double gain, int wo
         }
 
         /**
-         * Whether a way that is better off than the worst is taken past neutral, or further past it: it would do the opposite of
-         * what is complained of. Where not even the worst way does what is complained of, that is so from the beginning, and
-         * for whoever wants it all the same.
+         * Whether a way that pushes less than the worst is made to slide, or to slide more: no driver wants that for a little less
+         * push the other way round. That a way pushes more, so that the other slides less, is no harm. Where not even the worst
+         * way pushes, sliding is what is asked for.
          */
         private boolean harms(double was, double is, double worst) {
             double noticeable = judged.criterion().noticeable();
-            return isOfBalance() && worst < 0 && was > worst + noticeable && is > noticeable && is > was;
+            return isOfBalance() && !up && worst < 0 && was > worst + noticeable && is > noticeable && is > was;
         }
 
         private boolean isOfBalance() {

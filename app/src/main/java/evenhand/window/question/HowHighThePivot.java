@@ -31,7 +31,7 @@ import java.util.function.Function;
 /** What the height that an axle rolls about does to balance and roll, over the range that can be built. */
 final class HowHighThePivot implements Question {
 
-    private static final Judged LIMIT_BALANCE = new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty());
+    private static final Judged NEAR_LIMIT = new Judged(Criterion.NEAR_UNDERSTEER, OptionalDouble.empty());
     private static final Judged UNDERSTEER = atBriskPace(Criterion.UNDERSTEER);
     private static final Judged ROLL = atBriskPace(Criterion.ROLL_GRADIENT);
     private static final Judged INSIDE_REAR = atBriskPace(Criterion.INSIDE_REAR_LOAD);
@@ -81,9 +81,9 @@ final class HowHighThePivot implements Question {
         headlines.add(slopes(what, sweep, asked.units()));
         headlines.add(reach(what, sweep, asked.units()));
         List<Reply.Next> next = new ArrayList<>();
-        sweep.where(LIMIT_BALANCE, 0)
+        sweep.where(NEAR_LIMIT, 0)
                 .ifPresent(si -> next.add(new Reply.Next(
-                        "put " + what + " at " + Sweep.rounded(height, si) + ": neutral at the limit by this sweep",
+                        "put " + what + " at " + Sweep.rounded(height, si) + ": neutral near the limit by this sweep",
                         Optional.of(
                                 new EditAct.SetValue(Optional.of(setup.name()), path, Sweep.rounded(height, si))))));
         return new Reply(
@@ -91,10 +91,10 @@ final class HowHighThePivot implements Question {
                 List.of(new Reply.Paragraph(
                         "What it does not do",
                         List.of("In a gentle turn the height hardly moves the understeer gradient: there tyres, weights"
-                                + " and steer effects decide. It moves the brisk and the limit balance, through the"
+                                + " and steer effects decide. It moves the brisk balance and that near the limit, through the"
                                 + " load that each axle carries across."))),
                 List.of(
-                        chart(asked, setup, sweep, LIMIT_BALANCE, what),
+                        chart(asked, setup, sweep, NEAR_LIMIT, what),
                         chart(asked, setup, sweep, UNDERSTEER, what),
                         chart(asked, setup, sweep, ROLL, what),
                         chart(asked, setup, sweep, INSIDE_REAR, what)),
@@ -118,11 +118,11 @@ final class HowHighThePivot implements Question {
         double step = units == Units.METRIC ? 0.01 : Unit.of("in").toSi(0.5);
         String by = units == Units.METRIC ? "10 mm" : "0.5 in";
         List<String> moves = new ArrayList<>();
-        for (Judged judged : List.of(LIMIT_BALANCE, UNDERSTEER, ROLL)) {
+        for (Judged judged : List.of(NEAR_LIMIT, UNDERSTEER, ROLL)) {
             sweep.slope(judged).ifPresent(slope -> {
                 Unit unit = units.of(judged.criterion());
                 moves.add((judged.criterion().atLimit()
-                                ? "the limit balance"
+                                ? "the understeer near the limit"
                                 : "the " + judged.criterion().name() + " " + JudgedWords.pace(judged))
                         + " by "
                         + Numbers.signed(
@@ -136,18 +136,19 @@ final class HowHighThePivot implements Question {
         Sweep.Point low = sweep.points().get(0);
         Sweep.Point high = sweep.points().get(sweep.points().size() - 1);
         Function<Double, String> height = si -> units.show(si, Dimension.LENGTH, units == Units.METRIC ? 0 : 2);
-        OptionalDouble from = LIMIT_BALANCE.si(low.answers());
-        OptionalDouble to = LIMIT_BALANCE.si(high.answers());
+        OptionalDouble from = NEAR_LIMIT.si(low.answers());
+        OptionalDouble to = NEAR_LIMIT.si(high.answers());
         String range = "From " + height.apply(low.si()) + " to " + height.apply(high.si())
-                + " the limit balance goes from " + perCent(from) + " to " + perCent(to);
-        return sweep.where(LIMIT_BALANCE, 0)
-                .map(si -> range + "; with " + what + " at about " + height.apply(si) + " it is neutral at the limit.")
+                + " the understeer near the limit goes from " + gradient(from, units) + " to " + gradient(to, units);
+        return sweep.where(NEAR_LIMIT, 0)
+                .map(si ->
+                        range + "; with " + what + " at about " + height.apply(si) + " it is neutral near the limit.")
                 .orElse(range
-                        + ": no height in between makes it neutral at the limit; that takes springs, bars or tyres.");
+                        + ": no height in between makes it neutral near the limit; that takes springs, bars or tyres.");
     }
 
-    private static String perCent(OptionalDouble ratio) {
-        return ratio.isPresent() ? Numbers.signedPercent(ratio.getAsDouble(), 1) : "no value";
+    private static String gradient(OptionalDouble si, Units units) {
+        return si.isPresent() ? units.show(si.getAsDouble(), Criterion.NEAR_UNDERSTEER) : "no value";
     }
 
     private static Chart chart(Asked asked, Setup setup, Sweep sweep, Judged judged, String what) {
@@ -177,7 +178,7 @@ final class HowHighThePivot implements Question {
                 .map(point -> units.show(point.si(), Dimension.LENGTH, units == Units.METRIC ? 0 : 2))
                 .toList());
         table.heading("With the height at");
-        for (Judged judged : List.of(LIMIT_BALANCE, UNDERSTEER, ROLL, INSIDE_REAR)) {
+        for (Judged judged : List.of(NEAR_LIMIT, UNDERSTEER, ROLL, INSIDE_REAR)) {
             Unit unit = units.of(judged.criterion());
             table.row(
                     judged.criterion().name() + (judged.criterion().atLimit() ? "" : " " + JudgedWords.pace(judged)),

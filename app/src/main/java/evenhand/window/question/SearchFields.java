@@ -32,7 +32,12 @@ final class SearchFields {
     private static final String NOTHING = "nothing else";
 
     private static final Field AIM = new Field(
-                    "aim", "so that", List.of(), "limit balance 0 %", "understeer 0.8 deg/g at 0.5 g", false)
+                    "aim",
+                    "so that",
+                    List.of(),
+                    "understeer near the limit 0 deg/g",
+                    "understeer 0.8 deg/g at 0.5 g",
+                    false)
             .beginningALine();
     private static final Field KEEPS = Field.empty("keeps", "keeping", "nothing, or for example: limit at least 0.8 g");
     /**

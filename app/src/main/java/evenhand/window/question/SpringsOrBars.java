@@ -43,7 +43,7 @@ final class SpringsOrBars implements Question {
             EVERY);
 
     private static final Field COMPLAINT = new Field("complaint", "it", COMPLAINTS, "pushes at the limit");
-    private static final Judged LIMIT_BALANCE = new Judged(Criterion.LIMIT_BALANCE, OptionalDouble.empty());
+    private static final Judged NEAR_LIMIT = new Judged(Criterion.NEAR_UNDERSTEER, OptionalDouble.empty());
     private static final int MOST_BARS = 10;
     private static final int MOST_EVERY = 10;
     private static final int MOST_NEXT = 4;
@@ -71,7 +71,7 @@ final class SpringsOrBars implements Question {
     private static Field figure(Work work) {
         List<String> figures =
                 work.usualTrial().judged().stream().map(JudgedWords::figure).toList();
-        return new Field("figure", "to", figures, JudgedWords.figure(LIMIT_BALANCE));
+        return new Field("figure", "to", figures, JudgedWords.figure(NEAR_LIMIT));
     }
 
     @Override
@@ -127,7 +127,7 @@ final class SpringsOrBars implements Question {
         Judged judged = trial.judged().stream()
                 .filter(one -> JudgedWords.figure(one).equals(wish))
                 .findFirst()
-                .orElse(LIMIT_BALANCE);
+                .orElse(NEAR_LIMIT);
         Answers before = trial.ask(setup.car());
         List<Effect> effects = before.noTurn().isPresent()
                 ? List.of()

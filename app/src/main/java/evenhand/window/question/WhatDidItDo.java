@@ -104,7 +104,7 @@ final class WhatDidItDo implements Question {
 
     private static List<Chart> shares(Comparison comparison, TurnedSetup one, Asked asked) {
         List<Chart> charts = new ArrayList<>();
-        for (Criterion criterion : List.of(Criterion.LIMIT_BALANCE, Criterion.UNDERSTEER)) {
+        for (Criterion criterion : List.of(Criterion.NEAR_UNDERSTEER, Criterion.UNDERSTEER)) {
             Optional<Comparison.Difference> last = comparison.differences().stream()
                     .filter(difference -> difference.judged().criterion().equals(criterion))
                     .reduce((a, b) -> b);

@@ -52,6 +52,7 @@ final class WhatMakesItNeutral implements Question {
             Criterion.ROLL_GRADIENT,
             Criterion.INSIDE_REAR_LOAD,
             Criterion.LIMIT,
+            Criterion.NEAR_UNDERSTEER,
             Criterion.LIMIT_BALANCE,
             Criterion.FRONT_FREQUENCY,
             Criterion.REAR_FREQUENCY);

@@ -45,8 +45,12 @@ final class WhatToMeasure implements Question {
     private static final int PACES = 24;
 
     /** The figure that is looked at first, as an aim whose value does not matter. */
-    private static final List<String> FIGURES =
-            List.of("limit balance", "understeer at 0.5 g", "understeer at 0.2 g", "limit", "roll gradient at 0.5 g");
+    private static final List<String> FIGURES = List.of(
+            "understeer near the limit",
+            "understeer at 0.5 g",
+            "understeer at 0.2 g",
+            "limit",
+            "roll gradient at 0.5 g");
 
     private static final Field FIGURE = new Field("figure", "so that I know better", FIGURES, FIGURES.get(0));
 
@@ -82,7 +86,7 @@ final class WhatToMeasure implements Question {
                     case "understeer at 0.2 g" -> "understeer 0 deg/g at 0.2 g";
                     case "limit" -> "limit 1 g";
                     case "roll gradient at 0.5 g" -> "roll gradient 5 deg/g at 0.5 g";
-                    default -> "limit balance 0 %";
+                    default -> "understeer near the limit 0 deg/g";
                 });
     }
 
