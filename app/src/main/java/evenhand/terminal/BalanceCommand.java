@@ -12,11 +12,15 @@ import picocli.CommandLine.Mixin;
         name = "balance",
         sortOptions = false,
         description = {
-            "How each set-up is balanced in a steady turn: at each pace, and at its limit.",
+            "How each set-up is balanced in a steady turn, to the left and to the right: at each pace,"
+                    + " and at the limit that a driver meets.",
             "",
-            "Understeer, roll and load transfer at the paces asked for; which end gives out first,"
-                    + " at how many g and why; what the understeer is made of; what touches, lifts or comes"
-                    + " loose on the way.",
+            "The verdict keeps to one screen: pushes or slides at the paces asked for and near the limit"
+                    + " (at nine tenths of it); the limit and the end that goes first, each way round; where a"
+                    + " bump stop is met; why the last set-up differs from the first, what would move it most,"
+                    + " and how sure that is. With --full also hand sums, roll, load transfer and all other"
+                    + " figures of the first way round, what the understeer is made of, and what touches, lifts"
+                    + " or comes loose on the way. CSV has the rows of the first way round on the first circle.",
             ""
         },
         footer = {
@@ -26,12 +30,12 @@ import picocli.CommandLine.Mixin;
             "  app/evenhand balance scenarios/harbour-saloon.json --setup \"As bought\" \\",
             "      --setup \"Pivot high\"",
             "  app/evenhand balance scenarios/slipper-coupe.json --pace \"0.7 g\" \\",
-            "      --radius \"60 m\" --turn right",
+            "      --radius \"60 m\" --radius \"15 m\" --turn right",
             "  app/evenhand balance scenarios/orchard-estate.json --load \"Four up\"",
             "  app/evenhand balance scenarios/slipper-coupe.json --json > answer.json",
             "",
-            "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
-            "command line or the file is wrong."
+            "Ends with 0 when done, with 1 when a set-up has no answer one way round or both,",
+            "and with 2 when the command line or the file is wrong."
         })
 final class BalanceCommand implements Asked {
     @Mixin

@@ -73,7 +73,7 @@ final class BalancePage {
         page.heads();
         page.rows(answer.setups());
         for (BalanceReply.AtRadius circle : answer.atRadius()) {
-            page.screen.line("On " + page.radius(circle.radius()) + ":");
+            page.screen.line("On " + units.radius(circle.radius()) + ":");
             page.rows(circle.setups());
         }
         page.warnings(answer);
@@ -85,16 +85,11 @@ final class BalancePage {
     private void opening(BalanceReply answer) {
         screen.title(
                 answer.scenario().title(),
-                ": " + radius(trial.radius()) + " circle, "
+                ": " + units.radius(trial.radius()) + " circle, "
                         + (trial.ways() == Ways.BOTH
                                 ? "both ways (the worse way shown)"
                                 : "turning " + trial.direction().key()));
         trial.load().ifPresent(load -> screen.paragraph("", LoadWords.aboard(load, units)));
-    }
-
-    private String radius(double radius) {
-        Unit unit = Unit.of(units == Units.METRIC ? "m" : "ft");
-        return Numbers.plain(unit.fromSi(radius), 1) + " " + unit.symbol();
     }
 
     private List<Double> paces() {
@@ -130,6 +125,8 @@ final class BalancePage {
             StringBuilder row = new StringBuilder(pad(fit(setup.setup().name(), nameWidth - 1), nameWidth));
             if (setup instanceof SetupTurn.Turned turned) {
                 figures(row, turned);
+            } else if (setup instanceof SetupTurn.OnlyTheOtherWay other) {
+                limits(row.append(" ".repeat(gradients())), List.of(other.turns()));
             } else {
                 row.append("  no answer");
             }
@@ -152,6 +149,18 @@ final class BalancePage {
                         .map(worse -> Numbers.fixed(DEG_PER_G.fromSi(worse.gradient()), 1))
                         .orElse(NOTHING),
                 NEAR));
+        limits(row, ways);
+        row.append(left(
+                HandSumFigures.ROLL_GRADIENT.in(DEG_PER_G, turned.sums()).stream()
+                        .mapToObj(lean -> Numbers.fixed(lean, 1))
+                        .findFirst()
+                        .orElse(NOTHING),
+                7));
+        row.append(left(touched(turned), TOUCHED));
+    }
+
+    /** Limit and end that goes first, each way round. */
+    private void limits(StringBuilder row, List<TurnAnswer.Turns> ways) {
         int column = trial.ways().directions().size() > 1 ? 7 : 8;
         for (Direction direction : trial.ways().directions()) {
             row.append(left(
@@ -163,13 +172,6 @@ final class BalancePage {
         for (Direction direction : trial.ways().directions()) {
             row.append(left(of(ways, direction).map(BalancePage::first).orElse(NOTHING), 8));
         }
-        row.append(left(
-                HandSumFigures.ROLL_GRADIENT.in(DEG_PER_G, turned.sums()).stream()
-                        .mapToObj(lean -> Numbers.fixed(lean, 1))
-                        .findFirst()
-                        .orElse(NOTHING),
-                7));
-        row.append(left(touched(turned), TOUCHED));
     }
 
     private static OptionalDouble gradient(PaceAnswer pace) {
@@ -214,17 +216,15 @@ final class BalancePage {
     /** What has to be said before anything else is believed. */
     private void warnings(BalanceReply answer) {
         List<String> warnings = new ArrayList<>();
-        for (SetupTurn setup : answer.everywhere().toList()) {
-            String name = setup.setup().name() + ": ";
-            setup.noAnswer().ifPresent(none -> warnings.add(name + "no answer: " + none.text() + "."));
-            if (setup instanceof SetupTurn.Turned turned) {
-                unlessFrontFirst(turned).ifPresent(what -> warnings.add(name + what));
-                turned.otherTurn().ifPresent(other -> {
-                    if (other instanceof TurnAnswer.NoTurn none) {
-                        warnings.add(name + "turning "
-                                + trial.direction().other().key() + " no answer: " + none.text() + ".");
-                    }
-                });
+        for (BalanceReply.AtRadius circle : answer.circles()) {
+            String on = answer.atRadius().isEmpty() ? "" : ", on " + units.radius(circle.radius());
+            for (SetupTurn setup : circle.setups()) {
+                answer.silences(setup, circle.radius(), units)
+                        .forEach(silence -> warnings.add(silence.setup() + ": no answer: " + silence.why() + "."));
+                if (setup instanceof SetupTurn.Turned turned) {
+                    unlessFrontFirst(turned)
+                            .ifPresent(what -> warnings.add(setup.setup().name() + on + ": " + what));
+                }
             }
         }
         for (String warning : warnings.subList(0, Math.min(MOST_WARNINGS, warnings.size()))) {
@@ -255,9 +255,10 @@ final class BalancePage {
 
     private void behind(NearTheLimit near) {
         String last = "\"" + fit(near.last().setup().name(), nameWidth) + "\"";
-        String turning = near.last().alike() || trial.ways().directions().size() == 1
-                ? ""
-                : ", turning " + near.direction().key();
+        String turning = (near.last().alike() || trial.ways() != Ways.BOTH
+                        ? ""
+                        : ", turning " + near.direction().key())
+                + (trial.radii().size() > 1 ? " on " + units.radius(trial.radius()) : "");
         String first = "\"" + fit(near.first().setup().name(), nameWidth) + "\"";
         near.why()
                 .flatMap(NearLimitWords::why)

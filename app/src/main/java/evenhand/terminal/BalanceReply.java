@@ -18,8 +18,10 @@ import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.turn.WheelState;
+import evenhand.words.BothWays;
 import evenhand.words.EventWords;
 import evenhand.words.Units;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -203,10 +205,41 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
     @Override
     public boolean complete() {
         return everywhere()
-                .allMatch(one -> one.noAnswer().isEmpty()
-                        && one.otherTurn()
-                                .filter(TurnAnswer.NoTurn.class::isInstance)
-                                .isEmpty());
+                .allMatch(one -> one.noAnswer().isEmpty() && one.silentWay().isEmpty());
+    }
+
+    /** Whether one way round alone has an answer, that is said with the way. */
+    @Override
+    public List<String> silent(Units units) {
+        return circles().stream()
+                .flatMap(circle ->
+                        circle.setups().stream().flatMap(one -> silences(one, circle.radius(), units).stream()))
+                .map(silence -> noAnswer(silence.setup(), silence.why()))
+                .toList();
+    }
+
+    /** That a set-up has no answer, one way round or both, on a circle. */
+    record Silence(String setup, String why) {}
+
+    /** What is not answered of a set-up on a circle, with the way and the circle where there are others. */
+    List<Silence> silences(SetupTurn one, double radius, Units units) {
+        String on = atRadius.isEmpty() ? "" : " (on " + units.radius(radius) + ")";
+        boolean half = one instanceof SetupTurn.OnlyTheOtherWay;
+        List<Silence> silences = new ArrayList<>();
+        one.noAnswer()
+                .ifPresent(none -> silences.add(new Silence(
+                        one.setup().name(),
+                        (half ? BothWays.turning(trial.direction()) + ": " : "") + none.text() + on)));
+        one.silentWay()
+                .ifPresent(why -> silences.add(new Silence(
+                        one.setup().name(), BothWays.turning(trial.direction().other()) + ": " + why + on)));
+        return silences;
+    }
+
+    /** Every circle, the first one too. */
+    List<AtRadius> circles() {
+        return Stream.concat(Stream.of(new AtRadius(trial.radius(), setups)), atRadius.stream())
+                .toList();
     }
 
     private static Contents<TurnRow> wheels() {

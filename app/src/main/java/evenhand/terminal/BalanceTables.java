@@ -9,7 +9,6 @@ import evenhand.car.End;
 import evenhand.forms.Columns;
 import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
-import evenhand.quantity.Unit;
 import evenhand.scenario.Scenario;
 import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
@@ -18,6 +17,7 @@ import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.words.BalanceWords;
+import evenhand.words.BothWays;
 import evenhand.words.EventWords;
 import evenhand.words.LimitWords;
 import evenhand.words.LoadWords;
@@ -64,35 +64,44 @@ final class BalanceTables {
 
     String write(BalanceReply answer) {
         Scenario scenario = answer.scenario();
-        Trial trial = answer.trial();
-        List<SetupTurn> answers = answer.setups();
         page.title(scenario.title());
         scenario.story().ifPresent(story -> page.paragraph("", story));
-        Direction direction = trial.direction();
-        page.blank();
-        page.paragraph(
-                "",
-                "A steady " + direction.key() + " turn on a circle of " + radius(trial.radius()) + " radius"
-                        + (trial.ways() == Ways.BOTH
-                                ? "; where the other way is another turn, the words say so."
-                                : "."));
-        trial.load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
-        List<SetupTurn.Turned> turned = answer.turned();
-        if (!turned.isEmpty()) {
-            page.table(table(turned, direction));
+        for (BalanceReply.AtRadius circle : answer.circles()) {
+            String on = answer.atRadius().isEmpty() ? "" : ", on " + units.radius(circle.radius());
+            for (SetupTurn.Turned turned : Reply.only(SetupTurn.Turned.class, circle.setups())) {
+                turned.split()
+                        .ifPresent(split ->
+                                page.paragraph(BothWays.WARNING, turned.setup().name() + on + ": " + split));
+            }
         }
-        words(answers);
-        events(turned);
+        answer.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
+        answer.circles().forEach(circle -> circle(answer, circle));
         SetupNotes notes = new SetupNotes(page, units);
-        notes.estimated(answers);
-        notes.assumed(answers);
-        notes.warnings(answers);
+        notes.estimated(answer.setups());
+        notes.assumed(answer.setups());
+        notes.warnings(answer.setups());
         return page.text();
     }
 
-    private String radius(double radius) {
-        Unit unit = Unit.of(units == Units.METRIC ? "m" : "ft");
-        return Numbers.plain(unit.fromSi(radius), 1) + " " + unit.symbol();
+    /** All that the set-ups answer on one circle. */
+    private void circle(BalanceReply answer, BalanceReply.AtRadius circle) {
+        Trial trial = answer.trial();
+        page.blank();
+        page.paragraph(
+                "",
+                "A steady " + trial.direction().key() + " turn on a circle of " + units.radius(circle.radius())
+                        + " radius"
+                        + (trial.ways() == Ways.BOTH
+                                ? "; where the other way is another turn, the words say so."
+                                : "."));
+        List<SetupTurn.Turned> turned = Reply.only(SetupTurn.Turned.class, circle.setups());
+        if (!turned.isEmpty()) {
+            page.table(table(turned, trial.direction()));
+        }
+        for (SetupTurn one : circle.setups()) {
+            words(answer, circle.radius(), one);
+        }
+        events(turned);
     }
 
     private Table table(List<SetupTurn.Turned> answers, Direction direction) {
@@ -172,17 +181,22 @@ final class BalanceTables {
         }
     }
 
-    private void words(List<SetupTurn> answers) {
-        for (SetupTurn answer : answers) {
-            page.heading(answer.setup().name());
-            answer.setup().note().ifPresent(note -> page.paragraph("  ", "(" + note + ")"));
-            if (answer instanceof SetupTurn.Turned turned) {
-                turned.sits(units).ifPresent(sits -> page.paragraph("  ", sits));
-                page.sentences(BalanceWords.ofTurn(
-                        turned.sums(), turned.turn(), turned.otherTurn().orElse(turned.turn()), units));
-            } else if (answer instanceof SetupAnswer.None none) {
-                page.paragraph("  ", none.sentence());
-            }
+    private void words(BalanceReply answer, double radius, SetupTurn one) {
+        page.heading(one.setup().name());
+        one.setup().note().ifPresent(note -> page.paragraph("  ", "(" + note + ")"));
+        for (BalanceReply.Silence silence : answer.silences(one, radius, units)) {
+            page.paragraph("  ", "No answer: " + silence.why() + ".");
+        }
+        if (one instanceof SetupTurn.Turned turned) {
+            turned.sits(units).ifPresent(sits -> page.paragraph("  ", sits));
+            page.sentences(BalanceWords.ofTurn(
+                    turned.sums(), turned.turn(), turned.otherTurn().orElse(turned.turn()), units));
+        } else if (one instanceof SetupTurn.OnlyTheOtherWay other) {
+            TurnAnswer.Turns turns = other.turns();
+            page.paragraph(
+                    "  ",
+                    "T" + BothWays.turning(turns.direction()).substring(1) + " " + LimitWords.brief(turns.limit())
+                            + ".");
         }
     }
 
@@ -194,10 +208,10 @@ final class BalanceTables {
         for (SetupTurn.Turned answer : answers) {
             TurnAnswer.Turns turn = answer.turn();
             page.line("  " + answer.setup().name());
-            if (turn.events().isEmpty()) {
+            if (turn.eventsToLimit().isEmpty()) {
                 page.line("    nothing touches a stop, comes loose or lifts");
             }
-            for (TurnEvent event : turn.events()) {
+            for (TurnEvent event : turn.eventsToLimit()) {
                 String at = Numbers.fixed(Dimension.ACCELERATION.metric().fromSi(event.lateralAcceleration()), 3);
                 page.paragraph("    " + at + " g  ", EventWords.happening(event));
             }

@@ -75,7 +75,7 @@ final class OneScreen {
 
     /** A line that is broken already. */
     void line(String line) {
-        lines.add(line);
+        lines.add(cut(line, console.columns()));
     }
 
     void table(Table table) {

@@ -26,14 +26,14 @@ interface Reply {
 
     /** Who has no answer, and why: said beside CSV, which has no room for it. */
     default List<String> silent(Units units) {
-        return only(SetupAnswer.None.class, setups()).stream()
-                .map(none -> noAnswer(none.setup().name(), none.why().text()))
+        return setups().stream()
+                .flatMap(one -> one.noAnswer().map(why -> noAnswer(one.setup().name(), why.text())).stream())
                 .toList();
     }
 
     /** Whether every set-up has an answer. */
     default boolean complete() {
-        return only(SetupAnswer.None.class, setups()).isEmpty();
+        return setups().stream().allMatch(one -> one.noAnswer().isEmpty());
     }
 
     /** That a set-up has no answer, in a line. */

@@ -23,6 +23,11 @@ sealed interface SetupTurn extends SetupAnswer permits SetupTurn.Turned, SetupTu
         return Optional.empty();
     }
 
+    /** Why there is no answer one way round, with the way. */
+    default Optional<String> silentWay() {
+        return otherTurn().filter(TurnAnswer.NoTurn.class::isInstance).map(none -> ((TurnAnswer.NoTurn) none).text());
+    }
+
     /** Whether both ways round were asked and are alike. */
     default boolean alike() {
         return false;

@@ -70,6 +70,12 @@ public enum Units {
         return Numbers.fixed(unit.fromSi(si), digits) + " " + unit.symbol();
     }
 
+    /** Radius of a circle, given in m: "40 m", "131.2 ft". */
+    public String radius(double metres) {
+        Unit unit = Unit.of(this == METRIC ? "m" : "ft");
+        return Numbers.plain(unit.fromSi(metres), 1) + " " + unit.symbol();
+    }
+
     /** A lateral acceleration that was worked out, with the digits of the tables: "0.840 g". */
     public static String exactPace(double lateralAcceleration) {
         return Numbers.fixed(Dimension.ACCELERATION.metric().fromSi(lateralAcceleration), 3) + " g";

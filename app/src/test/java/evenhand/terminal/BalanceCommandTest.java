@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -434,6 +438,48 @@ class BalanceCommandTest {
             assertThat(both.get("otherTurn").get(part)).isEqualTo(right.get(part));
         }
         assertThat(left.has("otherTurn") || left.has("alike")).isFalse();
+    }
+
+    /** A welded axle with scales so crossed has a balance on the smallest circle to the right only. */
+    @Test
+    void aCarThatTurnsOneWayOnlyIsAnsweredThatWay() {
+        String welded = oneWay();
+        Run run = Run.of("balance", welded, "--json", "--radius", "4 m", "--setup", "Welded up");
+        assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
+        JsonNode setup = parsed(run.out()).get("setups").get(0);
+        assertThat(setup.get("noAnswer").get("text").asText()).contains("beyond the model");
+        assertThat(setup.has("limit")).isFalse();
+        assertThat(setup.get("otherTurn").get("limit").get("firstAxle").asText())
+                .isEqualTo("rear");
+        Run page = Run.of("balance", welded, "--radius", "4 m", "--setup", "Welded up");
+        assertThat(page.out()).contains("! Welded up: no answer: turning left: this differential and this bend");
+        assertThat(Run.of("balance", welded, "--radius", "4 m", "--setup", "Welded up", "--full")
+                        .out())
+                .contains("No answer: turning left: ", "Turning right ");
+        Run csv = Run.of("balance", welded, "--radius", "4 m", "--setup", "Welded up", "--csv");
+        assertThat(csv.status()).isEqualTo(Status.NO_ANSWER);
+        assertThat(csv.err()).startsWith("evenhand balance: no answer for \"Welded up\": turning left: ");
+    }
+
+    private String oneWay() {
+        try {
+            String quarry = Files.readString(Path.of("../scenarios/quarry-special.json"));
+            ObjectNode file = (ObjectNode) JsonMapper.builder().build().readTree(quarry);
+            ((ObjectNode) file.get("car"))
+                    .putObject("cornerWeights")
+                    .put("frontLeft", "200 kg")
+                    .put("frontRight", "470 kg")
+                    .put("rearLeft", "150 kg")
+                    .put("rearRight", "430 kg");
+            file.get("setups").forEach(setup -> {
+                if (setup.get("changes") instanceof ObjectNode changes) {
+                    changes.remove("cornerWeights");
+                }
+            });
+            return Run.file(folder, "one-way.json", file.toString()).toString();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test
