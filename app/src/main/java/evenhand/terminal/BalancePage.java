@@ -100,7 +100,10 @@ final class BalancePage {
         boolean both = trial.ways().directions().size() > 1;
         StringBuilder above = new StringBuilder(pad("", nameWidth));
         above.append(centre(
-                gradients() < 33 ? "push (+), slide (−), deg/g" : "pushes (+) or slides (−), deg/g", gradients()));
+                gradients() < 28
+                        ? "push +, slide −"
+                        : gradients() < 33 ? "push (+), slide (−), deg/g" : "pushes (+) or slides (−), deg/g",
+                gradients()));
         above.append(centre("limit, g", both ? 14 : 8));
         above.append(centre("goes first", both ? 16 : 8))
                 .append(left("leans", 7))
