@@ -17,6 +17,8 @@ public enum Units {
     private static final int MORE_DIGITS_OF_DAMPING = 1;
 
     private static final Unit PER_CENT = Unit.of("%");
+    private static final Unit METRE = Unit.of("m");
+    private static final Unit FOOT = Unit.of("ft");
 
     /** The unit that a dimension is shown in; ratios are shown in per cent. */
     public Unit of(Dimension dimension) {
@@ -68,6 +70,12 @@ public enum Units {
     public String show(double si, Dimension dimension, int digits) {
         Unit unit = of(dimension);
         return Numbers.fixed(unit.fromSi(si), digits) + " " + unit.symbol();
+    }
+
+    /** The radius of a circle as it is asked for: "40 m", "131.2 ft". */
+    public String radius(double metres) {
+        Unit unit = this == METRIC ? METRE : FOOT;
+        return Numbers.plain(unit.fromSi(metres), 1) + " " + unit.symbol();
     }
 
     /** A lateral acceleration that was worked out, with the digits of the tables: "0.840 g". */
