@@ -171,10 +171,6 @@ public final class Contents<T> {
     }
 
     /** Places of a curve, each a row of its numbers. */
-    public Contents<T> curve(String key, Function<T, List<List<Double>>> reading) {
-        return and(new Member.Series<>(key, part -> Optional.of(reading.apply(part))));
-    }
-
     public Contents<T> curveIfAny(String key, Function<T, List<List<Double>>> reading) {
         return and(new Member.Series<>(
                 key, part -> Optional.of(reading.apply(part)).filter(places -> !places.isEmpty())));

@@ -1,11 +1,12 @@
 package evenhand.terminal;
 
 import evenhand.answers.Criterion;
-import evenhand.answers.Ways;
 import evenhand.choice.Comparison;
 import evenhand.choice.Comparison.Difference;
+import evenhand.forms.Table;
 import evenhand.turn.Direction;
 import evenhand.turn.PacesAnswer;
+import evenhand.words.BothWays;
 import evenhand.words.ComparisonVerdict;
 import evenhand.words.LimitWords;
 import evenhand.words.LoadWords;
@@ -21,7 +22,6 @@ import java.util.function.Function;
 /** The verdict of {@code compare} on one screen: what a driver would notice and why, then the few figures that matter. */
 final class ComparePage {
     private static final int MOST_LINES_EACH = 5;
-    private static final String NOTHING = "–";
 
     private final Units units;
     private final Console console;
@@ -41,7 +41,7 @@ final class ComparePage {
         page.title(
                 compared.scenario().title(),
                 ": compared with " + compared.base().name() + "; " + EachWay.trial(compared.trial(), units));
-        EachWay.warnings(compared.circles(), page);
+        EachWay.warnings(compared.circles(), page, units);
         compared.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         List<List<String>> table = table(compared);
         String heading = heading(compared);
@@ -54,7 +54,7 @@ final class ComparePage {
                 .sum();
         int atMost = Math.max(1, Math.min(MOST_LINES_EACH, page.room() / phrases));
         for (EachWay.Circle<CompareReply.Answered> circle : compared.circles()) {
-            String on = compared.circles().size() > 1 ? " on " + EachWay.length(circle.radius(), units) : "";
+            String on = compared.circles().size() > 1 ? " on " + units.radius(circle.radius()) : "";
             circle.setups().forEach(one -> page.phrases(one.setup().name() + on + ": ", phrases(one), atMost));
         }
         page.release(below);
@@ -67,10 +67,11 @@ final class ComparePage {
     }
 
     private String heading(CompareReply compared) {
-        return "Understeer near the limit and at " + Units.pace(brisk(compared)) + ", lean, in "
+        return "Understeer near the limit and at " + Units.pace(brisk(compared)) + ", lean"
+                + (isApart(compared) ? " " + BothWays.turning(compared.trial().direction()) : "") + ", in "
                 + units.of(Criterion.UNDERSTEER).symbol() + "; limit in g; differences from the base"
                 + (compared.circles().size() > 1
-                        ? ", " + EachWay.length(compared.trial().radius(), units)
+                        ? ", " + units.radius(compared.trial().radius())
                         : "") + ":";
     }
 
@@ -97,10 +98,15 @@ final class ComparePage {
         return phrases;
     }
 
+    /** Whether the ways round are told apart. */
+    private static boolean isApart(CompareReply compared) {
+        return compared.trial().ways().isBoth()
+                && compared.setups().stream().anyMatch(one -> one.other().isPresent());
+    }
+
     /** The base as it is, the others by how much they differ from it; two columns where the ways are not alike. */
     private List<List<String>> table(CompareReply compared) {
-        boolean both = compared.trial().ways() == Ways.BOTH
-                && compared.setups().stream().anyMatch(one -> one.other().isPresent());
+        boolean both = isApart(compared);
         List<List<String>> rows = new ArrayList<>();
         List<String> heads = new ArrayList<>(List.of(""));
         List<String> below = new ArrayList<>(List.of(""));
@@ -112,14 +118,17 @@ final class ComparePage {
                         .flatMap(one -> difference(one, way, criterion).stream())
                         .findFirst();
                 heads.add(head(criterion, compared));
-                below.add(both ? compared.trial().ways().directions().get(way).key() : "");
+                below.add(
+                        both && !criterion.equals(Criterion.ROLL_GRADIENT)
+                                ? compared.trial().ways().directions().get(way).key()
+                                : "");
                 base.add(first.map(one -> Numbers.fixed(units.of(criterion).fromSi(one.base()), criterion.digits()))
-                        .orElse(NOTHING));
+                        .orElse(Table.NOTHING));
             }
         }
         heads.add("goes first");
         below.add("");
-        base.add(answered.isEmpty() ? NOTHING : goesFirst(answered.get(0), CompareReply.Answered::baseTurns));
+        base.add(answered.isEmpty() ? Table.NOTHING : goesFirst(answered.get(0), CompareReply.Answered::baseTurns));
         rows.add(heads);
         if (both) {
             rows.add(below);
@@ -132,7 +141,7 @@ final class ComparePage {
                     row.add(difference(one, way, criterion)
                             .map(found ->
                                     Numbers.signed(units.of(criterion).fromSi(found.difference()), criterion.digits()))
-                            .orElse(NOTHING));
+                            .orElse(Table.NOTHING));
                 }
             }
             row.add(goesFirst(one, CompareReply.Answered::turns));
@@ -141,7 +150,7 @@ final class ComparePage {
         return rows;
     }
 
-    /** The lean differs little between the ways, and has one column. */
+    /** The lean differs little between the ways, and has one column, of the first. */
     private static List<Integer> columns(Criterion criterion, boolean both) {
         return both && !criterion.equals(Criterion.ROLL_GRADIENT) ? List.of(0, 1) : List.of(0);
     }
@@ -151,7 +160,7 @@ final class ComparePage {
             return "limit";
         }
         if (criterion.equals(Criterion.ROLL_GRADIENT)) {
-            return "lean";
+            return "lean " + Units.pace(brisk(compared));
         }
         return criterion.equals(Criterion.NEAR_UNDERSTEER) ? "near" : Units.pace(brisk(compared));
     }

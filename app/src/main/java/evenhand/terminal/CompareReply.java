@@ -109,7 +109,7 @@ record CompareReply(Scenario scenario, Setup base, Trial trial, List<EachWay.Cir
 
     @Override
     public List<String> silent(Units units) {
-        return EachWay.silent(setups(), this);
+        return EachWay.silent(circles, this, units);
     }
 
     @Override

@@ -19,9 +19,6 @@ import java.util.List;
 
 /** The answers of {@code compare} for people: the differences, whose they are, and the same in words. */
 final class CompareTables {
-    /** No number can be said, or none that says anything. */
-    private static final String NO_DIFFERENCE = "–";
-
     private final Page page;
     private final Units units;
 
@@ -83,7 +80,7 @@ final class CompareTables {
             cells.add(cell(criterion, difference.value()));
             boolean apart = GripText.times(criterion, Math.max(difference.base(), difference.value()))
                     .isEmpty();
-            cells.add(apart ? Numbers.signed(unit.fromSi(difference.difference()), criterion.digits()) : NO_DIFFERENCE);
+            cells.add(apart ? Numbers.signed(unit.fromSi(difference.difference()), criterion.digits()) : Table.NOTHING);
             for (int i = 0; i < comparison.changes().size(); i++) {
                 int change = i;
                 cells.add(difference
@@ -91,7 +88,7 @@ final class CompareTables {
                         .filter(shares -> apart)
                         .map(shares ->
                                 Numbers.signed(unit.fromSi(shares.shares().get(change)), criterion.digits()))
-                        .orElse(NO_DIFFERENCE));
+                        .orElse(Table.NOTHING));
             }
             table.row(criterion.name(), unit.symbol(), cells);
         }

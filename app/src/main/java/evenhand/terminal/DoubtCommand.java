@@ -131,7 +131,7 @@ final class DoubtCommand implements Asked {
             doubted.silent(shown).forEach(console::complain);
         }
         doubted.give(form, console, shown);
-        return isSound(doubted, console) ? Status.DONE : Status.NO_ANSWER;
+        return isSound(doubted, console, shown) ? Status.DONE : Status.NO_ANSWER;
     }
 
     private Doubt.Question question(Trial circle, Optional<Aim> aim, int count, long seeded, Progress progress) {
@@ -144,20 +144,23 @@ final class DoubtCommand implements Asked {
                 progress);
     }
 
-    private static boolean isSound(DoubtReply doubted, Console console) {
+    private static boolean isSound(DoubtReply doubted, Console console, Units units) {
         boolean sound = doubted.complete();
-        for (EachWay<DoubtReply.Doubted> one : doubted.setups()) {
-            double silent = one.ways().stream()
-                    .flatMap(way -> way.found().stream())
-                    .mapToDouble(found -> found.left().noAnswerShare())
-                    .max()
-                    .orElse(0);
-            if (silent > TOO_MANY_SILENT) {
-                console.complain("evenhand doubt: \"" + one.setup().name() + "\": "
-                        + Numbers.percent(silent, 0)
-                        + " of the sampled cars do not turn; the tolerances are wider than such a car can have,"
-                        + " give narrower ones");
-                sound = false;
+        for (EachWay.Circle<DoubtReply.Doubted> circle : doubted.eachWay()) {
+            String on = doubted.circles().size() > 1 ? " on a circle of " + units.radius(circle.radius()) : "";
+            for (EachWay<DoubtReply.Doubted> one : circle.setups()) {
+                double silent = one.ways().stream()
+                        .flatMap(way -> way.found().stream())
+                        .mapToDouble(found -> found.left().noAnswerShare())
+                        .max()
+                        .orElse(0);
+                if (silent > TOO_MANY_SILENT) {
+                    console.complain("evenhand doubt: \"" + one.setup().name() + "\"" + on + ": "
+                            + Numbers.percent(silent, 0)
+                            + " of the sampled cars do not turn; the tolerances are wider than such a car can have,"
+                            + " give narrower ones");
+                    sound = false;
+                }
             }
         }
         return sound;

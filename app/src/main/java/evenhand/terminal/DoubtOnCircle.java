@@ -2,7 +2,6 @@ package evenhand.terminal;
 
 import evenhand.answers.Answers;
 import evenhand.answers.Trial;
-import evenhand.answers.Ways;
 import evenhand.doubt.Doubt;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
@@ -31,7 +30,7 @@ final class DoubtOnCircle {
         List<Setup> turning = setups.stream().filter(setup -> turns(setup, 0)).toList();
         List<Setup> onlyTheOtherWay = setups.stream()
                 .filter(setup -> !turning.contains(setup))
-                .filter(setup -> circle.ways() == Ways.BOTH && turns(setup, 1))
+                .filter(setup -> circle.ways().isBoth() && turns(setup, 1))
                 .toList();
         doubted = Stream.concat(turning.stream(), onlyTheOtherWay.stream()).toList();
         answers = doubted.isEmpty()
@@ -76,7 +75,7 @@ final class DoubtOnCircle {
     /** Whether both ways were asked and every sample of it turns one way as the other. */
     private boolean isAlike(Setup setup) {
         int car = doubted.indexOf(setup);
-        return circle.ways() == Ways.BOTH
+        return circle.ways().isBoth()
                 && (car < 0
                         ? circle.asksAlike(setup.car())
                         : answers.get(1).mirrored().get(car));

@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.answers.Criterion;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
+import evenhand.forms.Table;
 import evenhand.turn.Direction;
 import evenhand.words.AimText;
 import evenhand.words.DoubtVerdict;
@@ -18,11 +19,11 @@ import java.util.OptionalDouble;
 
 /** The verdict of {@code doubt} on one screen: what is sure, the intervals of the figures that matter, what to measure next. */
 final class DoubtPage {
-    private static final String NOTHING = "–";
     /** More set-ups stand with the interval of both ways together. */
     private static final int APART = 4;
 
     private static final int LINES_EACH = 2;
+    private static final String LESS_FIRST = " − first";
 
     private final Console console;
     private final Units units;
@@ -41,7 +42,7 @@ final class DoubtPage {
         page.title(
                 doubted.scenario().title(),
                 ": " + doubted.samples() + " sampled cars; " + EachWay.trial(doubted.trial(), units));
-        EachWay.warnings(doubted.eachWay(), page);
+        EachWay.warnings(doubted.eachWay(), page, units);
         doubted.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         DoubtReply.Circle circle = doubted.circles().get(0);
         List<List<String>> table = table(circle);
@@ -57,14 +58,13 @@ final class DoubtPage {
                         (page.room() - below)
                                 / (circle.setups().size() * doubted.circles().size())));
         for (DoubtReply.Circle on : doubted.circles()) {
-            String where = doubted.circles().size() > 1 ? " on " + EachWay.length(on.radius(), units) : "";
+            String where = doubted.circles().size() > 1 ? " on " + units.radius(on.radius()) : "";
             on.setups().forEach(one -> verdict(doubted, one, where, page, each));
         }
-        if (table.size() > 1) {
-            page.paragraph(
-                    "",
-                    "Twenty to one (understeer in "
-                            + units.of(Criterion.UNDERSTEER).symbol() + ", limit in g):");
+        String heading =
+                "Twenty to one (understeer in " + units.of(Criterion.UNDERSTEER).symbol() + ", limit in g):";
+        if (table.size() > 1 && page.room() >= page.lines("", heading) + table.size()) {
+            page.paragraph("", heading);
             page.columns(table);
         }
         last.forEach(words -> page.paragraph("", words));
@@ -117,12 +117,17 @@ final class DoubtPage {
         for (DoubtReply.Turn turn : circle.turns()) {
             for (DoubtReply.Apart one : turn.differences()) {
                 differences
-                        .computeIfAbsent(one.setup().name() + " − first", name -> new LinkedHashMap<>())
+                        .computeIfAbsent(one.setup().name(), name -> new LinkedHashMap<>())
                         .put(turn.direction(), one.left());
             }
         }
-        differences.forEach((name, ways) -> rows.addAll(rows(name, ways, apart, /* signed= */ true)));
+        differences.forEach((name, ways) -> rows.addAll(rows(less(name), ways, apart, /* signed= */ true)));
         return rows;
+    }
+
+    /** "As bought − first": of a long name rather its end is missing than what it is set against. */
+    private static String less(String name) {
+        return OneScreen.cut(Console.oneLine(name), OneScreen.NAME - LESS_FIRST.length()) + LESS_FIRST;
     }
 
     private List<List<String>> rows(String name, Map<Direction, Doubt.Left> ways, boolean apart, boolean signed) {
@@ -148,7 +153,7 @@ final class DoubtPage {
                     low.isPresent() && high.isPresent()
                             ? number(criterion, low.getAsDouble(), signed) + " to "
                                     + number(criterion, high.getAsDouble(), signed)
-                            : NOTHING);
+                            : Table.NOTHING);
         }
         return row;
     }

@@ -192,7 +192,7 @@ record DoubtReply(
 
     @Override
     public List<String> silent(Units units) {
-        return EachWay.silent(setups(), this);
+        return EachWay.silent(eachWay(), this, units);
     }
 
     /** The set-ups on each circle. */

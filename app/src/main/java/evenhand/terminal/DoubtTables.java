@@ -36,9 +36,13 @@ final class DoubtTables {
                 page.sentences(found.words(units));
                 page.table(table(found.left(), false));
             });
+            shown.noAnswer().ifPresent(none -> {
+                page.heading(shown.setup().name() + shown.where());
+                page.paragraph("  ", none);
+            });
         }
         for (DoubtReply.Circle circle : doubted.circles()) {
-            String on = circles.size() > 1 ? ", on a circle of " + EachWay.length(circle.radius(), units) : "";
+            String on = circles.size() > 1 ? ", on a circle of " + units.radius(circle.radius()) : "";
             for (DoubtReply.Turn turn : circle.turns()) {
                 String turning = circle.turns().size() > 1 ? ", " + BothWays.turning(turn.direction()) : "";
                 for (DoubtReply.Apart apart : turn.differences()) {
@@ -80,11 +84,11 @@ final class DoubtTables {
                     List.of(
                             spread.nominal().isPresent()
                                     ? number(unit.fromSi(spread.nominal().getAsDouble()), criterion, difference)
-                                    : "–",
+                                    : Table.NOTHING,
                             low,
                             high,
                             spread.causes().isEmpty() || low.equals(high)
-                                    ? "–"
+                                    ? Table.NOTHING
                                     : cause(spread.causes().get(0))));
         }
         return table.build();

@@ -2,14 +2,11 @@ package evenhand.terminal;
 
 import evenhand.answers.Answers;
 import evenhand.answers.Trial;
-import evenhand.answers.Ways;
 import evenhand.forms.Contents;
-import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.words.BothWays;
 import evenhand.words.LimitWords;
-import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,17 +39,24 @@ record EachWay<A>(Setup setup, Way<A> first, Optional<Way<A>> other, boolean ali
      * What nobody may miss.
      *
      * @param of the set-up that it is said of
+     * @param radius of the circle that it is said of, m
      */
-    record Caution(String of, String words) {
+    record Caution(String of, double radius, String words) {
         /** That one end goes first one way round and the other end the other way; nothing where it does not. */
         static List<Caution> of(Setup setup, Answers answers) {
             return LimitWords.split(answers).stream()
-                    .map(split -> new Caution(setup.name(), split))
+                    .map(split ->
+                            new Caution(setup.name(), answers.bends().get(0).radius(), split))
                     .toList();
         }
 
         String named() {
             return of + ": " + words;
+        }
+
+        /** "As bought on 15 m": whose and where. */
+        private String whose(Units units) {
+            return of + " on " + units.radius(radius);
         }
     }
 
@@ -130,31 +134,39 @@ record EachWay<A>(Setup setup, Way<A> first, Optional<Way<A>> other, boolean ali
         return setups.stream().filter(one -> one.found().isPresent()).toList();
     }
 
-    /** Who has no answer one way or both, and why, a line each. */
-    static <A> List<String> silent(List<EachWay<A>> setups, Reply reply) {
+    /** Who has no answer on a circle, one way or both, and why, a line each. */
+    static <A> List<String> silent(List<Circle<A>> circles, Reply reply, Units units) {
         List<String> lines = new ArrayList<>();
-        for (EachWay<A> one : setups) {
-            for (Way<A> way : one.ways()) {
-                way.noAnswer()
-                        .ifPresent(why -> lines.add(reply.noAnswer(one.setup().name(), one.turning(way) + why.text())));
+        for (Circle<A> circle : circles) {
+            String on = circles.size() > 1 ? "on a circle of " + units.radius(circle.radius()) : "";
+            for (EachWay<A> one : circle.setups()) {
+                for (Way<A> way : one.ways()) {
+                    String turning = one.turning(way);
+                    String where = on.isEmpty() ? turning : on + (turning.isEmpty() ? ": " : ", " + turning);
+                    way.noAnswer()
+                            .ifPresent(
+                                    why -> lines.add(reply.noAnswer(one.setup().name(), where + why.text())));
+                }
             }
         }
         return lines;
     }
 
     /** What has to be warned of, each once, at the head of a page; by name where there is much of it. */
-    static <A> void warnings(List<Circle<A>> circles, OneScreen page) {
+    static <A> void warnings(List<Circle<A>> circles, OneScreen page, Units units) {
+        Function<Caution, String> whose = circles.size() > 1 ? one -> one.whose(units) : Caution::of;
         List<Caution> cautions = circles.stream()
                 .flatMap(circle -> circle.setups().stream())
                 .flatMap(one -> one.cautions().stream())
                 .distinct()
                 .toList();
         page.warnings(
-                cautions.stream().map(Caution::named).toList(),
+                cautions.stream()
+                        .map(one -> whose.apply(one) + ": " + one.words())
+                        .toList(),
                 "One way round the front goes first, the other way the rear: "
                         + String.join(
-                                ", ",
-                                cautions.stream().map(Caution::of).distinct().toList())
+                                ", ", cautions.stream().map(whose).distinct().toList())
                         + ".");
     }
 
@@ -167,7 +179,7 @@ record EachWay<A>(Setup setup, Way<A> first, Optional<Way<A>> other, boolean ali
     static <A> List<Shown<A>> shown(List<Circle<A>> circles, Units units) {
         List<Shown<A>> all = new ArrayList<>();
         for (Circle<A> circle : circles) {
-            String on = circles.size() > 1 ? ", on a circle of " + length(circle.radius(), units) : "";
+            String on = circles.size() > 1 ? ", on a circle of " + units.radius(circle.radius()) : "";
             for (EachWay<A> one : circle.setups()) {
                 for (Way<A> way : one.ways()) {
                     String turning = one.other().isPresent() ? ", " + BothWays.turning(way.direction()) : "";
@@ -179,21 +191,13 @@ record EachWay<A>(Setup setup, Way<A> first, Optional<Way<A>> other, boolean ali
         return all;
     }
 
-    /** A radius as it is asked for. */
-    static String length(double metres, Units units) {
-        return units == Units.METRIC
-                ? Numbers.plain(metres, 1) + " m"
-                : Numbers.plain(Unit.of("ft").fromSi(metres), 1) + " ft";
-    }
-
     /** "40 m circle, both ways", as far as it is the same for all. */
     static String trial(Trial trial, Units units) {
-        String circles = String.join(
-                ", ",
-                trial.radii().stream().map(radius -> length(radius, units)).toList());
+        String circles =
+                String.join(", ", trial.radii().stream().map(units::radius).toList());
         return circles
                 + (trial.radii().size() > 1 ? " circles, " : " circle, ")
-                + (trial.ways() == Ways.BOTH ? "both ways" : BothWays.turning(trial.direction()));
+                + (trial.ways().isBoth() ? "both ways" : BothWays.turning(trial.direction()));
     }
 
     /**

@@ -39,13 +39,13 @@ final class EffectsPage {
         int answers = reply.circles().size() * reply.setups().size();
         OneScreen page = new OneScreen(console, reply.setups().size(), "--full shows every step and every figure.");
         page.title(reply.scenario().title(), ": one usual step at a time; " + EachWay.trial(reply.trial(), units));
-        EachWay.warnings(reply.circles(), page);
+        EachWay.warnings(reply.circles(), page, units);
         reply.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         int done = 0;
         for (EachWay.Circle<EffectsReply.Found> circle : reply.circles()) {
             for (EachWay<EffectsReply.Found> one : circle.setups()) {
                 int left = page.room() - page.room() / (answers - done);
-                String on = reply.circles().size() > 1 ? ", " + EachWay.length(circle.radius(), units) + " circle" : "";
+                String on = reply.circles().size() > 1 ? ", " + units.radius(circle.radius()) + " circle" : "";
                 page.paragraph("", one.setup().name() + on + ":");
                 setup(one, page, left);
                 done++;

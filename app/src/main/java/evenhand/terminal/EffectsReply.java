@@ -122,7 +122,7 @@ record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<Found>> 
 
     @Override
     public List<String> silent(Units units) {
-        return EachWay.silent(setups(), this);
+        return EachWay.silent(circles, this, units);
     }
 
     /** Metric as in JSON, in SI. */

@@ -260,8 +260,7 @@ final class FindCommand implements Asked {
         List<Answers.Bend> now = trial.ask(setup.car()).bends();
         List<Optional<SetupAnswer.NoAnswer>> silent = new ArrayList<>();
         for (int bend = 0; bend < none.bends().size(); bend++) {
-            // A car that finds no rest on its springs under a load has no bends to tell apart.
-            PacesAnswer turn = now.get(Math.min(bend, now.size() - 1)).turn();
+            PacesAnswer turn = now.get(bend).turn();
             silent.add(
                     none.bends().get(bend).reach().isPresent()
                             ? Optional.empty()

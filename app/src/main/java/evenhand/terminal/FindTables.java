@@ -53,7 +53,8 @@ final class FindTables {
             boolean last = point.at() == one.change().to();
             if (found || last || point.at() >= next) {
                 table.row(
-                        FindWords.value(one.change().adjustable(), point.at(), units) + (found ? "  found" : ""),
+                        FindWords.value(one.change().adjustable(), point.at(), units)
+                                + (found ? (one.met() ? "  found" : "  nearest") : ""),
                         unit.symbol(),
                         List.of(JudgedWords.cell(criterion, point.figure(), units)));
                 next = point.at() < next ? next : point.at() + one.change().width() / PLACES * 0.999;

@@ -2,7 +2,6 @@ package evenhand.terminal;
 
 import evenhand.answers.Figure;
 import evenhand.answers.Trial;
-import evenhand.answers.Ways;
 import evenhand.car.End;
 import evenhand.forms.Table;
 import evenhand.lowering.LoweringFigures;
@@ -81,17 +80,12 @@ final class LowerPage {
     /** "40 m circle, both ways". */
     private String circles() {
         Trial trial = reply.trial();
-        String circles = trial.radii().stream().map(this::radius).collect(Collectors.joining(" and "));
+        String circles = trial.radii().stream().map(units::radius).collect(Collectors.joining(" and "));
         return circles
                 + (trial.radii().size() == 1 ? " circle, " : " circles, ")
-                + (trial.ways() != Ways.BOTH
+                + (!trial.ways().isBoth()
                         ? "turning " + trial.direction().key()
                         : study.alike() ? "alike both ways" : "both ways");
-    }
-
-    private String radius(double radius) {
-        Unit unit = Unit.of(units == Units.METRIC ? "m" : "ft");
-        return Numbers.plain(unit.fromSi(radius), 1) + " " + unit.symbol();
     }
 
     /** As many of the heights as find room, the first and the last among them. */
@@ -145,7 +139,7 @@ final class LowerPage {
         String turning = study.alike()
                 ? "Turning either way"
                 : "Turning " + bend.direction().key();
-        return reply.trial().radii().size() > 1 ? turning + " on " + radius(bend.radius()) : turning;
+        return reply.trial().radii().size() > 1 ? turning + " on " + units.radius(bend.radius()) : turning;
     }
 
     /** What the bends of each height say, the least or the worst of them. */
@@ -166,11 +160,7 @@ final class LowerPage {
                 .map(TurnAnswer.Turns::limit)
                 .filter(limit -> !limit.frontFirst())
                 .findFirst()
-                .map(limit -> LimitWords.tips(limit)
-                        ? "TIPS"
-                        : limit.firstAxle().isPresent()
-                                ? LimitWords.first(limit).toUpperCase(Locale.ROOT)
-                                : "NONE")
+                .map(limit -> LimitWords.first(limit).toUpperCase(Locale.ROOT))
                 .orElse(
                         turns.isEmpty()
                                 ? Table.NOTHING

@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import evenhand.answers.Figure;
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.forms.Contents;
@@ -86,7 +87,7 @@ record LowerReply(
 
     /** The other way round by itself. */
     private static final Contents<LoweringStudy> OTHER_TURN = Contents.of(LoweringStudy.class)
-            .text("turn", study -> Direction.RIGHT.key())
+            .text("turn", study -> turn(study).key())
             .with(study -> study, HEIGHTS)
             .partIfAny("noAnswer", LowerReply::nowhere, SharedParts.NO_ANSWER);
 
@@ -122,6 +123,15 @@ record LowerReply(
             .with(LowerReply::study, STUDY)
             .sentences("words", reply -> reply.words(Units.METRIC))
             .with(LowerReply::remarks, SharedParts.REMARKS);
+
+    /** Which way round a study of one way is. */
+    private static Direction turn(LoweringStudy study) {
+        return study.rows().stream()
+                .flatMap(row -> row instanceof Stance.Stands stands ? stands.bends().stream() : Stream.empty())
+                .map(Stance.Bend::direction)
+                .findFirst()
+                .orElse(Ways.BOTH.first().other()); // where it stands at no height, neither way has a bend
+    }
 
     /** In CSV a row per height, with a column per pace. */
     private Contents<Stance> rows() {

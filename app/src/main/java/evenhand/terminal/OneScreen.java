@@ -13,7 +13,7 @@ final class OneScreen {
     private static final int LINES = 30;
     private static final int SETUPS = 8;
     /** The column of names is no wider. */
-    private static final int NAME = 29;
+    static final int NAME = 29;
 
     private static final String CUT = "…";
     private static final String BETWEEN = "  ";

@@ -174,7 +174,7 @@ final class ReportCommand implements Asked {
                     SoundScenario.choose(scenario, setups),
                     before,
                     Trial.usual().turning(ways.first()).with(load.of(scenario)),
-                    ways == Ways.BOTH,
+                    ways.isBoth(),
                     Question.USUAL_SAMPLES,
                     order.units(),
                     picture,

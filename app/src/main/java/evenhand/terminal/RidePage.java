@@ -1,6 +1,7 @@
 package evenhand.terminal;
 
 import evenhand.car.End;
+import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
 import evenhand.ride.ComfortBand;
 import evenhand.ride.Ride;
@@ -17,7 +18,6 @@ import java.util.OptionalDouble;
 
 /** The verdict of {@code ride} on one screen: each set-up against the first, and what it rides like, a line each. */
 final class RidePage {
-    private static final String NOTHING = "–";
     private static final String CUT = "…";
 
     /** Characters of a set-up's name, and of the numbers of both ends in its line. */
@@ -127,7 +127,7 @@ final class RidePage {
                     end,
                     travel.isPresent()
                             ? Numbers.fixed(units.of(Dimension.LENGTH).fromSi(travel.getAsDouble()), digits)
-                            : NOTHING));
+                            : Table.NOTHING));
         }
         for (End end : End.values()) {
             line.append(right(end, shown(ride.comfort(end), 2)));
@@ -135,12 +135,15 @@ final class RidePage {
         OptionalDouble worse = RideComparisonWords.worseEnd(ride);
         List<ComfortBand> bands = worse.isPresent() ? ComfortBand.of(worse.getAsDouble()) : List.of();
         return line.append("  ")
-                .append(bands.isEmpty() ? NOTHING : bands.get(bands.size() - 1).words())
+                .append(
+                        bands.isEmpty()
+                                ? Table.NOTHING
+                                : bands.get(bands.size() - 1).words())
                 .toString();
     }
 
     private static String shown(OptionalDouble value, int digits) {
-        return value.isPresent() ? Numbers.fixed(value.getAsDouble(), digits) : NOTHING;
+        return value.isPresent() ? Numbers.fixed(value.getAsDouble(), digits) : Table.NOTHING;
     }
 
     private static String left(String text, int width) {

@@ -55,10 +55,6 @@ final class SharedParts {
                             .text("text", Assumed::text))
             .textsIfAny("warnings", Remarks::warnings);
 
-    /** The same of a set-up as it is given. */
-    static final Contents<Setup> SETUP_REMARKS =
-            Contents.of(Setup.class).with(setup -> Remarks.of(setup, setup.estimated(), List.of()), REMARKS);
-
     /** A set-up by its name, what it answers or why it does not, and the remarks. */
     static <A extends SetupAnswer> Contents<A> setup(Class<A> kind, Contents<A> answer) {
         return Contents.of(kind)

@@ -7,7 +7,6 @@ import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.choice.Finding;
-import evenhand.quantity.Unit;
 import evenhand.turn.PacesAnswer;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,12 +58,7 @@ final class AllRoundWords {
 
     /** "turning left", "turning left on the 40 m circle". */
     private String in(Answers.Bend bend) {
-        return turning(bend) + (severalCircles() ? " on the " + radius(bend) + " circle" : "");
-    }
-
-    private String radius(Answers.Bend bend) {
-        Unit unit = Unit.of(units == Units.METRIC ? "m" : "ft");
-        return Numbers.plain(unit.fromSi(bend.radius()), 1) + " " + unit.symbol();
+        return turning(bend) + (severalCircles() ? " on the " + units.radius(bend.radius()) + " circle" : "");
     }
 
     /** Which figure decides an aim: " on the mean of both ways", " the worse way"; nothing where there is but one. */

@@ -112,8 +112,11 @@ public final class FindWords {
                 .toList();
         if (one.met() && !others.isEmpty()) {
             boolean exactly = one.aim().sense() == Aim.Sense.EXACTLY;
-            sentences.add((exactly ? "The aim is met at " : "What meets the aim has its other edges at ")
-                    + String.join(" and ", others) + (exactly ? " too" : "")
+            String places = String.join(" and ", others);
+            String edges = others.size() == 1
+                    ? "The other edge of what meets the aim is at "
+                    : "The other edges of what meets the aim are at ";
+            sentences.add((exactly ? "The aim is met at " + places + " too" : edges + places)
                     + "; what is nearest to the present value is taken.");
         }
         for (Finding.Jump jump : one.jumps()) {
@@ -137,7 +140,7 @@ public final class FindWords {
         Span span = one.change();
         Adjustable now = span.adjustable();
         String reach = one.aim().isYesOrNo()
-                ? yesReach(one, round)
+                ? yesReach(one, round, "that range")
                 : "the " + JudgedWords.figure(one.aim().judged()) + " can be had from "
                         + figures(one.aim().judged(), one.reach(), units) + round.deciding(one.aim());
         return "With the " + ChangeWords.name(span.path()) + " between " + value(now, span.from(), units) + " and "
@@ -145,11 +148,14 @@ public final class FindWords {
                 + " now.";
     }
 
-    private static String yesReach(Finding.Found found, AllRoundWords round) {
+    /** @param range "that range" */
+    private static String yesReach(Finding.Found found, AllRoundWords round, String range) {
         String first = "the front goes first " + round.everywhere();
         return found.reach().lowest() > 0
                 ? first + " throughout"
-                : found.reach().highest() > 0 ? first + " for a part of it" : "nowhere does it come to " + first;
+                : found.reach().highest() > 0
+                        ? first + " in a part of " + range
+                        : "nowhere in " + range + " does the front go first " + round.everywhere();
     }
 
     private static String yesFound(Finding.One one, AllRoundWords round, Units units) {
@@ -228,7 +234,7 @@ public final class FindWords {
         boolean yesOrNo = several.aim().isYesOrNo();
         sentences.add("With these " + several.changes().size() + " changes "
                 + (yesOrNo
-                        ? yesReach(several, round)
+                        ? yesReach(several, round, "their ranges")
                         : "the " + JudgedWords.figure(judged) + " can be had from "
                                 + figures(judged, several.reach(), units) + round.deciding(several.aim()))
                 + ".");

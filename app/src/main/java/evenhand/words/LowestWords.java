@@ -14,6 +14,9 @@ public final class LowestWords {
     /** Of the last digit: a height that was found by halving is not whole. */
     private static final double ROUNDING = 1e-6;
 
+    /** What misses its bound by less is told with so many digits more than usual. */
+    private static final int MOST_MORE_DIGITS = 3;
+
     private LowestWords() {}
 
     /** The bound of a need: "at least 25 mm", "the front". */
@@ -80,7 +83,7 @@ public final class LowestWords {
         String wanted = need.equals(Need.FRONT_FIRST)
                 ? "it is not the front that goes first at the limit, as is wanted by common practice"
                 : "the " + need.words() + " is "
-                        + value(need, need.value(stance).orElse(0), units) + ", and " + bound(need, units)
+                        + missed(need, need.value(stance).orElse(0), units) + ", and " + bound(need, units)
                         + " is wanted by common practice";
         return wanted + (andWhy ? ", or " + need.why() : "");
     }
@@ -89,14 +92,31 @@ public final class LowestWords {
         if (need.equals(Need.FRONT_FIRST)) {
             return si >= need.bound() ? "the front" : "not the front";
         }
-        if (need.dimension() == Dimension.LENGTH) {
-            return length(si, units);
+        return units.show(si, need.dimension(), digits(need, units));
+    }
+
+    /** A value that misses its bound, with more digits where it would print like the bound: "0.497 g" where 0.50 g is wanted. */
+    static String missed(Need need, double si, Units units) {
+        int digits = digits(need, units);
+        for (int more = 0; more < MOST_MORE_DIGITS; more++) {
+            String shown = units.show(si, need.dimension(), digits + more);
+            if (!shown.equals(units.show(need.bound(), need.dimension(), digits + more))) {
+                return shown;
+            }
         }
-        return units.show(si, need.dimension(), need.digits());
+        return units.show(si, need.dimension(), digits + MOST_MORE_DIGITS);
+    }
+
+    private static int digits(Need need, Units units) {
+        return need.dimension() == Dimension.LENGTH ? digitsOfLength(units) : need.digits();
+    }
+
+    private static int digitsOfLength(Units units) {
+        return units == Units.METRIC ? 0 : 2;
     }
 
     static String length(double metres, Units units) {
-        return units.show(metres, Dimension.LENGTH, units == Units.METRIC ? 0 : 2);
+        return units.show(metres, Dimension.LENGTH, digitsOfLength(units));
     }
 
     /** "28 mm down", "15.1 mm up". */

@@ -15,7 +15,8 @@ public final class RemedyWords {
      * @param alike whether both ways are one and its mirror image
      */
     public static List<String> help(Complaint complaint, List<Remedy> remedies, Ways ways, boolean alike, Units units) {
-        boolean apart = ways == Ways.BOTH && !alike;
+        boolean apart =
+                ways.isBoth() && !alike && !complaint.judged().criterion().ofRide(); // which knows no turn
         if (remedies.isEmpty() && apart) {
             return List.of("No single usual step moves the " + JudgedWords.figure(complaint.judged())
                     + " that way without harm the other way round.");

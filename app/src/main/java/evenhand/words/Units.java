@@ -17,6 +17,8 @@ public enum Units {
     private static final int MORE_DIGITS_OF_DAMPING = 1;
 
     private static final Unit PER_CENT = Unit.of("%");
+    private static final Unit METRE = Unit.of("m");
+    private static final Unit FOOT = Unit.of("ft");
 
     /** The unit that a dimension is shown in; ratios are shown in per cent. */
     public Unit of(Dimension dimension) {
@@ -70,9 +72,9 @@ public enum Units {
         return Numbers.fixed(unit.fromSi(si), digits) + " " + unit.symbol();
     }
 
-    /** Radius of a circle, given in m: "40 m", "131.2 ft". */
+    /** The radius of a circle as it is asked for: "40 m", "131.2 ft". */
     public String radius(double metres) {
-        Unit unit = Unit.of(this == METRIC ? "m" : "ft");
+        Unit unit = this == METRIC ? METRE : FOOT;
         return Numbers.plain(unit.fromSi(metres), 1) + " " + unit.symbol();
     }
 

@@ -167,7 +167,8 @@ class FindBothWaysTest {
         assertThat(keys(answer)).doesNotContain("slopeAtValue", "frontFirst", "warnings");
         assertThat(answer.get("words").asText())
                 .contains(
-                        "the front goes first both ways for a part of it", "the front goes first both ways, as asked");
+                        "the front goes first both ways in a part of that range",
+                        "the front goes first both ways, as asked");
         JsonNode left = parsed(pivot(HARBOUR, setup, "front first", "--turn", "left", "--json"));
         assertThat(left.get("words").asText())
                 .contains("the front goes first turning left throughout", "The car as it stands does");

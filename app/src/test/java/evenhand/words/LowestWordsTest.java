@@ -31,6 +31,18 @@ class LowestWordsTest {
     }
 
     @Test
+    void whatMissesItsBoundNeverPrintsLikeIt() {
+        Need stop = Need.ALL.stream()
+                .filter(need -> need.key().equals("firstStop"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(LowestWords.value(stop, stop.bound(), Units.METRIC)).isEqualTo("0.50 g");
+        assertThat(LowestWords.missed(stop, 0.42 * 9.80665, Units.METRIC)).isEqualTo("0.42 g");
+        assertThat(LowestWords.missed(stop, 0.4972 * 9.80665, Units.METRIC)).isEqualTo("0.497 g");
+        assertThat(LowestWords.missed(stop, 0.49984 * 9.80665, Units.METRIC)).isEqualTo("0.4998 g");
+    }
+
+    @Test
     void whichEndGoesFirstIsANeedWithoutANumber() {
         assertThat(LowestWords.bound(Need.FRONT_FIRST, Units.METRIC)).isEqualTo("the front");
         assertThat(LowestWords.value(Need.FRONT_FIRST, 1, Units.METRIC)).isEqualTo("the front");

@@ -38,16 +38,7 @@ public record Answers(List<Bend> bends, Optional<Ride> ride) {
 
     /** Why there is no turn to be judged in the first bend; empty for a car that turns. */
     public Optional<TurnAnswer.NoTurn> noTurn() {
-        return noTurn(turn());
-    }
-
-    /** Why there is no turn in one of the bends; empty for a car that turns in all. */
-    public Optional<TurnAnswer.NoTurn> noTurnSomewhere() {
-        return bends.stream().flatMap(bend -> noTurn(bend.turn()).stream()).findFirst();
-    }
-
-    private static Optional<TurnAnswer.NoTurn> noTurn(PacesAnswer turn) {
-        return turn instanceof TurnAnswer.NoTurn none ? Optional.of(none) : Optional.empty();
+        return turn() instanceof TurnAnswer.NoTurn none ? Optional.of(none) : Optional.empty();
     }
 
     /** Whether the front goes first in every bend. */

@@ -87,12 +87,12 @@ public record Trial(
 
     /** Whether both ways round are one turn and its mirror image for a car at rest in this trial. */
     public boolean isAlike(Car car) {
-        return ways == Ways.BOTH && car.turnsAlikeBothWays();
+        return ways.isBoth() && car.turnsAlikeBothWays();
     }
 
     /** The same of a car as read from a file, once its load has settled; one that cannot stand has one answer too. */
     public boolean asksAlike(Car car) {
-        return Laden.of(car, load) instanceof Laden.AtRest rest ? isAlike(rest.car()) : ways == Ways.BOTH;
+        return Laden.of(car, load) instanceof Laden.AtRest rest ? isAlike(rest.car()) : ways.isBoth();
     }
 
     /** How many bends are asked: each circle, each way round. */
@@ -171,7 +171,7 @@ public record Trial(
         for (double radius : radii) {
             PacesAnswer first = SteadyTurn.atPaces(standing, paces, radius, direction());
             bends.add(new Answers.Bend(radius, direction(), first));
-            if (ways == Ways.BOTH) {
+            if (ways.isBoth()) {
                 Direction other = direction().other();
                 PacesAnswer second =
                         isAlike(standing) ? first.mirrored() : SteadyTurn.atPaces(standing, paces, radius, other);

@@ -24,6 +24,11 @@ public enum Ways {
         };
     }
 
+    /** Whether both ways round are asked. */
+    public boolean isBoth() {
+        return this == BOTH;
+    }
+
     /** The way whose figures stand in the old places of an answer. */
     public Direction first() {
         return directions().get(0);

@@ -130,7 +130,7 @@ final class BendsOfOne {
 
     /** All that is to be known of what was found. */
     Finding.AllRound allRound(double value, Answers there, OptionalDouble step, List<Aim> keeps) {
-        boolean alike = variation.trial().ways().directions().size() > 1 && isAlike();
+        boolean alike = variation.trial().ways().isBoth() && isAlike();
         return new Finding.AllRound(
                 there,
                 alike,

@@ -131,8 +131,7 @@ public record Lever(Effect.Step step, double base, double difference) {
         Optional<Car> built = Catalogue.build(car).value();
         for (End end : End.values()) {
             if (built.isPresent() && built.get().axle(end).bar().isEmpty()) {
-                String axle = end == End.FRONT ? "front" : "rear";
-                all.add(List.of(new Effect.ByBar(axle + ".bar.rollStiffness", LIGHT_BAR)));
+                all.add(List.of(new Effect.ByBar(end.key() + ".bar.rollStiffness", LIGHT_BAR)));
             }
         }
         all.removeIf(ways -> ways.get(0).work().compareTo(most) > 0);

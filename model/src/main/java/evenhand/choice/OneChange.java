@@ -24,12 +24,13 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
 /**
  * The search for an aim by one change, on the real car.
  *
- * <p>The car is asked at evenly spread values of the change; every hill and valley between them is climbed, and every end of the
- * values that have an answer is closed in on, and so is every place where the other end comes to go first, so that what the
- * change can reach is known. Where the figure passes the aim between
- * two neighbours, Brent's method finds the place; a jump past the aim is told from a solution by the figure there. The things to
- * be kept are treated alike, so the edges of what they allow are places too. Of all places that do, the nearest to the present
- * value is taken.
+ * <p>The car is asked at evenly spread values of the change, and every hill and valley between them is climbed. Every end of the
+ * values that have an answer is closed in on, and so is every place where the other end comes to go first. So what the change
+ * can reach is known.
+ *
+ * <p>Where the figure passes the aim between two neighbours, Brent's method finds the place; a jump past the aim is told from a
+ * solution by the figure there. The things to be kept are treated alike, so the edges of what they allow are places too. Of all
+ * places that do, the nearest to the present value is taken.
  *
  * <p>Asked both ways round or on several circles, the figure is the one that decides there: the worst for a bound, the mean for an
  * exact value. What each bend can reach by itself is told beside it.
@@ -53,7 +54,7 @@ public final class OneChange {
     /** Hills are climbed to this part of the range: their tops are flat. */
     private static final double HILL = 1e-6;
     /** So far within its edge, in parts of the range, a yes is taken: it stays one when it is written down. */
-    private static final double CLEAR = 1e-6;
+    private static final double CLEAR = 5e-4;
     /** Nearer to an end of the range than this part of it is the end. */
     private static final double AT_END = 0.01;
     /** More steps than these are not tried one by one. */

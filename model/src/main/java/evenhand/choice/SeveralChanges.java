@@ -115,7 +115,7 @@ public final class SeveralChanges {
         boolean met = moves.does(exact)
                 && aim.off(there).isEmpty()
                 && (!stepped || (keepsAt(found) && (isExact() || moves.does(found))));
-        boolean alike = variation.trial().ways().directions().size() > 1 && moves.isAlike();
+        boolean alike = variation.trial().ways().isBoth() && moves.isAlike();
         return new Finding.Several(
                 spans,
                 aim,

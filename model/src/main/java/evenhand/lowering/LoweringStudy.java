@@ -2,7 +2,6 @@ package evenhand.lowering;
 
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
-import evenhand.answers.Ways;
 import evenhand.car.Car;
 import evenhand.quantity.InvalidValue;
 import java.util.ArrayList;
@@ -223,7 +222,7 @@ public record LoweringStudy(
 
         /** The other way round by itself, where both were asked and it is another turn. */
         Optional<LoweringStudy> otherTurn(LoweringStudy study, double radius) {
-            return trial.ways() != Ways.BOTH || study.alike()
+            return !trial.ways().isBoth() || study.alike()
                     ? Optional.empty()
                     : Optional.of(study(bend -> bend.radius() == radius
                             && bend.direction() == trial.direction().other()));

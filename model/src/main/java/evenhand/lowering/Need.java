@@ -3,7 +3,6 @@ package evenhand.lowering;
 import evenhand.car.End;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
-import evenhand.ride.Standing;
 import evenhand.turn.TurnAnswer;
 import java.util.List;
 import java.util.Optional;
@@ -124,11 +123,7 @@ public record Need(
                 0,
                 TO_METAL,
                 true,
-                stance -> metal(stance.standing(end)));
-    }
-
-    private static OptionalDouble metal(Standing standing) {
-        return standing.bumpTravelToMetal();
+                stance -> stance.standing(end).bumpTravelToMetal());
     }
 
     private static Need rollCentre(String key, String words, End end) {

@@ -217,7 +217,7 @@ final class WheelInTurn {
      * Source: friction ellipse as Milliken &amp; Milliken 1995 ch. 2; trail of the brush model, Pacejka 2012 ch. 3.
      *
      * @param share of the drive force, N
-     * @param shareBy its slopes; null on an axle that is not driven
+     * @param shareBy its slopes; zeros on an axle that is not driven
      * @param axle whose sums it joins
      * @return false where it is asked for more than its friction: there is no such state
      */

@@ -46,7 +46,6 @@ class BendsTest {
         Answers answers = new Answers(List.of(left, silent), all.ride());
         assertThat(answers.in(0).noTurn()).isEmpty();
         assertThat(answers.in(1).noTurn()).isPresent();
-        assertThat(answers.noTurnSomewhere()).isPresent();
         assertThat(answers.frontFirst()).isFalse();
         Judged limit = new Judged(Criterion.LIMIT, OptionalDouble.empty());
         assertThat(limit.si(answers)).isPresent();
