@@ -48,6 +48,7 @@ class KeptAnswersTest {
     private static final List<String> CSV = List.of("--csv");
     private static final List<String> INCHES = List.of("--csv", "--units", "imperial");
     private static final List<String> PEOPLE = List.of();
+    private static final List<String> FULL = List.of("--full");
     private static final List<String> PEOPLE_IN_INCHES = List.of("--units", "imperial");
 
     private static List<List<String>> asked() throws IOException {
@@ -102,6 +103,12 @@ class KeptAnswersTest {
                                 + "|--change|front.spring.rate|--from|30 N/mm|--to|80 N/mm"
                                 + "|--aim|roll gradient 6 deg/g at 0.5 g|--keep|limit at least 0.6 g")
                         .split("\\|"));
+        for (String command : List.of("balance", "compare", "effects", "ride")) {
+            in(asked, List.of(FULL), command, saloon);
+        }
+        for (String command : List.of("balance", "compare", "effects")) {
+            in(asked, List.of(JSON, PEOPLE), command, saloon, "--radius", "40 m", "--radius", "15 m");
+        }
         asked.add(List.of("check", "src/test/resources/broken/comment.json", "--json"));
         asked.add(List.of("check", "src/test/resources/broken/damper-numbers.json", "--json"));
         return asked;

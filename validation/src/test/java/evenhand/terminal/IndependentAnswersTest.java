@@ -35,10 +35,10 @@ class IndependentAnswersTest {
         List<DynamicTest> tests = new ArrayList<>();
         for (Path file : files) {
             String name = file.getFileName().toString().replace(EXPECTED, "");
-            String[] asked = name.split("\\."); // car, turn, and the radius where it is not 40 m
-            Path car = folder.resolve(asked[0] + ".json");
-            String radius = asked.length > 2 ? asked[2].replace("m", " m") : "40 m";
-            JsonNode ours = JSON.readTree(balance(car.toString(), asked[1], radius));
+            List<String> asked = List.of(name.split("\\.", -1)); // car, turn, and the radius where it is not 40 m
+            Path car = folder.resolve(asked.get(0) + ".json");
+            String radius = asked.size() > 2 ? asked.get(2).replace("m", " m") : "40 m";
+            JsonNode ours = JSON.readTree(balance(car.toString(), asked.get(1), radius));
             for (JsonNode setup : JSON.readTree(file.toFile()).get("setups")) {
                 String setupName = setup.get("name").asText();
                 tests.add(DynamicTest.dynamicTest(
