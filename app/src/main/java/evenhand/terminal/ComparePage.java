@@ -117,11 +117,8 @@ final class ComparePage {
                 Optional<Difference> first = answered.stream()
                         .flatMap(one -> difference(one, way, criterion).stream())
                         .findFirst();
-                heads.add(head(criterion, compared));
-                below.add(
-                        both && !criterion.equals(Criterion.ROLL_GRADIENT)
-                                ? compared.trial().ways().directions().get(way).key()
-                                : "");
+                heads.add(head(criterion, both, compared));
+                below.add(both ? below(criterion, way, compared) : "");
                 base.add(first.map(one -> Numbers.fixed(units.of(criterion).fromSi(one.base()), criterion.digits()))
                         .orElse(Table.NOTHING));
             }
@@ -155,14 +152,21 @@ final class ComparePage {
         return both && !criterion.equals(Criterion.ROLL_GRADIENT) ? List.of(0, 1) : List.of(0);
     }
 
-    private static String head(Criterion criterion, CompareReply compared) {
+    private static String head(Criterion criterion, boolean both, CompareReply compared) {
         if (criterion.equals(Criterion.LIMIT)) {
             return "limit";
         }
         if (criterion.equals(Criterion.ROLL_GRADIENT)) {
-            return "lean " + Units.pace(brisk(compared));
+            return both ? "lean" : "lean " + Units.pace(brisk(compared));
         }
         return criterion.equals(Criterion.NEAR_UNDERSTEER) ? "near" : Units.pace(brisk(compared));
+    }
+
+    /** Below the head: which way it is; of the lean, whose way the line above tells, at which pace. */
+    private static String below(Criterion criterion, int way, CompareReply compared) {
+        return criterion.equals(Criterion.ROLL_GRADIENT)
+                ? Units.pace(brisk(compared))
+                : compared.trial().ways().directions().get(way).key();
     }
 
     private static Optional<Difference> difference(EachWay<CompareReply.Answered> one, int way, Criterion criterion) {
