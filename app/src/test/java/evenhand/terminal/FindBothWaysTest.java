@@ -194,8 +194,9 @@ class FindBothWaysTest {
         double edge = parsed(pivot(file, "Found", "front first", "--json"))
                 .get("value")
                 .asDouble();
+        // Asked for itself, the value stands half a thousandth of the range of 140 mm within its edge.
         assertThat(last.get("value").asDouble())
-                .isCloseTo(edge, within(1e-5))
+                .isCloseTo(edge + 5e-4 * 0.14, within(1e-5))
                 .isLessThan(answer.get("value").asDouble());
         assertThat(pivot(file, "As bought", aim).lines().get(3)).startsWith("  Warning: Turning left");
         Run csv = pivot(file, "As bought", aim, "--csv");
