@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Reads a measured road profile: the header {@value #HEADER}, then a distance and a height a line, at even steps.
@@ -28,6 +29,7 @@ public final class RoadFile {
 
     private static final Pattern NUMBER = Pattern.compile("[-+−]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
     private static final int SHOWN = 30;
+    private static final CsvRows.Cell START = new CsvRows.Cell("", 1, 1);
 
     private final Source source;
     private final Problems problems;
@@ -51,19 +53,18 @@ public final class RoadFile {
     }
 
     private Optional<MeasuredProfile> profile() {
-        String text = source.text();
-        int from = text.startsWith("\uFEFF") ? 1 : 0;
-        while (from < text.length() && !problems.isFull()) {
-            int end = text.indexOf('\n', from);
-            end = end < 0 ? text.length() : end;
-            line(from, end);
-            from = end + 1;
+        CsvRows.each(source, problems, row -> {
+            row(row);
+            return !problems.isFull();
+        });
+        if (!problems.isEmpty() && !headed) {
+            return Optional.empty();
         }
         if (!headed) {
-            problem(0, "header", "is missing: the first line must be " + HEADER);
+            problem(START, "header", "is missing: the first line must be " + HEADER);
         } else if (heights.size() < 2 && problems.isEmpty()) {
             problem(
-                    0,
+                    START,
                     "",
                     heights.isEmpty()
                             ? "has no points; write a distance and a height in m on each line below the header"
@@ -77,57 +78,50 @@ public final class RoadFile {
                 new MeasuredProfile(distances.get(0), (distances.get(last) - distances.get(0)) / last, heights));
     }
 
-    private void line(int from, int end) {
-        String line = source.text().substring(from, end).stripTrailing();
-        String bare = line.strip();
-        if (bare.isEmpty() || bare.startsWith("#")) {
-            return;
-        }
-        int start = from + line.indexOf(bare);
+    private void row(List<CsvRows.Cell> row) {
+        CsvRows.Cell first = row.get(0);
+        String written = row.stream().map(CsvRows.Cell::text).collect(Collectors.joining(","));
         if (!headed) {
             headed = true;
-            if (!bare.replaceAll("\\s*,\\s*", ",").equals(HEADER)) {
-                problem(start, "header", "is \"" + shown(bare) + "\"; it must be " + HEADER + ", both in metres");
+            if (!written.equals(HEADER)) {
+                problem(first, "header", "is \"" + shown(written) + "\"; it must be " + HEADER + ", both in metres");
             }
             return;
         }
-        int comma = bare.indexOf(',');
-        if (comma < 0 || bare.indexOf(',', comma + 1) >= 0) {
+        if (row.size() != 2) {
+            String has = row.size() < 2 ? "has one value" : "has more than two values";
             problem(
-                    start,
+                    first,
                     "",
-                    (bare.indexOf(';') >= 0
-                                    ? "has semicolons"
-                                    : comma < 0 ? "has one value" : "has more than two values")
+                    (written.indexOf(';') >= 0 ? "has semicolons" : has)
                             + "; write a distance and a height with one comma between them, and a point in decimals");
             stepsSound = false; // the next step would seem twice as long
             heightBefore = Optional.empty();
             return;
         }
-        Optional<Double> distance = number(start, bare.substring(0, comma), "distance_m", GREATEST_DISTANCE);
-        Optional<Double> height = number(start + comma + 1, bare.substring(comma + 1), "height_m", GREATEST_HEIGHT);
+        Optional<Double> distance = number(first, "distance_m", GREATEST_DISTANCE);
+        Optional<Double> height = number(row.get(1), "height_m", GREATEST_HEIGHT);
         if (distance.isPresent()) {
-            step(start, distance.get());
+            step(first, distance.get());
         } else {
             stepsSound = false; // the next step would seem twice as long
         }
-        height.ifPresent(there -> rise(start + comma + 1, there));
+        height.ifPresent(there -> rise(row.get(1), there));
         heightBefore = height;
     }
 
-    private Optional<Double> number(int at, String field, String name, double greatest) {
-        String text = field.strip();
-        int start = at + Math.max(0, field.indexOf(text));
+    private Optional<Double> number(CsvRows.Cell cell, String name, double greatest) {
+        String text = cell.text();
         if (text.isEmpty()) {
             problem(
-                    start,
+                    cell,
                     name,
                     "is empty: the road has a gap here; measure the point or close the gap with a straight line");
             return Optional.empty();
         }
         if (!NUMBER.matcher(text).matches()) {
             problem(
-                    start,
+                    cell,
                     name,
                     "is no number: \"" + shown(text)
                             + "\"; write metres with a decimal point and no unit, for example 0.25");
@@ -135,13 +129,13 @@ public final class RoadFile {
         }
         double value = Double.parseDouble(text.replace('−', '-'));
         if (Math.abs(value) > greatest) {
-            problem(start, name, "is " + shown(text) + " m, which no road has; write metres");
+            problem(cell, name, "is " + shown(text) + " m, which no road has; write metres");
             return Optional.empty();
         }
         return Optional.of(value);
     }
 
-    private void step(int at, double distance) {
+    private void step(CsvRows.Cell at, double distance) {
         int count = distances.size();
         if (count > 0) {
             double step = distance - distances.get(count - 1);
@@ -155,14 +149,14 @@ public final class RoadFile {
         distances.add(distance);
     }
 
-    private void rise(int at, double height) {
+    private void rise(CsvRows.Cell at, double height) {
         if (heightBefore.isPresent() && Math.abs(height - heightBefore.get()) > GREATEST_RISE) {
             problem(at, "height_m", "jumps by more than 1 m from the point before; heights are in metres");
         }
         heights.add(height);
     }
 
-    private void evenStep(int at, double step, double first) {
+    private void evenStep(CsvRows.Cell at, double step, double first) {
         if (Math.abs(step - first) <= UNEVEN * first) {
             return;
         }
@@ -181,8 +175,8 @@ public final class RoadFile {
         return Double.toString(Math.round(length * 1e6) / 1e6);
     }
 
-    private void problem(int at, String where, String what) {
-        problems.at(source.place(where, at, at), what);
+    private void problem(CsvRows.Cell at, String where, String what) {
+        problems.at(new Place(where, at.line(), at.column(), 0, 0), what);
     }
 
     private static String shown(String text) {

@@ -80,6 +80,17 @@ class RoadFileTest {
     }
 
     @Test
+    void valuesInQuotationMarksAreReadAndThoseLeftOpenAreReported() throws IOException {
+        assertThat(read(SOUND.replace("10.5, 100.02", "\"10.5\",\"100.02\"")).profile())
+                .isEqualTo(read(SOUND).profile());
+        assertThat(problems("distance_m,height_m\n0,0\n0.25,\"0\n0.5,0\n"))
+                .singleElement()
+                .asString()
+                .startsWith("lane.csv:").contains("has a quotation mark that is not closed");
+        assertThat(problems("\"distance_m,height_m\n0,0\n0.25,0\n")).hasSize(1);
+    }
+
+    @Test
     void gapsAndUnevenStepsAreReportedOnceWhereTheyBegin() throws IOException {
         assertThat(problems("distance_m,height_m\n0,0\n0.25,0\n1.25,0\n2.25,0\n"))
                 .containsExactly("lane.csv:4:1: distance_m: is 1.0 m beyond the point before, the first step is 0.25 m;"
