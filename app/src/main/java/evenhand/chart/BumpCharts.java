@@ -3,6 +3,7 @@ package evenhand.chart;
 import evenhand.answers.BumpFigures;
 import evenhand.answers.Figure;
 import evenhand.bump.Bump;
+import evenhand.bump.SeatMotion;
 import evenhand.bump.Series;
 import evenhand.car.End;
 import evenhand.chart.Part.Line;
@@ -21,6 +22,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -60,8 +62,8 @@ public final class BumpCharts {
         return time.get(time.size() - 1);
     }
 
-    /** A set-up and its wheels over the event. */
-    public record Driven(String name, SetupStyle style, List<BumpWheel> wheels) {
+    /** A set-up, its wheels over the event, and its seat, which is followed straight ahead. */
+    public record Driven(String name, SetupStyle style, List<BumpWheel> wheels, Optional<SeatMotion> seat) {
         public Driven {
             wheels = List.copyOf(wheels);
         }
@@ -80,6 +82,11 @@ public final class BumpCharts {
     /** How the body is jolted. */
     public static Chart jolts(List<Driven> cars, End end, Units units) {
         return new BumpCharts(cars, end, units).jolts();
+    }
+
+    /** How the seat's mounting is jolted, with both axles going over the event; empty in a turn. */
+    public static Chart seat(List<Driven> cars, Units units) {
+        return new BumpCharts(cars, End.REAR, units).seat();
     }
 
     /** Where road, wheel and body go; in a turn by the wheel of the axle that comes nearest to leaving the ground. */
@@ -182,6 +189,23 @@ public final class BumpCharts {
                 unit,
                 2,
                 lines(Series::bodyAcceleration, unit));
+    }
+
+    private Chart seat() {
+        Unit unit = units.of(Dimension.ACCELERATION);
+        List<Part> parts = new ArrayList<>();
+        for (Driven car : cars) {
+            car.seat()
+                    .map(SeatMotion::series)
+                    .ifPresent(series -> parts.add(line(
+                            car.name(), "", car.style(), Weight.HEAVY, series.time(), series.acceleration(), unit)));
+        }
+        return chart(
+                "How the driver's seat is jolted at its mounting",
+                "acceleration of the seat, up positive",
+                unit,
+                2,
+                parts);
     }
 
     private Chart movements() {

@@ -1,5 +1,6 @@
 package evenhand.chart;
 
+import evenhand.bump.BodyOverHump;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.chart.CurveCharts.Curve;
@@ -8,9 +9,10 @@ import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
-import evenhand.ride.BodyOverHump;
 import evenhand.ride.QuarterCar;
 import evenhand.ride.Ride;
+import evenhand.ride.SeatRide;
+import evenhand.ride.SeatTransfer;
 import evenhand.ride.Transfer;
 import evenhand.ride.Weighting;
 import evenhand.words.EventWords;
@@ -89,8 +91,8 @@ public final class RideCharts {
     }
 
     /**
-     * What the road of each ride does to a seated person: weighted acceleration over an axle, r.m.s. in every third of an octave. An
-     * axle without damper curves has none.
+     * What the road of each ride does to a seated person: weighted acceleration where the driver's seat is bolted down, r.m.s. in
+     * every third of an octave. A car without damper curves at both ends has none.
      */
     public static Chart roadResponse(List<Riding> cars) {
         double[] frequency = new double[18];
@@ -99,37 +101,37 @@ public final class RideCharts {
         }
         List<Curve> curves = new ArrayList<>();
         for (Riding car : cars) {
-            for (End end : End.values()) {
-                car.ride().axle(end).damped().ifPresent(damped -> {
-                    double[] values = DoubleStream.of(frequency)
-                            .map(f -> third(damped.quarterCar(), car.ride(), f))
-                            .toArray();
-                    curves.add(new Curve(car.name(), EventWords.end(end), car.style(), frequency, values));
-                });
-            }
+            car.ride().seat().ifPresent(seat -> {
+                double[] values = DoubleStream.of(frequency)
+                        .map(f -> third(seat, car.ride(), f))
+                        .toArray();
+                curves.add(new Curve(car.name(), "", car.style(), frequency, values));
+            });
         }
         return CurveCharts.overFrequency(
-                "What the road does to who sits in it",
+                "What the road does to who sits in it, at the seat's mounting",
                 FREQUENCY,
                 new Quantity("weighted acceleration in each third of an octave", Unit.of("m/s^2"), 3),
                 curves);
     }
 
     /** Weighted r.m.s. acceleration in the third of an octave about a frequency, m/s². */
-    static double third(QuarterCar quarter, Ride ride, double frequency) {
-        Transfer transfer = new Transfer(quarter);
+    static double third(SeatRide seat, Ride ride, double frequency) {
+        SeatTransfer transfer = new SeatTransfer(seat.car(), seat.behindFrontAxle());
+        double lag = seat.car().wheelbase() / ride.speed(); // of the rear wheels, s
         double step = Math.log(2) / 3 / PIECES;
         double sum = 0;
         for (int i = 0; i < PIECES; i++) {
             double f = frequency * Math.exp((i + 0.5 - PIECES / 2.0) * step);
             double n = f / ride.speed();
             if (n >= ride.road().lowest() && n <= ride.road().highest()) {
-                transfer.at(f);
+                double w = 2 * Math.PI * f;
+                transfer.at(w, Math.cos(w * lag), Math.sin(w * lag));
                 sum += step
                         * f
                         * ride.road().density(n)
                         / ride.speed()
-                        * transfer.bodyAccelerationSquared
+                        * transfer.accelerationSquared
                         * Weighting.WK.squared(f);
             }
         }

@@ -4,6 +4,7 @@ import evenhand.answers.BumpFigures;
 import evenhand.answers.Figure;
 import evenhand.bump.Bump;
 import evenhand.bump.BumpAnswer;
+import evenhand.bump.SeatMotion;
 import evenhand.turn.Direction;
 import evenhand.words.Units;
 import evenhand.words.road.BumpWheel;
@@ -59,6 +60,7 @@ public final class BumpTable {
             columns.rowIfAny("metal", "", said(wheel, Bump.Room::toMetal, Bump::metalTouched, "met"));
             INTO_DROOP.forEach(figure -> columns.figureIfAny(figure, wheel));
         }
+        seat(columns, setups, answer);
         return columns.table();
     }
 
@@ -75,7 +77,18 @@ public final class BumpTable {
             IN_SHORT.forEach(
                     figure -> columns.figureIfAny(figure, setup -> wheel(answer.apply(setup), direction, heading)));
         }
+        seat(columns, setups, answer);
         return columns.table();
+    }
+
+    private static <A> void seat(Columns<A> columns, List<A> setups, Function<A, BumpAnswer> answer) {
+        Function<A, Optional<SeatMotion>> seat = setup -> answer.apply(setup) instanceof BumpAnswer.Straight straight
+                ? Optional.of(straight.seat())
+                : Optional.empty();
+        if (setups.stream().anyMatch(setup -> seat.apply(setup).isPresent())) {
+            columns.heading("Where the driver sits");
+            columns.figureIfAny(BumpFigures.SEAT_PEAK, seat);
+        }
     }
 
     private static <A> List<String> headings(List<A> setups, Function<A, BumpAnswer> answer, Direction direction) {

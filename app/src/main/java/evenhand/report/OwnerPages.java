@@ -33,6 +33,7 @@ import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.balance.LimitWords;
 import evenhand.words.compare.ComparisonWords;
+import evenhand.words.compare.RideComparisonWords;
 import evenhand.words.doubt.DoubtWords;
 import evenhand.words.lowering.CostWords;
 import evenhand.words.lowering.LowestWords;
@@ -273,6 +274,7 @@ final class OwnerPages {
                         .map(ride -> RideWords.forOwner(one.car(), ride, on, units))
                         .orElse(List.of("There is nothing to say of its ride: it does not stand on its springs.")))
                 .toList();
+        rideAgainstBase().ifPresent(sentence -> blocks.add(new Points(InPrint.sentences(List.of(sentence)))));
         if (told.size() == 2 && !told.get(0).equals(told.get(1))) {
             blocks.add(new Block.Heading("Before: \"" + base.name() + "\""));
             blocks.add(new Points(told.get(0)));
@@ -283,6 +285,18 @@ final class OwnerPages {
         blocks.add(new Points(told.get(told.size() - 1)));
         blocks.add(Text.quiet(RideWords.PRACTICE));
         return new Section("Ride and comfort", false, blocks);
+    }
+
+    /** What the changes do to the ride; nothing where they do nothing, or one of both has no answer. */
+    private Optional<String> rideAgainstBase() {
+        List<Candidate> both = findings.beforeAndAfter();
+        if (both.size() < 2) {
+            return Optional.empty();
+        }
+        return both.get(0)
+                .ride()
+                .flatMap(before ->
+                        both.get(1).ride().map(now -> RideComparisonWords.against(base.name(), before, now, units)));
     }
 
     private Section sure() {

@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenhand.answers.Trial;
 import evenhand.car.Car;
-import evenhand.car.End;
 import evenhand.chart.Part.Line;
 import evenhand.chart.RideCharts.Riding;
 import evenhand.look.SetupStyle;
-import evenhand.ride.AxleRide;
 import evenhand.ride.Ride;
 import evenhand.scenario.Demo;
 import evenhand.scenario.Setup;
@@ -47,21 +45,17 @@ class RideChartsTest {
     void thirdsOfAnOctaveMakeUpTheWeightedAcceleration(String demo) {
         int met = 0;
         for (Riding car : riding(demo)) {
-            for (End end : End.values()) {
-                AxleRide axle = car.ride().axle(end);
-                if (axle.damped().isEmpty()) {
-                    continue;
-                }
-                double sum = 0;
-                for (int i = -12; i < 30; i++) {
-                    double third =
-                            RideCharts.third(axle.damped().get().quarterCar(), car.ride(), 0.5 * Math.pow(2, i / 3.0));
-                    sum += third * third;
-                }
-                double whole = axle.damped().get().road().weightedAcceleration();
-                assertThat(Math.sqrt(sum)).isCloseTo(whole, within(0.005 * whole));
-                met++;
+            if (car.ride().seat().isEmpty()) {
+                continue;
             }
+            double sum = 0;
+            for (int i = -12; i < 30; i++) {
+                double third = RideCharts.third(car.ride().seat().get(), car.ride(), 0.5 * Math.pow(2, i / 3.0));
+                sum += third * third;
+            }
+            double whole = car.ride().seatComfort().orElseThrow();
+            assertThat(Math.sqrt(sum)).isCloseTo(whole, within(0.005 * whole));
+            met++;
         }
         assertThat(met).isPositive();
     }

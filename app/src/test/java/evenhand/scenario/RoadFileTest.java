@@ -86,7 +86,8 @@ class RoadFileTest {
         assertThat(problems("distance_m,height_m\n0,0\n0.25,\"0\n0.5,0\n"))
                 .singleElement()
                 .asString()
-                .startsWith("lane.csv:").contains("has a quotation mark that is not closed");
+                .startsWith("lane.csv:")
+                .contains("has a quotation mark that is not closed");
         assertThat(problems("\"distance_m,height_m\n0,0\n0.25,0\n")).hasSize(1);
     }
 

@@ -1,6 +1,7 @@
 package evenhand.answers;
 
 import evenhand.bump.Bump;
+import evenhand.bump.SeatMotion;
 import evenhand.quantity.Dimension;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -43,6 +44,15 @@ public final class BumpFigures {
             left("leftToMetal", "left before metal", Bump.Room::toMetal, Bump::peakBumpTravel);
     public static final Figure<Bump> LEFT_IN_DROOP =
             left("leftInDroop", "left before the droop stop", Bump.Room::toDroopStop, Bump::peakDroopTravel);
+
+    /** Where the driver sits. */
+    public static final Figure<SeatMotion> SEAT_PEAK = Figure.of(
+            "peakAcceleration",
+            "hardest jolt of the seat's mounting",
+            Dimension.ACCELERATION,
+            "m/s^2",
+            2,
+            SeatMotion::peakAcceleration);
 
     /** What happened, in the order of an answer. */
     public static final List<Figure<Bump>> PEAKS =

@@ -4,6 +4,7 @@ import evenhand.car.End;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
+import evenhand.ride.Ride;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.TurnRow;
@@ -36,6 +37,9 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
 
         /** In the ride, of one axle. */
         record OfRide(End end, Function<AxleRide, OptionalDouble> si) implements Reading {}
+
+        /** In the ride, of the whole car. */
+        record OfWholeRide(Function<Ride, OptionalDouble> si) implements Reading {}
     }
 
     public static final Criterion UNDERSTEER = atPace("understeer", TurnFigures.UNDERSTEER_GRADIENT, "deg/g", 0.05);
@@ -85,6 +89,10 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
     public static final Criterion REAR_TYRE_LOAD_VARIATION =
             ofRide("rear tyre load variation", End.REAR, RideFigures.TYRE_LOAD_VARIATION, "%", 0.5);
 
+    /** What is felt where the driver sits: comfort itself, where the figures of both axles are its parts. */
+    public static final Criterion SEAT_COMFORT =
+            of("seat comfort", RideFigures.SEAT_COMFORT, "m/s^2", 0.02, new Reading.OfWholeRide(Ride::seatComfort));
+
     /** All that can be an aim and has its row: those at a pace, those of the limit, those of the ride. */
     public static final List<Criterion> ALL = List.of(
             UNDERSTEER,
@@ -101,12 +109,13 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
             REAR_DAMPING,
             FRONT_FREQUENCY,
             REAR_FREQUENCY,
+            SEAT_COMFORT,
             FRONT_COMFORT,
             REAR_COMFORT,
             FRONT_TYRE_LOAD_VARIATION,
             REAR_TYRE_LOAD_VARIATION);
 
-    /** The axle whose ride it is of. */
+    /** The axle whose ride it is of; none of the whole car's. */
     public Optional<End> axle() {
         return reading instanceof Reading.OfRide ride ? Optional.of(ride.end()) : Optional.empty();
     }
@@ -160,6 +169,6 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
 
     /** Whether it is of the ride. */
     public boolean ofRide() {
-        return reading instanceof Reading.OfRide;
+        return reading instanceof Reading.OfRide || reading instanceof Reading.OfWholeRide;
     }
 }

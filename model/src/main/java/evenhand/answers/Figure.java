@@ -75,6 +75,11 @@ public record Figure<T>(
         return named(end.key() + Character.toUpperCase(name.charAt(0)) + name.substring(1), otherWords);
     }
 
+    /** The same figure with so many digits in a table. */
+    public Figure<T> to(int otherDigits) {
+        return new Figure<>(name, words, dimension, unit, perG, otherDigits, reading);
+    }
+
     /** The same figure, said per g. */
     public Figure<T> perEachG() {
         return new Figure<>(name, words, dimension, unit, true, digits, reading);

@@ -1,8 +1,9 @@
 package evenhand.answers;
 
+import evenhand.bump.BodyOverHump;
 import evenhand.car.Car;
 import evenhand.quantity.Unit;
-import evenhand.ride.BodyOverHump;
+import evenhand.ride.AxleRide;
 import evenhand.ride.Ride;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -26,6 +27,12 @@ public final class FlatRide {
      * @param car settled at its ride height, whose ride this is
      */
     public static List<BodyOverHump.Passage> over(Car car, Ride ride) {
-        return BodyOverHump.over(car, ride, HUMP_HEIGHT, HUMP_LENGTH, SPEEDS);
+        return BodyOverHump.over(car, carried(ride.front()), carried(ride.rear()), HUMP_HEIGHT, HUMP_LENGTH, SPEEDS);
+    }
+
+    private static BodyOverHump.Carried carried(AxleRide axle) {
+        return new BodyOverHump.Carried(
+                axle.rates().ride(),
+                axle.damped().map(damped -> damped.quarterCar().dampingRate()).orElse(0.0));
     }
 }

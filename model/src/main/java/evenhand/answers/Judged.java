@@ -85,9 +85,12 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
     }
 
     private Optional<OptionalDouble> ofRide(Optional<Ride> itsRide) {
-        return criterion.reading() instanceof Criterion.Reading.OfRide ride
-                ? Optional.of(itsRide.map(found -> ride.si().apply(found.axle(ride.end())))
-                        .orElseGet(OptionalDouble::empty))
+        if (criterion.reading() instanceof Criterion.Reading.OfRide ride) {
+            return Optional.of(itsRide.map(found -> ride.si().apply(found.axle(ride.end())))
+                    .orElseGet(OptionalDouble::empty));
+        }
+        return criterion.reading() instanceof Criterion.Reading.OfWholeRide ride
+                ? Optional.of(itsRide.map(ride.si()).orElseGet(OptionalDouble::empty))
                 : Optional.empty();
     }
 

@@ -1,13 +1,15 @@
 package evenhand.answers;
 
+import evenhand.bump.BodyOverHump;
 import evenhand.quantity.Dimension;
 import evenhand.ride.AxleRide;
 import evenhand.ride.AxleTramp;
-import evenhand.ride.BodyOverHump;
 import evenhand.ride.DampingAtSpeed;
 import evenhand.ride.DampingSweep;
 import evenhand.ride.PitchBounce;
+import evenhand.ride.Ride;
 import evenhand.ride.RoadResponse;
+import evenhand.ride.SeatRide;
 import evenhand.ride.Standing;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +44,28 @@ public final class RideFigures {
             "m/s^2",
             3,
             AxleRide::comfort);
+
+    private static final Figure<SeatRide> SEAT_ACCELERATION = Figure.of(
+            "weightedAcceleration_rms",
+            "felt at the seat's mounting (Wk)",
+            Dimension.ACCELERATION,
+            "m/s^2",
+            3,
+            SeatRide::weightedAcceleration);
+
+    /** What is felt of a road where the driver sits, to the digits that it is compared with. */
+    public static final Figure<Ride> SEAT_COMFORT = SEAT_ACCELERATION.within(Ride::seat);
+
+    /** Of the seat on the road, in the order of an answer. */
+    public static final List<Figure<SeatRide>> SEAT = List.of(
+            Figure.of(
+                    "behindFrontAxle",
+                    "seat behind the front axle",
+                    Dimension.LENGTH,
+                    "m",
+                    0,
+                    SeatRide::behindFrontAxle),
+            SEAT_ACCELERATION);
 
     public static final Figure<Standing> BUMP_TRAVEL_TO_STOP =
             atRest("bumpTravelToStop", "bump travel to the stop", Standing::bumpTravelToStop);

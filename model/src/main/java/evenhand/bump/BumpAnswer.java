@@ -9,8 +9,11 @@ import java.util.OptionalDouble;
 
 /** What a car answers when it is driven over an event of the road. */
 public sealed interface BumpAnswer {
-    /** Straight ahead: one wheel of each axle, both being alike. */
-    record Straight(Map<End, Bump> axles) implements BumpAnswer {
+    /**
+     * Straight ahead: one wheel of each axle, both being alike, each with its part of the body by itself; and the seat, with
+     * both axles under one body.
+     */
+    record Straight(Map<End, Bump> axles, SeatMotion seat) implements BumpAnswer {
         public Straight {
             axles = Map.copyOf(axles);
         }

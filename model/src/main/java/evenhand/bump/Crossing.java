@@ -118,7 +118,12 @@ final class Crossing {
     }
 
     private boolean resting(double energy) {
-        return step.energyAboveRest() <= Math.max(NO_ENERGY, RESTING * energy);
+        return atRest(step.energyAboveRest(), energy);
+    }
+
+    /** Whether what moves counts as being at rest: energy above rest that is left, and that as the event ended, J. */
+    static boolean atRest(double left, double asItEnded) {
+        return left <= Math.max(NO_ENERGY, RESTING * asItEnded);
     }
 
     /** Whether it came to rest behind the event. */

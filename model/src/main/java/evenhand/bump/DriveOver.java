@@ -12,12 +12,14 @@ import evenhand.turn.Wheel;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * Drives a car over an event of the road: each wheel with its part of the body by itself, from balance until it is at
- * rest again. What the wheels do to each other through pitch and roll of the body is left out.
+ * rest again. What the wheels do to each other through pitch and roll of the body is left out there. The seat, straight
+ * ahead, has both axles under one body, one after the other.
  */
 public final class DriveOver {
     /** Error of a step in the places of body and wheel, m. Answers are then sure to 1e-6, landings and metal included. */
@@ -40,6 +42,7 @@ public final class DriveOver {
      */
     public static BumpAnswer straight(Car car, RoadEvent event, double speed, Runnable goOn) {
         Map<End, Bump> bumps = new EnumMap<>(End.class);
+        Map<End, WheelStation> stations = new EnumMap<>(End.class);
         for (End end : End.values()) {
             Optional<WheelStation> station = WheelStation.atRest(car, end);
             if (station.isEmpty()) {
@@ -49,9 +52,18 @@ public final class DriveOver {
             if (bump.isEmpty()) {
                 return notFollowed();
             }
+            stations.put(end, station.get());
             bumps.put(end, bump.get());
         }
-        return new BumpAnswer.Straight(bumps);
+        Optional<SeatMotion> seat = SeatOver.of(
+                car,
+                Objects.requireNonNull(stations.get(End.FRONT)),
+                Objects.requireNonNull(stations.get(End.REAR)),
+                path(car, End.FRONT, event),
+                path(car, End.REAR, event),
+                speed,
+                goOn);
+        return seat.isPresent() ? new BumpAnswer.Straight(bumps, seat.get()) : notFollowed();
     }
 
     /** In mid-corner, to the end. */

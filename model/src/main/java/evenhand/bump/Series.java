@@ -1,6 +1,5 @@
 package evenhand.bump;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -33,61 +32,33 @@ public record Series(
         wheel = List.copyOf(wheel);
     }
 
-    /** Collects the rows; allocates when they have doubled, and nothing otherwise. */
+    /** Collects the rows. */
     static final class Recorder {
         private static final int COLUMNS = 5;
-        private static final int FEW = 1_000;
 
-        private double[] rows = new double[COLUMNS * FEW];
-        private final double finest;
-        private int count;
-        private int every = 1; // finest steps from row to row
+        private final Rows rows;
 
         Recorder(double finest) {
-            this.finest = finest;
+            rows = new Rows(COLUMNS, finest);
         }
 
         /** When the next row is due, s. */
         double due() {
-            return (double) count * every * finest;
+            return rows.due();
         }
 
         void add(double road, double bodyAcceleration, double travel, double tyreLoad, double wheel) {
-            int at = COLUMNS * count++;
-            rows[at] = road;
-            rows[at + 1] = bodyAcceleration;
-            rows[at + 2] = travel;
-            rows[at + 3] = tyreLoad;
-            rows[at + 4] = wheel;
-            if (count == MOST) {
-                thin();
-            } else if (COLUMNS * count == rows.length) {
-                rows = Arrays.copyOf(rows, Math.min(2 * rows.length, COLUMNS * MOST));
-            }
-        }
-
-        private void thin() {
-            count = MOST / 2;
-            every *= 2;
-            for (int i = 1; i < count; i++) {
-                System.arraycopy(rows, 2 * i * COLUMNS, rows, i * COLUMNS, COLUMNS);
-            }
+            rows.put(0, road);
+            rows.put(1, bodyAcceleration);
+            rows.put(2, travel);
+            rows.put(3, tyreLoad);
+            rows.put(4, wheel);
+            rows.next();
         }
 
         Series series() {
-            Double[] time = new Double[count];
-            for (int i = 0; i < count; i++) {
-                time[i] = (double) i * every * finest;
-            }
-            return new Series(Arrays.asList(time), column(0), column(1), column(2), column(3), column(4));
-        }
-
-        private List<Double> column(int column) {
-            Double[] values = new Double[count];
-            for (int i = 0; i < count; i++) {
-                values[i] = rows[COLUMNS * i + column];
-            }
-            return Arrays.asList(values);
+            return new Series(
+                    rows.times(), rows.column(0), rows.column(1), rows.column(2), rows.column(3), rows.column(4));
         }
     }
 }

@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param rear rear axle
  * @param drive driven wheels
  * @param pitchInertia of the sprung mass, kg·m², where known
+ * @param seat where the driver sits
  */
 public record Car(
         Weights weights,
@@ -32,7 +33,8 @@ public record Car(
         Axle front,
         Axle rear,
         Drive drive,
-        OptionalDouble pitchInertia) {
+        OptionalDouble pitchInertia,
+        Seat seat) {
     public Car {
         require(wheelbase > 0, "wheelbase", "must be above zero");
         require(cgHeight > 0, "cgHeight", "must be above the ground");
@@ -40,6 +42,7 @@ public record Car(
         require(rollingResistance >= 0, "rollingResistance", "must not be below zero");
         require(rollingResistance < 1, "rollingResistance", "must be below 1");
         require(pitchInertia.orElse(1) > 0, "pitchInertia", "must be above zero");
+        seat.requireWithin(wheelbase);
         for (End end : End.values()) {
             Axle axle = end == End.FRONT ? front : rear;
             double share = end == End.FRONT ? weights.frontFraction() : 1 - weights.frontFraction();
@@ -56,6 +59,11 @@ public record Car(
 
     public Axle axle(End end) {
         return end == End.FRONT ? front : rear;
+    }
+
+    /** Where the driver's seat is bolted down, m behind the front axle; given or estimated. */
+    public double seatBehindFront() {
+        return seat.behindFront(wheelbase);
     }
 
     /** Centre of gravity behind the front axle, m. */
@@ -133,7 +141,8 @@ public record Car(
                 newFront,
                 newRear,
                 drive,
-                pitchInertia);
+                pitchInertia,
+                seat);
     }
 
     /** This car at the height that its axles' {@code lowered} leave; they are zero afterwards. */
@@ -171,7 +180,8 @@ public record Car(
                         drive.differential(),
                         drive.finalDrive(),
                         drive.shaftTurns().mirrored()),
-                pitchInertia);
+                pitchInertia,
+                seat);
     }
 
     /**

@@ -50,7 +50,8 @@ final class Loading {
                 car.front().sunk(front),
                 car.rear().sunk(rear),
                 car.drive(),
-                pitchInertia(sprung));
+                pitchInertia(sprung),
+                car.seat());
     }
 
     /** A height of the body between its axles, or beyond them. */

@@ -71,6 +71,7 @@ final class Lowering {
                 car.front().settled(),
                 car.rear().settled(),
                 car.drive(),
-                car.pitchInertia());
+                car.pitchInertia(),
+                car.seat());
     }
 }

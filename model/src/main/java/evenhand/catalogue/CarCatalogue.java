@@ -15,6 +15,7 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Drive;
 import evenhand.car.End;
+import evenhand.car.Seat;
 import evenhand.car.Steering;
 import evenhand.car.Weights;
 import evenhand.quantity.Dimension;
@@ -171,6 +172,19 @@ final class CarCatalogue {
             .usualStep(Amount.percent(10))
             .within(1, 1e6);
 
+    static final Slot<Double> SEAT_BEHIND_FRONT = length("behindFrontAxle")
+            .optional()
+            .means("how far the driver's seat is bolted down behind the front axle; comfort is judged there")
+            .measured("tape along the sill, from the middle of the front wheel to the seat's bolts", Amount.of(0.05))
+            .usual(0.8, 2)
+            .takes(Slot.Work.ANOTHER_CAR)
+            .usualStep(Amount.of(0.1))
+            .within(-10, 20);
+
+    static final Shape<Seat> SEAT_SHAPE = shape("seat", v -> new Seat(v.maybe(SEAT_BEHIND_FRONT)), SEAT_BEHIND_FRONT);
+    static final Slot<Seat> SEAT =
+            group("seat", SEAT_SHAPE).means("where the driver sits").defaultsTo(Seat.USUAL);
+
     static final Shape<Car> CAR = shape(
             "car",
             CarCatalogue::car,
@@ -187,7 +201,8 @@ final class CarCatalogue {
             FRONT,
             REAR,
             DRIVE,
-            PITCH_INERTIA);
+            PITCH_INERTIA,
+            SEAT);
 
     private CarCatalogue() {}
 
@@ -217,6 +232,7 @@ final class CarCatalogue {
                 front,
                 rear,
                 v.of(DRIVE),
-                v.maybe(PITCH_INERTIA));
+                v.maybe(PITCH_INERTIA),
+                v.of(SEAT));
     }
 }

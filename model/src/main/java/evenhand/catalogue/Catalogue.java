@@ -5,6 +5,7 @@ import evenhand.car.Bar;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.InertiaEstimate;
+import evenhand.car.Seat;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
@@ -104,7 +105,7 @@ public final class Catalogue {
         return List.copyOf(worked);
     }
 
-    /** What the ride estimates where it is not given: pitch inertia, and the roll inertia of live axles. */
+    /** What the ride estimates where it is not given: pitch inertia, where the driver sits, roll inertia of live axles. */
     public static List<Adjustable> estimatedForRide(Car car) {
         List<Adjustable> estimated = new ArrayList<>();
         if (car.pitchInertia().isEmpty()) {
@@ -114,6 +115,16 @@ public final class Catalogue {
                     InertiaEstimate.pitch(car),
                     InertiaEstimate.PITCH_TOLERANCE,
                     InertiaEstimate.PITCH_RULE));
+        }
+        if (car.seat().behindFrontAxle().isEmpty()) {
+            estimated.add(new Adjustable(
+                    Path.join(CarCatalogue.SEAT.key(), CarCatalogue.SEAT_BEHIND_FRONT.key()),
+                    CarCatalogue.SEAT_BEHIND_FRONT,
+                    car.seatBehindFront(),
+                    Seat.TOLERANCE * car.wheelbase(),
+                    Adjustable.Origin.ESTIMATED,
+                    Seat.RULE,
+                    Dimension.LENGTH.metric()));
         }
         for (End end : End.values()) {
             if (car.axle(end) instanceof Axle.Live live && live.rollInertia().isEmpty()) {

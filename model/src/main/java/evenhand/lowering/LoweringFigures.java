@@ -57,7 +57,13 @@ public final class LoweringFigures {
     public static final List<Figure<Stands>> ROLL_CENTRES = List.of(rollCentre(End.FRONT), rollCentre(End.REAR));
 
     /** On the road that comfort is judged on. */
-    public static final List<Figure<Stands>> COMFORT = List.of(comfort(End.FRONT), comfort(End.REAR));
+    public static final List<Figure<Stands>> COMFORT = List.of(
+            comfort(End.FRONT),
+            comfort(End.REAR),
+            RideFigures.SEAT_COMFORT
+                    .within(Stands::rides)
+                    .named("seatWeightedAcceleration_rms", "at the seat, as a body feels it")
+                    .to(2));
 
     public static final List<Figure<Stands>> LEVER = List.of(
             Figure.of(
@@ -140,7 +146,7 @@ public final class LoweringFigures {
         return RideFigures.WEIGHTED_ACCELERATION
                 .<Stands>within(stance ->
                         stance.rides().flatMap(ride -> ride.axle(end).damped()).map(AxleRide.Damped::road))
-                .named(end, end.key() + ", as a body feels it");
+                .named(end, "above the " + end.key() + " axle, as a body feels it");
     }
 
     private static Optional<TurnRow> row(PaceAnswer answer) {

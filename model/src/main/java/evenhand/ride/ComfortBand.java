@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * What people say of a weighted r.m.s. acceleration. The bands overlap: one acceleration may have two.
+ * What people say of a weighted r.m.s. acceleration where they sit. The bands overlap: one acceleration may have two.
  *
  * <p>Source: ISO 2631-1:1997 annex C.2.3, from memory.
  */
@@ -31,6 +31,16 @@ public enum ComfortBand {
         return Stream.of(values())
                 .filter(band -> acceleration >= band.from && acceleration < band.to)
                 .toList();
+    }
+
+    /** Of the bands that an acceleration lies in, the one whose middle is nearer as a ratio: where there is room for one word. */
+    public static ComfortBand nearest(double acceleration) {
+        List<ComfortBand> bands = of(acceleration);
+        ComfortBand lower = bands.get(0);
+        ComfortBand upper = bands.get(bands.size() - 1);
+        // Geometric means of both bands' ends, squared: a1·b1·a2·b2 parts the two at its fourth root.
+        double parting = Math.sqrt(Math.sqrt(lower.from * lower.to * upper.from * upper.to));
+        return bands.size() == 1 || acceleration < parting ? lower : upper;
     }
 
     /** Lower end, m/s². */

@@ -3,19 +3,22 @@ package evenhand.ride;
 import evenhand.car.Car;
 import evenhand.car.End;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * How a car rides, linear about its rest: each axle's quarter car, the body's pitch and bounce, and what a road does at a
- * speed. Cheap enough to be asked thousands of times.
+ * speed, over the axles and where the driver sits. Cheap enough to be asked thousands of times.
  *
  * @param front front axle
  * @param rear rear axle
  * @param road that it is asked about
  * @param speed on it, m/s
  * @param pitchBounce of the sprung mass on the ride rates
+ * @param seat what is felt at the driver's seat; none where an axle has no dampers
  */
-public record Ride(AxleRide front, AxleRide rear, Road road, double speed, PitchBounce pitchBounce)
+public record Ride(
+        AxleRide front, AxleRide rear, Road road, double speed, PitchBounce pitchBounce, Optional<SeatRide> seat)
         implements RideAnswer {
 
     /**
@@ -45,12 +48,19 @@ public record Ride(AxleRide front, AxleRide rear, Road road, double speed, Pitch
             }
         }
         PitchBounce pitchBounce = PitchBounce.of(car, front.ride(), rear.ride());
-        return new Ride(
-                AxleRide.of(car, End.FRONT, front, road, speed),
-                AxleRide.of(car, End.REAR, rear, road, speed),
-                road,
-                speed,
-                pitchBounce);
+        AxleRide frontRide = AxleRide.of(car, End.FRONT, front, road, speed);
+        AxleRide rearRide = AxleRide.of(car, End.REAR, rear, road, speed);
+        return new Ride(frontRide, rearRide, road, speed, pitchBounce, seat(car, frontRide, rearRide, road, speed));
+    }
+
+    private static Optional<SeatRide> seat(Car car, AxleRide front, AxleRide rear, Road road, double speed) {
+        if (front.damped().isEmpty() || rear.damped().isEmpty()) {
+            return Optional.empty();
+        }
+        AxleRide.Damped atFront = front.damped().get();
+        AxleRide.Damped atRear = rear.damped().get();
+        HalfCar half = HalfCar.of(car, atFront.quarterCar(), atRear.quarterCar());
+        return Optional.of(SeatRide.of(half, atFront.modes(), atRear.modes(), car.seatBehindFront(), road, speed));
     }
 
     public AxleRide axle(End end) {
@@ -67,7 +77,12 @@ public record Ride(AxleRide front, AxleRide rear, Road road, double speed, Pitch
         return axle(end).bodyFrequency();
     }
 
-    /** Weighted r.m.s. acceleration over one axle, m/s². */
+    /** Weighted r.m.s. acceleration where the driver sits, m/s². */
+    public OptionalDouble seatComfort() {
+        return seat.isPresent() ? OptionalDouble.of(seat.get().weightedAcceleration()) : OptionalDouble.empty();
+    }
+
+    /** Weighted r.m.s. acceleration of the body over one axle, m/s²: where nobody sits, but one end beside the other. */
     public OptionalDouble comfort(End end) {
         return axle(end).comfort();
     }

@@ -43,6 +43,7 @@ public record RoadResponse(
         }
         double[] edges = edges(car.modes(), road, speed);
         Transfer transfer = new Transfer(car);
+        double[] factors = new double[2 * NODES.length]; // of a panel's points over its middle
         double acceleration = 0;
         double weighted = 0;
         double travel = 0;
@@ -50,11 +51,14 @@ public record RoadResponse(
         for (int i = 0; i + 1 < edges.length; i++) {
             int parts = (int) Math.ceil((edges[i + 1] - edges[i]) / WIDEST);
             double half = parts == 0 ? 0 : (edges[i + 1] - edges[i]) / parts / 2;
+            for (int pair = 0; pair < NODES.length && parts > 0; pair++) {
+                factors[2 * pair] = Math.exp(half * NODES[pair]);
+                factors[2 * pair + 1] = 1 / factors[2 * pair];
+            }
             for (int part = 0; part < parts; part++) {
-                double middle = edges[i] + (2 * part + 1) * half;
+                double middle = Math.exp(edges[i] + (2 * part + 1) * half);
                 for (int point = 0; point < 2 * NODES.length; point++) {
-                    double node = point % 2 == 0 ? NODES[point / 2] : -NODES[point / 2];
-                    double frequency = Math.exp(middle + half * node);
+                    double frequency = middle * factors[point];
                     transfer.at(frequency);
                     double share = half * WEIGHTS[point / 2] * frequency * road.density(frequency / speed) / speed;
                     double one = share * transfer.bodyAccelerationSquared;

@@ -44,12 +44,12 @@ public final class Transfer {
         double w4 = w2 * w2;
         double real = product * w4 - middle * w2 + ks * kt;
         double imaginary = w * c * (kt - both * w2);
-        double size = real * real + imaginary * imaginary;
+        double overSize = 1 / (real * real + imaginary * imaginary);
         double tyreReal = w2 * (product * w2 - ks * both);
         double tyreImaginary = w * w2 * c * both;
-        bodyAccelerationSquared = w4 * kt * kt * (ks * ks + c * c * w2) / size;
-        suspensionTravelSquared = kt * kt * ms * ms * w4 / size;
-        tyreDeflectionSquared = (tyreReal * tyreReal + tyreImaginary * tyreImaginary) / size;
+        bodyAccelerationSquared = w4 * kt * kt * (ks * ks + c * c * w2) * overSize;
+        suspensionTravelSquared = kt * kt * ms * ms * w4 * overSize;
+        tyreDeflectionSquared = (tyreReal * tyreReal + tyreImaginary * tyreImaginary) * overSize;
     }
 
     /** |body acceleration| over road height, 1/s². */

@@ -19,22 +19,19 @@ public enum Weighting {
     private static final double LOWER_FOURTH = fourth(LOWER_LIMIT);
     private static final double UPPER_FOURTH = fourth(UPPER_LIMIT);
 
-    private final double f3;
-    private final double f4;
-    private final double q4;
-    private final double f5;
-    private final double q5;
-    private final double f6;
-    private final double q6;
+    private final double transition; // f3²
+    private final double scale; // what does not depend on the frequency
+    private final Resonance atF4;
+    private final Resonance atF5;
+    private final Resonance atF6;
 
     Weighting(double f3, double f4, double q4, double f5, double q5, double f6, double q6) {
-        this.f3 = f3;
-        this.f4 = f4;
-        this.q4 = q4;
-        this.f5 = f5;
-        this.q5 = q5;
-        this.f6 = f6;
-        this.q6 = q6;
+        transition = f3 * f3;
+        atF4 = new Resonance(f4, q4);
+        atF5 = new Resonance(f5, q5);
+        atF6 = new Resonance(f6, q6);
+        double step = f6 == 0 ? 1 : q6 * q6 / (q5 * q5);
+        scale = fourth(f4) * q4 * q4 / (f3 * f3) * step;
     }
 
     /** The weight at a frequency, Hz. */
@@ -46,14 +43,29 @@ public enum Weighting {
     public double squared(double frequency) {
         double f2 = frequency * frequency;
         double fourth = f2 * f2;
-        double bands = fourth / (fourth + LOWER_FOURTH) * UPPER_FOURTH / (fourth + UPPER_FOURTH);
-        double transition = (f2 + f3 * f3) / (f3 * f3) * fourth(f4) * q4 * q4 / resonance(f2, f4, q4);
-        double step = f6 == 0 ? 1 : q6 * q6 / (q5 * q5) * resonance(f2, f5, q5) / resonance(f2, f6, q6);
-        return bands * transition * step;
+        return scale
+                * UPPER_FOURTH
+                * fourth
+                * (f2 + transition)
+                * atF5.at(f2, fourth)
+                / ((fourth + LOWER_FOURTH) * (fourth + UPPER_FOURTH) * atF4.at(f2, fourth) * atF6.at(f2, fourth));
     }
 
-    private static double resonance(double f2, double f0, double q) {
-        return f2 * f2 * q * q + f2 * f0 * f0 * (1 - 2 * q * q) + fourth(f0) * q * q;
+    /** f⁴·Q² + f²·f0²·(1 − 2·Q²) + f0⁴·Q²; one where there is no f0. Its parts are kept, for it is asked very often. */
+    private static final class Resonance {
+        private final double atFourth;
+        private final double atSquare;
+        private final double constant;
+
+        Resonance(double f0, double q) {
+            atFourth = f0 == 0 ? 0 : q * q;
+            atSquare = f0 * f0 * (1 - 2 * q * q);
+            constant = f0 == 0 ? 1 : fourth(f0) * q * q;
+        }
+
+        double at(double f2, double fourth) {
+            return fourth * atFourth + f2 * atSquare + constant;
+        }
     }
 
     private static double fourth(double f) {

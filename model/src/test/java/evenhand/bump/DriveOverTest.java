@@ -225,7 +225,8 @@ class DriveOverTest {
                         car.front(),
                         lowered,
                         car.drive(),
-                        car.pitchInertia())
+                        car.pitchInertia(),
+                        car.seat())
                 .settled();
     }
 

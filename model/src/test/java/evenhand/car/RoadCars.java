@@ -42,7 +42,8 @@ public final class RoadCars {
                 car.drive(),
                 more.chance(0.3)
                         ? OptionalDouble.of(car.weights().mass() * more.between(1.0, 1.9))
-                        : OptionalDouble.empty());
+                        : OptionalDouble.empty(),
+                more.chance(0.5) ? new Seat(OptionalDouble.of(car.wheelbase() * more.between(-0.1, 1.1))) : Seat.USUAL);
     }
 
     private Axle damped(Car car, End end) {
@@ -163,7 +164,8 @@ public final class RoadCars {
                         differential,
                         full && chance(0.7) ? OptionalDouble.of(between(3, 4.5)) : OptionalDouble.empty(),
                         chance(0.5) ? Drive.ShaftTurns.ANTICLOCKWISE : Drive.ShaftTurns.CLOCKWISE),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Seat.USUAL);
     }
 
     private Axle axle(boolean full, boolean live, double axleMass, double track, End end) {

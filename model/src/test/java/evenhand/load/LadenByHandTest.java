@@ -16,6 +16,7 @@ import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
 import evenhand.car.LoadCase;
+import evenhand.car.Seat;
 import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.car.Steering;
@@ -77,7 +78,8 @@ class LadenByHandTest {
                         tyre,
                         OptionalDouble.empty()),
                 Drive.USUAL,
-                OptionalDouble.of(1500));
+                OptionalDouble.of(1500),
+                Seat.USUAL);
     }
 
     private static Stops stops(double bump, double droop, double metal) {

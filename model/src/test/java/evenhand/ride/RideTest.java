@@ -10,7 +10,6 @@ import evenhand.car.RoadCars;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import java.lang.management.ManagementFactory;
-import java.util.List;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -163,21 +162,6 @@ class RideTest {
             }
         }
         assertThat(live).isGreaterThan(100);
-    }
-
-    @Test
-    void aSecondPassageFollowsTheFirstByTheWheelbase() {
-        Car car = RoadCars.damped(5).settled();
-        Ride ride = ride(car);
-        List<Double> speeds = List.of(5.0, 10.0, 20.0, 30.0);
-        List<BodyOverHump.Passage> passages = BodyOverHump.over(car, ride, 0.05, 0.5, speeds);
-        assertThat(passages).hasSize(4);
-        // Twice the hump, twice everything: the half car is linear.
-        List<BodyOverHump.Passage> twice = BodyOverHump.over(car, ride, 0.1, 0.5, speeds);
-        for (int i = 0; i < speeds.size(); i++) {
-            assertThat(twice.get(i).pitchAfter()).isCloseTo(2 * passages.get(i).pitchAfter(), within(1e-12));
-            assertThat(passages.get(i).peakAcceleration()).isPositive();
-        }
     }
 
     @Test

@@ -57,7 +57,8 @@ class AxleSuspensionTest {
                         rear.tyre(),
                         rear.rollInertia()),
                 car.drive(),
-                car.pitchInertia());
+                car.pitchInertia(),
+                car.seat());
     }
 
     /** Points a millimetre apart, each piece steeper than the one before. */

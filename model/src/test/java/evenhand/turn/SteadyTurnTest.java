@@ -8,6 +8,7 @@ import evenhand.car.Bar;
 import evenhand.car.Car;
 import evenhand.car.LateralLocator;
 import evenhand.car.RoadCars;
+import evenhand.car.Seat;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import java.util.List;
@@ -255,7 +256,8 @@ class SteadyTurnTest {
                 car.front(),
                 rear,
                 car.drive(),
-                car.pitchInertia());
+                car.pitchInertia(),
+                car.seat());
     }
 
     @Test
@@ -287,7 +289,8 @@ class SteadyTurnTest {
                 car.front(),
                 car.rear(),
                 car.drive(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Seat.USUAL);
         assertThat(ask(tall, Direction.LEFT)).isInstanceOfSatisfying(TurnAnswer.NoTurn.class, none -> {
             assertThat(none.reason()).isEqualTo(TurnAnswer.Reason.FALLS_OVER);
             assertThat(none.text()).contains("falls over");

@@ -1,5 +1,7 @@
 package evenhand.ride;
 
+import evenhand.answers.FlatRide;
+import evenhand.bump.BodyOverHump;
 import evenhand.car.Car;
 import evenhand.car.RoadCars;
 import evenhand.scenario.ScenarioReader;
@@ -72,9 +74,15 @@ public class RideBenchmark {
         return Ride.of(car, RoadClass.B, SPEED);
     }
 
-    /** The body over a hump at one speed. */
+    /** Spectrum of a random road where the driver sits. */
     @Benchmark
-    public List<BodyOverHump.Passage> hump() {
-        return BodyOverHump.over(car, (Ride) Ride.of(car, RoadClass.B, SPEED), 0.02, 1, List.of(SPEED));
+    public double seat() {
+        return ((Ride) Ride.of(car, RoadClass.B, SPEED)).seat().orElseThrow().on(RoadClass.B, SPEED);
+    }
+
+    /** The body over a hump at eleven speeds. */
+    @Benchmark
+    public List<BodyOverHump.Passage> flatRide() {
+        return FlatRide.over(car, (Ride) Ride.of(car, RoadClass.B, SPEED));
     }
 }

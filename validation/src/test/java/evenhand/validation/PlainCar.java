@@ -6,6 +6,7 @@ import evenhand.car.Axle;
 import evenhand.car.Bar;
 import evenhand.car.Car;
 import evenhand.car.Drive;
+import evenhand.car.Seat;
 import evenhand.car.Spring;
 import evenhand.car.Steering;
 import evenhand.car.Stops;
@@ -76,7 +77,8 @@ final class PlainCar {
                         lowered,
                         alignment,
                         fitted,
-                        OptionalDouble.empty());
+                        OptionalDouble.empty(),
+                        Seat.USUAL);
             }
             return new Axle.Independent(
                     track,
@@ -92,7 +94,8 @@ final class PlainCar {
                     rollCamber,
                     alignment,
                     fitted,
-                    OptionalDouble.empty());
+                    OptionalDouble.empty(),
+                    Seat.USUAL);
         }
     }
 
@@ -140,6 +143,7 @@ final class PlainCar {
                 front.build(),
                 rear.build(),
                 drive,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Seat.USUAL);
     }
 }

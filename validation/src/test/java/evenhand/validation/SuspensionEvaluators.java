@@ -191,7 +191,8 @@ final class SuspensionEvaluators {
                         rear.tyre(),
                         rear.rollInertia()),
                 car.drive(),
-                car.pitchInertia());
+                car.pitchInertia(),
+                car.seat());
     }
 
     /** Suspension and tyres one after the other. */

@@ -10,6 +10,7 @@ import evenhand.car.Car;
 import evenhand.car.Curve;
 import evenhand.car.Drive;
 import evenhand.car.LateralLocator;
+import evenhand.car.Seat;
 import evenhand.car.Spring;
 import evenhand.car.Steering;
 import evenhand.car.Stops;
@@ -100,7 +101,8 @@ class TradeFactsTest {
                             tyre(rearStiffness, frictionRear),
                             OptionalDouble.empty()),
                     Drive.USUAL,
-                    OptionalDouble.empty());
+                    OptionalDouble.empty(),
+                    Seat.USUAL);
         }
 
         private static Stops stops(double gap, Curve rubber) {

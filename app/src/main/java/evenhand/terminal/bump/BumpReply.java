@@ -4,6 +4,7 @@ import evenhand.answers.BumpFigures;
 import evenhand.bump.Bump;
 import evenhand.bump.BumpAnswer;
 import evenhand.bump.DriveOver;
+import evenhand.bump.SeatMotion;
 import evenhand.bump.Series;
 import evenhand.car.Car;
 import evenhand.car.End;
@@ -81,6 +82,18 @@ record BumpReply(Scenario scenario, Optional<LoadCase> load, Question question, 
             .flag("settled", Bump::settled)
             .part("series", Bump::series, SERIES);
 
+    /** Where the driver sits, straight ahead. */
+    private static final Contents<SeatMotion> SEAT = Contents.of(SeatMotion.class)
+            .number("behindFrontAxle_m", SeatMotion::behindFrontAxle)
+            .figure(BumpFigures.SEAT_PEAK)
+            .flag("settled", SeatMotion::settled)
+            .part(
+                    "series",
+                    SeatMotion::series,
+                    Contents.of(SeatMotion.Series.class)
+                            .numbers("time_s", SeatMotion.Series::time)
+                            .numbers("acceleration_m_per_s2", SeatMotion.Series::acceleration));
+
     /** Axles straight ahead, wheels in mid-corner. */
     private static final Contents<BumpAnswer> WHEELS = wheels();
 
@@ -118,7 +131,11 @@ record BumpReply(Scenario scenario, Optional<LoadCase> load, Question question, 
     private static final Contents<Row> ROWS = Contents.of(Row.class)
             .text("setup", row -> row.answer().setup().name())
             .text("wheel", Row::wheel)
-            .with(Row::bump, BUMP);
+            .with(Row::bump, BUMP)
+            .partIfAny(
+                    "seat",
+                    row -> seat(row.answer().bump()),
+                    Contents.of(SeatMotion.class).figure(BumpFigures.SEAT_PEAK));
 
     BumpReply {
         setups = List.copyOf(setups);
@@ -132,13 +149,17 @@ record BumpReply(Scenario scenario, Optional<LoadCase> load, Question question, 
         for (Wheel wheel : Wheel.values()) {
             wheels = wheels.partIfAny(wheel.key(), answer -> wheel(answer, wheel), BUMP);
         }
-        return wheels;
+        return wheels.partIfAny("seat", BumpReply::seat, SEAT);
     }
 
     private static Optional<Bump> axle(BumpAnswer answer, End end) {
         return answer instanceof BumpAnswer.Straight straight
                 ? Optional.ofNullable(straight.axles().get(end))
                 : Optional.empty();
+    }
+
+    private static Optional<SeatMotion> seat(BumpAnswer answer) {
+        return answer instanceof BumpAnswer.Straight straight ? Optional.of(straight.seat()) : Optional.empty();
     }
 
     private static Optional<Bump> wheel(BumpAnswer answer, Wheel wheel) {

@@ -25,8 +25,7 @@ final class EffectsPage {
             Criterion.ROLL_GRADIENT,
             Criterion.INSIDE_REAR_LOAD,
             Criterion.INSIDE_FRONT_LOAD,
-            Criterion.FRONT_COMFORT,
-            Criterion.REAR_COMFORT);
+            Criterion.SEAT_COMFORT);
 
     private static final int MOST_HELPING = 10;
 

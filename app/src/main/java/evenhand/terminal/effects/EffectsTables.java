@@ -27,8 +27,7 @@ final class EffectsTables {
             Criterion.FRONT_SHARE,
             Criterion.INSIDE_REAR_LOAD,
             Criterion.INSIDE_FRONT_LOAD,
-            Criterion.FRONT_COMFORT,
-            Criterion.REAR_COMFORT);
+            Criterion.SEAT_COMFORT);
 
     private final Page page;
     private final Units units;

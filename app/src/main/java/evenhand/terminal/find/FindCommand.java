@@ -61,7 +61,8 @@ import picocli.CommandLine.Option;
                     + " range. An aim is a figure, a bound or none, a value, and the pace where it has one: understeer,"
                     + " roll gradient, sideslip, grip balance, front share, inside rear load or inside front load at a"
                     + " pace; limit, limit balance or understeer near the limit without; front first, which stands"
-                    + " alone; and of the ride front or rear damping, frequency, comfort and tyre load variation.",
+                    + " alone; and of the ride seat comfort, and front or rear damping, frequency, comfort (above that"
+                    + " axle) and tyre load variation.",
             "",
             "An aim holds both ways round and on every --radius: a bound by the worse, an exact value by the mean of"
                     + " all, none of them further off than 0.3 deg/g or 1 %%. Where the front does not go first"

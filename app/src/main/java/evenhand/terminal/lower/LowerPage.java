@@ -10,6 +10,7 @@ import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
+import evenhand.ride.Ride;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.OneScreen;
 import evenhand.turn.TurnAnswer;
@@ -38,20 +39,14 @@ final class LowerPage {
     /** Of more bends than these only the worst is shown. */
     private static final int MOST_BENDS = 2;
 
-    /** Worse of both ends. */
+    /** Where the driver sits. */
     private static final Figure<Stance.Stands> COMFORT = Figure.ofOptional(
             "weightedAcceleration_rms",
-            "worse end, as it is felt",
+            "felt at the seat",
             Dimension.ACCELERATION,
             "m/s^2",
             2,
-            stands -> stands.rides()
-                    .filter(ride -> ride.comfort(End.FRONT).isPresent()
-                            && ride.comfort(End.REAR).isPresent())
-                    .map(ride -> OptionalDouble.of(Math.max(
-                            ride.comfort(End.FRONT).orElse(0),
-                            ride.comfort(End.REAR).orElse(0))))
-                    .orElseGet(OptionalDouble::empty));
+            stands -> stands.rides().map(Ride::seatComfort).orElseGet(OptionalDouble::empty));
 
     private final Console console;
     private final Units units;

@@ -2,11 +2,11 @@ package evenhand.terminal.reply;
 
 import evenhand.answers.FirstStops;
 import evenhand.answers.FlatRide;
+import evenhand.bump.BodyOverHump;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.load.Laden;
-import evenhand.ride.BodyOverHump;
 import evenhand.ride.Ride;
 import evenhand.ride.RideAnswer;
 import evenhand.scenario.Setup;
@@ -14,6 +14,7 @@ import evenhand.terminal.asked.AskedRoad;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.LoadWords;
 import evenhand.words.Units;
+import evenhand.words.compare.RideComparisonWords;
 import evenhand.words.ride.RideWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,7 @@ public sealed interface SetupRide extends SetupAnswer permits SetupRide.Rides, S
      * @param speed on the road, m/s
      * @param stops where the turn first touches a stop
      * @param passages over a hump, from slow to fast
+     * @param base what it is held against; none of the first set-up
      */
     record Rides(
             Setup setup,
@@ -39,7 +41,8 @@ public sealed interface SetupRide extends SetupAnswer permits SetupRide.Rides, S
             double speed,
             Ride ride,
             FirstStops stops,
-            List<BodyOverHump.Passage> passages)
+            List<BodyOverHump.Passage> passages,
+            Optional<Base> base)
             implements SetupRide {
         /** The car as it stands. */
         public Car car() {
@@ -49,6 +52,8 @@ public sealed interface SetupRide extends SetupAnswer permits SetupRide.Rides, S
         /** How its load sits and how it rides, in sentences. */
         public List<String> words(Units units) {
             List<String> sentences = new ArrayList<>();
+            base.ifPresent(
+                    first -> sentences.add(RideComparisonWords.against(first.name(), first.ride(), ride, units)));
             load.ifPresent(aboard -> sentences.add(LoadWords.sits(aboard, rest, units)));
             sentences.addAll(RideWords.of(car(), ride, stops, passages, road.words(), units));
             return sentences;
@@ -66,8 +71,11 @@ public sealed interface SetupRide extends SetupAnswer permits SetupRide.Rides, S
         }
     }
 
-    /** Asks a set-up. */
-    static SetupRide of(Setup setup, Optional<LoadCase> load, AskedRoad road, double speed) {
+    /** The set-up that others are held against, and how it rides on the same road. */
+    record Base(String name, Ride ride) {}
+
+    /** Asks a set-up, to be held against another one. */
+    static SetupRide of(Setup setup, Optional<LoadCase> load, AskedRoad road, double speed, Optional<Base> base) {
         Laden laden = Laden.of(setup.car(), load);
         if (!(laden instanceof Laden.AtRest rest)) {
             return none(setup, ((Laden.NoRest) laden).text());
@@ -78,7 +86,7 @@ public sealed interface SetupRide extends SetupAnswer permits SetupRide.Rides, S
             return none(setup, none.text());
         }
         Ride ride = (Ride) answer;
-        return new Rides(setup, load, rest, road, speed, ride, FirstStops.of(car), FlatRide.over(car, ride));
+        return new Rides(setup, load, rest, road, speed, ride, FirstStops.of(car), FlatRide.over(car, ride), base);
     }
 
     private static SetupAnswer.None none(Setup setup, String why) {

@@ -29,10 +29,12 @@ import picocli.CommandLine.Option;
         name = "ride",
         sortOptions = false,
         description = {
-            "How each set-up rides: frequencies, damping, travel, comfort and grip on a road.",
+            "How each set-up rides: comfort where the driver sits, frequencies, damping, travel and grip.",
             "",
             "Each axle as a quarter car, linear about its rest: rates at the wheel, frequencies of the body and"
-                    + " of the wheel's hop, damping, and what a road does at a speed. Pitch and bounce of the body,"
+                    + " of the wheel's hop, damping, and what a road does at a speed. Comfort is judged where the"
+                    + " driver's seat is bolted down (car.seat.behindFrontAxle), on both axles together, by ISO 2631-1."
+                    + " Pitch and bounce of the body,"
                     + " what the springs carry, how much travel there is and where in a turn a stop is touched."
                     + " First stands how each set-up rides against the first; --full prints all figures, and why.",
             ""
@@ -111,8 +113,13 @@ public final class RideCommand implements Asked {
         Scenario scenario = read.get();
         Optional<LoadCase> aboard = load.of(scenario);
         List<SetupRide> answers = new ArrayList<>();
+        Optional<SetupRide.Base> base = Optional.empty();
         for (Setup setup : setups.of(scenario)) {
-            answers.add(SetupRide.of(setup, aboard, asked, metresPerSecond));
+            SetupRide answer = SetupRide.of(setup, aboard, asked, metresPerSecond, base);
+            if (base.isEmpty() && answer instanceof SetupRide.Rides rides) {
+                base = Optional.of(new SetupRide.Base(setup.name(), rides.ride()));
+            }
+            answers.add(answer);
         }
         RideReply reply = new RideReply(scenario, aboard, asked, metresPerSecond, answers, curves, full.full());
         reply.give(form, console, shown);

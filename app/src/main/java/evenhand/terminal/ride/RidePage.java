@@ -15,6 +15,7 @@ import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.compare.RideComparisonWords;
 import evenhand.words.ride.RideWords;
+import evenhand.words.ride.SeatWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,11 +46,16 @@ final class RidePage {
         OneScreen page = new OneScreen(
                 console,
                 reply.setups().size(),
-                "Felt, at the floor, by ISO 2631-1; the rest is common practice. --full has all figures, and why.");
+                "Felt at the seat's bolts, by ISO 2631-1; the rest is common practice. --full has all, and why.");
         page.title(reply.scenario().title(), "");
         List<SetupRide.Rides> riding = reply.riding();
         List<String> figures = figures();
-        int rest = figures.size() + 3;
+        List<String> otherRoads = otherRoads(riding);
+        int rest = figures.size()
+                + 3
+                + otherRoads.stream()
+                        .mapToInt(sentence -> page.lines("", sentence))
+                        .sum();
         comparisons(riding).forEach(sentence -> page.paragraphBefore(sentence, rest));
         page.reserve(rest);
         warnings().forEach(page::warning);
@@ -62,6 +68,7 @@ final class RidePage {
                                 .map(load -> ". " + LoadWords.aboard(load, units))
                                 .orElse("."));
         figures.forEach(page::line);
+        otherRoads.forEach(sentence -> page.paragraph("", sentence));
         return page.text();
     }
 
@@ -101,6 +108,15 @@ final class RidePage {
         return warnings;
     }
 
+    /** The first set-up on a smoother and a rougher road. */
+    private static List<String> otherRoads(List<SetupRide.Rides> riding) {
+        return riding.stream()
+                .limit(1)
+                .flatMap(one -> SeatWords.onOtherRoads(one.ride()).stream()
+                        .map(roads -> "\"" + one.setup().name() + "\" at this speed " + roads + "."))
+                .toList();
+    }
+
     private List<String> figures() {
         List<String> lines = new ArrayList<>();
         if (reply.riding().isEmpty()) {
@@ -108,9 +124,8 @@ final class RidePage {
         }
         String travel = "to stop, " + units.of(Dimension.LENGTH).symbol();
         String both = right(End.FRONT, "front") + right(End.REAR, "rear");
-        lines.add(left("", NAME) + over("body, Hz") + over("damping") + over(travel) + over("felt, m/s^2")
-                + "  felt as,");
-        lines.add(left("", NAME) + both.repeat(4) + "  at the worse end");
+        lines.add(left("", NAME) + over("body, Hz") + over("damping") + over(travel) + "  felt at the seat,");
+        lines.add(left("", NAME) + both.repeat(3) + "  m/s^2");
         for (SetupRide.Rides one : reply.riding()) {
             lines.add(line(one.setup().name(), one.ride()));
         }
@@ -134,16 +149,13 @@ final class RidePage {
                             ? Numbers.fixed(units.of(Dimension.LENGTH).fromSi(travel.getAsDouble()), digits)
                             : Table.NOTHING));
         }
-        for (End end : End.values()) {
-            line.append(right(end, shown(ride.comfort(end), 2)));
-        }
-        OptionalDouble worse = RideComparisonWords.worseEnd(ride);
-        List<ComfortBand> bands = worse.isPresent() ? ComfortBand.of(worse.getAsDouble()) : List.of();
+        OptionalDouble felt = ride.seatComfort();
         return line.append("  ")
+                .append(shown(felt, 2))
                 .append(
-                        bands.isEmpty()
-                                ? Table.NOTHING
-                                : bands.get(bands.size() - 1).words())
+                        felt.isPresent()
+                                ? "  " + ComfortBand.nearest(felt.getAsDouble()).words()
+                                : "")
                 .toString();
     }
 

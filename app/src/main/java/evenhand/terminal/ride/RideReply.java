@@ -2,16 +2,17 @@ package evenhand.terminal.ride;
 
 import evenhand.answers.FlatRide;
 import evenhand.answers.RideFigures;
+import evenhand.bump.BodyOverHump;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.forms.Contents;
 import evenhand.ride.AxleRide;
 import evenhand.ride.AxleTramp;
-import evenhand.ride.BodyOverHump;
 import evenhand.ride.DampingAtSpeed;
 import evenhand.ride.DampingSweep;
 import evenhand.ride.PitchBounce;
 import evenhand.ride.RoadResponse;
+import evenhand.ride.SeatRide;
 import evenhand.ride.Standing;
 import evenhand.ride.Transfer;
 import evenhand.scenario.Scenario;
@@ -100,6 +101,8 @@ record RideReply(
                     Contents.of(RoadResponse.class).figures(RideFigures.ROAD))
             .with(AtEnd::axle, Contents.of(AxleRide.class).figure(RideFigures.TYRE_LOAD_VARIATION));
 
+    private static final Contents<SeatRide> SEAT = Contents.of(SeatRide.class).figures(RideFigures.SEAT);
+
     private static final Contents<AtEnd> STANDING_FIGURES = Contents.of(AtEnd.class)
             .with(at -> at.axle().standing(), Contents.of(Standing.class).figures(RideFigures.STANDING))
             .with(
@@ -138,7 +141,8 @@ record RideReply(
             .textIfAny("class", rides -> rides.road().named("class"))
             .textIfAny("file", rides -> rides.road().named("file"))
             .number("speed_m_per_s", SetupRide.Rides::speed)
-            .with(rides -> rides, atBothEnds(ROAD));
+            .with(rides -> rides, atBothEnds(ROAD))
+            .partIfAny("seat", rides -> rides.ride().seat(), SEAT);
 
     private static final Contents<SetupRide.Rides> RIDES = Contents.of(SetupRide.Rides.class)
             .sentences("words", rides -> rides.words(Units.METRIC))
@@ -206,7 +210,8 @@ record RideReply(
                     .part("road." + name, rides -> new AtEnd(rides, end), ROAD)
                     .part("static." + name, rides -> new AtEnd(rides, end), STANDING_FIGURES);
         }
-        return rows.part("pitchBounce", rides -> rides.ride().pitchBounce(), PITCH_BOUNCE);
+        return rows.partIfAny("road.seat", rides -> rides.ride().seat(), SEAT)
+                .part("pitchBounce", rides -> rides.ride().pitchBounce(), PITCH_BOUNCE);
     }
 
     /** The set-ups that ride. */

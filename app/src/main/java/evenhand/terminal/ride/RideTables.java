@@ -102,6 +102,9 @@ final class RideTables {
                 return variation.isPresent() ? percent(variation.getAsDouble()) : Table.NOTHING;
             });
         }
+        table.heading("On the road, where the driver sits, r.m.s.");
+        RideFigures.SEAT.forEach(
+                figure -> table.figureIfAny(figure, answer -> answer.ride().seat()));
         table.heading("The body as a whole");
         RideFigures.PITCH_BOUNCE.forEach(figure ->
                 table.figureIfAny(figure, answer -> Optional.of(answer.ride().pitchBounce())));
@@ -178,8 +181,8 @@ final class RideTables {
     }
 
     private Table sweep(SetupRide.Rides answer, AxleRide axle, String title) {
-        Table.Builder table = new Table.Builder(List.of("damper rate", "comfort", "tyre load varies"));
-        table.heading(title + ": comfort against grip over the damping ratio ("
+        Table.Builder table = new Table.Builder(List.of("damper rate", "felt", "tyre load varies"));
+        table.heading(title + ": what is felt above the axle against grip, over the damping ratio ("
                 + units.of(Dimension.DAMPING).symbol() + ", m/s², %)");
         for (DampingSweep.Point point :
                 DampingSweep.of(axle, answer.ride().road(), answer.ride().speed())) {

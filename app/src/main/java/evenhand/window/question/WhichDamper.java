@@ -171,7 +171,7 @@ final class WhichDamper implements Question {
                 "in rebound",
                 "wheel ratio",
                 "rate, " + InPrint.symbol(rate),
-                "comfort, m/s²",
+                "felt above the axle, m/s²",
                 "tyre load, %"));
         for (End end : End.values()) {
             Map<List<Table.Row>, List<String>> owners = new LinkedHashMap<>();
@@ -234,8 +234,8 @@ final class WhichDamper implements Question {
         String where = EventWords.end(end);
         String words = "set the " + where + " dampers to " + DamperWords.named(one) + " " + why
                 + choice.now()
-                        .map(now -> ": the floor shakes with " + DamperWords.comfortAgainst(one, now) + ", "
-                                + DamperWords.gripAgainst(one, now))
+                        .map(now -> ": the body above the axle shakes with " + DamperWords.comfortAgainst(one, now)
+                                + ", " + DamperWords.gripAgainst(one, now))
                         .orElse("");
         return Optional.of(new Reply.Next(
                 words,

@@ -4,6 +4,7 @@ import evenhand.answers.FirstStops;
 import evenhand.answers.FlatRide;
 import evenhand.answers.Progress;
 import evenhand.answers.RideFigures;
+import evenhand.bump.BodyOverHump;
 import evenhand.car.End;
 import evenhand.chart.Chart;
 import evenhand.chart.RideCharts;
@@ -11,7 +12,6 @@ import evenhand.forms.Columns;
 import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.ride.AxleRide;
-import evenhand.ride.BodyOverHump;
 import evenhand.ride.Ride;
 import evenhand.ride.RideAnswer;
 import evenhand.ride.RoadClass;
@@ -21,6 +21,7 @@ import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.Units;
+import evenhand.words.compare.RideComparisonWords;
 import evenhand.words.ride.RideWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,6 +76,8 @@ final class WillItRide implements Question {
         List<String> headlines = new ArrayList<>();
         List<Reply.Paragraph> more = new ArrayList<>();
         List<Riding> rides = new ArrayList<>();
+        String base = asked.work().base();
+        RideAnswer ofBase = RoadField.ride(asked, asked.base(), speed);
         for (TurnedSetup one : asked.shown()) {
             boolean foremost = one.setup().name().equals(asked.work().active());
             RideAnswer answer = RoadField.ride(asked, one, speed);
@@ -83,13 +86,16 @@ final class WillItRide implements Question {
             } else if (answer instanceof Ride ride) {
                 List<BodyOverHump.Passage> passages = FlatRide.over(one.standing(), ride);
                 rides.add(new Riding(one, ride, passages));
-                List<String> sentences = RideWords.withoutSettings(
+                List<String> sentences = new ArrayList<>(RideWords.withoutSettings(
                         one.standing(),
                         ride,
                         FirstStops.of(one.standing()),
                         passages,
                         RoadField.words(road),
-                        asked.units());
+                        asked.units()));
+                if (ofBase instanceof Ride before && !one.setup().name().equals(base)) {
+                    sentences.add(0, RideComparisonWords.against(base, before, ride, asked.units()));
+                }
                 // The one that is adjusted is said large; the others are read below, and compared in the figures.
                 int large = foremost ? Math.min(SAID_FIRST, sentences.size()) : 0;
                 if (foremost) {
@@ -130,6 +136,9 @@ final class WillItRide implements Question {
             RideFigures.ROAD.forEach(figure -> table.figureIfAny(
                     figure, one -> one.ride().axle(end).damped().map(AxleRide.Damped::road)));
         }
+        table.heading("Where the driver sits");
+        RideFigures.SEAT.forEach(
+                figure -> table.figureIfAny(figure, one -> one.ride().seat()));
         return table.table();
     }
 }

@@ -3,6 +3,7 @@ package evenhand.window.question;
 import evenhand.answers.Progress;
 import evenhand.bump.BumpAnswer;
 import evenhand.bump.DriveOver;
+import evenhand.bump.SeatMotion;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.chart.BumpCharts;
@@ -184,7 +185,7 @@ final class WillItSkip implements Question {
             List<BumpWheel> wheels = BumpWheel.of(one.answer(), asked.work().direction());
             if (!wheels.isEmpty()) {
                 String name = one.setup().setup().name();
-                driven.add(new Driven(name, new SetupStyle(SideBySide.index(asked, name)), wheels));
+                driven.add(new Driven(name, new SetupStyle(SideBySide.index(asked, name)), wheels, seat(one.answer())));
             }
         }
         List<Chart> charts = new ArrayList<>();
@@ -202,7 +203,14 @@ final class WillItSkip implements Question {
                 charts.add(BumpCharts.movements(driven, end, asked.units()));
             }
         }
+        if (driven.stream().anyMatch(one -> one.seat().isPresent())) {
+            charts.add(BumpCharts.seat(driven, asked.units()));
+        }
         return charts;
+    }
+
+    private static Optional<SeatMotion> seat(BumpAnswer answer) {
+        return answer instanceof BumpAnswer.Straight straight ? Optional.of(straight.seat()) : Optional.empty();
     }
 
     private static Table table(Asked asked, List<Over> answers) {

@@ -45,7 +45,7 @@ public final class ComparisonWords {
 
     /** Spoken of where they change noticeably. */
     private static final List<Criterion> RIDE =
-            List.of(Criterion.FRONT_COMFORT, Criterion.REAR_COMFORT, Criterion.FRONT_DAMPING, Criterion.REAR_DAMPING);
+            List.of(Criterion.SEAT_COMFORT, Criterion.FRONT_DAMPING, Criterion.REAR_DAMPING);
 
     private final Comparison comparison;
     private final Units units;
@@ -239,8 +239,8 @@ public final class ComparisonWords {
         if (criterion.equals(Criterion.LIMIT)) {
             return "it corners " + (up ? "faster" : "slower");
         }
-        if (criterion.equals(Criterion.FRONT_COMFORT) || criterion.equals(Criterion.REAR_COMFORT)) {
-            return end(criterion) + " rides " + (up ? "harder" : "softer");
+        if (criterion.equals(Criterion.SEAT_COMFORT)) {
+            return "it rides " + (up ? "harder" : "softer") + " where the driver sits";
         }
         if (criterion.ofRide()) {
             return end(criterion) + " is damped " + (up ? "more" : "less");

@@ -8,6 +8,7 @@ import evenhand.car.End;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a driver complains of, as a figure and which way it should go.
@@ -44,18 +45,24 @@ public record Complaint(Judged judged, boolean up) {
                         car.drive().axle() == End.FRONT ? Criterion.INSIDE_FRONT_LOAD : Criterion.INSIDE_REAR_LOAD,
                         brisk,
                         true));
-            case "rides hard" ->
-                Optional.of(new Complaint(
-                        worse(Criterion.FRONT_COMFORT, Criterion.REAR_COMFORT, before, /* high= */ true), false));
+            case "rides hard" -> Optional.of(new Complaint(hardest(before), false));
             case "wallows" ->
-                Optional.of(new Complaint(
-                        worse(Criterion.FRONT_DAMPING, Criterion.REAR_DAMPING, before, /* high= */ false), true));
+                Optional.of(new Complaint(lower(Criterion.FRONT_DAMPING, Criterion.REAR_DAMPING, before), true));
             default -> Optional.empty();
         };
     }
 
-    /** Of both axles the one whose figure is the higher, or the lower; the only one that has it. */
-    private static Judged worse(Criterion front, Criterion rear, Answers before, boolean high) {
+    /** The seat; where only one axle has dampers, what is felt above that one. */
+    private static Judged hardest(Answers before) {
+        return Stream.of(Criterion.SEAT_COMFORT, Criterion.FRONT_COMFORT, Criterion.REAR_COMFORT)
+                .map(criterion -> new Judged(criterion, OptionalDouble.empty()))
+                .filter(one -> one.si(before).isPresent())
+                .findFirst()
+                .orElse(new Judged(Criterion.SEAT_COMFORT, OptionalDouble.empty()));
+    }
+
+    /** Of both axles the one whose figure is the lower; the only one that has it. */
+    private static Judged lower(Criterion front, Criterion rear, Answers before) {
         Judged one = new Judged(front, OptionalDouble.empty());
         Judged other = new Judged(rear, OptionalDouble.empty());
         OptionalDouble ofFront = one.si(before);
@@ -63,8 +70,7 @@ public record Complaint(Judged judged, boolean up) {
         if (ofFront.isEmpty() || ofRear.isEmpty()) {
             return ofRear.isPresent() ? other : one;
         }
-        boolean frontIsHigher = ofFront.getAsDouble() >= ofRear.getAsDouble();
-        return frontIsHigher == high ? one : other;
+        return ofFront.getAsDouble() < ofRear.getAsDouble() ? one : other;
     }
 
     private static Complaint at(Criterion criterion, double pace, boolean up) {

@@ -11,7 +11,6 @@ import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
-import evenhand.ride.ComfortBand;
 import evenhand.ride.Ride;
 import evenhand.turn.Limit;
 import evenhand.turn.TurnAnswer;
@@ -23,11 +22,11 @@ import evenhand.words.Units;
 import evenhand.words.balance.BalanceWords;
 import evenhand.words.balance.LimitWords;
 import evenhand.words.balance.OtherWay;
+import evenhand.words.ride.SeatWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -393,20 +392,20 @@ public final class LoweringWords {
             return;
         }
         Ride first = riding.get(0).rides().orElseThrow();
-        if (first.comfort(End.FRONT).isEmpty() || first.comfort(End.REAR).isEmpty()) {
+        if (first.seatComfort().isEmpty()) {
             sentences.add("Without damper curves at both ends there is no answer on comfort.");
             return;
         }
         List<Stance.Stands> free =
                 riding.stream().filter(stands -> !stands.onStop()).toList();
         Stance.Stands low = riding.get(riding.size() - 1);
-        double was = worst(first);
+        double was = atSeat(first);
         double off =
-                free.isEmpty() ? was : worst(free.get(free.size() - 1).rides().orElseThrow());
-        double is = worst(low.rides().orElseThrow());
+                free.isEmpty() ? was : atSeat(free.get(free.size() - 1).rides().orElseThrow());
+        double is = atSeat(low.rides().orElseThrow());
         StringBuilder text = new StringBuilder("On a class ");
         text.append(Stance.ROAD.name()).append(" road at ").append(units.show(Stance.SPEED, Dimension.SPEED, 0));
-        text.append(" the worse end, as a body feels it, ");
+        text.append(" the seat's mounting, as a body feels it, ");
         if (Math.abs(off - was) < SAME_COMFORT) {
             text.append("stays at ").append(felt(was));
             text.append(free.isEmpty() ? "" : " as long as the car is off its stops");
@@ -423,15 +422,12 @@ public final class LoweringWords {
         sentences.add(text.append('.').toString());
     }
 
-    private static double worst(Ride ride) {
-        return Math.max(
-                ride.comfort(End.FRONT).orElse(0), ride.comfort(End.REAR).orElse(0));
+    private static double atSeat(Ride ride) {
+        return ride.seatComfort().orElse(0);
     }
 
     private static String felt(double acceleration) {
-        return Numbers.fixed(acceleration, 2) + " m/s² ("
-                + ComfortBand.of(acceleration).stream().map(ComfortBand::words).collect(Collectors.joining(" to "))
-                + ")";
+        return SeatWords.acceleration(acceleration) + " (" + SeatWords.felt(acceleration) + ")";
     }
 
     /** What it is like where it works. */

@@ -22,9 +22,10 @@ import java.util.Optional;
 /** Which setting the dampers of an axle should have, for comfort and for grip, and what the next one costs. */
 public final class DamperWords {
     /** What the verdicts rest on. */
-    public static final String BASIS = "Comfort is the shaking of the floor as a body feels it (weighted by ISO 2631-1,"
-            + " r.m.s.); grip is how steady the tyre's load stays, its r.m.s. change over its load at rest. Each damper"
-            + " counts as the mean of bump and rebound at 0.1 m/s at the damper; bands of damping are common practice.";
+    public static final String BASIS =
+            "Comfort is here the shaking of the body above this axle as a person feels it (weighted by ISO 2631-1,"
+                    + " r.m.s.), so that one setting is told from another; what the seat has of both axles is asked of the ride; grip is how steady the tyre's load stays, its r.m.s. change over its load at rest. Each damper"
+                    + " counts as the mean of bump and rebound at 0.1 m/s at the damper; bands of damping are common practice.";
 
     /** A change of comfort of less than this, as a part of it, nobody feels. */
     private static final double FELT = 0.005;
@@ -168,7 +169,8 @@ public final class DamperWords {
         }
         double soft = choice.softest().get().dampingRatio();
         double steady = choice.steadiest().get().dampingRatio();
-        return Optional.of("With the " + name + " springs, on this road, the floor shakes least at a damping ratio of "
+        return Optional.of("With the " + name
+                + " springs, on this road, the body above the axle shakes least at a damping ratio of "
                 + ratio(soft)
                 + " and the tyre load is steadiest at " + ratio(steady)
                 + ": with less the body floats and the wheel hops on, with more the dampers pass the road's edges on"

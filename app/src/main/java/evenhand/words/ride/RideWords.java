@@ -1,6 +1,7 @@
 package evenhand.words.ride;
 
 import evenhand.answers.FirstStops;
+import evenhand.bump.BodyOverHump;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Weights;
@@ -9,8 +10,6 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
 import evenhand.ride.AxleTramp;
-import evenhand.ride.BodyOverHump;
-import evenhand.ride.ComfortBand;
 import evenhand.ride.DamperChoice;
 import evenhand.ride.DampingAtSpeed;
 import evenhand.ride.Ride;
@@ -26,12 +25,13 @@ import java.util.stream.Collectors;
 
 /**
  * How a car rides, in plain sentences. What is judged is judged by the bands of common practice, which have no source, but
- * for comfort, which has ISO 2631-1.
+ * for comfort where the driver sits, which has ISO 2631-1.
  */
 public final class RideWords {
     /** What the verdicts rest on. */
     public static final String PRACTICE = "Verdicts on frequency, damping and travel are common practice of the trade;"
-            + " those on comfort are of ISO 2631-1, for the floor, without what a seat takes up.";
+            + " those on comfort are of ISO 2631-1, for the place where the driver's seat is bolted down, without what"
+            + " its cushion takes up.";
 
     /** Rear over front frequency that makes for a flat ride. Common practice. */
     private static final double FLAT_FROM = 1.1;
@@ -283,7 +283,8 @@ public final class RideWords {
                 sentences.add("Settings of the " + EventWords.end(end) + " damper: "
                         + settings.stream()
                                 .map(setting -> "\"" + setting.name() + "\" "
-                                        + ratio(setting.damped().modes().body().dampingRatio()) + ", comfort "
+                                        + ratio(setting.damped().modes().body().dampingRatio())
+                                        + ", felt above the axle "
                                         + acceleration(setting.damped().road().weightedAcceleration())
                                         + ", tyre load varies "
                                         + finePercent(axle.loadVariation(
@@ -315,12 +316,12 @@ public final class RideWords {
         if (front.isEmpty() || rear.isEmpty()) {
             return;
         }
-        double worst = Math.max(front.getAsDouble(), rear.getAsDouble());
-        sentences.add("On " + road + " at " + speed(ride.speed()) + " the floor shakes with "
-                + acceleration(front.getAsDouble()) + " at the front and " + acceleration(rear.getAsDouble())
-                + " at the rear as a body feels it, r.m.s.: at worst "
-                + ComfortBand.of(worst).stream().map(ComfortBand::words).collect(Collectors.joining(" to "))
-                + " by ISO 2631-1. The load of the tyres varies by "
+        double felt = ride.seatComfort().orElseThrow();
+        sentences.add("On " + road + " at " + speed(ride.speed()) + " the seat's mounting shakes with "
+                + acceleration(felt) + " as a body feels it, r.m.s.: " + SeatWords.felt(felt) + " by ISO 2631-1; "
+                + SeatWords.onOtherRoads(ride).orElseThrow()
+                + ". Above the front axle it is " + acceleration(front.getAsDouble()) + " and above the rear one "
+                + acceleration(rear.getAsDouble()) + ". The load of the tyres varies by "
                 + percent(ride.tyreLoadVariation(End.FRONT).orElse(0)) + " and "
                 + percent(ride.tyreLoadVariation(End.REAR).orElse(0)) + " of that at rest.");
     }

@@ -4,6 +4,7 @@ import evenhand.answers.BumpFigures;
 import evenhand.answers.Figure;
 import evenhand.bump.Bump;
 import evenhand.bump.BumpAnswer;
+import evenhand.bump.SeatMotion;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Damper;
@@ -70,7 +71,8 @@ public final class BumpWords {
         }
         List<BumpWheel> wheels = BumpWheel.of(answer, direction);
         BumpWords words = new BumpWords(units);
-        return words.contacts(wheels) + "; " + stops(wheels) + "; " + words.jolt(wheels) + ends(answer) + ".";
+        String jolt = answer instanceof BumpAnswer.Straight straight ? words.seat(straight.seat()) : words.jolt(wheels);
+        return words.contacts(wheels) + "; " + stops(wheels) + "; " + jolt + ends(answer) + ".";
     }
 
     private String contacts(List<BumpWheel> wheels) {
@@ -115,6 +117,12 @@ public final class BumpWords {
         }
     }
 
+    private String seat(SeatMotion seat) {
+        return "the seat's mounting is jolted by "
+                + units.show(seat.peakAcceleration(), Dimension.ACCELERATION, units.digits(BumpFigures.SEAT_PEAK))
+                + " at most";
+    }
+
     private String jolt(List<BumpWheel> wheels) {
         BumpWheel jolted = Collections.max(
                 wheels, Comparator.comparingDouble(wheel -> wheel.bump().peakBodyAcceleration()));
@@ -156,6 +164,8 @@ public final class BumpWords {
     public static List<String> of(Car car, BumpAnswer answer, Direction direction, Units units) {
         BumpWords words = new BumpWords(units);
         if (answer instanceof BumpAnswer.Straight straight) {
+            words.sentences.add("Where the driver sits, with both axles going over it one after the other, "
+                    + words.seat(straight.seat()) + ".");
             straight(words, straight.axles());
         } else if (answer instanceof BumpAnswer.InCorner corner) {
             corner(words, corner.wheels(), direction);

@@ -129,6 +129,8 @@ class BumpCommandTest {
         assertThat(run.out())
                 .contains("Over hump 60 mm by 1.5 m at 50 km/h, straight ahead.")
                 .contains("Rear wheels")
+                .contains("Where the driver sits")
+                .contains("hardest jolt of the seat's mounting")
                 .contains("touched")
                 .contains("on its bump stop from");
         assertThat(Run.of("bump", car, "--over", "hump 60 mm by 1.5 m", "--units", "imperial")

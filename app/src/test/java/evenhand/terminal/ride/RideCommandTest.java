@@ -74,7 +74,9 @@ class RideCommandTest {
                         "staticDeflection_m",
                         "damperRate_N_s_per_m");
         assertThat(keys(setup.get("rear"))).contains("bumpTravelToStop_m", "droopTravel_m", "tramp");
-        assertThat(keys(setup.get("road"))).containsExactly("class", "speed_m_per_s", "front", "rear");
+        assertThat(keys(setup.get("road"))).containsExactly("class", "speed_m_per_s", "front", "rear", "seat");
+        assertThat(keys(setup.at("/road/seat")))
+                .containsExactly("behindFrontAxle_m", "weightedAcceleration_rms_m_per_s2");
         assertThat(setup.at("/road/class").asText()).isEqualTo("B");
         assertThat(keys(setup.at("/road/front")))
                 .contains(
@@ -229,7 +231,7 @@ class RideCommandTest {
         assertThat(curves.get("damperSettings").size()).isEqualTo(2);
         Run table = Run.of("ride", car, "--full", "--curves", "--setup", "Damped");
         assertThat(table.status()).isEqualTo(Status.DONE);
-        assertThat(table.out()).contains("comfort against grip", "as set", "\"3 clicks\"");
+        assertThat(table.out()).contains("felt above the axle against grip", "as set", "\"3 clicks\"");
     }
 
     @Test

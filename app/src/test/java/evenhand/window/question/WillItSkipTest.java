@@ -43,7 +43,9 @@ class WillItSkipTest {
                 Reply reply =
                         Asks.demo(demo).in(units).wish("bump/where", where).reply("bump");
                 assertThat(Asks.all(reply)).doesNotContain("defect").doesNotContain("NaN");
-                assertThat(reply.charts()).hasSize(8).noneMatch(Chart::isEmpty);
+                assertThat(reply.charts())
+                        .hasSize(where.equals("straight ahead") ? 9 : 8)
+                        .noneMatch(Chart::isEmpty);
                 assertThat(reply.charts())
                         .allMatch(chart -> chart.across().title().equals("time, s"));
                 assertThat(reply.figures().lines()).isNotEmpty();
