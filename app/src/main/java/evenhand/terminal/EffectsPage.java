@@ -4,8 +4,8 @@ import evenhand.answers.Criterion;
 import evenhand.catalogue.Slot;
 import evenhand.choice.Effect;
 import evenhand.words.EffectVerdict;
-import evenhand.words.EffectWords;
 import evenhand.words.LoadWords;
+import evenhand.words.RemedyWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,11 +96,14 @@ final class EffectsPage {
                 page.paragraph("  ", sentence);
             }
         }
-        against.remedies().stream()
+        against.advice().remedies().stream()
                 .skip(1) // the first is told above
                 .limit(MOST_HELPING)
-                .map(remedy -> EffectWords.line(remedy.whereWorst(), against.complaint(), units))
+                .map(remedy -> against.said(units).line(remedy))
                 .filter(line -> page.room() - page.lines("    ", line) >= left)
                 .forEach(line -> page.paragraph("    ", line));
+        if (against.advice().remedies().size() > 1 && page.room() - page.lines("  ", RemedyWords.RULE) >= left) {
+            page.paragraph("  ", RemedyWords.RULE);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package evenhand.words;
 
+import evenhand.advice.Refused;
 import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
@@ -105,6 +106,16 @@ public final class LowestWords {
             }
         }
         return units.show(si, need.dimension(), digits + MOST_MORE_DIGITS);
+    }
+
+    /** What a car would not have after a step, as a clause: "the front bump travel to the stop would be 18 mm, and ...". */
+    static String missed(Refused.Missed missed, Units units) {
+        Need need = missed.need();
+        if (missed.value().isEmpty()) {
+            return need.equals(Need.FRONT_FIRST) ? "the tail would go first at the limit" : need.why();
+        }
+        return "the " + need.words() + " would be "
+                + missed(need, missed.value().getAsDouble(), units) + ", and " + bound(need, units) + " is wanted";
     }
 
     private static int digits(Need need, Units units) {

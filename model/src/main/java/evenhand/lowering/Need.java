@@ -71,6 +71,17 @@ public record Need(
             true,
             stance -> ofTurn(stance, turn -> OptionalDouble.of(turn.limit().frontFirst() ? 1 : 0)));
 
+    /** Off its bump stops a car comes to them in a bend only so late. */
+    public static final Need FIRST_STOP_TOUCHED = new Need(
+            "firstStop",
+            "pace at which the first bump stop is touched",
+            "the stops carry it in any brisk bend and turn its balance there",
+            Dimension.ACCELERATION,
+            2,
+            FIRST_STOP,
+            true,
+            Stance.Stands::firstStop);
+
     /** All, the most telling first: of two that fail at the same height the first is named. */
     public static final List<Need> ALL = List.of(
             ANSWER,
@@ -78,15 +89,7 @@ public record Need(
             travel("rearBumpTravelToStop", "rear bump travel to the stop", End.REAR),
             metal("frontBumpTravelToMetal", "front bump travel to metal", End.FRONT),
             metal("rearBumpTravelToMetal", "rear bump travel to metal", End.REAR),
-            new Need(
-                    "firstStop",
-                    "pace at which the first bump stop is touched",
-                    "the stops carry it in any brisk bend and turn its balance there",
-                    Dimension.ACCELERATION,
-                    2,
-                    FIRST_STOP,
-                    true,
-                    Stance.Stands::firstStop),
+            FIRST_STOP_TOUCHED,
             FRONT_FIRST,
             new Need(
                     "steerReversal",

@@ -49,7 +49,7 @@ final class WhichEndFirst implements Question {
         TurnedSetup active = asked.active();
         return active.turn()
                 .map(turn -> LimitWords.pushesNear(turn.limit()) ? "pushes at the limit" : "slides at the limit")
-                .map(complaint -> Remedies.next(active, asked, complaint, REMEDIES))
+                .map(complaint -> Remedies.against(complaint, active, asked).next(REMEDIES))
                 .orElse(List.of());
     }
 }
