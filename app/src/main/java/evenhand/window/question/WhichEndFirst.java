@@ -4,10 +4,11 @@ import evenhand.answers.Progress;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.scenario.Setup;
+import evenhand.terminal.asked.Asked;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.words.LimitWords;
+import evenhand.words.balance.LimitWords;
 import java.util.List;
 
 /** The balance at the chosen pace and at the limit. */
