@@ -37,7 +37,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 class FindCommandTest {
     private static final String PIVOT = "rear.lateralLocator.height";
     private static final String[] PIVOT_RANGE = {"--change", PIVOT, "--from", "200 mm", "--to", "340 mm"};

@@ -88,11 +88,7 @@ class SpringsOrBarsTest {
 
     /** What is offered as the next thing to do can be done, and does what was said. */
     @ParameterizedTest
-    @CsvSource({
-        "bakery-front-drive, wallows",
-        "bakery-front-drive, pushes at the limit",
-        "harbour-saloon, rides hard"
-    })
+    @CsvSource({"bakery-front-drive, wallows", "bakery-front-drive, pushes at the limit", "harbour-saloon, rides hard"})
     void whatIsAdvisedCanBeDone(String demo, String complaint) {
         Work work = ByHand.demo(demo);
         Reply reply = ByHand.answer(QUESTION, work, Map.of("complaint", complaint));
