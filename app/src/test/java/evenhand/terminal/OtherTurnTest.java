@@ -207,7 +207,7 @@ class OtherTurnTest {
         EffectsReply reply =
                 new EffectsReply(scenario, trial, List.of(new EachWay.Circle<>(40, List.of(one))), /* full= */ false);
         assertThat(reply.complete()).isFalse();
-        JsonNode answer = parsed(new String(reply.json(), StandardCharsets.UTF_8))
+        JsonNode answer = parsed(new String(reply.written().json().get(), StandardCharsets.UTF_8))
                 .get("setups")
                 .get(0);
         assertThat(answer.get("effects")).isNotEmpty();

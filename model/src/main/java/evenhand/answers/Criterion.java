@@ -67,12 +67,8 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
             0.1,
             new Reading.AtLimit(TurnFigures.NEAR_UNDERSTEER::si));
     /** One where the front goes first at the limit, else zero. An aim without a number, and no row of a table. */
-    public static final Criterion FRONT_FIRST = new Criterion(
-            "front first",
-            Unit.of(""),
-            0,
-            1,
-            new Reading.AtLimit(limit -> OptionalDouble.of(limit.frontFirst() ? 1 : 0)));
+    public static final Criterion FRONT_FIRST =
+            of("front first", TurnFigures.FRONT_FIRST, "", 1, new Reading.AtLimit(TurnFigures.FRONT_FIRST::si));
 
     public static final Criterion FRONT_DAMPING =
             ofRide("front damping", End.FRONT, RideFigures.BODY_DAMPING, "", 0.03);

@@ -1,7 +1,9 @@
 package evenhand.answers;
 
+import evenhand.car.End;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -49,6 +51,28 @@ public record Figure<T>(
             int digits,
             Function<T, OptionalDouble> reading) {
         return new Figure<>(name, words, dimension, Unit.of(unit), false, digits, reading);
+    }
+
+    /** The same figure of a whole, read from the part that it may have. */
+    public <W> Figure<W> within(Function<W, Optional<T>> part) {
+        return new Figure<>(
+                name,
+                words,
+                dimension,
+                unit,
+                perG,
+                digits,
+                whole -> part.apply(whole).map(reading).orElseGet(OptionalDouble::empty));
+    }
+
+    /** The same figure by another name. */
+    public Figure<T> named(String otherName, String otherWords) {
+        return new Figure<>(otherName, otherWords, dimension, unit, perG, digits, reading);
+    }
+
+    /** The same figure where it is said of which end it is: {@code bodyFrequency} becomes {@code frontBodyFrequency}. */
+    public Figure<T> named(End end, String otherWords) {
+        return named(end.key() + Character.toUpperCase(name.charAt(0)) + name.substring(1), otherWords);
     }
 
     /** The same figure, said per g. */

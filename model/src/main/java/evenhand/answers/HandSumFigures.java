@@ -33,10 +33,13 @@ public final class HandSumFigures {
             1,
             HandSums::frontLoadTransferShare);
 
+    public static final Figure<HandSums> ROLL_ARM =
+            Figure.of("rollArm", "sprung mass above the roll axis", Dimension.LENGTH, "m", 0, HandSums::rollArm);
+
     /** All but the budget, in the order of an answer. */
     public static final List<Figure<HandSums>> ALL = List.of(
             ROLL_GRADIENT,
-            Figure.of("rollArm", "sprung mass above the roll axis", Dimension.LENGTH, "m", 0, HandSums::rollArm),
+            ROLL_ARM,
             transfer("frontLoadTransfer", "load transfer at the front", HandSums::front),
             transfer("rearLoadTransfer", "load transfer at the rear", HandSums::rear),
             FRONT_SHARE,

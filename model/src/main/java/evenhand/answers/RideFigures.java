@@ -10,6 +10,7 @@ import evenhand.ride.PitchBounce;
 import evenhand.ride.RoadResponse;
 import evenhand.ride.Standing;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -42,6 +43,12 @@ public final class RideFigures {
             3,
             AxleRide::comfort);
 
+    public static final Figure<Standing> BUMP_TRAVEL_TO_STOP =
+            atRest("bumpTravelToStop", "bump travel to the stop", Standing::bumpTravelToStop);
+
+    public static final Figure<Standing> BUMP_TRAVEL_TO_METAL =
+            atRest("bumpTravelToMetal", "bump travel to metal", Standing::bumpTravelToMetal);
+
     /** Of an axle, in the order of an answer. */
     public static final List<Figure<AxleRide>> AXLE = List.of(
             rate("wheelRate", "wheel rate in heave", axle -> axle.rates().heave()),
@@ -69,13 +76,7 @@ public final class RideFigures {
                     2,
                     d -> OptionalDouble.of(d.modes().hop().dampingRatio())),
             STATIC_DEFLECTION,
-            Figure.ofOptional(
-                    "bumpTravelToStop",
-                    "bump travel to the stop",
-                    Dimension.LENGTH,
-                    "m",
-                    0,
-                    axle -> axle.standing().bumpTravelToStop()),
+            BUMP_TRAVEL_TO_STOP.within(axle -> Optional.of(axle.standing())),
             Figure.ofOptional(
                     "droopTravel",
                     "droop travel",
@@ -91,6 +92,15 @@ public final class RideFigures {
                     0,
                     d -> OptionalDouble.of(d.quarterCar().dampingRate())));
 
+    /** What is felt of the road that was asked for. */
+    public static final Figure<RoadResponse> WEIGHTED_ACCELERATION = Figure.of(
+            "weightedAcceleration_rms",
+            "the same as it is felt (Wk)",
+            Dimension.ACCELERATION,
+            "m/s^2",
+            2,
+            RoadResponse::weightedAcceleration);
+
     /** Of an axle on the road. */
     public static final List<Figure<RoadResponse>> ROAD = List.of(
             Figure.of(
@@ -100,13 +110,7 @@ public final class RideFigures {
                     "m/s^2",
                     2,
                     RoadResponse::bodyAcceleration),
-            Figure.of(
-                    "weightedAcceleration_rms",
-                    "the same as it is felt (Wk)",
-                    Dimension.ACCELERATION,
-                    "m/s^2",
-                    2,
-                    RoadResponse::weightedAcceleration),
+            WEIGHTED_ACCELERATION,
             Figure.of("tyreDeflection_rms", "tyre deflection", Dimension.LENGTH, "m", 1, RoadResponse::tyreDeflection),
             Figure.of(
                     "suspensionTravel_rms",
@@ -144,7 +148,7 @@ public final class RideFigures {
             Figure.of("springLoad", "load along one spring", Dimension.FORCE, "N", 0, Standing::springLoad),
             atRest("requiredFreeLength", "free length for this height", Standing::requiredFreeLength),
             atRest("coilBindMargin", "left between coils at metal", Standing::coilBindMargin),
-            atRest("bumpTravelToMetal", "bump travel to metal", Standing::bumpTravelToMetal),
+            BUMP_TRAVEL_TO_METAL,
             Figure.ofOptional(
                     "stopLoadAtRest", "stop carries at rest", Dimension.FORCE, "N", 0, Standing::stopLoadAtRest));
 

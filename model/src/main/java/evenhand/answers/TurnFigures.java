@@ -87,6 +87,15 @@ public final class TurnFigures {
             2,
             Limit::nearUndersteer);
 
+    /** One where the front goes first at the limit, else zero: it runs wide instead of coming round. */
+    public static final Figure<Limit> FRONT_FIRST = Figure.of(
+            "frontFirst",
+            "end that goes first at the limit",
+            Dimension.RATIO,
+            "",
+            0,
+            limit -> limit.frontFirst() ? 1 : 0);
+
     public static final Figure<Limit> FOLD =
             Figure.ofOptional("fold", "most that could be had", Dimension.ACCELERATION, "g", 3, Limit::fold);
 

@@ -2,109 +2,62 @@ package evenhand.lowering;
 
 import evenhand.answers.Figure;
 import evenhand.answers.HandSumFigures;
+import evenhand.answers.RideFigures;
 import evenhand.answers.TurnFigures;
 import evenhand.car.Axle;
 import evenhand.car.End;
-import evenhand.handsums.HandSums;
 import evenhand.lowering.Stance.Stands;
 import evenhand.quantity.Dimension;
-import evenhand.ride.Ride;
+import evenhand.ride.AxleRide;
+import evenhand.ride.Standing;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnRow;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
-/** The figures of a car at one height. */
+/**
+ * The figures of a car at one height. What turn, ride and hand sums have declared is taken from there; a {@link Need} sets a
+ * bound to one of them.
+ */
 public final class LoweringFigures {
     /** Of any height, with an answer or without. */
     public static final Figure<Stance> LOWERED =
             Figure.of("lowered", "let down by", Dimension.LENGTH, "m", 0, Stance::lowered);
 
     /** What is left of the travel. */
-    public static final List<Figure<Stands>> TRAVEL = List.of(
-            length(
-                    "frontBumpTravelToStop",
-                    "front travel to the stop",
-                    stance -> stance.front().bumpTravelToStop()),
-            length(
-                    "rearBumpTravelToStop",
-                    "rear travel to the stop",
-                    stance -> stance.rear().bumpTravelToStop()));
+    public static final List<Figure<Stands>> TRAVEL = List.of(toStop(End.FRONT), toStop(End.REAR));
 
-    public static final List<Figure<Stands>> ROLL = List.of(ofSums(
-            "rollGradient", "roll gradient", Dimension.UNDERSTEER_GRADIENT, "deg/g", 2, HandSumFigures.ROLL_GRADIENT));
+    public static final List<Figure<Stands>> METAL = List.of(toMetal(End.FRONT), toMetal(End.REAR));
+
+    public static final List<Figure<Stands>> ROLL = List.of(HandSumFigures.ROLL_GRADIENT.within(Stands::handSums));
 
     /** Key and unit of what stands for each pace. */
-    public static final Figure<PaceAnswer> UNDERSTEER = Figure.ofOptional(
-            "understeer",
-            "understeer",
-            Dimension.UNDERSTEER_GRADIENT,
-            "deg/g",
-            2,
-            answer -> answer instanceof PaceAnswer.InBalance pace
-                    ? TurnFigures.UNDERSTEER_GRADIENT.si(pace.row())
-                    : OptionalDouble.empty());
+    public static final Figure<PaceAnswer> UNDERSTEER =
+            TurnFigures.UNDERSTEER_GRADIENT.within(LoweringFigures::row).named("understeer", "understeer");
 
-    /** Of the limit and the stops. */
-    public static final List<Figure<Stands>> TURN = List.of(
-            ofTurn(
-                    "limit",
-                    "limit",
-                    Dimension.ACCELERATION,
-                    "g",
-                    3,
-                    turn -> turn.limit().lateralAcceleration()),
-            ofTurn(
-                    "limitBalance",
-                    "limit balance",
-                    Dimension.RATIO,
-                    "",
-                    1,
-                    turn -> turn.limit().limitBalance()),
-            Figure.ofOptional("firstStop", "first stop touched at", Dimension.ACCELERATION, "g", 2, Stands::firstStop));
+    /** The first bump stop that is touched in the turn. */
+    public static final Figure<Stands> FIRST_STOP =
+            Figure.ofOptional("firstStop", "first stop touched at", Dimension.ACCELERATION, "g", 2, Stands::firstStop);
+
+    public static final Figure<Stands> LIMIT =
+            TurnFigures.LATERAL_ACCELERATION.within(LoweringFigures::atLimit).named("limit", "limit");
+
+    public static final Figure<Stands> LIMIT_BALANCE =
+            TurnFigures.GRIP_BALANCE.within(LoweringFigures::atLimit).named("limitBalance", "limit balance");
+
+    /** Of the limit and the stops, in the order of an answer. */
+    public static final List<Figure<Stands>> TURN = List.of(LIMIT, LIMIT_BALANCE, FIRST_STOP);
 
     /** How it steers near its limit. */
-    public static final Figure<Stands> NEAR_UNDERSTEER = Figure.ofOptional(
-            "nearUndersteer",
-            TurnFigures.NEAR_UNDERSTEER.words(),
-            Dimension.UNDERSTEER_GRADIENT,
-            "deg/g",
-            2,
-            stance -> optional(stance.turns().map(turn -> TurnFigures.NEAR_UNDERSTEER.si(turn.limit()))));
+    public static final Figure<Stands> NEAR_UNDERSTEER =
+            TurnFigures.NEAR_UNDERSTEER.within(stance -> stance.turns().map(TurnAnswer.Turns::limit));
 
-    public static final List<Figure<Stands>> ROLL_CENTRES = List.of(
-            Figure.of(
-                    "frontRollCentreHeight",
-                    "front roll centre",
-                    Dimension.LENGTH,
-                    "m",
-                    0,
-                    stance -> stance.car().front().rollCentreHeight()),
-            Figure.of(
-                    "rearRollCentreHeight",
-                    "rear roll centre",
-                    Dimension.LENGTH,
-                    "m",
-                    0,
-                    stance -> stance.car().rear().rollCentreHeight()));
+    public static final List<Figure<Stands>> ROLL_CENTRES = List.of(rollCentre(End.FRONT), rollCentre(End.REAR));
 
     /** On the road that comfort is judged on. */
-    public static final List<Figure<Stands>> COMFORT = List.of(
-            comfort("frontWeightedAcceleration_rms", "front, as a body feels it", End.FRONT),
-            comfort("rearWeightedAcceleration_rms", "rear, as a body feels it", End.REAR));
-
-    public static final List<Figure<Stands>> METAL = List.of(
-            length(
-                    "frontBumpTravelToMetal",
-                    "front travel to metal",
-                    stance -> stance.front().bumpTravelToMetal()),
-            length(
-                    "rearBumpTravelToMetal",
-                    "rear travel to metal",
-                    stance -> stance.rear().bumpTravelToMetal()));
+    public static final List<Figure<Stands>> COMFORT = List.of(comfort(End.FRONT), comfort(End.REAR));
 
     public static final List<Figure<Stands>> LEVER = List.of(
             Figure.of(
@@ -114,34 +67,21 @@ public final class LoweringFigures {
                     "m",
                     0,
                     stance -> stance.car().sprung().height()),
-            ofSums("rollArm", "weight above the roll axis", Dimension.LENGTH, "m", 0, HandSums::rollArm));
+            HandSumFigures.ROLL_ARM
+                    .within(Stands::handSums)
+                    .named(HandSumFigures.ROLL_ARM.name(), "weight above the roll axis"));
 
     public static final List<Figure<Stands>> CAMBER = List.of(
             camber("frontCamber", "front camber at rest", End.FRONT),
             camber("rearCamber", "rear camber at rest", End.REAR));
 
     public static final List<Figure<Stands>> FREQUENCIES = List.of(
-            onSprings("frontSpringFrequency", "front frequency on springs", End.FRONT),
-            onSprings("rearSpringFrequency", "rear frequency on springs", End.REAR),
-            ofRide(
-                    "frontBodyFrequency",
-                    "front frequency with tyre",
-                    Dimension.FREQUENCY,
-                    "Hz",
-                    ride -> OptionalDouble.of(ride.frequency(End.FRONT))),
-            ofRide(
-                    "rearBodyFrequency",
-                    "rear frequency with tyre",
-                    Dimension.FREQUENCY,
-                    "Hz",
-                    ride -> OptionalDouble.of(ride.frequency(End.REAR))),
-            ofRide(
-                    "frontBodyDampingRatio",
-                    "front damping ratio",
-                    Dimension.RATIO,
-                    "",
-                    ride -> ride.damping(End.FRONT)),
-            ofRide("rearBodyDampingRatio", "rear damping ratio", Dimension.RATIO, "", ride -> ride.damping(End.REAR)));
+            onSprings(End.FRONT),
+            onSprings(End.REAR),
+            ofRide(RideFigures.BODY_FREQUENCY, End.FRONT, "front frequency with tyre"),
+            ofRide(RideFigures.BODY_FREQUENCY, End.REAR, "rear frequency with tyre"),
+            ofRide(RideFigures.BODY_DAMPING, End.FRONT, "front damping ratio"),
+            ofRide(RideFigures.BODY_DAMPING, End.REAR, "rear damping ratio"));
 
     /** Of springs that keep a reserve. */
     public static final List<Figure<Stands>> SPRINGS = List.of(
@@ -157,66 +97,58 @@ public final class LoweringFigures {
         return stance.turns().map(TurnAnswer.Turns::paces).orElse(List.of());
     }
 
-    private static Figure<Stands> length(String name, String words, Function<Stands, OptionalDouble> reading) {
-        return Figure.ofOptional(name, words, Dimension.LENGTH, "m", 0, reading);
+    static Figure<Stands> toStop(End end) {
+        return standing(RideFigures.BUMP_TRAVEL_TO_STOP, end, " travel to the stop");
     }
 
-    private static Figure<Stands> ofSums(
-            String name, String words, Dimension dimension, String unit, int digits, Figure<HandSums> figure) {
-        return Figure.ofOptional(
-                name,
-                words,
-                dimension,
-                unit,
-                digits,
-                stance -> optional(stance.handSums().map(figure::si)));
+    static Figure<Stands> toMetal(End end) {
+        return standing(RideFigures.BUMP_TRAVEL_TO_METAL, end, " travel to metal");
     }
 
-    private static Figure<Stands> ofSums(
-            String name,
-            String words,
-            Dimension dimension,
-            String unit,
-            int digits,
-            ToDoubleFunction<HandSums> reading) {
-        return Figure.ofOptional(
-                name,
-                words,
-                dimension,
-                unit,
-                digits,
-                stance -> optional(stance.handSums().map(sums -> OptionalDouble.of(reading.applyAsDouble(sums)))));
+    /** At rest. */
+    static Figure<Stands> rollCentre(End end) {
+        return Figure.of(
+                end.key() + "RollCentreHeight",
+                end.key() + " roll centre",
+                Dimension.LENGTH,
+                "m",
+                0,
+                stance -> stance.car().axle(end).rollCentreHeight());
     }
 
-    private static Figure<Stands> ofTurn(
-            String name,
-            String words,
-            Dimension dimension,
-            String unit,
-            int digits,
-            ToDoubleFunction<TurnAnswer.Turns> reading) {
+    static Figure<Stands> onSprings(End end) {
         return Figure.ofOptional(
-                name,
-                words,
-                dimension,
-                unit,
-                digits,
-                stance -> optional(stance.turns().map(turn -> OptionalDouble.of(reading.applyAsDouble(turn)))));
-    }
-
-    private static Figure<Stands> ofRide(
-            String name, String words, Dimension dimension, String unit, Function<Ride, OptionalDouble> reading) {
-        return Figure.ofOptional(
-                name,
-                words,
-                dimension,
-                unit,
+                end.key() + "SpringFrequency",
+                end.key() + " frequency on springs",
+                Dimension.FREQUENCY,
+                "Hz",
                 2,
-                stance -> optional(stance.rides().map(reading)));
+                stance -> stance.frequencyOnSprings(end));
     }
 
-    private static Figure<Stands> comfort(String name, String words, End end) {
-        return ofRide(name, words, Dimension.ACCELERATION, "m/s^2", ride -> ride.comfort(end));
+    private static Figure<Stands> standing(Figure<Standing> figure, End end, String words) {
+        return figure.<Stands>within(stance -> Optional.of(stance.standing(end)))
+                .named(end, end.key() + words);
+    }
+
+    private static Figure<Stands> ofRide(Figure<AxleRide> figure, End end, String words) {
+        return figure.<Stands>within(stance -> stance.rides().map(ride -> ride.axle(end)))
+                .named(end, words);
+    }
+
+    private static Figure<Stands> comfort(End end) {
+        return RideFigures.WEIGHTED_ACCELERATION
+                .<Stands>within(stance ->
+                        stance.rides().flatMap(ride -> ride.axle(end).damped()).map(AxleRide.Damped::road))
+                .named(end, end.key() + ", as a body feels it");
+    }
+
+    private static Optional<TurnRow> row(PaceAnswer answer) {
+        return answer instanceof PaceAnswer.InBalance pace ? Optional.of(pace.row()) : Optional.empty();
+    }
+
+    private static Optional<TurnRow> atLimit(Stands stance) {
+        return stance.turns().map(turn -> turn.limit().row());
     }
 
     private static Figure<Stands> camber(String name, String words, End end) {
@@ -249,10 +181,6 @@ public final class LoweringFigures {
                 "Hz",
                 2,
                 stance -> optional(stance.springs().map(springs -> springs.needs(end))));
-    }
-
-    private static Figure<Stands> onSprings(String name, String words, End end) {
-        return Figure.ofOptional(name, words, Dimension.FREQUENCY, "Hz", 2, stance -> stance.frequencyOnSprings(end));
     }
 
     private static OptionalDouble optional(Optional<OptionalDouble> value) {

@@ -1,36 +1,24 @@
 package evenhand.lowering;
 
+import evenhand.answers.Figure;
+import evenhand.answers.TurnFigures;
 import evenhand.car.End;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.turn.TurnAnswer;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 
 /**
  * Something a lowered road car must still have, with its number. The numbers are common practice of those who set up cars for
  * the road; none is a standard, and a particular car may do with less.
  *
- * @param key name in answers
- * @param words what is measured, as in a sentence: "front bump travel to the stop"
+ * @param figure that is bounded; its words as in a sentence: "front bump travel to the stop"
  * @param why what goes wrong without it, as a clause
- * @param dimension of its number
- * @param digits that it is shown with in the dimension's metric unit
  * @param bound SI
  * @param atLeast whether the bound is the least; else it is the most
- * @param reading the value, SI; empty where the car has nothing that could fall short
  */
-public record Need(
-        String key,
-        String words,
-        String why,
-        Dimension dimension,
-        int digits,
-        double bound,
-        boolean atLeast,
-        Function<Stance.Stands, OptionalDouble> reading) {
+public record Need(Figure<Stance.Stands> figure, String why, double bound, boolean atLeast) {
     /** m; 25 to 35 mm before the rubber are usual. */
     public static final double TO_STOP = 0.025;
 
@@ -49,113 +37,107 @@ public record Need(
     /** Hz, of the sprung mass on the wheel rate alone; road cars that are driven on tracks go so far. */
     public static final double FREQUENCY = 2.2;
 
-    /** A car that has an answer to every question. */
+    /** A car that has an answer to every question. It has no number. */
     public static final Need ANSWER = new Need(
-            "noAnswer",
-            "answer to every question",
+            Figure.ofOptional(
+                    "noAnswer", "answer to every question", Dimension.RATIO, "", 0, stance -> OptionalDouble.empty()),
             "the sums cannot tell what it does",
-            Dimension.RATIO,
             0,
-            0,
-            true,
-            stance -> OptionalDouble.empty());
+            true);
 
-    /** At the limit the front goes, so that the car runs wide instead of coming round. It has no number. */
+    /** At the limit the front goes, so that the car runs wide instead of coming round. It is a yes or a no. */
     public static final Need FRONT_FIRST = new Need(
-            "frontFirst",
-            "end that goes first at the limit",
+            TurnFigures.FRONT_FIRST.within(stance -> stance.turns().map(TurnAnswer.Turns::limit)),
             "the tail leads at the limit",
-            Dimension.RATIO,
-            0,
             1,
-            true,
-            stance -> ofTurn(stance, turn -> OptionalDouble.of(turn.limit().frontFirst() ? 1 : 0)));
+            true);
 
     /** Off its bump stops a car comes to them in a bend only so late. */
     public static final Need FIRST_STOP_TOUCHED = new Need(
-            "firstStop",
-            "pace at which the first bump stop is touched",
+            LoweringFigures.FIRST_STOP.named(
+                    LoweringFigures.FIRST_STOP.name(), "pace at which the first bump stop is touched"),
             "the stops carry it in any brisk bend and turn its balance there",
-            Dimension.ACCELERATION,
-            2,
             FIRST_STOP,
-            true,
-            Stance.Stands::firstStop);
+            true);
 
     /** All, the most telling first: of two that fail at the same height the first is named. */
     public static final List<Need> ALL = List.of(
             ANSWER,
-            travel("frontBumpTravelToStop", "front bump travel to the stop", End.FRONT),
-            travel("rearBumpTravelToStop", "rear bump travel to the stop", End.REAR),
-            metal("frontBumpTravelToMetal", "front bump travel to metal", End.FRONT),
-            metal("rearBumpTravelToMetal", "rear bump travel to metal", End.REAR),
+            travel(End.FRONT),
+            travel(End.REAR),
+            metal(End.FRONT),
+            metal(End.REAR),
             FIRST_STOP_TOUCHED,
             FRONT_FIRST,
             new Need(
-                    "steerReversal",
-                    "pace from which the steering is let back",
+                    Figure.ofOptional(
+                            "steerReversal",
+                            "pace from which the steering is let back",
+                            Dimension.ACCELERATION,
+                            "g",
+                            2,
+                            Stance.Stands::steerReversal),
                     "it comes to oversteer at a pace of the road",
-                    Dimension.ACCELERATION,
-                    2,
                     STEER_REVERSAL,
-                    true,
-                    Stance.Stands::steerReversal),
-            rollCentre("frontRollCentreHeight", "height of the front roll centre", End.FRONT),
-            rollCentre("rearRollCentreHeight", "height of the rear roll centre", End.REAR),
-            frequency("frontFrequency", "front frequency on its springs", End.FRONT),
-            frequency("rearFrequency", "rear frequency on its springs", End.REAR));
+                    true),
+            rollCentre(End.FRONT),
+            rollCentre(End.REAR),
+            frequency(End.FRONT),
+            frequency(End.REAR));
 
-    private static Need travel(String key, String words, End end) {
-        return new Need(
-                key,
-                words,
+    private static Need travel(End end) {
+        return needed(
+                LoweringFigures.toStop(end),
+                end.key() + " bump travel to the stop",
                 "it sits on its rubbers on any rough road",
-                Dimension.LENGTH,
-                0,
-                TO_STOP,
-                true,
-                stance -> stance.standing(end).bumpTravelToStop());
+                TO_STOP);
     }
 
-    private static Need metal(String key, String words, End end) {
-        return new Need(
-                key,
-                words,
+    private static Need metal(End end) {
+        return needed(
+                LoweringFigures.toMetal(end),
+                end.key() + " bump travel to metal",
                 "metal meets in the first pothole",
-                Dimension.LENGTH,
-                0,
-                TO_METAL,
-                true,
-                stance -> stance.standing(end).bumpTravelToMetal());
+                TO_METAL);
     }
 
-    private static Need rollCentre(String key, String words, End end) {
-        return new Need(
-                key,
-                words,
+    private static Need rollCentre(End end) {
+        return needed(
+                LoweringFigures.rollCentre(end),
+                "height of the " + end.key() + " roll centre",
                 "it lies deeper than lowered cars are seen with, and the links press that end down in a bend",
-                Dimension.LENGTH,
-                0,
-                ROLL_CENTRE,
-                true,
-                stance -> OptionalDouble.of(stance.car().axle(end).rollCentreHeight()));
+                ROLL_CENTRE);
     }
 
-    private static Need frequency(String key, String words, End end) {
+    private static Need frequency(End end) {
         return new Need(
-                key,
-                words,
+                LoweringFigures.onSprings(end).named(end.key() + "Frequency", end.key() + " frequency on its springs"),
                 "it is harder than road cars are, even those that see a track",
-                Dimension.FREQUENCY,
-                2,
                 FREQUENCY,
-                false,
-                stance -> stance.frequencyOnSprings(end));
+                false);
     }
 
-    private static OptionalDouble ofTurn(Stance.Stands stance, Function<TurnAnswer.Turns, OptionalDouble> reading) {
-        Optional<OptionalDouble> value = stance.turns().map(reading);
-        return value.orElseGet(OptionalDouble::empty);
+    private static Need needed(Figure<Stance.Stands> figure, String words, String why, double least) {
+        return new Need(figure.named(figure.name(), words), why, least, true);
+    }
+
+    /** Name in answers. */
+    public String key() {
+        return figure.name();
+    }
+
+    /** What is measured, as in a sentence. */
+    public String words() {
+        return figure.words();
+    }
+
+    public Dimension dimension() {
+        return figure.dimension();
+    }
+
+    /** That its number is shown with in the dimension's metric unit. */
+    public int digits() {
+        return figure.digits();
     }
 
     /** Whether it is a number that is to be kept; else it is a yes or a no. */
@@ -169,7 +151,7 @@ public record Need(
         if (stance instanceof Stance.Stands stands) {
             for (Stance.Bend bend : stands.bends()) {
                 OptionalDouble value = stands.in(bend::equals) instanceof Stance.Stands alone
-                        ? reading.apply(alone)
+                        ? figure.si(alone)
                         : OptionalDouble.empty();
                 if (value.isPresent() && (worst.isEmpty() || isWorse(value.getAsDouble(), worst.getAsDouble()))) {
                     worst = value;

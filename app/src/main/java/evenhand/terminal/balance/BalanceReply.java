@@ -5,17 +5,15 @@ import evenhand.answers.Trial;
 import evenhand.answers.TurnFigures;
 import evenhand.car.LoadCase;
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.handsums.HandSums;
 import evenhand.handsums.UndersteerBudget;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.terminal.reply.SetupTurn;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.terminal.reply.Written;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
@@ -260,28 +258,19 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
         return trial.load();
     }
 
-    @Override
-    public String command() {
-        return "balance";
-    }
-
-    @Override
-    public byte[] json() {
-        return JsonForm.write(command(), REPLY, this);
-    }
-
-    @Override
-    public String csv(Units units) {
-        return CsvForm.write(ROWS, turned(), units);
-    }
-
-    @Override
-    public String text(Console console, Units units) {
-        return full ? new BalanceTables(console, units).write(this) : BalancePage.write(this, console, units);
-    }
-
     /** The set-ups that turn. */
     List<SetupTurn.Turned> turned() {
         return Reply.only(SetupTurn.Turned.class, setups);
+    }
+
+    @Override
+    public Written written() {
+        return Written.of(
+                "balance",
+                REPLY,
+                this,
+                Written.Csv.of(ROWS, this::turned),
+                (console, units) ->
+                        full ? new BalanceTables(console, units).write(this) : BalancePage.write(this, console, units));
     }
 }

@@ -9,15 +9,13 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.road.RoadEvent;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.terminal.reply.Written;
 import evenhand.turn.Direction;
 import evenhand.turn.Wheel;
 import evenhand.words.EventWords;
@@ -162,26 +160,6 @@ record BumpReply(Scenario scenario, Optional<LoadCase> load, Question question, 
         return rows;
     }
 
-    @Override
-    public String command() {
-        return "bump";
-    }
-
-    @Override
-    public byte[] json() {
-        return JsonForm.write(command(), REPLY, this);
-    }
-
-    @Override
-    public String csv(Units units) {
-        return CsvForm.write(ROWS, rows(), units);
-    }
-
-    @Override
-    public String text(Console console, Units units) {
-        return new BumpTables(console, units).write(this);
-    }
-
     /** Those with an answer, even if it is that they do not hold the pace. */
     List<Answer> answers() {
         return Reply.only(Answer.class, setups);
@@ -199,5 +177,15 @@ record BumpReply(Scenario scenario, Optional<LoadCase> load, Question question, 
             }
         }
         return silent;
+    }
+
+    @Override
+    public Written written() {
+        return Written.of(
+                "bump",
+                REPLY,
+                this,
+                Written.Csv.of(ROWS, this::rows),
+                (console, units) -> new BumpTables(console, units).write(this));
     }
 }

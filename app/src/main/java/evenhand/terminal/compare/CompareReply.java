@@ -6,14 +6,12 @@ import evenhand.car.LoadCase;
 import evenhand.choice.Change;
 import evenhand.choice.Comparison;
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.EachWay;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.terminal.reply.Written;
 import evenhand.turn.PacesAnswer;
 import evenhand.words.Units;
 import evenhand.words.compare.ComparisonWords;
@@ -127,22 +125,14 @@ record CompareReply(Scenario scenario, Setup base, Trial trial, List<EachWay.Cir
     }
 
     @Override
-    public String command() {
-        return "compare";
-    }
-
-    @Override
-    public byte[] json() {
-        return JsonForm.write(command(), REPLY, this);
-    }
-
-    @Override
-    public String csv(Units units) {
-        return CsvForm.write(ROWS, EachWay.answered(setups()), units);
-    }
-
-    @Override
-    public String text(Console console, Units units) {
-        return full ? new CompareTables(console, units).write(this) : new ComparePage(console, units).write(this);
+    public Written written() {
+        return Written.of(
+                "compare",
+                REPLY,
+                this,
+                Written.Csv.of(ROWS, () -> EachWay.answered(setups())),
+                (console, units) -> full
+                        ? new CompareTables(console, units).write(this)
+                        : new ComparePage(console, units).write(this));
     }
 }

@@ -8,14 +8,12 @@ import evenhand.doubt.Doubt;
 import evenhand.doubt.Measurement;
 import evenhand.doubt.Spread;
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.EachWay;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.terminal.reply.Written;
 import evenhand.turn.Direction;
 import evenhand.words.AimText;
 import evenhand.words.Units;
@@ -228,22 +226,13 @@ record DoubtReply(
     }
 
     @Override
-    public String command() {
-        return "doubt";
-    }
-
-    @Override
-    public byte[] json() {
-        return JsonForm.write(command(), REPLY, this);
-    }
-
-    @Override
-    public String csv(Units units) {
-        return CsvForm.write(ROWS, rows(), units);
-    }
-
-    @Override
-    public String text(Console console, Units units) {
-        return full ? new DoubtTables(console, units).write(this) : new DoubtPage(console, units).write(this);
+    public Written written() {
+        return Written.of(
+                "doubt",
+                REPLY,
+                this,
+                Written.Csv.of(ROWS, this::rows),
+                (console, units) ->
+                        full ? new DoubtTables(console, units).write(this) : new DoubtPage(console, units).write(this));
     }
 }

@@ -11,14 +11,12 @@ import evenhand.car.LoadCase;
 import evenhand.catalogue.Slot;
 import evenhand.choice.Effect;
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
-import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.EachWay;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.terminal.reply.Written;
 import evenhand.words.Units;
 import evenhand.words.effects.Complaint;
 import evenhand.words.effects.RemedyWords;
@@ -242,26 +240,6 @@ public record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<F
         return trial.load();
     }
 
-    @Override
-    public String command() {
-        return "effects";
-    }
-
-    @Override
-    public byte[] json() {
-        return JsonForm.write(command(), REPLY, this);
-    }
-
-    @Override
-    public String csv(Units units) {
-        return CsvForm.write(ROWS, EachWay.answered(setups()), units);
-    }
-
-    @Override
-    public String text(Console console, Units units) {
-        return full ? new EffectsTables(console, units).write(this) : new EffectsPage(console, units).write(this);
-    }
-
     /** Whether every set-up has an effect to tell, each way round. */
     @Override
     public boolean complete() {
@@ -273,5 +251,17 @@ public record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<F
                         .allMatch(found -> found.against()
                                 .map(Against::answered)
                                 .orElse(!found.effects().isEmpty()));
+    }
+
+    @Override
+    public Written written() {
+        return Written.of(
+                "effects",
+                REPLY,
+                this,
+                Written.Csv.of(ROWS, () -> EachWay.answered(setups())),
+                (console, units) -> full
+                        ? new EffectsTables(console, units).write(this)
+                        : new EffectsPage(console, units).write(this));
     }
 }

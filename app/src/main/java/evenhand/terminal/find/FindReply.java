@@ -8,15 +8,13 @@ import evenhand.car.LoadCase;
 import evenhand.choice.Finding;
 import evenhand.choice.Span;
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.terminal.reply.Written;
 import evenhand.turn.Direction;
 import evenhand.words.AimText;
 import evenhand.words.Units;
@@ -358,33 +356,13 @@ record FindReply(
         return trial.load();
     }
 
-    @Override
-    public String command() {
-        return "find";
-    }
-
-    @Override
-    public byte[] json() {
-        return JsonForm.write(command(), REPLY, this);
-    }
-
-    @Override
-    public String csv(Units units) {
-        return CsvForm.write(ROWS, rows(), units);
-    }
-
-    @Override
-    public String text(Console console, Units units) {
-        return new FindTables(console, units).write(this);
-    }
-
     /** CSV has no room for warnings either. */
     @Override
     public List<String> silent(Units units) {
         return Stream.concat(
                         FindWords.warnings(finding, units).stream()
-                                .map(warning ->
-                                        "evenhand " + command() + ": warning for \"" + setup.name() + "\": " + warning),
+                                .map(warning -> "evenhand " + written().command() + ": warning for \"" + setup.name()
+                                        + "\": " + warning),
                         Reply.super.silent(units).stream())
                 .toList();
     }
@@ -398,5 +376,15 @@ record FindReply(
         return finding instanceof Finding.NoValue none
                 ? Optional.of(new SetupAnswer.NoAnswer(none.reason(), none.text()))
                 : Optional.empty();
+    }
+
+    @Override
+    public Written written() {
+        return Written.of(
+                "find",
+                REPLY,
+                this,
+                Written.Csv.of(ROWS, this::rows),
+                (console, units) -> new FindTables(console, units).write(this));
     }
 }

@@ -147,7 +147,7 @@ final class LowerPage {
     /** What the bends of each height say, the least or the worst of them. */
     private void turn(Table.Builder table, List<Stance> rows) {
         for (Figure<Stance.Stands> figure :
-                List.of(LoweringFigures.TURN.get(2), LoweringFigures.NEAR_UNDERSTEER, LoweringFigures.TURN.get(0))) {
+                List.of(LoweringFigures.FIRST_STOP, LoweringFigures.NEAR_UNDERSTEER, LoweringFigures.LIMIT)) {
             row(table, figure, rows);
         }
         table.row("lets go first", "", cells(rows, LowerPage::first));

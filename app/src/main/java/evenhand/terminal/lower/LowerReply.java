@@ -6,18 +6,16 @@ import evenhand.answers.Ways;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.lowering.LoweringFigures;
 import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.terminal.reply.Written;
 import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
@@ -229,26 +227,6 @@ record LowerReply(
     }
 
     @Override
-    public String command() {
-        return "lower";
-    }
-
-    @Override
-    public byte[] json() {
-        return JsonForm.write(command(), REPLY, this);
-    }
-
-    @Override
-    public String csv(Units units) {
-        return CsvForm.write(rows(), study.inFirstBend(), units);
-    }
-
-    @Override
-    public String text(Console console, Units units) {
-        return full ? new LowerTables(console, units).write(this) : new LowerPage(console, units, this).write();
-    }
-
-    @Override
     public List<String> silent(Units units) {
         return study.rows().stream()
                 .flatMap(stance -> stance
@@ -265,5 +243,17 @@ record LowerReply(
         return Stream.concat(Stream.of(study), study.atRadius().stream().map(LoweringStudy.OnCircle::study))
                 .flatMap(one -> Stream.concat(Stream.of(one), one.otherTurn().stream()))
                 .allMatch(LowerReply::answersSomewhere);
+    }
+
+    @Override
+    public Written written() {
+        return Written.of(
+                "lower",
+                REPLY,
+                this,
+                Written.Csv.of(rows(), study::inFirstBend),
+                (console, units) -> full
+                        ? new LowerTables(console, units).write(this)
+                        : new LowerPage(console, units, this).write());
     }
 }

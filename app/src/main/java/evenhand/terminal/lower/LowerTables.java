@@ -58,7 +58,7 @@ final class LowerTables {
         table.heading("Travel left");
         figures(table, LoweringFigures.TRAVEL);
         figures(table, LoweringFigures.METAL);
-        figures(table, LoweringFigures.TURN.subList(2, 3));
+        figures(table, List.of(LoweringFigures.FIRST_STOP));
         table.heading("What it rolls about");
         figures(table, LoweringFigures.LEVER);
         figures(table, LoweringFigures.ROLL_CENTRES);
@@ -76,7 +76,7 @@ final class LowerTables {
                                     .findFirst()));
         }
         figures(table, List.of(LoweringFigures.NEAR_UNDERSTEER));
-        figures(table, LoweringFigures.TURN.subList(0, 2));
+        figures(table, List.of(LoweringFigures.LIMIT, LoweringFigures.LIMIT_BALANCE));
         table.heading("Springs and ride, class " + Stance.ROAD.name() + " road at "
                 + units.show(Stance.SPEED, Dimension.SPEED, 0));
         figures(table, LoweringFigures.SPRINGS);

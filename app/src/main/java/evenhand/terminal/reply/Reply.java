@@ -15,13 +15,7 @@ public interface Reply {
     /** What is aboard besides what the car was weighed with. */
     Optional<LoadCase> load();
 
-    byte[] json();
-
-    String csv(Units units);
-
-    String text(Console console, Units units);
-
-    String command();
+    Written written();
 
     /** What each set-up answers. */
     List<? extends SetupAnswer> setups();
@@ -40,19 +34,15 @@ public interface Reply {
 
     /** That a set-up has no answer, in a line. */
     default String noAnswer(String setup, String why) {
-        return "evenhand " + command() + ": no answer for \"" + setup + "\": " + why;
+        return "evenhand " + written().command() + ": no answer for \"" + setup + "\": " + why;
     }
 
     /** Answers in the form that was asked for. */
     default void give(FormOptions.Form form, Console console, Units units) {
-        switch (form) {
-            case JSON -> console.answer(json());
-            case CSV -> {
-                silent(units).forEach(console::complain);
-                console.answer(csv(units));
-            }
-            case PEOPLE -> console.answer(text(console, units));
+        if (form == FormOptions.Form.CSV) {
+            silent(units).forEach(console::complain);
         }
+        written().give(form, console, units);
     }
 
     /** Those of one kind. */

@@ -5,8 +5,6 @@ import evenhand.answers.RideFigures;
 import evenhand.car.End;
 import evenhand.car.LoadCase;
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.ride.AxleRide;
 import evenhand.ride.AxleTramp;
 import evenhand.ride.BodyOverHump;
@@ -18,10 +16,10 @@ import evenhand.ride.Standing;
 import evenhand.ride.Transfer;
 import evenhand.scenario.Scenario;
 import evenhand.terminal.asked.AskedRoad;
-import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SetupRide;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.terminal.reply.Written;
 import evenhand.words.EventWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -217,23 +215,14 @@ record RideReply(
     }
 
     @Override
-    public String command() {
-        return "ride";
-    }
-
-    @Override
-    public byte[] json() {
-        return JsonForm.write(
-                command(), reply(curves ? RIDES.part("curves", rides -> rides, atBothEnds(CURVES)) : RIDES), this);
-    }
-
-    @Override
-    public String csv(Units units) {
-        return CsvForm.write(ROWS, riding(), units);
-    }
-
-    @Override
-    public String text(Console console, Units units) {
-        return full ? new RideTables(console, units, this).write() : new RidePage(console, units, this).write();
+    public Written written() {
+        return Written.of(
+                "ride",
+                reply(curves ? RIDES.part("curves", rides -> rides, atBothEnds(CURVES)) : RIDES),
+                this,
+                Written.Csv.of(ROWS, this::riding),
+                (console, units) -> full
+                        ? new RideTables(console, units, this).write()
+                        : new RidePage(console, units, this).write());
     }
 }

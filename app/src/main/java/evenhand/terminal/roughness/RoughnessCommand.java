@@ -65,12 +65,7 @@ public final class RoughnessCommand implements Asked {
             console.complain(file + ": " + e.component() + " " + e.getMessage());
             return Status.WRONG;
         }
-        RoughnessReply reply = new RoughnessReply(file, profile, found);
-        switch (form) {
-            case JSON -> console.answer(reply.json());
-            case CSV -> console.answer(reply.csv(shown));
-            case PEOPLE -> console.answer(reply.text(console, shown));
-        }
+        new RoughnessReply(file, profile, found).written().give(form, console, shown);
         return Status.DONE;
     }
 }

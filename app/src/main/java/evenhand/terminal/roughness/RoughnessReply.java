@@ -1,8 +1,6 @@
 package evenhand.terminal.roughness;
 
 import evenhand.forms.Contents;
-import evenhand.forms.CsvForm;
-import evenhand.forms.JsonForm;
 import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
@@ -10,6 +8,7 @@ import evenhand.road.MeasuredProfile;
 import evenhand.road.RoughnessIndex;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
+import evenhand.terminal.reply.Written;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.road.RoughnessWords;
@@ -49,19 +48,19 @@ record RoughnessReply(String file, MeasuredProfile profile, RoughnessIndex found
         return RoughnessWords.lengthUnit(units).fromSi(metres);
     }
 
-    byte[] json() {
-        return JsonForm.write("roughness", REPLY, this);
+    Written written() {
+        return Written.of("roughness", REPLY, this, Written.Csv.of(ROWS, this::rows), this::text);
     }
 
-    String csv(Units units) {
+    private List<Row> rows() {
         List<Row> rows = new ArrayList<>();
         double end = profile.start() + profile.length();
         rows.add(new Row("whole", new RoughnessIndex.Segment(profile.start(), end, found.whole())));
         found.segments().forEach(segment -> rows.add(new Row("segment", segment)));
-        return CsvForm.write(ROWS, rows, units);
+        return rows;
     }
 
-    String text(Console console, Units units) {
+    private String text(Console console, Units units) {
         Page page = new Page(console);
         Unit length = RoughnessWords.lengthUnit(units);
         page.title(file);
