@@ -9,9 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Saves a scenario so that a crash leaves the old file or the new one, never half of either. */
 public final class ScenarioFile {
+    private static final int MOST_GOES = 100;
+
     private ScenarioFile() {}
 
     /** Where the version before the last save is kept. */
@@ -34,11 +38,39 @@ public final class ScenarioFile {
         write(file, text, false);
     }
 
+    /**
+     * Changes what stands in a file now, whoever wrote it. Where somebody else writes it meanwhile, his text is read again and changed,
+     * so that nothing of it is lost. Else as {@link #save}.
+     *
+     * @param change of the text; what it throws leaves the file as it is
+     */
+    public static void change(Path file, UnaryOperator<String> change) throws IOException {
+        for (int go = 0; go < MOST_GOES; go++) {
+            String now = Files.readString(file, StandardCharsets.UTF_8);
+            if (write(file, change.apply(now), true, Optional.of(now))) {
+                return;
+            }
+        }
+        throw new IOException("somebody else writes it all the time");
+    }
+
     private static void write(Path file, String text, boolean keep) throws IOException {
+        write(file, text, keep, Optional.empty());
+    }
+
+    /**
+     * @param expected what must still stand in the file
+     * @return whether it did, and the file was written
+     */
+    private static boolean write(Path file, String text, boolean keep, Optional<String> expected) throws IOException {
         Path target = Files.isSymbolicLink(file) ? file.toRealPath() : file.toAbsolutePath();
         Path fresh = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".new");
         try {
             write(fresh, text.getBytes(StandardCharsets.UTF_8));
+            if (expected.isPresent()
+                    && !Files.readString(target, StandardCharsets.UTF_8).equals(expected.get())) {
+                return false;
+            }
             if (Files.exists(target)) {
                 keepPermissions(target, fresh);
                 if (keep) {
@@ -46,6 +78,7 @@ public final class ScenarioFile {
                 }
             }
             move(fresh, target);
+            return true;
         } finally {
             Files.deleteIfExists(fresh);
         }

@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 
 /** Aims as they are written: "understeer 0.8 deg/g at 0.5 g", "roll gradient at most 5.5 deg/g at 0.5 g". */
 public final class AimText {
+    private static final String NEUTRAL = "neutral";
     private static final Pattern SENSE = Pattern.compile("^at\\s+(most|least)\\s+");
     private static final Pattern PACE = Pattern.compile("^(.*\\S)\\s+at\\s+(\\S.*)$", Pattern.CASE_INSENSITIVE);
 
@@ -33,7 +34,7 @@ public final class AimText {
      * @throws InvalidValue if it is none, with what is wrong and how to mend it
      */
     public static Aim read(String text) {
-        String said = text.replaceAll("[\\s\u00a0\u202f]+", " ").strip();
+        String said = spelledOut(text.replaceAll("[\\s\u00a0\u202f]+", " ").strip());
         String lower = said.toLowerCase(Locale.ROOT);
         if (lower.equals(Criterion.FRONT_FIRST.name())) {
             return Aim.frontFirst();
@@ -78,6 +79,23 @@ public final class AimText {
         return new Aim(new Judged(criterion, at), sense, number);
     }
 
+    /** "neutral at 0.5 g" as "understeer 0 deg/g at 0.5 g", "neutral near the limit" likewise; all else as it is. */
+    private static String spelledOut(String said) {
+        String lower = said.toLowerCase(Locale.ROOT);
+        if (!lower.equals(NEUTRAL) && !lower.startsWith(NEUTRAL + " ")) {
+            return said;
+        }
+        String where = said.substring(NEUTRAL.length()).strip();
+        if (where.equalsIgnoreCase("near the limit")) {
+            return Criterion.NEAR_UNDERSTEER.name() + " 0 deg/g";
+        }
+        if (!where.toLowerCase(Locale.ROOT).startsWith("at ")
+                || where.toLowerCase(Locale.ROOT).endsWith(" limit")) {
+            throw invalid("\"neutral\" needs its place: write \"neutral at 0.5 g\" or \"neutral near the limit\"");
+        }
+        return Criterion.UNDERSTEER.name() + " 0 deg/g " + where;
+    }
+
     private static double number(String text, Dimension dimension, String example) {
         try {
             Quantity quantity = Quantity.parse(text, dimension);
@@ -91,8 +109,10 @@ public final class AimText {
     }
 
     private static InvalidValue unknown(String said) {
-        List<String> names = Stream.concat(Criterion.ALL.stream(), Stream.of(Criterion.FRONT_FIRST))
-                .map(Criterion::name)
+        List<String> names = Stream.concat(
+                        Stream.concat(Criterion.ALL.stream(), Stream.of(Criterion.FRONT_FIRST))
+                                .map(Criterion::name),
+                        Stream.of(NEUTRAL))
                 .toList();
         String begin = said.split(" (at|[-−+]?[0-9.])", 2)[0];
         String nearest = Nearest.to(begin, names);

@@ -34,6 +34,17 @@ class AimTextTest {
         assertThat(AimText.read("sideslip −1.5 deg at 0.5 g").value()).isCloseTo(Math.toRadians(-1.5), within(1e-12));
     }
 
+    @Test
+    void neutralIsAnUndersteerOfNothing() {
+        assertThat(AimText.read("Neutral at 0.5 g")).isEqualTo(AimText.read("understeer 0 deg/g at 0.5 g"));
+        assertThat(AimText.read("neutral  near the Limit"))
+                .isEqualTo(AimText.read("understeer near the limit 0 deg/g"));
+        assertThatThrownBy(() -> AimText.read("neutral at 5 kg"))
+                .isInstanceOf(InvalidValue.class)
+                .hasMessageContaining("a mass");
+        assertThatThrownBy(() -> AimText.read("neutrel at 0.5 g")).hasMessageContaining("did you mean \"neutral\"?");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -106,6 +106,7 @@ final class AxleCatalogue {
             .means("steer of the axle per side force, positive towards understeer")
             .usual(-0.2 * DEGREE / 1000, 0.3 * DEGREE / 1000)
             .takes(Slot.Work.REBUILDING)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.02 * DEGREE / 1000))
             .defaultsTo(0.0);
 
@@ -113,6 +114,7 @@ final class AxleCatalogue {
             .means("steer of the axle per aligning torque, positive towards understeer")
             .usual(-5 * DEGREE / 1000, 20 * DEGREE / 1000)
             .takes(Slot.Work.REBUILDING)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.5 * DEGREE / 1000))
             .defaultsTo(0.0);
 
@@ -163,8 +165,10 @@ final class AxleCatalogue {
     static final Slot<Double> ROD_HEIGHT =
             LOCATOR_HEIGHT.means("height at which the rod crosses the middle of the car");
     static final Slot<Double> ROD_PER_BUMP = LOCATOR_PER_BUMP.within(-1, 0);
-    static final Slot<Double> LEAF_HEIGHT =
-            LOCATOR_HEIGHT.means("height above the ground about which the axle rolls on its leaves");
+    static final Slot<Double> LEAF_HEIGHT = LOCATOR_HEIGHT
+            .means("height above the ground about which the axle rolls on its leaves")
+            .takes(Slot.Work.REBUILDING)
+            .goesBack(Slot.WayBack.OLD_PART);
 
     static final Shape<LateralLocator> LATERAL_LOCATOR = kinds(
             "lateralLocator",

@@ -64,6 +64,8 @@ final class CarCatalogue {
     static final Slot<Double> ACKERMANN_SHARE = ratio("ackermannShare")
             .means("1 = both front wheels aim at one centre of the turn, 0 = parallel")
             .usual(-0.3, 1.2)
+            .takes(Slot.Work.REBUILDING)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.1))
             .within(-2, 2)
             .defaultsTo(Steering.USUAL.ackermannShare());
@@ -116,6 +118,8 @@ final class CarCatalogue {
     static final Slot<Double> BIAS_RATIO = ratio("biasRatio")
             .means("greater share of the drive force over the lesser at which the differential gives way")
             .usual(1.3, 6)
+            .takes(Slot.Work.REBUILDING)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.5))
             .within(1, 1000);
 
@@ -142,6 +146,7 @@ final class CarCatalogue {
             .means(
                     "turns of the propeller shaft per turn of the wheels; a driven live axle then feels the shaft's torque")
             .usual(2.5, 6)
+            .takes(Slot.Work.ANOTHER_CAR)
             .usualStep(Amount.of(0.2))
             .within(0.1, 50);
     static final Slot<Drive.ShaftTurns> SHAFT_TURNS = choice(

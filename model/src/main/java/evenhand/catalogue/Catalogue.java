@@ -217,7 +217,8 @@ public final class Catalogue {
         return entries.with(step.key(), Optional.of(put(below, path, depth + 1, entry)));
     }
 
-    private static Optional<Entry> entry(Entries car, String path) {
+    /** What a person gave at a path, a number or anything else; nothing where the file has nothing there. */
+    public static Optional<Entry> entry(Entries car, String path) {
         Entry here = car;
         for (Path.Step step : Path.of(path).steps()) {
             Entry below = here instanceof Entries entries ? entries.given().get(step.key()) : null;

@@ -50,6 +50,16 @@ public final class Slot<V> {
         ANOTHER_CAR
     }
 
+    /** How a shop comes back to the value that was. */
+    public enum WayBack {
+        /** It is turned, pumped or hung back. */
+        TURNED_BACK,
+        /** The part that came out goes in again. */
+        OLD_PART,
+        /** It was cut, drilled or welded. */
+        NONE
+    }
+
     /** What a person is told of a slot; written only while a slot is being made. */
     private static final class Told {
         private String meaning = "";
@@ -60,6 +70,7 @@ public final class Slot<V> {
         private Range bounds = ANYTHING;
         private String why = "";
         private Work work = Work.SETTING;
+        private Optional<WayBack> wayBack = Optional.empty();
 
         private Told() {}
 
@@ -72,6 +83,7 @@ public final class Slot<V> {
             bounds = other.bounds;
             why = other.why;
             work = other.work;
+            wayBack = other.wayBack;
         }
     }
 
@@ -197,6 +209,11 @@ public final class Slot<V> {
         return told(more -> more.work = work);
     }
 
+    /** How the old value comes back; where nothing is said, a setting is turned back and a rebuilt car stays rebuilt. */
+    public Slot<V> goesBack(WayBack way) {
+        return told(more -> more.wayBack = Optional.of(way));
+    }
+
     private Slot<V> told(Consumer<Told> say) {
         Told more = new Told(told);
         say.accept(more);
@@ -289,6 +306,11 @@ public final class Slot<V> {
     /** What it takes to give a car another value. */
     public Work work() {
         return told.work;
+    }
+
+    /** How the old value comes back. */
+    public WayBack wayBack() {
+        return told.wayBack.orElse(told.work == Work.SETTING ? WayBack.TURNED_BACK : WayBack.NONE);
     }
 
     /** The slot that may be given instead of this one. */

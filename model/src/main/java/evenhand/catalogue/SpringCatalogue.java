@@ -19,6 +19,7 @@ final class SpringCatalogue {
             .means("rate of one spring along its line")
             .measured("press and scale", Amount.percent(3))
             .usual(10e3, 150e3)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.percent(10))
             .within(1, 1e8);
 
@@ -125,6 +126,7 @@ final class SpringCatalogue {
             .means("thickness of a solid round bar")
             .measured("calliper, paint off", Amount.of(0.0002))
             .usual(0.01, 0.035)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.001))
             .within(0.001, 0.2);
 
@@ -132,6 +134,7 @@ final class SpringCatalogue {
             .means("roll moment of the bar between body and axle per suspension roll, leverage and bushes included")
             .measured("hung weight", Amount.percent(8))
             .usual(20 / DEGREE, 1000 / DEGREE)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.percent(10))
             .within(0, 1e7)
             .unless(DIAMETER);
@@ -156,12 +159,14 @@ final class SpringCatalogue {
             .means("travel of the drop link over travel of the wheel")
             .measured("travel of both over a wheel travel of 40 mm", Amount.of(0.02))
             .usual(0.3, 1.1)
+            .takes(Slot.Work.REBUILDING)
             .usualStep(Amount.of(0.05))
             .within(0.01, 10);
 
     static final Slot<Double> BUSH_FACTOR = ratio("bushFactor")
             .means("part of the bar's stiffness that bushes and links leave")
             .usual(0.5, 1)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.05))
             .within(0.01, 1)
             .defaultsTo(1.0);

@@ -16,6 +16,7 @@ final class StopCatalogue {
             .means("travel from rest until they touch")
             .measured("steel rule on level ground", Amount.of(0.003))
             .usual(0, 0.15)
+            .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.01))
             .within(-1, 2);
     static final Slot<Curve> STOP_CURVE =

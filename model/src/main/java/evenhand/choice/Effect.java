@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,9 @@ import java.util.stream.IntStream;
  * @param moves of every figure that both cars have
  */
 public record Effect(Step step, List<Move> moves) {
+    private static final List<String> STOPS = List.of(".bumpStop.", ".droopStop.", ".metalStop.");
+    private static final List<String> CURVES = List.of("bump", "rebound");
+
     /** What is done to the car. */
     public sealed interface Step {
         /** Of what is changed, relative to the car. */
@@ -36,6 +40,19 @@ public record Effect(Step step, List<Move> moves) {
 
         /** What it takes. */
         Slot.Work work();
+
+        /** Whether it takes other links, brackets or wheels, and stays so. */
+        default boolean takesRebuilding() {
+            return work() == Slot.Work.REBUILDING && wayBack() == Slot.WayBack.NONE;
+        }
+
+        /** Whether it is a stop that is moved: what it does rests on that stop. */
+        default boolean movesStop() {
+            return STOPS.stream().anyMatch(stop -> path().contains(stop));
+        }
+
+        /** How the old value comes back. */
+        Slot.WayBack wayBack();
     }
 
     /**
@@ -53,6 +70,11 @@ public record Effect(Step step, List<Move> moves) {
         public Slot.Work work() {
             return adjustable.slot().work();
         }
+
+        @Override
+        public Slot.WayBack wayBack() {
+            return adjustable.slot().wayBack();
+        }
     }
 
     /** A damper is set to the next of its settings, or to the one before. */
@@ -60,6 +82,60 @@ public record Effect(Step step, List<Move> moves) {
         @Override
         public Slot.Work work() {
             return Slot.Work.SETTING;
+        }
+
+        @Override
+        public Slot.WayBack wayBack() {
+            return Slot.WayBack.TURNED_BACK;
+        }
+    }
+
+    /**
+     * All forces of an axle's dampers become larger or smaller: others are fitted, or these are given other valves.
+     *
+     * @param path of the damper
+     * @param factor on every force, in bump and in rebound
+     */
+    public record ByForces(String path, double factor) implements Step {
+        @Override
+        public Slot.Work work() {
+            return Slot.Work.SETTING;
+        }
+
+        @Override
+        public Slot.WayBack wayBack() {
+            return Slot.WayBack.OLD_PART;
+        }
+
+        /** The curves that a car gets, by their paths. */
+        public Map<String, Entry.Drawn> curves(Entries car) {
+            Map<String, Entry.Drawn> curves = new LinkedHashMap<>();
+            for (String curve : CURVES) {
+                String where = path + "." + curve;
+                if (Catalogue.entry(car, where).orElse(null) instanceof Entry.Drawn drawn) {
+                    curves.put(where, scaled(drawn));
+                }
+            }
+            return curves;
+        }
+
+        private Entries in(Entries car) {
+            Entries changed = car;
+            for (Map.Entry<String, Entry.Drawn> curve : curves(car).entrySet()) {
+                changed = Catalogue.with(
+                        changed,
+                        new Catalogue.Difference(curve.getKey(), Optional.empty(), Optional.of(curve.getValue())));
+            }
+            return changed;
+        }
+
+        private Entry.Drawn scaled(Entry.Drawn drawn) {
+            return new Entry.Drawn(drawn.points().stream()
+                    .map(point -> new Entry.Drawn.Point(
+                            point.at(),
+                            Quantity.of(
+                                    factor * point.force().si(), point.force().unit())))
+                    .toList());
         }
     }
 
@@ -73,6 +149,11 @@ public record Effect(Step step, List<Move> moves) {
         @Override
         public Slot.Work work() {
             return Slot.Work.REBUILDING;
+        }
+
+        @Override
+        public Slot.WayBack wayBack() {
+            return Slot.WayBack.OLD_PART;
         }
 
         private Entries in(Entries car) {
@@ -139,22 +220,8 @@ public record Effect(Step step, List<Move> moves) {
         return effects;
     }
 
-    /**
-     * The single changes that move a figure the way that is wished, best first, as {@link Remedy} finds them: what each does in
-     * the bend that is the worst now.
-     *
-     * @param before what the car answers as it stands
-     * @param wish the figure
-     * @param up whether the figure is to grow
-     */
-    public static List<Effect> helping(Entries car, Trial trial, Answers before, Judged wish, boolean up) {
-        return Remedy.against(car, trial, before, wish, up).stream()
-                .map(Remedy::whereWorst)
-                .toList();
-    }
-
     /** For each adjustment the two ways it can go. */
-    static List<List<Step>> ways(Entries car) {
+    public static List<List<Step>> ways(Entries car) {
         List<List<Step>> all = new ArrayList<>();
         for (Adjustable value : Catalogue.adjustments(car)) {
             if (value.slot().step().isPresent() && value.step() > 0) {
@@ -192,7 +259,7 @@ public record Effect(Step step, List<Move> moves) {
     }
 
     /** The car after a step; nothing where no car can have that. */
-    static Optional<Entries> after(Entries car, Step step) {
+    public static Optional<Entries> after(Entries car, Step step) {
         if (step instanceof ByNumber number) {
             double value = number.adjustable().si() + number.size();
             return number.adjustable().slot().bounds().holds(value)
@@ -202,6 +269,9 @@ public record Effect(Step step, List<Move> moves) {
         if (step instanceof ByBar bar) {
             return Optional.of(bar.in(car));
         }
+        if (step instanceof ByForces forces) {
+            return Optional.of(forces.in(car));
+        }
         ToSetting setting = (ToSetting) step;
         return Optional.of(Catalogue.with(
                 car,
@@ -209,14 +279,14 @@ public record Effect(Step step, List<Move> moves) {
     }
 
     /** What the car answers after a step; nothing where no car can have that. */
-    static Optional<Answers> after(Entries car, Step step, Trial trial) {
+    public static Optional<Answers> after(Entries car, Step step, Trial trial) {
         return after(car, step)
                 .flatMap(changed -> Catalogue.build(changed).value())
                 .map(trial::ask);
     }
 
     /** What a step has done in the first bend; nothing where the car does not turn any more. */
-    static Optional<Effect> between(Step step, Answers before, Answers after, Collection<Judged> figures) {
+    public static Optional<Effect> between(Step step, Answers before, Answers after, Collection<Judged> figures) {
         if (after.noTurn().isPresent()) {
             return Optional.empty();
         }
@@ -227,11 +297,6 @@ public record Effect(Step step, List<Move> moves) {
                             judged.si(after).ifPresent(now -> moves.add(new Move(judged, base, now - base))));
         }
         return Optional.of(new Effect(step, moves));
-    }
-
-    /** Whether it takes other links, brackets or wheels. */
-    public boolean takesRebuilding() {
-        return step.work() == Slot.Work.REBUILDING;
     }
 
     /** The largest move, in what is noticeable. */

@@ -27,7 +27,7 @@ import java.util.concurrent.CancellationException;
  */
 public record Lever(Effect.Step step, double base, double difference) {
     /** A light bar of a road car, N·m/rad: common practice, no source. */
-    static final double LIGHT_BAR = Unit.of("N*m/deg").toSi(60);
+    public static final double LIGHT_BAR = Unit.of("N*m/deg").toSi(60);
 
     /** What moves a figure by less than this part of what is noticeable is none. */
     private static final double SMALLEST = 0.02;
@@ -95,7 +95,7 @@ public record Lever(Effect.Step step, double base, double difference) {
 
     /**
      * The adjustments that move a figure most by one usual step, largest first. Only what a shop can turn, cut, swap or rebuild;
-     * weights and a tyre's law are what they are. A bar that is not fitted may be fitted. Each steps up, or down where that is what
+     * weights and a tyre's law are what they are, and a stop is no lever. A bar that is not fitted may be fitted. Each steps up, or down where that is what
      * the figure is to go by.
      *
      * @param most work that a step may take
@@ -134,7 +134,8 @@ public record Lever(Effect.Step step, double base, double difference) {
                 all.add(List.of(new Effect.ByBar(end.key() + ".bar.rollStiffness", LIGHT_BAR)));
             }
         }
-        all.removeIf(ways -> ways.get(0).work().compareTo(most) > 0);
+        all.removeIf(
+                ways -> ways.get(0).work().compareTo(most) > 0 || ways.get(0).movesStop());
         return all;
     }
 }

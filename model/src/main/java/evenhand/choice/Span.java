@@ -2,6 +2,7 @@ package evenhand.choice;
 
 import static evenhand.quantity.InvalidValue.require;
 
+import evenhand.car.End;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
@@ -15,6 +16,8 @@ import evenhand.quantity.Quantity;
  * @param adjustable as the car has it now
  */
 public record Span(Adjustable adjustable, double from, double to) {
+    private static final String STIFFNESS = ".rollStiffness";
+
     /** So much of a step an end of the range may miss a whole multiple by: rounding of its unit. */
     private static final double ROUNDING = 1e-9;
 
@@ -39,6 +42,39 @@ public record Span(Adjustable adjustable, double from, double to) {
                                     .text());
         }
         return new Span(now, from, to);
+    }
+
+    /**
+     * The car in which a number can be looked for: as it is, or with a bar of no stiffness where the path names the stiffness of a
+     * bar that is not fitted. Such a bar is none, so that what is looked for begins at zero.
+     *
+     * @throws InvalidValue if the path names another number of a bar that is not fitted
+     */
+    public static Entries fitting(Entries car, String path) {
+        for (End end : End.values()) {
+            String bar = end.key() + ".bar";
+            if (path.startsWith(bar + ".")
+                    && Catalogue.entry(car, end.key()).isPresent()
+                    && Catalogue.entry(car, bar).isEmpty()) {
+                require(
+                        path.equals(bar + STIFFNESS),
+                        path,
+                        "belongs to a bar that is not fitted; such a bar is looked for by " + bar + STIFFNESS
+                                + ", from zero");
+                return Effect.after(car, new Effect.ByBar(path, 0)).orElseThrow();
+            }
+        }
+        return car;
+    }
+
+    /** Whether it is the stiffness of a bar and there is none. */
+    public boolean isOfNoBar() {
+        return isOfBar() && adjustable.si() == 0;
+    }
+
+    /** Whether it is the stiffness of a bar: zero is no bar. */
+    public boolean isOfBar() {
+        return path().endsWith(".bar" + STIFFNESS);
     }
 
     public String path() {

@@ -52,6 +52,14 @@ public record Need(Figure<Stance.Stands> figure, String why, double bound, boole
             1,
             true);
 
+    /** Off its bump stops a car comes to them in a bend only so late. */
+    public static final Need FIRST_STOP_TOUCHED = new Need(
+            LoweringFigures.FIRST_STOP.named(
+                    LoweringFigures.FIRST_STOP.name(), "pace at which the first bump stop is touched"),
+            "the stops carry it in any brisk bend and turn its balance there",
+            FIRST_STOP,
+            true);
+
     /** All, the most telling first: of two that fail at the same height the first is named. */
     public static final List<Need> ALL = List.of(
             ANSWER,
@@ -59,12 +67,7 @@ public record Need(Figure<Stance.Stands> figure, String why, double bound, boole
             travel(End.REAR),
             metal(End.FRONT),
             metal(End.REAR),
-            new Need(
-                    LoweringFigures.FIRST_STOP.named(
-                            LoweringFigures.FIRST_STOP.name(), "pace at which the first bump stop is touched"),
-                    "the stops carry it in any brisk bend and turn its balance there",
-                    FIRST_STOP,
-                    true),
+            FIRST_STOP_TOUCHED,
             FRONT_FIRST,
             new Need(
                     Figure.ofOptional(

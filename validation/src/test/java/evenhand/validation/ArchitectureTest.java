@@ -37,7 +37,8 @@ class ArchitectureTest {
         "evenhand.turn..",
         "evenhand.ride..",
         "evenhand.answers..",
-        "evenhand.lowering.."
+        "evenhand.lowering..",
+        "evenhand.advice.."
     };
 
     /** What steps, in time or along a road, searches or samples stands on a library of mathematics for that. */
@@ -99,6 +100,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule loweringAsksTheCarAtEachHeight = usesOnly(
             "lowering", "answers", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
+
+    @ArchTest
+    static final ArchRule adviceChoosesStepsThatLeaveWhatARoadCarNeeds =
+            usesOnly("advice", "choice", "lowering", "answers", "catalogue", "turn", "ride", "car", "quantity");
 
     @ArchTest
     static final ArchRule physicsDoesNotKnowItsDescription = noClasses()

@@ -1,9 +1,9 @@
 package evenhand.terminal.effects;
 
+import evenhand.advice.Advice;
 import evenhand.answers.Answers;
 import evenhand.answers.Trial;
 import evenhand.choice.Effect;
-import evenhand.choice.Remedy;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.terminal.asked.Asked;
@@ -40,10 +40,23 @@ import picocli.CommandLine.Option;
             "On one screen the strongest steps for each figure that matters; with --full every step and figure.",
             "",
             "Largest is measured by what a driver notices: 0.05 deg/g of understeer, 0.1 deg/g of roll, 0.01 g"
-                    + " of limit, 1 %% of balance or share, 50 N of load. With a complaint: the single changes that"
-                    + " help against it, best first, each with what else it moves; only what a shop can turn, cut or"
-                    + " swap. A step is judged by the worse way round, and none is named that takes the other way past"
-                    + " neutral.",
+                    + " of limit, 1 %% of balance or share, 50 N of load.",
+            "",
+            "With a complaint: the single changes that help against it, best first, each with what else it moves;"
+                    + " only what a shop can turn, swap or fit: also a bar where there is none, in usual sizes, and the"
+                    + " dampers' next setting or all their forces by 15 %%. Where the sums do not show what is complained"
+                    + " of, that is said, and what to look at instead.",
+            "",
+            "Best first is by worth = gain x work x way back / (1 + harm/2). Gain and harm, the largest thing that gets"
+                    + " worse, are counted in what a driver notices; work is 1 for a setting or a part that bolts on,"
+                    + " 1/2 for rebuilding; way back is 1 for what is turned back, 0.8 for an old part that goes in"
+                    + " again, 0.6 for what cannot be undone.",
+            "",
+            "A step is judged by the worse way round. None is advised that makes the car slide, or slide more, either"
+                    + " way round or at another pace, that goes past what is usual, that takes what `lower` says a road"
+                    + " car needs, that works by a stop alone, or that mends only the number: softer springs against"
+                    + " wallowing, too little damping against a hard ride. The largest of those are named with the"
+                    + " reason.",
             ""
         },
         footer = {
@@ -53,6 +66,7 @@ import picocli.CommandLine.Option;
             "  app/evenhand effects scenarios/slipper-coupe.json --turn left --full",
             "  app/evenhand effects scenarios/harbour-saloon.json \\",
             "      --complaint \"pushes at the limit\"",
+            "  app/evenhand effects scenarios/tinkers-lane-roadster.json --complaint wallows",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer one way round or no",
             "single step helps, and with 2 when the command line or the file is wrong."
@@ -142,8 +156,9 @@ public final class EffectsCommand implements Asked {
     /** What helps, told of each way round that has the figure. */
     private static List<EachWay.Way<EffectsReply.Found>> helping(
             Setup setup, Trial circle, Answers before, Complaint wish, boolean alike) {
-        List<Remedy> remedies = Remedy.against(setup.entries(), circle, before, wish.judged(), wish.up());
-        EffectsReply.Against against = new EffectsReply.Against(wish, remedies, circle.ways(), alike);
+        Advice advice = wish.shown() ? Advice.against(setup.entries(), circle, before, wish.wish()) : Advice.NONE;
+        EffectsReply.Against against =
+                new EffectsReply.Against(wish, setup.car(), before, advice, circle.ways(), alike);
         List<EachWay.Way<EffectsReply.Found>> ways = new ArrayList<>();
         for (int i = 0; i < before.bends().size(); i++) {
             int way = i;
@@ -157,7 +172,7 @@ public final class EffectsCommand implements Asked {
                 ways.add(EachWay.Way.none(
                         bend.direction(), new SetupAnswer.NoAnswer(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
             } else {
-                List<Effect> effects = remedies.stream()
+                List<Effect> effects = advice.remedies().stream()
                         .map(remedy -> remedy.effects().get(way))
                         .toList();
                 ways.add(EachWay.Way.of(bend.direction(), new EffectsReply.Found(Optional.of(against), effects)));

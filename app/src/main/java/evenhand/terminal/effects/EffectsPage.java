@@ -9,7 +9,7 @@ import evenhand.terminal.reply.EachWay;
 import evenhand.words.LoadWords;
 import evenhand.words.Units;
 import evenhand.words.effects.EffectVerdict;
-import evenhand.words.effects.EffectWords;
+import evenhand.words.effects.RemedyWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -98,11 +98,14 @@ final class EffectsPage {
                 page.paragraph("  ", sentence);
             }
         }
-        against.remedies().stream()
+        against.advice().remedies().stream()
                 .skip(1) // the first is told above
                 .limit(MOST_HELPING)
-                .map(remedy -> EffectWords.line(remedy.whereWorst(), against.complaint(), units))
+                .map(remedy -> against.said(units).line(remedy))
                 .filter(line -> page.room() - page.lines("    ", line) >= left)
                 .forEach(line -> page.paragraph("    ", line));
+        if (against.advice().remedies().size() > 1 && page.room() - page.lines("  ", RemedyWords.RULE) >= left) {
+            page.paragraph("  ", RemedyWords.RULE);
+        }
     }
 }

@@ -1,11 +1,17 @@
 package evenhand.terminal.effects;
 
+import evenhand.advice.Advice;
+import evenhand.advice.Refused;
+import evenhand.advice.Remedy;
+import evenhand.answers.Answers;
 import evenhand.answers.Trial;
 import evenhand.answers.Ways;
+import evenhand.car.Car;
 import evenhand.car.LoadCase;
+import evenhand.catalogue.Slot;
 import evenhand.choice.Effect;
-import evenhand.choice.Remedy;
 import evenhand.forms.Contents;
+import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
 import evenhand.terminal.reply.EachWay;
 import evenhand.terminal.reply.Reply;
@@ -15,6 +21,7 @@ import evenhand.words.Units;
 import evenhand.words.effects.Complaint;
 import evenhand.words.effects.RemedyWords;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -39,19 +46,47 @@ public record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<F
     /**
      * A complaint and what helps against it, judged by the worse way round.
      *
+     * @param before what the car answers as it stands
      * @param alike whether both ways round are alike
      */
-    record Against(Complaint complaint, List<Remedy> remedies, Ways ways, boolean alike) {
-        Against {
-            remedies = List.copyOf(remedies);
+    record Against(Complaint complaint, Car car, Answers before, Advice advice, Ways ways, boolean alike) {
+        RemedyWords said(Units units) {
+            return new RemedyWords(complaint, ways, alike, units);
         }
 
         List<String> words(Units units) {
-            return RemedyWords.help(complaint, remedies, ways, alike, units);
+            return said(units).help(car, before, advice);
+        }
+
+        /** Whether there is something to be told: a step that helps, or that there is nothing to be helped. */
+        boolean answered() {
+            return !complaint.shown() || !advice.remedies().isEmpty();
+        }
+    }
+
+    /** An effect, and what it is worth against a complaint. */
+    private record Told(Effect effect, Optional<Remedy> remedy) {
+        static List<Told> of(Found found) {
+            List<Remedy> remedies =
+                    found.against().map(against -> against.advice().remedies()).orElse(List.of());
+            return found.effects().stream()
+                    .map(effect -> new Told(
+                            effect,
+                            remedies.stream()
+                                    .filter(remedy -> remedy.step().equals(effect.step()))
+                                    .findFirst()))
+                    .toList();
         }
     }
 
     private static final String SETTING = "setting";
+
+    private static final Map<Slot.WayBack, String> WAYS_BACK =
+            Map.of(Slot.WayBack.TURNED_BACK, "turnedBack", Slot.WayBack.OLD_PART, "oldPart", Slot.WayBack.NONE, "none");
+
+    /** The largest of the usual sizes. */
+    private static final Contents<Effect.Step> UP_TO = Contents.of(Effect.Step.class)
+            .where(Effect.ByBar.class, Contents.of(Effect.ByBar.class).number("upTo", Effect.ByBar::rollStiffness));
 
     private static final Contents<Effect.Step> STEP = Contents.of(Effect.Step.class)
             .where(
@@ -67,23 +102,69 @@ public record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<F
                             .whole("step", setting -> 1)
                             .text("stepUnit", setting -> SETTING)
                             .text("from", Effect.ToSetting::from)
-                            .text("to", Effect.ToSetting::to));
+                            .text("to", Effect.ToSetting::to))
+            .where(
+                    Effect.ByForces.class,
+                    Contents.of(Effect.ByForces.class)
+                            .number("step", forces -> forces.factor() - 1)
+                            .text("stepUnit", forces -> ""))
+            .where(
+                    Effect.ByBar.class,
+                    Contents.of(Effect.ByBar.class)
+                            .number("step", Effect.ByBar::rollStiffness)
+                            .text("stepUnit", bar -> Dimension.ROLL_STIFFNESS.jsonUnit()));
 
     private static final Contents<Effect.Move> MOVE = Contents.of(Effect.Move.class)
             .with(Effect.Move::judged, SharedParts.JUDGED)
             .judged("base", move -> move.judged().criterion(), Effect.Move::base)
             .judged("difference", move -> move.judged().criterion(), Effect.Move::difference);
 
+    private static final Contents<Remedy> WORTH = Contents.of(Remedy.class)
+            .withIfAny(Remedy::upTo, Contents.of(Remedy.class).with(Remedy::step, UP_TO))
+            .text("work", remedy -> remedy.step().work() == Slot.Work.SETTING ? SETTING : "rebuilding")
+            .text("wayBack", remedy -> WAYS_BACK.get(remedy.step().wayBack()))
+            .number("worth", Remedy::worth);
+
     private static final Contents<Found> FOUND = Contents.of(Found.class)
             .list(
                     "effects",
-                    Found::effects,
-                    Contents.of(Effect.class)
-                            .text("change", effect -> effect.step().path())
-                            .with(Effect::step, STEP)
-                            .list("differences", Effect::moves, MOVE));
+                    Told::of,
+                    Contents.of(Told.class)
+                            .text("change", told -> told.effect().step().path())
+                            .with(told -> told.effect().step(), STEP)
+                            .withIfAny(Told::remedy, WORTH)
+                            .list("differences", told -> told.effect().moves(), MOVE));
+
+    private static final Contents<Refused> REFUSED = Contents.of(Refused.class)
+            .text("change", refused -> refused.step().path())
+            .with(Refused::step, STEP)
+            .text("reason", refused -> refused.reason().key())
+            .textIfAny(
+                    "need",
+                    refused -> refused.missed().map(missed -> missed.need().key()));
+
+    private static final Contents<Against> COMPLAINT = Contents.of(Against.class)
+            .part(
+                    "complaint",
+                    against -> against,
+                    Contents.of(Against.class)
+                            .with(against -> against.complaint().judged(), SharedParts.JUDGED)
+                            .judgedIfAny(
+                                    "value",
+                                    against -> against.complaint().judged().criterion(),
+                                    against -> against.complaint().wish().worstValue(against.before()))
+                            .flag("shown", against -> against.complaint().shown()));
+
+    private static final Contents<Against> NOT_ADVISED = Contents.of(Against.class)
+            .listIfAny("notAdvised", against -> against.advice().refused(), REFUSED);
+
+    private static final Contents<Found> FIRST = Contents.of(Found.class)
+            .withIfAny(Found::against, COMPLAINT)
+            .with(found -> found, FOUND)
+            .withIfAny(Found::against, NOT_ADVISED);
 
     private static final Contents<EachWay<Found>> SETUP = EachWay.contents(
+            FIRST,
             FOUND,
             found -> found.against().map(against -> against.words(Units.METRIC)).orElse(List.of()));
 
@@ -129,22 +210,29 @@ public record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<F
 
     /** Metric as in JSON, in SI. */
     private static String size(Effect.Step step, Units units) {
-        if (!(step instanceof Effect.ByNumber number)) {
-            return ((Effect.ToSetting) step).to();
+        if (step instanceof Effect.ToSetting setting) {
+            return setting.to();
         }
-        double size = units == Units.METRIC
+        double size = step instanceof Effect.ByNumber number
                 ? number.size()
-                : number.adjustable().dimension().imperial().fromSi(number.size());
-        return String.valueOf(size + 0.0);
+                : step instanceof Effect.ByBar bar ? bar.rollStiffness() : ((Effect.ByForces) step).factor() - 1;
+        return String.valueOf(
+                (units == Units.METRIC ? size : dimension(step).imperial().fromSi(size)) + 0.0);
     }
 
     private static String unit(Effect.Step step, Units units) {
-        if (!(step instanceof Effect.ByNumber number)) {
+        if (step instanceof Effect.ToSetting) {
             return SETTING;
         }
         return units == Units.METRIC
-                ? number.adjustable().dimension().jsonUnit()
-                : number.adjustable().dimension().imperial().symbol();
+                ? dimension(step).jsonUnit()
+                : dimension(step).imperial().symbol();
+    }
+
+    private static Dimension dimension(Effect.Step step) {
+        return step instanceof Effect.ByNumber number
+                ? number.adjustable().dimension()
+                : step instanceof Effect.ByBar ? Dimension.ROLL_STIFFNESS : Dimension.RATIO;
     }
 
     @Override
@@ -160,7 +248,9 @@ public record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<F
                         .flatMap(circle -> circle.setups().stream())
                         .flatMap(one -> one.ways().stream())
                         .flatMap(way -> way.found().stream())
-                        .noneMatch(found -> found.effects().isEmpty());
+                        .allMatch(found -> found.against()
+                                .map(Against::answered)
+                                .orElse(!found.effects().isEmpty()));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package evenhand.terminal.effects;
 
+import evenhand.advice.Remedy;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.Trial;
@@ -15,6 +16,7 @@ import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.effects.EffectWords;
+import evenhand.words.effects.RemedyWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -81,16 +83,19 @@ final class EffectsTables {
     }
 
     /** What helps in the worse way, and what it does this way. */
-    private void complaint(EffectsReply.Against against, List<Effect> helping) {
+    private void complaint(EffectsReply.Against against, List<Effect> effects) {
         page.sentences(against.words(units));
+        List<Remedy> helping = against.advice().remedies();
         if (helping.isEmpty()) {
             return;
         }
         page.blank();
         page.line("  Single steps that help, best first");
-        for (Effect effect : helping.subList(0, Math.min(helping.size(), MOST_HELPING))) {
-            page.paragraph("    ", EffectWords.line(effect, against.complaint(), units));
+        for (int i = 0; i < Math.min(helping.size(), MOST_HELPING); i++) {
+            page.paragraph("    ", against.said(units).line(helping.get(i), effects.get(i)));
         }
+        page.blank();
+        page.paragraph("  ", RemedyWords.RULE);
     }
 
     private boolean idle(Effect effect) {

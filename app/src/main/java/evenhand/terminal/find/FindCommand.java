@@ -5,17 +5,14 @@ import evenhand.answers.Answers;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
+import evenhand.catalogue.Entries;
 import evenhand.choice.Finding;
 import evenhand.choice.OneChange;
 import evenhand.choice.SeveralChanges;
 import evenhand.choice.Span;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
-import evenhand.scenario.Problem;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.ScenarioFile;
-import evenhand.scenario.ScenarioReader;
-import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
 import evenhand.terminal.asked.Asked;
 import evenhand.terminal.asked.CircleOptions;
@@ -36,19 +33,18 @@ import evenhand.turn.TurnAnswer;
 import evenhand.words.AimText;
 import evenhand.words.GridText;
 import evenhand.words.Units;
-import evenhand.words.find.FindWords;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** {@code evenhand find}. */
 @Command(
@@ -62,7 +58,8 @@ import picocli.CommandLine.Option;
                     + " roll gradient, sideslip, grip balance, front share, inside rear load or inside front load at a"
                     + " pace; limit, limit balance or understeer near the limit without; front first, which stands"
                     + " alone; and of the ride seat comfort, and front or rear damping, frequency, comfort (above that"
-                    + " axle) and tyre load variation.",
+                    + " axle) and tyre load variation."
+                    + " \"neutral at 0.5 g\" is \"understeer 0 deg/g at 0.5 g\", \"neutral near the limit\" likewise.",
             "",
             "An aim holds both ways round and on every --radius: a bound by the worse, an exact value by the mean of"
                     + " all, none of them further off than 0.3 deg/g or 1 %%. Where the front does not go first"
@@ -83,14 +80,21 @@ import picocli.CommandLine.Option;
             "  app/evenhand find scenarios/harbour-saloon.json \\",
             "      --change rear.lateralLocator.height --from \"200 mm\" --to \"340 mm\" \\",
             "      --aim \"understeer near the limit at most 17 deg/g\" --keep \"front first\"",
+            "  app/evenhand find scenarios/bakery-front-drive.json \\",
+            "      --change rear.bar.rollStiffness --from \"0 N*m/deg\" --to \"200 N*m/deg\" \\",
+            "      --grid \"10 N*m/deg\" --aim \"understeer near the limit at most 16 deg/g\"",
             "",
             "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the",
             "nearest is told) or the set-up has no answer, and with 2 when the command line",
             "or the file is wrong."
         })
 public final class FindCommand implements Asked {
-    /** A found value is saved with so many digits: more than can be built, so that the figure stays the same. */
-    private static final int SAVED = 7;
+    private static final String CHANGE = "--change";
+    private static final String GRID = "--grid";
+
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
 
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
@@ -102,10 +106,12 @@ public final class FindCommand implements Asked {
     private Optional<String> setupName = Optional.empty();
 
     @Option(
-            names = "--change",
+            names = CHANGE,
             paramLabel = "PATH",
             required = true,
-            description = "What may change, for example rear.lateralLocator.height; each has its --from and --to.")
+            description =
+                    "What may change, for example rear.lateralLocator.height; each has its --from and --to. A bar that"
+                            + " is not fitted is front.bar.rollStiffness or rear.bar.rollStiffness, from zero.")
     private List<String> paths = new ArrayList<>();
 
     @Option(names = "--from", paramLabel = "Q", required = true, description = "Where its range begins.")
@@ -130,13 +136,18 @@ public final class FindCommand implements Asked {
     private List<String> keepTexts = new ArrayList<>();
 
     @Option(
-            names = "--grid",
+            names = GRID,
             paramLabel = "Q",
-            description = "Only whole multiples of this step can be built, for example \"5 mm\"; it holds for the"
-                    + " changes of its dimension. May be given more than once.")
+            description =
+                    "Only whole multiples of this step can be built, for example \"5 mm\". Between a --change and the"
+                            + " next it is that change's own; behind the last, or before the first, it holds for all of its"
+                            + " dimension that have none of their own.")
     private List<String> grids = new ArrayList<>();
 
-    @Option(names = "--save-as", paramLabel = "NAME", description = "Adds what was found to the file as a set-up.")
+    @Option(
+            names = "--save-as",
+            paramLabel = "NAME",
+            description = "Adds what was found as a set-up to the file as it stands by then.")
     private Optional<String> saveAs = Optional.empty();
 
     @Mixin
@@ -180,24 +191,23 @@ public final class FindCommand implements Asked {
             throw new Mistake(
                     "--save-as \"" + saveAs.get() + "\": there is a set-up of this name already; take another");
         }
-        List<Span> spans = spans(setup);
+        Entries car = fitting(setup);
+        List<Span> spans = spans(car);
         List<OptionalDouble> steps = steps(spans);
         Finding finding;
         try (ProgressLine progress = new ProgressLine(console, "looking for it")) {
             finding = spans.size() == 1
-                    ? OneChange.find(setup.entries(), spans.get(0), aim, keeps, steps.get(0), trial, progress)
-                    : SeveralChanges.find(setup.entries(), spans, aim, keeps, steps, trial, progress);
+                    ? OneChange.find(car, spans.get(0), aim, keeps, steps.get(0), trial, progress)
+                    : SeveralChanges.find(car, spans, aim, keeps, steps, trial, progress);
         }
         List<Optional<SetupAnswer.NoAnswer>> silent = List.of();
         if (finding instanceof Finding.NoValue none) {
             silent = silent(setup, none, trial);
             finding = together(none, silent);
         }
-        if (saveAs.isPresent()) {
-            save(scenario, setup, finding, saveAs.get(), console);
-        }
+        boolean saved = saveAs.isEmpty() || new SaveAs(scenario, setup, saveAs.get()).save(car, finding, console);
         new FindReply(scenario, trial, setup, finding, silent).give(form, console, shown);
-        return met(finding) ? Status.DONE : Status.NO_ANSWER;
+        return !saved ? Status.WRONG : met(finding) ? Status.DONE : Status.NO_ANSWER;
     }
 
     private static boolean met(Finding finding) {
@@ -235,12 +245,29 @@ public final class FindCommand implements Asked {
         return road.on(circle.trial(paces));
     }
 
-    private List<Span> spans(Setup setup) throws Mistake {
+    private static String path(String written) {
+        return written.strip().replaceFirst("^car\\.", "");
+    }
+
+    /** The car with room for what may change: a bar that is not fitted has no stiffness. */
+    private Entries fitting(Setup setup) throws Mistake {
+        Entries car = setup.entries();
+        for (String written : paths) {
+            try {
+                car = Span.fitting(car, path(written));
+            } catch (InvalidValue e) {
+                throw new Mistake("--change " + written + ": " + e.component() + " " + e.getMessage());
+            }
+        }
+        return car;
+    }
+
+    private List<Span> spans(Entries car) throws Mistake {
         List<Span> spans = new ArrayList<>();
         for (int i = 0; i < paths.size(); i++) {
-            String path = paths.get(i).strip().replaceFirst("^car\\.", "");
+            String path = path(paths.get(i));
             try {
-                Dimension dimension = Catalogue.slot(setup.entries(), path).content() instanceof Content.Measure m
+                Dimension dimension = Catalogue.slot(car, path).content() instanceof Content.Measure m
                         ? m.dimension()
                         : Dimension.RATIO;
                 double from = OptionText.end("--from", froms.get(i), dimension);
@@ -249,7 +276,7 @@ public final class FindCommand implements Asked {
                     throw new Mistake("--from \"" + froms.get(i) + "\" --to \"" + tos.get(i) + "\": the range of "
                             + path + " ends before it begins; put the lower value first");
                 }
-                spans.add(Span.of(setup.entries(), path, from, to));
+                spans.add(Span.of(car, path, from, to));
             } catch (InvalidValue e) {
                 throw new Mistake("--change " + paths.get(i) + ": " + e.component() + " " + e.getMessage());
             }
@@ -262,9 +289,25 @@ public final class FindCommand implements Asked {
         return spans;
     }
 
+    /** The steps, those that stand between a change and the next one as that change's own. */
+    private List<GridText.Written> written() {
+        List<GridText.Written> written = new ArrayList<>();
+        int change = 0;
+        for (OptionSpec option : spec.commandLine().getParseResult().matchedOptions()) {
+            if (option.longestName().equals(CHANGE)) {
+                change++;
+            } else if (option.longestName().equals(GRID)) {
+                boolean own = change > 0 && change < paths.size();
+                written.add(new GridText.Written(
+                        grids.get(written.size()), own ? OptionalInt.of(change - 1) : OptionalInt.empty()));
+            }
+        }
+        return written;
+    }
+
     private List<OptionalDouble> steps(List<Span> spans) throws Mistake {
         try {
-            return GridText.read(grids, spans);
+            return GridText.read(written(), spans);
         } catch (InvalidValue e) {
             throw new Mistake("--grid \"" + e.component() + "\": " + e.getMessage());
         }
@@ -312,34 +355,5 @@ public final class FindCommand implements Asked {
                 none.reason(),
                 "nowhere in the range has the car such a figure in every bend at once",
                 none.bends());
-    }
-
-    private static void save(Scenario scenario, Setup setup, Finding finding, String name, Console console)
-            throws Mistake {
-        if (!(finding instanceof Finding.Found found) || !found.met()) {
-            console.complain("evenhand find: nothing was saved as \"" + name + "\": the aim is not met");
-            return;
-        }
-        Map<String, String> changes = new LinkedHashMap<>();
-        for (int i = 0; i < found.spans().size(); i++) {
-            Span span = found.spans().get(i);
-            changes.put(
-                    span.path(),
-                    FindWords.written(setup.entries(), span, found.values().get(i), SAVED));
-        }
-        try {
-            String text = ScenarioWriter.addSetup(
-                    scenario.text(), name, Optional.of(setup.name()), Optional.empty(), changes);
-            List<Problem> problems = ScenarioReader.read(scenario.file(), text).problems();
-            if (!problems.isEmpty()) {
-                throw new Mistake("--save-as \"" + name + "\": nothing was saved, the file would be broken: "
-                        + problems.get(0).what());
-            }
-            ScenarioFile.save(Path.of(scenario.file()), text);
-        } catch (IllegalArgumentException e) {
-            throw new Mistake("--save-as \"" + name + "\": " + e.getMessage());
-        } catch (IOException e) {
-            throw new Mistake("--save-as \"" + name + "\": cannot write " + scenario.file() + ": " + e.getMessage());
-        }
     }
 }

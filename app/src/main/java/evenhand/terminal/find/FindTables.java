@@ -75,7 +75,7 @@ final class FindTables {
                     ChangeWords.name(now.path()),
                     "",
                     List.of(
-                            FindWords.value(now, now.si(), units),
+                            FindWords.now(several.changes().get(i), units),
                             FindWords.value(now, value, units),
                             Numbers.signedPercent(part, 0)));
         }

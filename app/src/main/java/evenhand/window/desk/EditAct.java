@@ -112,6 +112,34 @@ public sealed interface EditAct extends Act {
         }
     }
 
+    /**
+     * Gives several values other objects, lists or words, all of them or none.
+     *
+     * @param setup the set-up that is changed; the car itself where empty
+     * @param jsons by path
+     */
+    record SetJsons(Optional<String> setup, Map<String, String> jsons) implements EditAct {
+        public SetJsons {
+            jsons = Collections.unmodifiableMap(new LinkedHashMap<>(jsons));
+        }
+
+        @Override
+        public Outcome on(Desk desk) {
+            return Edit.whole(desk, desk.work(), old -> {
+                String next = old;
+                for (Map.Entry<String, String> value : jsons.entrySet()) {
+                    next = ScenarioWriter.setJson(next, setup, value.getKey(), value.getValue());
+                }
+                return next;
+            });
+        }
+
+        @Override
+        public String words() {
+            return jsons.keySet().stream().map(ChangeWords::name).collect(Collectors.joining(", "));
+        }
+    }
+
     /** Takes a change of a set-up back, or a value out of the car so that it is estimated or left out. */
     record TakeBack(Optional<String> setup, String path) implements EditAct {
         @Override

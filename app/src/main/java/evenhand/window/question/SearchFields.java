@@ -190,7 +190,7 @@ final class SearchFields {
             return spans.stream().map(this::usualStep).toList();
         }
         try {
-            return GridText.read(asked, spans);
+            return GridText.read(asked.stream().map(GridText.Written::forAll).toList(), spans);
         } catch (InvalidValue step) {
             throw wrong(grid, step.component(), String.valueOf(step.getMessage()));
         }

@@ -1,5 +1,6 @@
 package evenhand.window.question;
 
+import evenhand.advice.Remedy;
 import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
@@ -12,6 +13,7 @@ import evenhand.choice.Effect;
 import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.scenario.Setup;
+import evenhand.terminal.asked.Asked;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -21,6 +23,7 @@ import evenhand.words.ChangeWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.effects.Complaint;
 import evenhand.words.effects.EffectWords;
+import evenhand.words.effects.RemedyWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -86,37 +89,28 @@ final class SpringsOrBars implements Question {
         }
         TurnedSetup active = asked.active();
         String wish = asked.wish(COMPLAINT);
-        Trial trial = asked.work().usualTrial();
-        Complaint complaint = Remedies.complaint(COMPLAINTS.contains(wish) ? wish : COMPLAINT.start(), active, trial);
-        List<Effect> helping = Remedies.helping(active, trial, complaint);
+        Remedies remedies = Remedies.against(COMPLAINTS.contains(wish) ? wish : COMPLAINT.start(), active, asked);
+        Complaint complaint = remedies.complaint();
         SetupStyle style = new SetupStyle(SideBySide.index(asked, active.setup().name()));
-        List<String> sentences = EffectWords.help(complaint, helping, asked.units());
+        List<String> sentences = remedies.sentences();
         return new Reply(
                 sentences.stream()
                         .map(said -> sentences.indexOf(said) == 0 ? Said.named(active.setup()) + ": " + said : said)
                         .toList(),
-                List.of(),
+                remedies.helping().size() < 2
+                        ? List.of()
+                        : List.of(new Reply.Paragraph("How they are ordered", List.of(RemedyWords.RULE))),
                 List.of(
                         EffectCharts.effects(
                                 active.setup().name(),
                                 style,
-                                easy(helping),
+                                remedies.easy(),
                                 complaint.judged(),
                                 MOST_BARS,
                                 asked.units()),
                         TurnCharts.understeerGradient(SideBySide.cars(asked), asked.units())),
-                table(helping, complaint, asked),
-                easy(helping).stream()
-                        .limit(MOST_NEXT)
-                        .map(effect -> Remedies.next(active, asked, complaint, effect))
-                        .toList());
-    }
-
-    /** Without what takes rebuilding, where there is anything else. */
-    private static List<Effect> easy(List<Effect> helping) {
-        List<Effect> easy =
-                helping.stream().filter(effect -> !effect.takesRebuilding()).toList();
-        return easy.isEmpty() ? helping : easy;
+                table(remedies, asked),
+                remedies.next(MOST_NEXT));
     }
 
     /** One usual step of every adjustment, and what it moves. */
@@ -157,24 +151,32 @@ final class SpringsOrBars implements Question {
         return new Reply(List.of(Said.named(setup) + ": " + said), List.of(), charts, table.build(), List.of());
     }
 
-    private static Table table(List<Effect> helping, Complaint complaint, Asked asked) {
+    private static Table table(Remedies remedies, Asked asked) {
         Table.Builder table = new Table.Builder(List.of("one step", "moves it by"));
-        boolean rebuilding = false;
+        List<Remedy> easy = remedies.helping().stream()
+                .filter(remedy -> !remedy.step().takesRebuilding())
+                .toList();
+        List<Remedy> hard = remedies.helping().stream()
+                .filter(remedy -> remedy.step().takesRebuilding())
+                .toList();
         table.heading("What helps, best first");
-        for (Effect effect : helping) {
-            if (effect.takesRebuilding() && !rebuilding) {
-                table.heading("What helps too, but takes other links, brackets or wheels");
-                rebuilding = true;
-            }
-            table.row(
-                    ChangeWords.name(effect.step().path()),
-                    "",
-                    List.of(
-                            EffectWords.step(effect, asked.units()),
-                            effect.move(complaint.judged())
-                                    .map(move -> EffectWords.difference(move, asked.units()))
-                                    .orElse("–")));
+        easy.forEach(remedy -> row(table, remedy, remedies, asked));
+        if (!hard.isEmpty()) {
+            table.heading("What helps too, but takes other links, brackets or wheels");
+            hard.forEach(remedy -> row(table, remedy, remedies, asked));
         }
         return table.build();
+    }
+
+    private static void row(Table.Builder table, Remedy remedy, Remedies remedies, Asked asked) {
+        table.row(
+                RemedyWords.name(remedy.step()),
+                "",
+                List.of(
+                        remedies.size(remedy),
+                        remedy.whereWorst()
+                                .move(remedies.complaint().judged())
+                                .map(move -> EffectWords.difference(move, asked.units()))
+                                .orElse("–")));
     }
 }

@@ -4,6 +4,7 @@ import evenhand.answers.Progress;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.scenario.Setup;
+import evenhand.terminal.asked.Asked;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
@@ -49,7 +50,7 @@ final class WhichEndFirst implements Question {
         TurnedSetup active = asked.active();
         return active.turn()
                 .map(turn -> LimitWords.pushesNear(turn.limit()) ? "pushes at the limit" : "slides at the limit")
-                .map(complaint -> Remedies.next(active, asked, complaint, REMEDIES))
+                .map(complaint -> Remedies.against(complaint, active, asked).next(REMEDIES))
                 .orElse(List.of());
     }
 }

@@ -10,7 +10,6 @@ import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.find.FindWords;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -37,6 +36,9 @@ public final class EffectWords {
         if (step instanceof Effect.ByBar bar) {
             return "of " + units.show(bar.rollStiffness(), Dimension.ROLL_STIFFNESS, 0);
         }
+        if (step instanceof Effect.ByForces forces) {
+            return "all forces " + Numbers.signedPercent(forces.factor() - 1, 0);
+        }
         Effect.ByNumber number = (Effect.ByNumber) step;
         Unit unit = FindWords.unit(number.adjustable(), units);
         String size = Numbers.significant(unit.fromSi(number.size()), STEP_DIGITS);
@@ -49,56 +51,6 @@ public final class EffectWords {
         String number = Numbers.signed(
                 unit.fromSi(move.difference()), move.judged().criterion().digits());
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
-    }
-
-    /** What helps most against a complaint, and what comes with it. */
-    public static List<String> help(Complaint complaint, List<Effect> helping, Units units) {
-        return help(complaint, helping, "", units);
-    }
-
-    /**
-     * The same of a car that was asked both ways round.
-     *
-     * @param turning the worse way, which is the one that is told of: "turning right"; empty where there is no other
-     */
-    static List<String> help(Complaint complaint, List<Effect> helping, String turning, Units units) {
-        String worse = turning.isEmpty() ? "" : ", " + turning + ", the worse way";
-        if (helping.isEmpty()) {
-            return List.of("No single usual step moves " + figure(complaint.judged()) + " that way.");
-        }
-        Effect best = helping.get(0);
-        Effect.Move move = best.move(complaint.judged()).orElseThrow();
-        List<String> sentences = new ArrayList<>();
-        Unit unit = units.of(move.judged().criterion());
-        int digits = move.judged().criterion().digits();
-        Optional<String> without = withoutCause(complaint, move, units);
-        without.ifPresent(sentences::add);
-        sentences.add((without.isPresent() ? "If it is to go that way all the same: " : "Change first: ")
-                + ChangeWords.name(best.step().path())
-                + (best.step() instanceof Effect.ByNumber ? " by " : " ") + step(best, units)
-                + ". It moves " + figure(complaint.judged()) + (worse.isEmpty() ? "" : worse + ",") + " by "
-                + difference(move, units) + ", from "
-                + Numbers.fixed(unit.fromSi(move.base()), digits) + " to "
-                + units.show(move.base() + move.difference(), move.judged().criterion()) + ".");
-        List<String> others = sideEffects(best, complaint.judged(), units);
-        sentences.add(
-                others.isEmpty()
-                        ? "Nothing else moves noticeably with it."
-                        : "It also moves " + String.join("; ", others) + ".");
-        if (without.isEmpty()) {
-            past(complaint, move, units).ifPresent(sentences::add);
-        }
-        return sentences;
-    }
-
-    /** A step and what it moves, in a line: "rear.spring.rate +2.8 N/mm: −0.31 deg/g; also ...". */
-    public static String line(Effect effect, Complaint complaint, Units units) {
-        List<String> others = sideEffects(effect, complaint.judged(), units);
-        return effect.step().path() + " " + step(effect, units) + ": "
-                + effect.move(complaint.judged())
-                        .map(move -> difference(move, units))
-                        .orElse("no figure")
-                + (others.isEmpty() ? "" : "; also " + String.join(", ", others));
     }
 
     /** What one step of each adjustment does to a figure: the largest two, and how many hardly matter. */
@@ -142,38 +94,23 @@ public final class EffectWords {
         return "the " + ChangeWords.name(effect.step().path());
     }
 
-    /** Said where the car does the opposite of what is complained of: more of the remedy makes that worse. */
-    private static Optional<String> withoutCause(Complaint complaint, Effect.Move move, Units units) {
-        if (!ofBalance(complaint) || pushes(move.base()) == !complaint.up()) {
-            return Optional.empty();
-        }
-        String where = JudgedWords.pace(complaint.judged());
-        return Optional.of("By the sums it does not " + (complaint.up() ? "slide " : "push ") + where + ": "
-                + sums(complaint, move.base(), units) + ". What helps against "
-                + (complaint.up() ? "sliding makes it push more." : "pushing lets the tail go sooner: mind that."));
-    }
-
     /** Said where one step goes past neutral. */
     public static Optional<String> past(Complaint complaint, Effect.Move move, Units units) {
         double after = move.base() + move.difference();
-        return !ofBalance(complaint) || pushes(after) == pushes(move.base())
+        return !ofBalance(complaint.judged().criterion()) || (after > 0) == (move.base() > 0)
                 ? Optional.empty()
                 : Optional.of("That whole step is past neutral " + JudgedWords.pace(complaint.judged()) + ": "
                         + sums(complaint, after, units) + " then. Take less of it.");
     }
 
-    private static boolean ofBalance(Complaint complaint) {
-        return complaint.judged().criterion().equals(Criterion.NEAR_UNDERSTEER)
-                || complaint.judged().criterion().equals(Criterion.UNDERSTEER);
+    static boolean ofBalance(Criterion criterion) {
+        return criterion.equals(Criterion.NEAR_UNDERSTEER) || criterion.equals(Criterion.UNDERSTEER);
     }
 
-    private static boolean pushes(double balance) {
-        return balance > 0;
-    }
-
-    private static String sums(Complaint complaint, double balance, Units units) {
+    /** "it oversteers by 0.17 deg/g". */
+    static String sums(Complaint complaint, double balance, Units units) {
         Criterion criterion = complaint.judged().criterion();
-        return "it " + (pushes(balance) ? "under" : "over") + "steers by " + units.show(Math.abs(balance), criterion);
+        return "it " + (balance > 0 ? "under" : "over") + "steers by " + units.show(Math.abs(balance), criterion);
     }
 
     /** The noticeable moves of other figures, largest first. */

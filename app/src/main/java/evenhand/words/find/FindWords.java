@@ -65,6 +65,13 @@ public final class FindWords {
         return Numbers.significant(unit.fromSi(si), VALUE_DIGITS) + (symbol.isEmpty() ? "" : " " + symbol);
     }
 
+    /** The value that the car has now; a bar without stiffness is none. */
+    public static String now(Span span, Units units) {
+        return span.isOfNoBar()
+                ? ChangeWords.NONE
+                : value(span.adjustable(), span.adjustable().si(), units);
+    }
+
     /**
      * A value of a change as it goes into the car's file: in the person's unit, with the tolerance that the old one had.
      *
@@ -149,8 +156,7 @@ public final class FindWords {
                 : "the " + JudgedWords.figure(one.aim().judged()) + " can be had from "
                         + figures(one.aim().judged(), one.reach(), units) + round.deciding(one.aim());
         return "With the " + ChangeWords.name(span.path()) + " between " + value(now, span.from(), units) + " and "
-                + value(now, span.to(), units) + ", " + reach + "; the car has " + value(now, now.si(), units)
-                + " now.";
+                + value(now, span.to(), units) + ", " + reach + "; the car has " + now(span, units) + " now.";
     }
 
     /** @param range "that range" */
@@ -246,7 +252,8 @@ public final class FindWords {
         List<String> moves = new ArrayList<>();
         for (int i = 0; i < several.changes().size(); i++) {
             Adjustable now = several.changes().get(i).adjustable();
-            moves.add(ChangeWords.name(now.path()) + " from " + value(now, now.si(), units) + " to "
+            moves.add(ChangeWords.name(now.path()) + " from "
+                    + now(several.changes().get(i), units) + " to "
                     + value(now, several.values().get(i), units));
         }
         String shown = figure(judged, several.achieved(), units);

@@ -1,5 +1,6 @@
 package evenhand.words.lowering;
 
+import evenhand.advice.Refused;
 import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
@@ -109,6 +110,16 @@ public final class LowestWords {
         return units.show(si, need.dimension(), digits + MOST_MORE_DIGITS);
     }
 
+    /** What a car would not have after a step, as a clause: "the front bump travel to the stop would be 18 mm, and ...". */
+    public static String missed(Refused.Missed missed, Units units) {
+        Need need = missed.need();
+        if (missed.value().isEmpty()) {
+            return need.equals(Need.FRONT_FIRST) ? "the tail would go first at the limit" : need.why();
+        }
+        return "the " + need.words() + " would be "
+                + missed(need, missed.value().getAsDouble(), units) + ", and " + bound(need, units) + " is wanted";
+    }
+
     private static int digits(Need need, Units units) {
         return need.dimension() == Dimension.LENGTH ? digitsOfLength(units) : need.digits();
     }
@@ -117,7 +128,7 @@ public final class LowestWords {
         return units == Units.METRIC ? 0 : 2;
     }
 
-    static String length(double metres, Units units) {
+    public static String length(double metres, Units units) {
         return units.show(metres, Dimension.LENGTH, digitsOfLength(units));
     }
 

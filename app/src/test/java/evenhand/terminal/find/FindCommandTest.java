@@ -5,10 +5,21 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import evenhand.answers.Progress;
+import evenhand.answers.Trial;
+import evenhand.choice.Finding;
+import evenhand.choice.OneChange;
+import evenhand.choice.Span;
+import evenhand.quantity.Unit;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.ScenarioReader;
+import evenhand.scenario.Setup;
 import evenhand.terminal.Evenhand;
 import evenhand.terminal.Run;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.page.Console;
+import evenhand.turn.Direction;
+import evenhand.words.AimText;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +29,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -222,6 +234,134 @@ class FindCommandTest {
         assertThat(Files.readString(Path.of(car))).isEqualTo(before);
     }
 
+    /** Somebody writes the file while the search goes on: what the search read is not what stands there when it is done. */
+    private Run foundWhile(String meanwhile, String name) throws IOException {
+        Path file = Path.of(car);
+        Scenario read = ScenarioReader.read(file).scenario().orElseThrow();
+        Setup setup = read.setup("As bought").orElseThrow();
+        Finding finding = OneChange.find(
+                setup.entries(),
+                Span.of(setup.entries(), PIVOT, 0.2, 0.34),
+                AimText.read(aim()),
+                List.of(),
+                OptionalDouble.empty(),
+                new Trial(List.of(0.5 * 9.80665), 40, Direction.LEFT),
+                Progress.NONE);
+        Files.writeString(file, meanwhile);
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        boolean saved = new SaveAs(read, setup, name)
+                .save(setup.entries(), finding, Console.of(new ByteArrayOutputStream(), err, false, Map.of()));
+        return new Run(saved ? Status.DONE : Status.WRONG, "", err.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void whatAnotherWroteMeanwhileIsKept() throws IOException {
+        String meanwhile =
+                Run.CAR.replace("{\"name\": \"As bought\"},", "{\"name\": \"As bought\"}, {\"name\": \"His\"},");
+        Run run = foundWhile(meanwhile, "Mine");
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(run.err()).isEmpty();
+        Scenario now = ScenarioReader.read(Path.of(car)).scenario().orElseThrow();
+        assertThat(now.setups())
+                .extracting(Setup::name)
+                .containsExactly("As bought", "His", "Flatter, stiffer", "Jelly", "Mine");
+    }
+
+    @Test
+    void aNameThatIsTakenByThenOrABaseThatHasGoneIsOneLineAndNothingIsWritten() throws IOException {
+        String taken =
+                Run.CAR.replace("{\"name\": \"As bought\"},", "{\"name\": \"As bought\"}, {\"name\": \"Mine\"},");
+        Run run = foundWhile(taken, "Mine");
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.err())
+                .isEqualTo(
+                        "evenhand find: --save-as \"Mine\": nothing was saved: there is a set-up of this name by now;"
+                                + " take another" + System.lineSeparator());
+        assertThat(Files.readString(Path.of(car))).isEqualTo(taken);
+        Run.car(folder);
+        Run gone = foundWhile(Run.CAR.replace("\"As bought\"", "\"As found\""), "Mine");
+        assertThat(gone.err())
+                .contains("its base \"As bought\" is not in the file any more")
+                .hasLineCount(1);
+        Run.car(folder);
+        Run broken = foundWhile(Run.CAR.replace("\"1380 kg\"", "\"1380\""), "Mine");
+        assertThat(broken.err()).contains("the file is broken by now: ").hasLineCount(1);
+        Run.car(folder);
+        Run other = foundWhile(Run.CAR.replace("\"1380 kg\"", "\"1400 kg\""), "Mine");
+        assertThat(other.status()).isEqualTo(Status.DONE);
+        assertThat(other.err())
+                .contains("\"As bought\" was changed in the file meanwhile")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void whatWasFoundIsPrintedThoughItCannotBeSaved() {
+        Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--save-as", " "))));
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.out()).contains("At 287.3 mm it is");
+        assertThat(run.err()).hasLineCount(1);
+    }
+
+    @Test
+    void aBarThatIsNotFittedIsLookedForFromZeroAndFitted() throws IOException {
+        String[] bar = of("--change", "front.bar.rollStiffness", "--from", "0 N*m/deg", "--to", "300 N*m/deg");
+        Run run = Run.of(find(join(
+                bar,
+                of("--aim", "roll gradient at most 8 deg/g at 0.2 g", "--grid", "10 N*m/deg", "--save-as", "Bar"))));
+        assertThat(run.status()).isEqualTo(Status.DONE);
+        assertThat(run.out())
+                .contains("With the front bar roll stiffness between 0 N*m/deg and 300 N*m/deg")
+                .contains("the car has none now.");
+        Setup saved = ScenarioReader.read(Path.of(car))
+                .scenario()
+                .orElseThrow()
+                .setup("Bar")
+                .orElseThrow();
+        double stiffness = Unit.of("N*m/deg").fromSi(saved.car().front().barRollStiffness());
+        assertThat(stiffness).isPositive();
+        assertThat(stiffness / 10).isCloseTo(Math.rint(stiffness / 10), within(1e-9));
+        JsonNode none = json(find(join(bar, of("--aim", "limit at least 0.1 g", "--save-as", "No bar", "--json"))));
+        assertThat(none.get("value").asDouble()).isZero();
+        assertThat(ScenarioReader.read(Path.of(car))
+                        .scenario()
+                        .orElseThrow()
+                        .setup("No bar")
+                        .orElseThrow()
+                        .car()
+                        .front()
+                        .bar())
+                .isEmpty();
+    }
+
+    @Test
+    void aStepBehindAChangeIsThatChangesOwnAndOneBehindTheLastIsForTheRest() {
+        String[] pivot = PIVOT_RANGE;
+        String[] lowered = of("--change", "rear.lowered", "--from", "0 mm", "--to", "20 mm");
+        String[] aim = of("--aim", "understeer at most 2.3 deg/g at 0.2 g", "--json");
+        JsonNode own = json(find(join(pivot, of("--grid", "7 mm"), lowered, of("--grid", "3 mm"), aim)));
+        assertThat(multiple(own, 0, 0.007)).isTrue();
+        assertThat(multiple(own, 1, 0.003)).isTrue();
+        JsonNode all = json(find(join(pivot, lowered, of("--grid", "7 mm"), aim)));
+        assertThat(multiple(all, 0, 0.007)).isTrue();
+        assertThat(multiple(all, 1, 0.007)).isTrue();
+    }
+
+    private static boolean multiple(JsonNode answer, int change, double step) {
+        double count = answer.get("changes").get(change).get("value").asDouble() / step;
+        return Math.abs(count - Math.rint(count)) < 1e-9;
+    }
+
+    @Test
+    void neutralIsNoUndersteer() {
+        for (String[] pair : List.of(
+                of("neutral at 0.5 g", "understeer 0 deg/g at 0.5 g"),
+                of("neutral near the limit", "understeer near the limit 0 deg/g"))) {
+            Run brief = Run.of(find(join(PIVOT_RANGE, of("--aim", pair[0], "--json"))));
+            Run whole = Run.of(find(join(PIVOT_RANGE, of("--aim", pair[1], "--json"))));
+            assertThat(brief).isEqualTo(whole);
+        }
+    }
+
     @Test
     void toleranceAndUnitOfWhatIsSavedAreThePersons() throws IOException {
         String inInches = Files.readString(Path.of(car)).replace("\"255 mm\"", "\"10 in ± 0.1 in\"");
@@ -306,7 +446,14 @@ class FindCommandTest {
                 "--change reer.x --from 200_mm --to 340_mm --aim limit_0.8_g|the nearest known key is rear",
                 "--change rear.spring --from 200_mm --to 340_mm --aim limit_0.8_g|name one of its keys, for example rear.spring.rate",
                 "--change rear.lateralLocator.kind --from 200_mm --to 340_mm --aim limit_0.8_g|names no single quantity",
-                "--change front.bar.rollStiffness --from 1_N*m/deg --to 2_N*m/deg --aim limit_0.8_g|is not on this car",
+                "--change front.bar.diameter --from 10_mm --to 20_mm --aim limit_0.8_g|belongs to a bar that is not fitted; such a bar is looked for by front.bar.rollStiffness, from zero",
+                "--change front.bar.rollStiffness --from -1_N*m/deg --to 2_N*m/deg --aim limit_0.8_g|on any car: it must be at least 0 N*m/deg",
+                "--grid 5_mm --from 200_mm --to 340_mm --aim limit_0.8_g|--change PATH is missing",
+                "--change rear.lateralLocator.height --from 200_mm --to 340_mm --grid 5_mm --grid 10_mm --aim limit_0.8_g|is a second step for rear.lateralLocator.height; leave out one of them",
+                "--change rear.lateralLocator.height --from 200_mm --to 340_mm --grid 5_N/mm --change rear.spring.rate --from 20_N/mm --to 40_N/mm --aim limit_0.8_g|is no step of a length, as rear.lateralLocator.height is",
+                "--change rear.lateralLocator.height --from 200_mm --to 340_mm --grid 5_mm --change rear.spring.rate --from 20_N/mm --to 40_N/mm --grid 5_mm --aim limit_0.8_g|is no step of a stiffness, as rear.spring.rate is",
+                "--change rear.lateralLocator.height --from 200_mm --to 340_mm --aim neutral|write \"neutral at 0.5 g\" or \"neutral near the limit\"",
+                "--change rear.lateralLocator.height --from 200_mm --to 340_mm --aim neutral_at_the_limit|write \"neutral at 0.5 g\" or \"neutral near the limit\"",
                 "--change rear.lateralLocator.height --from 340_mm --to 200_mm --aim limit_0.8_g|ends before it begins",
                 "--change rear.lateralLocator.height --from 200_mm --to 200_mm --aim limit_0.8_g|ends before it begins",
                 "--change rear.lateralLocator.height --from -340_mm --to 200_mm --aim limit_0.8_g|on any car: it must be at least",

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Desks for tests. */
-final class Desks {
+public final class Desks {
     static final Path SCENARIOS = Path.of("..", "scenarios");
 
     private Desks() {}
@@ -21,11 +21,11 @@ final class Desks {
         return new Asking(work, question, Units.METRIC, Map.of());
     }
 
-    static Bench bench(String name) {
+    public static Bench bench(String name) {
         return new Bench(demo(name), asking -> {});
     }
 
-    static Desk done(Bench bench, Act act) {
+    public static Desk done(Bench bench, Act act) {
         Optional<String> why = bench.act(act);
         if (why.isPresent()) {
             throw new AssertionError(act + " was refused: " + why.get());

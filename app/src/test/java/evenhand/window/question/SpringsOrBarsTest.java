@@ -12,6 +12,8 @@ import evenhand.chart.Axis;
 import evenhand.chart.Chart;
 import evenhand.forms.Table;
 import evenhand.scenario.Setup;
+import evenhand.window.desk.Bench;
+import evenhand.window.desk.Desks;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.Work;
@@ -22,6 +24,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class SpringsOrBarsTest {
@@ -81,6 +84,32 @@ class SpringsOrBarsTest {
         assertThat(rows).extracting(Axis.Row::words).noneMatch(words -> words.contains(" track "));
         assertThat(rows).extracting(Axis.Row::words).anyMatch(words -> words.contains("N·m/deg"));
         assertThat(reply.next()).noneMatch(next -> next.words().startsWith("rear track"));
+    }
+
+    /** What is offered as the next thing to do can be done, and does what was said. */
+    @ParameterizedTest
+    @CsvSource({"bakery-front-drive, wallows", "bakery-front-drive, pushes at the limit", "harbour-saloon, rides hard"})
+    void whatIsAdvisedCanBeDone(String demo, String complaint) {
+        Work work = ByHand.demo(demo);
+        Reply reply = ByHand.answer(QUESTION, work, Map.of("complaint", complaint));
+        assertThat(reply.next()).isNotEmpty();
+        for (Reply.Next next : reply.next()) {
+            Bench bench = Desks.bench(demo);
+            Setup before = bench.desk().work().activeSetup();
+            Setup after = Desks.done(bench, next.act().orElseThrow()).work().activeSetup();
+            assertThat(after.car()).as(next.words()).isNotEqualTo(before.car());
+        }
+        if (complaint.equals("wallows")) {
+            assertThat(reply.next().get(0).words()).startsWith("rear dampers all forces +15");
+            assertThat(reply.headlines().get(0)).contains("Change first: rear dampers all forces +15");
+        }
+    }
+
+    @Test
+    void aComplaintThatTheSumsDoNotShowHasNothingToDo() {
+        Reply reply = ByHand.answer(QUESTION, ByHand.demo("tinkers-lane-roadster"), Map.of("complaint", "wallows"));
+        assertThat(reply.headlines().get(0)).contains("By the sums it does not wallow: damping ");
+        assertThat(reply.next()).isEmpty();
     }
 
     @Test

@@ -1,0 +1,86 @@
+package evenhand.advice;
+
+import evenhand.answers.Trial;
+import evenhand.car.Car;
+import evenhand.lowering.Need;
+import evenhand.lowering.Stance;
+import evenhand.quantity.Unit;
+import evenhand.turn.TurnAnswer;
+import evenhand.turn.TurnEvent;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a car must still have on the road after a step: what {@link Need} asks of a lowered car. What it had must stay; what it did not
+ * have must not become less.
+ *
+ * @param before the car as it stands
+ */
+record RoadNeeds(Trial trial, Stance before) {
+    /** By this part of its bound a need may become worse where it is not met anyway. */
+    private static final double HARDLY = 0.02;
+
+    /** A stop that is touched later by this has been moved away from, m/s². */
+    private static final double LATER = Unit.of("g").toSi(0.005);
+
+    static RoadNeeds of(Car car, Trial trial) {
+        return new RoadNeeds(trial, stance(car, trial));
+    }
+
+    private static Stance stance(Car car, Trial trial) {
+        return Stance.of(car, 0, OptionalDouble.empty(), trial);
+    }
+
+    Stance after(Car car) {
+        return stance(car, trial);
+    }
+
+    /** The first need that a step takes away from, most telling first. */
+    Optional<Refused.Missed> missed(Stance after) {
+        return Need.ALL.stream()
+                .filter(need -> !need.metBy(after) && (need.metBy(before) || isWorse(need, after)))
+                .findFirst()
+                .map(need -> new Refused.Missed(need, need.isNumber() ? need.value(after) : OptionalDouble.empty()));
+    }
+
+    private boolean isWorse(Need need, Stance after) {
+        OptionalDouble was = need.value(before);
+        OptionalDouble is = need.value(after);
+        if (was.isEmpty() || is.isEmpty()) {
+            return false;
+        }
+        double worse = need.atLeast() ? was.getAsDouble() - is.getAsDouble() : is.getAsDouble() - was.getAsDouble();
+        return worse > HARDLY * Math.abs(need.bound());
+    }
+
+    /**
+     * Whether a stop is touched on the way to where a figure is judged.
+     *
+     * @param pace up to which it is looked for, m/s²; to the limit where there is none
+     */
+    static boolean touches(Stance stance, OptionalDouble pace) {
+        if (!(stance instanceof Stance.Stands stands)) {
+            return false;
+        }
+        return stands.onStop()
+                || stands.bends().stream()
+                        .anyMatch(bend -> bend.turn() instanceof TurnAnswer.Turns turns
+                                && turns.eventsToLimit().stream()
+                                        .anyMatch(event -> isOfStop(event)
+                                                && event.lateralAcceleration()
+                                                        <= pace.orElse(Double.POSITIVE_INFINITY)));
+    }
+
+    private static boolean isOfStop(TurnEvent event) {
+        return event.kind() == TurnEvent.Kind.STOP_TOUCHED || event.kind() == TurnEvent.Kind.DROOP_REACHED;
+    }
+
+    /** Whether the bump stops come into play later than they did. */
+    boolean movesOffStops(Stance after) {
+        OptionalDouble was = Need.FIRST_STOP_TOUCHED.value(before);
+        OptionalDouble is = Need.FIRST_STOP_TOUCHED.value(after);
+        return was.isPresent()
+                && after instanceof Stance.Stands
+                && (is.isEmpty() || is.getAsDouble() > was.getAsDouble() + LATER);
+    }
+}
