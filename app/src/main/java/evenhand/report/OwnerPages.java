@@ -34,6 +34,7 @@ import evenhand.words.JudgedWords;
 import evenhand.words.LimitWords;
 import evenhand.words.LoadWords;
 import evenhand.words.LowestWords;
+import evenhand.words.NotGiven;
 import evenhand.words.Numbers;
 import evenhand.words.OwnerWords;
 import evenhand.words.RideWords;
@@ -119,6 +120,7 @@ final class OwnerPages {
         List<Block> blocks = new ArrayList<>();
         back.flatMap(other -> LimitWords.split(turn, other))
                 .ifPresent(warning -> blocks.add(new Text(warning, Tone.WARNING)));
+        NotGiven.cautions(List.of(car.setup())).forEach(caution -> blocks.add(new Text(caution, Tone.WARNING)));
         List<String> sentences = new ArrayList<>(OwnerWords.behaviour(turn, units));
         back.ifPresent(other -> sentences.addAll(OwnerWords.otherWay(turn, other, units)));
         blocks.add(new Points(sentences));
@@ -311,7 +313,7 @@ final class OwnerPages {
                 .ifPresent(first -> measureNext(
                         InPrint.sentences(DoubtWords.measureNext(doubt.measureNext(), first, units)), blocks));
         blocks.add(Text.quiet("Between: nineteen of twenty such cars lie there. What was estimated, and by which rule,"
-                + " is listed at the end."));
+                + " and what was not given, is listed at the end."));
         return new Section("How sure this is", false, blocks);
     }
 

@@ -43,6 +43,8 @@ final class BumpTables {
             page.heading(some.heading());
             page.sentences(some.saidOfAll());
         }
+        new SetupNotes(page, units)
+                .notGiven(reply.setups().stream().map(SetupAnswer::setup).toList());
         return page.text();
     }
 

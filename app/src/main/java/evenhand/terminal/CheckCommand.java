@@ -6,7 +6,9 @@ import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioReader;
+import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
+import evenhand.words.NotGiven;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +22,9 @@ import picocli.CommandLine.Parameters;
 /** {@code evenhand check}. */
 @Command(
         name = "check",
-        description = {"Reads scenario files and reports every problem and every unlikely value. Computes nothing.", ""
+        description = {"Reads scenario files and reports every problem, every value that is unlikely or probably a slip,"
+                    + " and what was not given and is taken as none. Computes nothing.",
+            ""
         },
         footer = {
             "",
@@ -42,7 +46,14 @@ final class CheckCommand implements Asked {
     private final UnitlessOptions usual = new UnitlessOptions();
 
     /** What was found in a file. */
-    private record Checked(Path file, List<Problem> problems, List<Warning> warnings) {}
+    private record Checked(Path file, List<Problem> problems, List<Warning> warnings, List<Setup> setups) {
+        /** Those in which something was taken as none. */
+        private List<Setup> withAssumed() {
+            return setups.stream()
+                    .filter(setup -> !setup.assumed().isEmpty())
+                    .toList();
+        }
+    }
 
     /** Where in the file, and what; what is of the whole file has no place in it. */
     private record Remark(int line, int column, String where, String what) {
@@ -85,7 +96,13 @@ final class CheckCommand implements Asked {
                                     checked -> checked.warnings().stream()
                                             .map(Remark::of)
                                             .toList(),
-                                    REMARK));
+                                    REMARK)
+                            .listIfAny(
+                                    "setups",
+                                    Checked::withAssumed,
+                                    Contents.of(Setup.class)
+                                            .text("name", Setup::name)
+                                            .with(setup -> setup, SharedParts.ASSUMED)));
 
     @Override
     public Status run(Console console) throws Mistake {
@@ -110,7 +127,8 @@ final class CheckCommand implements Asked {
         return new Checked(
                 file,
                 reading.problems(),
-                reading.scenario().map(Scenario::warnings).orElse(List.of()));
+                reading.scenario().map(Scenario::warnings).orElse(List.of()),
+                reading.scenario().map(Scenario::setups).orElse(List.of()));
     }
 
     private static String inLines(List<Checked> found) {
@@ -122,6 +140,10 @@ final class CheckCommand implements Asked {
             for (Warning warning : checked.warnings()) {
                 text.append(Console.oneLine(warning.toString())).append(" (warning)\n");
             }
+            NotGiven.inFull(checked.setups())
+                    .ifPresent(none -> text.append(Console.oneLine(
+                                    checked.file() + ": not given, taken as none: " + none))
+                            .append('\n'));
             if (checked.problems().isEmpty()) {
                 int warnings = checked.warnings().size();
                 text.append(checked.file()).append(": can be read");

@@ -37,6 +37,7 @@ final class CompareTables {
             shown.way().found().ifPresent(answered -> comparison(answered.comparison()));
             shown.noAnswer().ifPresent(none -> page.paragraph("  ", none));
         }
+        new SetupNotes(page, units).notGiven(compared.asked());
         return page.text();
     }
 

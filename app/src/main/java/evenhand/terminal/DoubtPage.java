@@ -4,6 +4,7 @@ import evenhand.answers.Criterion;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.forms.Table;
+import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.words.AimText;
 import evenhand.words.DoubtVerdict;
@@ -43,6 +44,8 @@ final class DoubtPage {
                 doubted.scenario().title(),
                 ": " + doubted.samples() + " sampled cars; " + EachWay.trial(doubted.trial(), units));
         EachWay.warnings(doubted.eachWay(), page, units);
+        List<Setup> asked = doubted.setups().stream().map(SetupAnswer::setup).toList();
+        page.cautions(asked);
         doubted.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         DoubtReply.Circle circle = doubted.circles().get(0);
         List<List<String>> table = table(circle);
@@ -68,6 +71,7 @@ final class DoubtPage {
             page.columns(table);
         }
         last.forEach(words -> page.paragraph("", words));
+        page.notGiven(asked);
         return page.text();
     }
 

@@ -57,6 +57,8 @@ final class DoubtTables {
                 page.sentences(DoubtWords.measureNext(circle.measureNext().orElseThrow(), narrowed, units));
             });
         }
+        new SetupNotes(page, units)
+                .notGiven(doubted.setups().stream().map(SetupAnswer::setup).toList());
         return page.text();
     }
 

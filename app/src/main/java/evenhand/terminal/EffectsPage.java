@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.answers.Criterion;
 import evenhand.catalogue.Slot;
 import evenhand.choice.Effect;
+import evenhand.scenario.Setup;
 import evenhand.words.EffectVerdict;
 import evenhand.words.EffectWords;
 import evenhand.words.LoadWords;
@@ -40,6 +41,8 @@ final class EffectsPage {
         OneScreen page = new OneScreen(console, reply.setups().size(), "--full shows every step and every figure.");
         page.title(reply.scenario().title(), ": one usual step at a time; " + EachWay.trial(reply.trial(), units));
         EachWay.warnings(reply.circles(), page, units);
+        List<Setup> asked = reply.setups().stream().map(EachWay::setup).toList();
+        page.cautions(asked);
         reply.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         int done = 0;
         for (EachWay.Circle<EffectsReply.Found> circle : reply.circles()) {
@@ -51,6 +54,7 @@ final class EffectsPage {
                 done++;
             }
         }
+        page.notGiven(asked);
         return page.text();
     }
 

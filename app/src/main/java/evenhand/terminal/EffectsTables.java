@@ -10,6 +10,7 @@ import evenhand.words.BothWays;
 import evenhand.words.EffectWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
+import evenhand.words.NotGiven;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -45,6 +46,8 @@ final class EffectsTables {
             shown.way().found().ifPresent(found -> found(found, trial));
             shown.noAnswer().ifPresent(none -> page.paragraph("  ", none));
         }
+        new SetupNotes(page, units)
+                .notGiven(reply.setups().stream().map(EachWay::setup).toList());
         return page.text();
     }
 
@@ -58,6 +61,8 @@ final class EffectsTables {
         List<String> idle = found.effects().stream()
                 .filter(this::idle)
                 .map(effect -> effect.step().path())
+                .map(path -> path
+                        + NotGiven.whyIdle(path).map(why -> " (" + why + ")").orElse(""))
                 .toList();
         if (!idle.isEmpty()) {
             page.blank();

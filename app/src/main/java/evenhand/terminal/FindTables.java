@@ -38,6 +38,7 @@ final class FindTables {
         } else if (finding instanceof Finding.Several several) {
             page.table(changes(several));
         }
+        new SetupNotes(page, units).notGiven(List.of(reply.setup()));
         return page.text();
     }
 

@@ -5,6 +5,7 @@ import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
 import evenhand.ride.ComfortBand;
 import evenhand.ride.Ride;
+import evenhand.scenario.Setup;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.RideComparisonWords;
@@ -42,12 +43,14 @@ final class RidePage {
                 reply.setups().size(),
                 "Felt, at the floor, by ISO 2631-1; the rest is common practice. --full has all figures, and why.");
         page.title(reply.scenario().title(), "");
+        List<Setup> asked = reply.setups().stream().map(SetupRide::setup).toList();
         List<SetupRide.Rides> riding = reply.riding();
         List<String> figures = figures();
         int rest = figures.size() + 3;
         comparisons(riding).forEach(sentence -> page.paragraphBefore(sentence, rest));
         page.reserve(rest);
         warnings().forEach(page::warning);
+        page.cautions(asked);
         page.release(rest);
         page.blank();
         page.paragraph(
@@ -57,6 +60,7 @@ final class RidePage {
                                 .map(load -> ". " + LoadWords.aboard(load, units))
                                 .orElse("."));
         figures.forEach(page::line);
+        page.notGiven(asked);
         return page.text();
     }
 

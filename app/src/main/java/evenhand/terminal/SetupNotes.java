@@ -6,7 +6,9 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
+import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
+import evenhand.words.NotGiven;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -31,7 +33,9 @@ final class SetupNotes {
         Map<String, List<String>> lines = new LinkedHashMap<>();
         for (SetupAnswer answer : answers) {
             for (Adjustable value : answer.remarks().estimated()) {
-                String line = value.path() + ": " + shown(value) + ", " + ruleAlone(value);
+                String line = value.path() + ": " + shown(value.si(), value)
+                        + (value.tolerance() > 0 ? " ± " + shown(value.tolerance(), value) : "") + ", "
+                        + ruleAlone(value);
                 lines.computeIfAbsent(line, key -> new ArrayList<>())
                         .add(answer.setup().name());
             }
@@ -39,15 +43,21 @@ final class SetupNotes {
         list("Estimated, not measured", lines, answers.size(), false);
     }
 
-    void assumed(List<? extends SetupAnswer> answers) {
+    /** What was not given, and what is unlikely. */
+    void notGiven(List<Setup> setups) {
+        assumed(setups);
+        warnings(setups);
+    }
+
+    private void assumed(List<Setup> setups) {
         Map<String, List<String>> lines = new LinkedHashMap<>();
-        for (SetupAnswer answer : answers) {
-            for (Assumed one : answer.remarks().assumed()) {
+        for (Setup setup : setups) {
+            for (Assumed one : setup.assumed()) {
                 lines.computeIfAbsent(one.path() + ": " + one.text(), key -> new ArrayList<>())
-                        .add(answer.setup().name());
+                        .add(setup.name());
             }
         }
-        list("Not given, taken as none", lines, answers.size(), false);
+        list(NotGiven.HEADING, lines, setups.size(), false);
     }
 
     /** The rule without the value, where it opens with it. */
@@ -66,22 +76,22 @@ final class SetupNotes {
         }
     }
 
-    private String shown(Adjustable value) {
+    private String shown(double si, Adjustable value) {
         Unit unit = value.dimension() == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(value.dimension());
         String symbol = unit.symbol();
-        return Numbers.significant(unit.fromSi(value.si()), 4) + (symbol.isEmpty() ? "" : " " + symbol);
+        return Numbers.significant(unit.fromSi(si), 4) + (symbol.isEmpty() ? "" : " " + symbol);
     }
 
     /** Those of the set-ups: what an answer itself warns of stands in its words. */
-    void warnings(List<? extends SetupAnswer> answers) {
+    private void warnings(List<Setup> setups) {
         Map<String, List<String>> lines = new LinkedHashMap<>();
-        for (SetupAnswer answer : answers) {
-            for (Warning warning : answer.setup().warnings()) {
+        for (Setup setup : setups) {
+            for (Warning warning : setup.warnings()) {
                 lines.computeIfAbsent(warning.where() + ": " + warning.what(), key -> new ArrayList<>())
-                        .add(answer.setup().name());
+                        .add(setup.name());
             }
         }
-        list("Warnings", lines, answers.size(), true);
+        list("Warnings", lines, setups.size(), true);
     }
 
     /** Lines, each with the set-ups that it holds for where it does not hold for all. */

@@ -159,6 +159,8 @@ public final class ComparisonWords {
             List<String> names = idle.stream().map(ChangeWords::name).toList();
             sentences.add("No effect on any figure, at any pace or at the limit, "
                     + (idle.size() == 1 ? "has " : "have ") + listed(names) + ".");
+            idle.forEach(change -> NotGiven.whyIdle(change.path())
+                    .ifPresent(why -> sentences.add("With " + ChangeWords.name(change) + " that is because " + why + ".")));
         }
         avoided(sentences);
         sentences.forEach(sentence -> told.add(new Told(sentence, false)));

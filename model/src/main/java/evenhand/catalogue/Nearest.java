@@ -1,6 +1,7 @@
 package evenhand.catalogue;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 
 /** Finds the word that was probably meant. */
@@ -21,6 +22,21 @@ public final class Nearest {
             }
         }
         return nearest;
+    }
+
+    /**
+     * The key that was probably meant: by the trade's other words first, such as "sway bar" for {@code bar}, then by the letters.
+     *
+     * @return one of the known keys, or a path down from one of them; empty where there are none
+     */
+    public static String key(String written, Collection<String> known) {
+        return TradeWords.key(written, known).orElseGet(() -> to(written, known));
+    }
+
+    /** Whether a key stands for another by a slip of the pen, or as another word of the trade. */
+    public static boolean standsFor(String written, String key) {
+        return isSlip(written, key)
+                || TradeWords.key(written, List.of(key)).filter(key::equals).isPresent();
     }
 
     /** Whether one word is the other with a slip of the pen: two letters wrong, or a third of them. */

@@ -94,7 +94,7 @@ class LeverTest {
         assertThat(front.step()).isEqualTo(new Effect.ByBar("front.bar.rollStiffness", Lever.LIGHT_BAR));
         assertThat(front.difference()).isPositive();
         assertThat(rear.difference()).isNegative();
-        Entries fitted = Effect.after(CAR, front.step()).orElseThrow();
+        Entries fitted = Effect.refitted(CAR, front.step());
         assertThat(Catalogue.build(fitted).value().orElseThrow().front().barRollStiffness())
                 .isCloseTo(Lever.LIGHT_BAR, within(1e-9));
         assertThat(Lever.strongest(
