@@ -92,7 +92,8 @@ final class WorkingPages {
             return Optional.empty();
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Text.plain("These were not given and were taken as none. Each changes the answers if the car has it."));
+        blocks.add(
+                Text.plain("These were not given and were taken as none. Each changes the answers if the car has it."));
         blocks.add(new Table(
                 List.of(Column.words("what", 3), Column.words("taken as", 6.5)),
                 setup.assumed().stream()

@@ -35,8 +35,7 @@ final class Checks {
                 .filter(value -> value.origin() == Adjustable.Origin.GIVEN && !slips.containsKey(value.path()))
                 .forEach(this::usual);
         slips.forEach(this::warn);
-        Assumed.of(car, built.values())
-                .forEach(one -> one.caution().ifPresent(caution -> warn(one.path(), caution)));
+        Assumed.of(car, built.values()).forEach(one -> one.caution().ifPresent(caution -> warn(one.path(), caution)));
         Car settled = car.settled();
         for (End end : End.values()) {
             String key = end.name().toLowerCase(Locale.ROOT);

@@ -26,7 +26,7 @@ final class Slips {
     private static final double SMALLEST_GAP = 0.005;
     private static final double LEAST_TO_COIL_BIND = 0.02;
     private static final double LIGHTEST_LIVE_AXLE = 70;
-    private static final double GREATEST_LEAN = Math.toRadians(35);
+    private static final double GREATEST_LEAN = Math.toRadians(35) * (1 + 1e-9); // 35 deg itself is none, however it is written
 
     /** Damper speed at which shops compare, m/s, and a force that no road car's damper has there, N. */
     private static final double SLOW = 0.1;
@@ -74,14 +74,13 @@ final class Slips {
             found.put(
                     path,
                     "is " + written + ", which is much: is it measured from upright? If from level, it is "
-                            + Quantity.of(
-                                            Math.copySign(Math.PI / 2, si) - si,
-                                            Dimension.ANGLE.metric())
+                            + Quantity.of(Math.copySign(Math.PI / 2, si) - si, Dimension.ANGLE.metric())
                                     .text());
         } else if (isLiveAxle(car, path) && si < LIGHTEST_LIVE_AXLE) {
             found.put(
                     path,
-                    "is " + written + ", little for a live axle with its wheels and brakes: is it the whole axle, not one"
+                    "is " + written
+                            + ", little for a live axle with its wheels and brakes: is it the whole axle, not one"
                             + " side of it?");
         }
     }
@@ -113,9 +112,11 @@ final class Slips {
     private void damper(String path, Axle axle, Damper damper) {
         List<Curves> all = new ArrayList<>();
         for (int i = 0; i < damper.settings().size(); i++) {
-            all.add(new Curves(path + ".settings[" + i + "]", damper.settings().get(i).forces()));
+            all.add(new Curves(
+                    path + ".settings[" + i + "]", damper.settings().get(i).forces()));
         }
-        Optional<Damper.Forces> own = damper.forces().filter(forces -> damper.setting().isEmpty());
+        Optional<Damper.Forces> own =
+                damper.forces().filter(forces -> damper.setting().isEmpty());
         own.ifPresent(forces -> all.add(new Curves(path, forces)));
         for (Curves curves : all) {
             WheelDamper wheel = WheelDamper.of(axle, damper, curves.forces());
@@ -131,12 +132,16 @@ final class Slips {
         if (force > GREATEST_SLOW_FORCE) {
             found.put(
                     path,
-                    "gives " + digits(force / 1000, 2) + " kN at 0.1 m/s, more than any road car's damper: are the units of"
+                    "gives " + digits(force / 1000, 2)
+                            + " kN at 0.1 m/s, more than any road car's damper: are the units of"
                             + " speed and force right?");
         }
     }
 
     private static String digits(double number, int digits) {
-        return new BigDecimal(number).round(new MathContext(digits)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(number)
+                .round(new MathContext(digits))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
 /** {@code evenhand check}. */
 @Command(
         name = "check",
-        description = {"Reads scenario files and reports every problem, every value that is unlikely or probably a slip,"
+        description = {
+            "Reads scenario files and reports every problem, every value that is unlikely or probably a slip,"
                     + " and what was not given and is taken as none. Computes nothing.",
             ""
         },
@@ -49,9 +50,7 @@ final class CheckCommand implements Asked {
     private record Checked(Path file, List<Problem> problems, List<Warning> warnings, List<Setup> setups) {
         /** Those in which something was taken as none. */
         private List<Setup> withAssumed() {
-            return setups.stream()
-                    .filter(setup -> !setup.assumed().isEmpty())
-                    .toList();
+            return setups.stream().filter(setup -> !setup.assumed().isEmpty()).toList();
         }
     }
 
@@ -141,9 +140,9 @@ final class CheckCommand implements Asked {
                 text.append(Console.oneLine(warning.toString())).append(" (warning)\n");
             }
             NotGiven.inFull(checked.setups())
-                    .ifPresent(none -> text.append(Console.oneLine(
-                                    checked.file() + ": not given, taken as none: " + none))
-                            .append('\n'));
+                    .ifPresent(
+                            none -> text.append(Console.oneLine(checked.file() + ": not given, taken as none: " + none))
+                                    .append('\n'));
             if (checked.problems().isEmpty()) {
                 int warnings = checked.warnings().size();
                 text.append(checked.file()).append(": can be read");

@@ -160,7 +160,8 @@ public final class ComparisonWords {
             sentences.add("No effect on any figure, at any pace or at the limit, "
                     + (idle.size() == 1 ? "has " : "have ") + listed(names) + ".");
             idle.forEach(change -> NotGiven.whyIdle(change.path())
-                    .ifPresent(why -> sentences.add("With " + ChangeWords.name(change) + " that is because " + why + ".")));
+                    .ifPresent(why ->
+                            sentences.add("With " + ChangeWords.name(change) + " that is because " + why + ".")));
         }
         avoided(sentences);
         sentences.forEach(sentence -> told.add(new Told(sentence, false)));

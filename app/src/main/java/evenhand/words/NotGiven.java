@@ -56,8 +56,9 @@ public final class NotGiven {
         Map<String, Set<String>> names = new LinkedHashMap<>();
         for (Setup setup : setups) {
             for (Assumed one : setup.assumed()) {
-                one.caution().ifPresent(caution -> names.computeIfAbsent(caution, any -> new LinkedHashSet<>())
-                        .add(ChangeWords.name(one.path())));
+                one.caution()
+                        .ifPresent(caution -> names.computeIfAbsent(caution, any -> new LinkedHashSet<>())
+                                .add(ChangeWords.name(one.path())));
             }
         }
         return names.entrySet().stream()
@@ -83,9 +84,7 @@ public final class NotGiven {
     /** "a, b and c". */
     private static String listed(List<String> names) {
         int last = names.size() - 1;
-        return last == 0
-                ? names.get(0)
-                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     private static String capital(String words) {

@@ -32,9 +32,10 @@ public record Assumed(String path, OptionalDouble value, String text, Optional<S
             "bar.bushFactor", "the bushes of the %s bar lose nothing");
 
     /** Usual ratios are common practice, no source. */
-    private static final String RATIO_CAUTION = "is not given and was taken as 1, as if the part moved as far as the wheel;"
-            + " usual is 0.9 to 1 on a strut and 0.45 to 0.75 on wishbones: raise the wheel by 40 mm, measure by how much"
-            + " the part shortens, and divide that by 40 mm";
+    private static final String RATIO_CAUTION =
+            "is not given and was taken as 1, as if the part moved as far as the wheel;"
+                    + " usual is 0.9 to 1 on a strut and 0.45 to 0.75 on wishbones: raise the wheel by 40 mm, measure by how much"
+                    + " the part shortens, and divide that by 40 mm";
 
     private Assumed(String path, OptionalDouble value, String text) {
         this(path, value, text, Optional.empty());
@@ -93,8 +94,7 @@ public record Assumed(String path, OptionalDouble value, String text, Optional<S
         String key = value.path().substring(opening.length());
         String meaning = OF_AN_AXLE.get(key);
         if (meaning != null) {
-            assumed.add(new Assumed(
-                    value.path(), OptionalDouble.of(value.si()), String.format(meaning, end.key())));
+            assumed.add(new Assumed(value.path(), OptionalDouble.of(value.si()), String.format(meaning, end.key())));
         } else if (key.equals("spring.motionRatio")) {
             assumed.add(ratio("spring", end, axle));
         }
@@ -106,9 +106,7 @@ public record Assumed(String path, OptionalDouble value, String text, Optional<S
         return new Assumed(
                 end.key() + "." + part + ".motionRatio",
                 OptionalDouble.of(1),
-                "the " + end.key() + " " + part + " moves as far as the " + (atWheel ? "wheel" : "axle")
-                        + " (ratio 1)",
+                "the " + end.key() + " " + part + " moves as far as the " + (atWheel ? "wheel" : "axle") + " (ratio 1)",
                 atWheel ? Optional.of(RATIO_CAUTION) : Optional.empty());
     }
-
 }

@@ -111,11 +111,15 @@ final class TradeWords {
         for (String line : KEYS) {
             String[] halves = line.split(": ", 2);
             for (String word : halves[1].split(", ", -1)) {
-                byWord.computeIfAbsent(letters(word), any -> new ArrayList<>())
-                        .add(halves[0]);
+                byWord.computeIfAbsent(letters(word), any -> new ArrayList<>()).add(halves[0]);
             }
         }
         return byWord;
+    }
+
+    /** Every key and path that other words are known for. */
+    static List<String> keys() {
+        return Arrays.stream(KEYS).map(line -> line.split(": ", 2)[0]).toList();
     }
 
     /** "Track Width", "track_width" and "trackWidth" are one word. */
@@ -130,7 +134,8 @@ final class TradeWords {
      */
     static Optional<String> key(String written, Collection<String> known) {
         return BY_WORD.getOrDefault(letters(written), List.of()).stream()
-                .filter(key -> known.contains(Arrays.asList(key.split("\\.", -1)).get(0)))
+                .filter(key ->
+                        known.contains(Arrays.asList(key.split("\\.", -1)).get(0)))
                 .findFirst();
     }
 }

@@ -37,7 +37,8 @@ final class TyreCatalogue {
             .optional()
             .means("size of the tyre as it stands on its wall, for example 205/60R15, 165SR13 or 6.00-15");
 
-    private static final String NO_ASPECT = "the size states no aspect, so that a usual one was taken, with twice the tolerance";
+    private static final String NO_ASPECT =
+            "the size states no aspect, so that a usual one was taken, with twice the tolerance";
 
     static final Slot<TyreKind> KIND = choice("kind", kinds())
             .optional()
@@ -119,8 +120,7 @@ final class TyreCatalogue {
             .within(0, 1e7)
             .unless(COEFFICIENTS)
             .estimatedBy(
-                    v -> TyreEstimate.corneringStiffness(
-                            size(v), v.of(KIND), v.of(REFERENCE_LOAD), v.maybe(RIM_WIDTH)),
+                    v -> TyreEstimate.corneringStiffness(size(v), v.of(KIND), v.of(REFERENCE_LOAD), v.maybe(RIM_WIDTH)),
                     "from the kind of tyre and its reference load, more for a low section and a wide rim; cross-ply and"
                             + " tall radial after Gillespie 1992, else common practice",
                     Amount.percent(25),
@@ -137,8 +137,7 @@ final class TyreCatalogue {
             .usualStep(Amount.percent(5))
             .within(0, 5)
             .unless(COEFFICIENTS)
-            .estimatedBy(
-                    v -> TyreEstimate.friction(v.of(KIND)), BY_KIND, Amount.percent(10), KIND);
+            .estimatedBy(v -> TyreEstimate.friction(v.of(KIND)), BY_KIND, Amount.percent(10), KIND);
 
     static final Slot<Double> FRICTION_LOAD_SENSITIVITY = ratio("frictionLoadSensitivity")
             .means("part of the friction lost when the load grows by one reference load")
@@ -147,8 +146,7 @@ final class TyreCatalogue {
             .usualStep(Amount.of(0.02))
             .within(0, 5)
             .unless(COEFFICIENTS)
-            .estimatedBy(
-                    v -> TyreEstimate.frictionLoadSensitivity(v.of(KIND)), BY_KIND, Amount.percent(35), KIND);
+            .estimatedBy(v -> TyreEstimate.frictionLoadSensitivity(v.of(KIND)), BY_KIND, Amount.percent(35), KIND);
 
     static final Slot<Double> STIFFNESS_PEAK_LOAD_RATIO = ratio("stiffnessPeakLoadRatio")
             .means("load at which cornering stiffness is greatest, over the reference load")
@@ -294,8 +292,7 @@ final class TyreCatalogue {
 
     /** The size of a tyre, as far as it can be read. */
     static Optional<TyreSize> size(Entries tyre) {
-        Optional<TyreKind> kind = tyre.get(KIND.key())
-                .flatMap(word -> Optional.ofNullable(kinds().get(word.text())));
+        Optional<TyreKind> kind = tyre.get(KIND.key()).flatMap(word -> Optional.ofNullable(kinds().get(word.text())));
         return tyre.get(SIZE.key()).flatMap(text -> TyreSize.read(text.text(), kind));
     }
 
@@ -307,13 +304,12 @@ final class TyreCatalogue {
     private static TyreSize size(Values v) {
         String text = v.of(SIZE);
         return TyreSize.read(text, v.optional(KIND)).orElseThrow(() -> {
-            String nearest = Nearest.to(text.strip(), TyreSize.OFTEN_MET);
+            boolean hasNumbers = text.matches(".*\\d.*\\d.*");
+            String nearest = Nearest.toBeginning(text.strip(), TyreSize.OFTEN_MET);
             return new InvalidValue(
                     SIZE.key(),
                     "is no tyre size that is understood"
-                            + (Nearest.isSlip(text.strip(), nearest)
-                                    ? "; the nearest one that is, is \"" + nearest + "\""
-                                    : "")
+                            + (hasNumbers ? "; the nearest one that is, is \"" + nearest + "\"" : "")
                             + "; write it as on the tyre, for example " + EXAMPLES);
         });
     }

@@ -17,17 +17,96 @@ import java.util.regex.Pattern;
 public record TyreSize(double width, double aspect, double rim, boolean statesAspect) {
     /** Sizes that are often met, to find the one that was meant. */
     public static final List<String> OFTEN_MET = List.of(
-            "135R13", "145R13", "155R13", "165R13", "155R15", "165R14", "165R15", "175R14", "185R14", "185R15",
-            "205R15", "5.20-13", "5.60-13", "6.00-13", "5.20-14", "5.60-15", "5.90-15", "6.40-15", "6.00-16",
-            "145/80R13", "155/80R13", "165/80R13", "165/80R15", "185/80R15", "155/70R13", "165/70R13", "175/70R13",
-            "175/70R14", "185/70R13", "185/70R14", "185/70R15", "195/70R14", "195/70R15", "205/70R14", "205/70R15",
-            "165/65R14", "175/65R14", "185/65R14", "185/65R15", "195/65R14", "195/65R15", "205/65R15", "175/60R13",
-            "175/60R14", "185/60R13", "185/60R14", "185/60R15", "195/60R14", "195/60R15", "205/60R13", "205/60R15",
-            "215/60R15", "215/60R16", "165/55R13", "185/55R14", "185/55R15", "195/55R15", "195/55R16", "205/55R16",
-            "215/55R16", "225/55R16", "195/50R15", "195/50R16", "205/50R15", "205/50R16", "205/50R17", "225/50R15",
-            "225/50R16", "225/50R17", "195/45R15", "195/45R16", "205/45R16", "205/45R17", "215/45R17", "225/45R16",
-            "225/45R17", "235/45R17", "245/45R16", "245/45R17", "215/40R17", "225/40R18", "235/40R18", "245/40R18",
-            "255/40R17", "265/40R17", "275/40R18", "225/35R18", "255/35R18", "265/35R18", "285/30R18");
+            "135R13",
+            "145R13",
+            "155R13",
+            "165R13",
+            "155R15",
+            "165R14",
+            "165R15",
+            "175R14",
+            "185R14",
+            "185R15",
+            "205R15",
+            "5.20-13",
+            "5.60-13",
+            "6.00-13",
+            "5.20-14",
+            "5.60-15",
+            "5.90-15",
+            "6.40-15",
+            "6.00-16",
+            "145/80R13",
+            "155/80R13",
+            "165/80R13",
+            "165/80R15",
+            "185/80R15",
+            "155/70R13",
+            "165/70R13",
+            "175/70R13",
+            "175/70R14",
+            "185/70R13",
+            "185/70R14",
+            "185/70R15",
+            "195/70R14",
+            "195/70R15",
+            "205/70R14",
+            "205/70R15",
+            "165/65R14",
+            "175/65R14",
+            "185/65R14",
+            "185/65R15",
+            "195/65R14",
+            "195/65R15",
+            "205/65R15",
+            "175/60R13",
+            "175/60R14",
+            "185/60R13",
+            "185/60R14",
+            "185/60R15",
+            "195/60R14",
+            "195/60R15",
+            "205/60R13",
+            "205/60R15",
+            "215/60R15",
+            "215/60R16",
+            "165/55R13",
+            "185/55R14",
+            "185/55R15",
+            "195/55R15",
+            "195/55R16",
+            "205/55R16",
+            "215/55R16",
+            "225/55R16",
+            "195/50R15",
+            "195/50R16",
+            "205/50R15",
+            "205/50R16",
+            "205/50R17",
+            "225/50R15",
+            "225/50R16",
+            "225/50R17",
+            "195/45R15",
+            "195/45R16",
+            "205/45R16",
+            "205/45R17",
+            "215/45R17",
+            "225/45R16",
+            "225/45R17",
+            "235/45R17",
+            "245/45R16",
+            "245/45R17",
+            "215/40R17",
+            "225/40R18",
+            "235/40R18",
+            "245/40R18",
+            "255/40R17",
+            "265/40R17",
+            "275/40R18",
+            "225/35R18",
+            "255/35R18",
+            "265/35R18",
+            "285/30R18");
 
     private static final double INCH = 0.0254;
     /** Height over width of a tyre that states none. Common practice, no source. */
@@ -80,8 +159,7 @@ public record TyreSize(double width, double aspect, double rim, boolean statesAs
         }
         Matcher inches = INCHES.matcher(size);
         if (inches.matches()) {
-            boolean crossPly = kind.map(known -> known == TyreKind.CROSS_PLY)
-                    .orElse(inches.group("radial") == null);
+            boolean crossPly = kind.map(known -> known == TyreKind.CROSS_PLY).orElse(inches.group("radial") == null);
             double width = Double.parseDouble(inches.group("width")) * INCH;
             return plausible(width, unstated(crossPly), rim(inches), false);
         }
@@ -102,12 +180,8 @@ public record TyreSize(double width, double aspect, double rim, boolean statesAs
     }
 
     private static Optional<TyreSize> plausible(double width, double aspect, double rim, boolean statesAspect) {
-        boolean plausible = width >= 0.08
-                && width <= 0.45
-                && aspect >= 0.2
-                && aspect <= 1.1
-                && rim >= 8 * INCH
-                && rim <= 26 * INCH;
+        boolean plausible =
+                width >= 0.08 && width <= 0.45 && aspect >= 0.2 && aspect <= 1.1 && rim >= 8 * INCH && rim <= 26 * INCH;
         return plausible ? Optional.of(new TyreSize(width, aspect, rim, statesAspect)) : Optional.empty();
     }
 

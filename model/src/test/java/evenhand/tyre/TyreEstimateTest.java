@@ -152,8 +152,7 @@ class TyreEstimateTest {
                             printed,
                             fitted,
                             (fitted / printed - 1) * 100);
-                    return dynamicTest(
-                            beside, () -> assertThat(fitted).isCloseTo(printed, within(0.06 * printed)));
+                    return dynamicTest(beside, () -> assertThat(fitted).isCloseTo(printed, within(0.06 * printed)));
                 });
     }
 
@@ -229,8 +228,7 @@ class TyreEstimateTest {
         assertThat(TyreEstimate.verticalRate(size, TyreKind.CROSS_PLY, 2e5))
                 .isGreaterThan(TyreEstimate.verticalRate(size, TyreKind.TALL_RADIAL, 2e5));
         assertThat(TyreEstimate.corneringStiffness(size, TyreKind.CROSS_PLY, 3500, OptionalDouble.empty()))
-                .isLessThan(TyreEstimate.corneringStiffness(
-                        size, TyreKind.TALL_RADIAL, 3500, OptionalDouble.empty()));
+                .isLessThan(TyreEstimate.corneringStiffness(size, TyreKind.TALL_RADIAL, 3500, OptionalDouble.empty()));
         assertThat(TyreEstimate.camberThrustRatio(TyreKind.CROSS_PLY)).isEqualTo(0.18);
         assertThat(TyreEstimate.camberThrustRatio(TyreKind.TALL_RADIAL)).isEqualTo(0.06);
     }

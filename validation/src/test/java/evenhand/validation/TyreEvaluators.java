@@ -290,7 +290,9 @@ final class TyreEvaluators {
         return new Computed()
                 .with(
                         "capacity_kg",
-                        sizes(in).stream().mapToDouble(TyreEstimate::loadCapacity).toArray());
+                        sizes(in).stream()
+                                .mapToDouble(TyreEstimate::loadCapacity)
+                                .toArray());
     }
 
     /** Load at which a tyre's estimates are stated, at each pressure. */

@@ -102,7 +102,8 @@ public final class Answering implements AutoCloseable {
     private void reply(Question.Asked asked, Progress progress) {
         Reply reply;
         try {
-            reply = question(questions, asked.asking().question()).answer(asked, progress)
+            reply = question(questions, asked.asking().question())
+                    .answer(asked, progress)
                     .with(notGiven(asked));
         } catch (CancellationException stopped) {
             post(new LookAct.ProgressCame(Optional.empty()));
@@ -116,8 +117,7 @@ public final class Answering implements AutoCloseable {
 
     /** What every answer says of the set-ups that are shown: what was not given and was taken as none. */
     private static List<Reply.Paragraph> notGiven(Question.Asked asked) {
-        List<Setup> setups =
-                asked.shown().stream().map(TurnedSetup::setup).toList();
+        List<Setup> setups = asked.shown().stream().map(TurnedSetup::setup).toList();
         List<Reply.Paragraph> paragraphs = new ArrayList<>();
         List<String> cautions = NotGiven.cautions(setups);
         if (!cautions.isEmpty()) {
