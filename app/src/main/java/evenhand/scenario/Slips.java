@@ -26,7 +26,8 @@ final class Slips {
     private static final double SMALLEST_GAP = 0.005;
     private static final double LEAST_TO_COIL_BIND = 0.02;
     private static final double LIGHTEST_LIVE_AXLE = 70;
-    private static final double GREATEST_LEAN = Math.toRadians(35) * (1 + 1e-9); // 35 deg itself is none, however it is written
+    private static final double GREATEST_LEAN =
+            Math.toRadians(35) * (1 + 1e-9); // 35 deg itself is none, however it is written
 
     /** Damper speed at which shops compare, m/s, and a force that no road car's damper has there, N. */
     private static final double SLOW = 0.1;

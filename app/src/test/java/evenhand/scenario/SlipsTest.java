@@ -74,16 +74,15 @@ class SlipsTest {
 
     @Test
     void aRimBesideAMeasuredStiffnessHasNoEffect() {
-        String measured = CAR.replace("\"rimWidth\": \"6 in\"", "\"rimWidth\": \"6 in\", \"corneringStiffness\": \"700 N/deg\"");
-        assertThat(warnings(measured))
-                .singleElement()
-                .asString()
-                .startsWith("car.front.tyre.rimWidth: has no effect");
+        String measured =
+                CAR.replace("\"rimWidth\": \"6 in\"", "\"rimWidth\": \"6 in\", \"corneringStiffness\": \"700 N/deg\"");
+        assertThat(warnings(measured)).singleElement().asString().startsWith("car.front.tyre.rimWidth: has no effect");
     }
 
     @Test
     void aWordOfTheTradeIsOneProblemAndItsKeyIsNotMissingAsWell() {
-        Reading reading = ScenarioReader.read("car.json", CAR.replace("\"mass\"", "\"weight\"").replace("\"cgHeight\"", "\"cg\""));
+        Reading reading = ScenarioReader.read(
+                "car.json", CAR.replace("\"mass\"", "\"weight\"").replace("\"cgHeight\"", "\"cg\""));
         assertThat(reading.problems())
                 .extracting(problem -> problem.where() + ": " + problem.what())
                 .containsExactly(

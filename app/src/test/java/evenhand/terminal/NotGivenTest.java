@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import evenhand.terminal.asked.Status;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,7 +35,9 @@ class NotGivenTest {
     void writeCar() {
         String text = Run.CAR
                 .replace("\"motionRatio\": 0.63}", "\"installedLength\": \"260 mm\"}, \"damper\": {" + DAMPER + "}")
-                .replace("\"spring\": {\"rate\": \"28 N/mm\"", "\"damper\": {" + DAMPER + "}, \"spring\": {\"rate\": \"28 N/mm\"");
+                .replace(
+                        "\"spring\": {\"rate\": \"28 N/mm\"",
+                        "\"damper\": {" + DAMPER + "}, \"spring\": {\"rate\": \"28 N/mm\"");
         int rear = text.indexOf("\"rear\"");
         int tyre = text.indexOf("\"size\"", rear);
         text = text.substring(0, tyre) + "\"corneringStiffness\": \"650 N/deg\", " + text.substring(tyre);
@@ -77,7 +80,8 @@ class NotGivenTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("commands")
     void everyAnswerForProgramsListsItAndWarns(String command, List<String> more) throws JsonProcessingException {
-        JsonNode answer = new ObjectMapper().readTree(run(command, more, "--json").out());
+        JsonNode answer =
+                new ObjectMapper().readTree(run(command, more, "--json").out());
         JsonNode setup = answer.has("assumed") ? answer : answer.path("setups").path(0);
         assertThat(setup.path("assumed").findValuesAsText("path"))
                 .as(answer.toPrettyString())
@@ -122,7 +126,8 @@ class NotGivenTest {
         Run run = Run.of("check", car);
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(run.out())
-                .contains("not given, taken as none: the chassis does not twist; no drag of the air; no bump stop at the front")
+                .contains(
+                        "not given, taken as none: the chassis does not twist; no drag of the air; no bump stop at the front")
                 .contains("the front spring moves as far as the wheel (ratio 1)")
                 .contains("car.front.spring.motionRatio: is not given and " + CAUTION);
     }
