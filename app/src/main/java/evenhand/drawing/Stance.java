@@ -4,10 +4,9 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Side;
+import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
-import evenhand.catalogue.Entry;
 import evenhand.look.SetupStyle;
-import evenhand.quantity.InvalidValue;
 import evenhand.suspension.AxleSuspension;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
@@ -53,25 +52,9 @@ public record Stance(
                 new SetupStyle(index),
                 given,
                 given.settled(),
-                size(entries, End.FRONT),
-                size(entries, End.REAR),
+                Catalogue.tyreSize(entries, End.FRONT),
+                Catalogue.tyreSize(entries, End.REAR),
                 Optional.empty());
-    }
-
-    private static Optional<TyreSize> size(Entries car, End end) {
-        return car.given().get(end.key()) instanceof Entries axle
-                        && axle.given().get("tyre") instanceof Entries tyre
-                        && tyre.given().get("size") instanceof Entry.Word size
-                ? read(size.text())
-                : Optional.empty();
-    }
-
-    private static Optional<TyreSize> read(String text) {
-        try {
-            return Optional.of(TyreSize.parse(text));
-        } catch (InvalidValue unreadable) {
-            return Optional.empty(); // the reader of the file has said so; the drawing does without
-        }
     }
 
     /** The same car at a point of a turn. */

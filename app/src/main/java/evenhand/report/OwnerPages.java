@@ -29,6 +29,7 @@ import evenhand.words.ChangeWords;
 import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
+import evenhand.words.NotGiven;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.balance.LimitWords;
@@ -120,6 +121,7 @@ final class OwnerPages {
         List<Block> blocks = new ArrayList<>();
         back.flatMap(other -> LimitWords.split(turn, other))
                 .ifPresent(warning -> blocks.add(new Text(warning, Tone.WARNING)));
+        NotGiven.cautions(List.of(car.setup())).forEach(caution -> blocks.add(new Text(caution, Tone.WARNING)));
         List<String> sentences = new ArrayList<>(OwnerWords.behaviour(turn, units));
         back.ifPresent(other -> sentences.addAll(OwnerWords.otherWay(turn, other, units)));
         blocks.add(new Points(sentences));
@@ -325,7 +327,7 @@ final class OwnerPages {
                 .ifPresent(first -> measureNext(
                         InPrint.sentences(DoubtWords.measureNext(doubt.measureNext(), first, units)), blocks));
         blocks.add(Text.quiet("Between: nineteen of twenty such cars lie there. What was estimated, and by which rule,"
-                + " is listed at the end."));
+                + " and what was not given, is listed at the end."));
         return new Section("How sure this is", false, blocks);
     }
 

@@ -8,12 +8,14 @@ import evenhand.report.Block.Heading;
 import evenhand.report.Block.Row;
 import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
+import evenhand.scenario.Setup;
 import evenhand.words.ChangeWords;
 import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** For an engineer: the hand sums worked through, and the list of what was estimated. */
 final class WorkingPages {
@@ -50,6 +52,7 @@ final class WorkingPages {
             sections.add(new Section("The working", true, blocks));
         });
         sections.add(estimates(findings));
+        notGiven(findings.chosen().setup()).ifPresent(sections::add);
         return sections;
     }
 
@@ -81,6 +84,22 @@ final class WorkingPages {
                     rows));
         }
         return new Section("What was estimated", false, blocks);
+    }
+
+    /** What stands in for what is not in the file at all; nothing where everything is. */
+    private static Optional<Section> notGiven(Setup setup) {
+        if (setup.assumed().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(
+                Text.plain("These were not given and were taken as none. Each changes the answers if the car has it."));
+        blocks.add(new Table(
+                List.of(Column.words("what", 3), Column.words("taken as", 6.5)),
+                setup.assumed().stream()
+                        .map(one -> Row.of(ChangeWords.name(one.path()), one.text()))
+                        .toList()));
+        return Optional.of(new Section("What was not given", false, blocks));
     }
 
     private static String shown(double si, Adjustable value, Units units) {

@@ -6,6 +6,7 @@ import evenhand.car.End;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Assumed;
 import evenhand.catalogue.Built;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Range;
@@ -15,6 +16,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** What is unusual about a car that can be built. */
 final class Checks {
@@ -28,9 +30,12 @@ final class Checks {
     }
 
     List<Warning> of(Entries entries, Built<Car> built, Car car) {
+        Map<String, String> slips = Slips.of(car, built.values());
         built.values().stream()
-                .filter(value -> value.origin() == Adjustable.Origin.GIVEN)
+                .filter(value -> value.origin() == Adjustable.Origin.GIVEN && !slips.containsKey(value.path()))
                 .forEach(this::usual);
+        slips.forEach(this::warn);
+        Assumed.of(car, built.values()).forEach(one -> one.caution().ifPresent(caution -> warn(one.path(), caution)));
         Car settled = car.settled();
         for (End end : End.values()) {
             String key = end.name().toLowerCase(Locale.ROOT);
@@ -39,6 +44,7 @@ final class Checks {
                     && axle.given().containsKey("rollCamber")) {
                 warn(key + ".rollCamber", "has no effect on a live axle: its wheels lean with the axle");
             }
+            rim(key, built);
             stops(key, settled.axle(end));
             spring(key, settled.axle(end).spring().lengths());
         }
@@ -65,6 +71,15 @@ final class Checks {
         double number = value.unit().fromSi(si);
         double digits = new BigDecimal(number).round(new MathContext(3)).doubleValue();
         return Quantity.of(value.unit().toSi(digits), value.unit()).text();
+    }
+
+    private void rim(String key, Built<Car> built) {
+        boolean isEstimated = built.at(key + ".tyre.corneringStiffness")
+                .filter(value -> value.origin() == Adjustable.Origin.ESTIMATED)
+                .isPresent();
+        if (built.at(key + ".tyre.rimWidth").isPresent() && !isEstimated) {
+            warn(key + ".tyre.rimWidth", "has no effect beside a given corneringStiffness or coefficients");
+        }
     }
 
     private void stops(String key, Axle axle) {

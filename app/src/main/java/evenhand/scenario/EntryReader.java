@@ -73,7 +73,7 @@ final class EntryReader {
                 String meant = elsewhere(kinds, key)
                         ? foreignKey(kinds.orElseThrow(), kind.orElse(""), object, key)
                         : unknownKey(plain, object, key, kindKey);
-                if (Nearest.isSlip(key, meant)) {
+                if (Nearest.standsFor(key, meant)) {
                     given.putIfAbsent(meant, UNREADABLE); // one slip, one problem: that key is not missing as well
                 }
             } else if (value instanceof Json.Null) {
@@ -114,7 +114,7 @@ final class EntryReader {
                 new ArrayList<>(plain.slots().stream().map(Slot::key).toList());
         kindKey.ifPresent(known::add);
         Place place = object.keys().getOrDefault(key, object.place());
-        String nearest = Nearest.to(key, known);
+        String nearest = Nearest.key(key, known);
         problems.at(
                 place,
                 known.isEmpty()

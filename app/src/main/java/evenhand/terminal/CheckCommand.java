@@ -6,6 +6,7 @@ import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioReader;
+import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
 import evenhand.terminal.asked.Asked;
 import evenhand.terminal.asked.Mistake;
@@ -14,6 +15,8 @@ import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UnitlessOptions;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.Reply;
+import evenhand.terminal.reply.SharedParts;
+import evenhand.words.NotGiven;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +30,10 @@ import picocli.CommandLine.Parameters;
 /** {@code evenhand check}. */
 @Command(
         name = "check",
-        description = {"Reads scenario files and reports every problem and every unlikely value. Computes nothing.", ""
+        description = {
+            "Reads scenario files and reports every problem, every value that is unlikely or probably a slip,"
+                    + " and what was not given and is taken as none. Computes nothing.",
+            ""
         },
         footer = {
             "",
@@ -49,7 +55,12 @@ final class CheckCommand implements Asked {
     private final UnitlessOptions usual = new UnitlessOptions();
 
     /** What was found in a file. */
-    private record Checked(Path file, List<Problem> problems, List<Warning> warnings) {}
+    private record Checked(Path file, List<Problem> problems, List<Warning> warnings, List<Setup> setups) {
+        /** Those in which something was taken as none. */
+        private List<Setup> withAssumed() {
+            return setups.stream().filter(setup -> !setup.assumed().isEmpty()).toList();
+        }
+    }
 
     /** Where in the file, and what; what is of the whole file has no place in it. */
     private record Remark(int line, int column, String where, String what) {
@@ -92,7 +103,13 @@ final class CheckCommand implements Asked {
                                     checked -> checked.warnings().stream()
                                             .map(Remark::of)
                                             .toList(),
-                                    REMARK));
+                                    REMARK)
+                            .listIfAny(
+                                    "setups",
+                                    Checked::withAssumed,
+                                    Contents.of(Setup.class)
+                                            .text("name", Setup::name)
+                                            .with(setup -> setup, SharedParts.ASSUMED)));
 
     @Override
     public Status run(Console console) throws Mistake {
@@ -117,7 +134,8 @@ final class CheckCommand implements Asked {
         return new Checked(
                 file,
                 reading.problems(),
-                reading.scenario().map(Scenario::warnings).orElse(List.of()));
+                reading.scenario().map(Scenario::warnings).orElse(List.of()),
+                reading.scenario().map(Scenario::setups).orElse(List.of()));
     }
 
     private static String inLines(List<Checked> found) {
@@ -129,6 +147,10 @@ final class CheckCommand implements Asked {
             for (Warning warning : checked.warnings()) {
                 text.append(Console.oneLine(warning.toString())).append(" (warning)\n");
             }
+            NotGiven.inFull(checked.setups())
+                    .ifPresent(
+                            none -> text.append(Console.oneLine(checked.file() + ": not given, taken as none: " + none))
+                                    .append('\n'));
             if (checked.problems().isEmpty()) {
                 int warnings = checked.warnings().size();
                 text.append(checked.file()).append(": can be read");

@@ -234,12 +234,17 @@ class ScenarioReaderTest {
         Car car = setup.car();
         assertThat(setup.values()).extracting(Adjustable::path).contains("axleLift.readings[0].rise");
         assertThat(setup.values())
+                .filteredOn(value -> !isEstimatedStiffness(value)) // once given, trail and camber are none beside it
                 .allMatch(value -> Catalogue.build(Catalogue.with(setup.entries(), value.path(), value.si()))
                         .value()
                         .equals(Optional.of(car)));
         assertThat(car.weights().mass()).isEqualTo(1380);
         // By hand: radius 0.3066 m + 2.66·14/(1380·tan(asin(0.3/2.66))).
         assertThat(car.cgHeight()).isCloseTo(0.5443, within(2e-4));
+    }
+
+    private static boolean isEstimatedStiffness(Adjustable value) {
+        return value.path().endsWith(".corneringStiffness") && value.origin() == Adjustable.Origin.ESTIMATED;
     }
 
     @Test

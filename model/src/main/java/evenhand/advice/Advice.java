@@ -242,8 +242,7 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
         }
 
         private Outcome outcome(Effect.Step step) {
-            Optional<Car> changed = Effect.after(car, step)
-                    .flatMap(entries -> Catalogue.build(entries).value());
+            Optional<Car> changed = Effect.after(car, step);
             if (changed.isEmpty()) {
                 return new Outcome.Idle();
             }

@@ -102,7 +102,7 @@ final class Building {
                 return slot.content() instanceof Content.Changes;
             }
         } else if (slot.standIn().isPresent()) {
-            value = standIn(slot, slot.standIn().get(), here, values, entries);
+            value = standIn(slot, slot.standIn().get().among(entries), here, values, entries);
             if (value.isEmpty()) {
                 return false;
             }
@@ -175,13 +175,14 @@ final class Building {
         }
         if (value instanceof Double number && Double.isFinite(number)) {
             boolean estimate = standIn.rule().isPresent();
+            boolean isSurmise = standIn.isSurmise(values);
             return (Optional<V>) note(
                     here,
                     slot,
                     number,
-                    standIn.tolerance().at(number),
+                    standIn.tolerance(number, isSurmise),
                     estimate ? Adjustable.Origin.ESTIMATED : Adjustable.Origin.DEFAULT,
-                    standIn.rule().orElse(""),
+                    standIn.rule(isSurmise),
                     Optional.empty());
         }
         return Optional.of(value);

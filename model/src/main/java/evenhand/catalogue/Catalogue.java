@@ -9,6 +9,7 @@ import evenhand.car.Seat;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
+import evenhand.tyre.TyreSize;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -84,6 +85,14 @@ public final class Catalogue {
     /** Every number that this car has, with value, step, usual range and words; given, default or estimated. */
     public static List<Adjustable> adjustments(Entries car) {
         return build(car).values();
+    }
+
+    /** The size of the tyres of an axle, where it is given and can be read. */
+    public static Optional<TyreSize> tyreSize(Entries car, End end) {
+        return car.get(end.key()).orElse(null) instanceof Entries axle
+                        && axle.get(AxleCatalogue.TYRE.key()).orElse(null) instanceof Entries tyre
+                ? TyreCatalogue.size(tyre)
+                : Optional.empty();
     }
 
     /** What an answer says beside the estimates: numbers that follow from others by a rule, a bar's from its dimensions. */
@@ -286,7 +295,7 @@ public final class Catalogue {
                 .orElseThrow(() -> new InvalidValue(
                         here,
                         "is unknown; the nearest known key is "
-                                + Nearest.to(
+                                + Nearest.key(
                                         step.key(),
                                         plain.slots().stream().map(Slot::key).toList())));
         if (depth == path.steps().size() - 1) {

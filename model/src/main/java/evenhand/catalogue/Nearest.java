@@ -1,7 +1,9 @@
 package evenhand.catalogue;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
+import java.util.function.ToIntBiFunction;
 
 /** Finds the word that was probably meant. */
 public final class Nearest {
@@ -9,18 +11,50 @@ public final class Nearest {
 
     /** The nearest of some words by Levenshtein's distance, small and capital letters alike; empty where there are none. */
     public static String to(String written, Collection<String> known) {
+        return to(written, known, Nearest::distance);
+    }
+
+    /** The same of texts that people leave off too early: each letter that both begin with brings them nearer by one. */
+    static String toBeginning(String written, Collection<String> known) {
+        return to(written, known, (one, other) -> distance(one, other) - alike(one, other));
+    }
+
+    private static String to(String written, Collection<String> known, ToIntBiFunction<String, String> distance) {
         String nearest = "";
         int least = Integer.MAX_VALUE;
         // A key of more than 60 letters is no slip of the pen; the cut keeps the work small.
         String cut = written.substring(0, Math.min(written.length(), 60)).toLowerCase(Locale.ROOT);
         for (String word : known) {
-            int distance = distance(cut, word.toLowerCase(Locale.ROOT));
-            if (distance < least) {
-                least = distance;
+            int apart = distance.applyAsInt(cut, word.toLowerCase(Locale.ROOT));
+            if (apart < least) {
+                least = apart;
                 nearest = word;
             }
         }
         return nearest;
+    }
+
+    private static int alike(String one, String other) {
+        int letters = 0;
+        while (letters < Math.min(one.length(), other.length()) && one.charAt(letters) == other.charAt(letters)) {
+            letters++;
+        }
+        return letters;
+    }
+
+    /**
+     * The key that was probably meant: by the trade's other words first, such as "sway bar" for {@code bar}, then by the letters.
+     *
+     * @return one of the known keys, or a path down from one of them; empty where there are none
+     */
+    public static String key(String written, Collection<String> known) {
+        return TradeWords.key(written, known).orElseGet(() -> to(written, known));
+    }
+
+    /** Whether a key stands for another by a slip of the pen, or as another word of the trade. */
+    public static boolean standsFor(String written, String key) {
+        return isSlip(written, key)
+                || TradeWords.key(written, List.of(key)).filter(key::equals).isPresent();
     }
 
     /** Whether one word is the other with a slip of the pen: two letters wrong, or a third of them. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * One key of the file, declared once: what it holds, what it means, how it is measured, what is usual, and what stands in for it
@@ -23,8 +24,53 @@ public final class Slot<V> {
      * @param value from the values before it
      * @param rule in words where it is an estimate, to be listed in every answer
      * @param tolerance of the estimate
+     * @param surmise where it rests on less than usual
+     * @param beside what holds instead where another value was given
      */
-    public record StandIn<V>(List<Slot<?>> needs, Function<Values, V> value, Optional<String> rule, Amount tolerance) {}
+    public record StandIn<V>(
+            List<Slot<?>> needs,
+            Function<Values, V> value,
+            Optional<String> rule,
+            Amount tolerance,
+            Optional<Surmise> surmise,
+            Optional<Beside<V>> beside) {
+        private StandIn(List<Slot<?>> needs, Function<Values, V> value, Optional<String> rule, Amount tolerance) {
+            this(needs, value, rule, tolerance, Optional.empty(), Optional.empty());
+        }
+
+        /** What holds among these entries. */
+        StandIn<V> among(Entries entries) {
+            return beside.isPresent()
+                            && entries.given().containsKey(beside.get().slot().key())
+                    ? new StandIn<>(List.of(), values -> beside.get().value(), Optional.empty(), Amount.NONE)
+                    : this;
+        }
+
+        /** Whether it rests on less than usual here. */
+        boolean isSurmise(Values values) {
+            return surmise.isPresent() && surmise.get().where().test(values);
+        }
+
+        /** How far the estimate may be off, SI. */
+        double tolerance(double estimate, boolean isSurmise) {
+            return (isSurmise ? 2 : 1) * tolerance.at(estimate);
+        }
+
+        /** How it was estimated; empty where it is none. */
+        String rule(boolean isSurmise) {
+            return rule.orElse("") + (isSurmise ? "; " + surmise.orElseThrow().why() : "");
+        }
+    }
+
+    /**
+     * Where an estimate rests on something that is itself only usual: it may then be off by twice as much.
+     *
+     * @param why in words
+     */
+    public record Surmise(Predicate<Values> where, String why) {}
+
+    /** A value that holds without a word where another slot's value was given. */
+    public record Beside<V>(Slot<?> slot, V value) {}
 
     /**
      * Another slot that may be given instead of this one.
@@ -249,6 +295,30 @@ public final class Slot<V> {
     /** Where absent, it is estimated, and every answer says so with this rule. */
     public Slot<V> estimatedBy(Function<Values, V> value, String rule, Amount tolerance, Slot<?>... needs) {
         return standIn(new StandIn<>(List.of(needs), value, Optional.of(rule), tolerance));
+    }
+
+    /** Where the estimate may be off by twice as much, and why. */
+    public Slot<V> surmisedWhere(Predicate<Values> where, String why) {
+        StandIn<V> now = standIn.orElseThrow();
+        return standIn(new StandIn<>(
+                now.needs(),
+                now.value(),
+                now.rule(),
+                now.tolerance(),
+                Optional.of(new Surmise(where, why)),
+                now.beside()));
+    }
+
+    /** Where the other slot is given, nothing is estimated and this value holds. */
+    public Slot<V> besideGiven(Slot<?> other, V value) {
+        StandIn<V> now = standIn.orElseThrow();
+        return standIn(new StandIn<>(
+                now.needs(),
+                now.value(),
+                now.rule(),
+                now.tolerance(),
+                now.surmise(),
+                Optional.of(new Beside<>(other, value))));
     }
 
     private Slot<V> standIn(StandIn<V> value) {

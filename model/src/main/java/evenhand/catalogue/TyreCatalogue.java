@@ -9,8 +9,10 @@ import static evenhand.catalogue.Slot.measure;
 import static evenhand.catalogue.Slot.printed;
 import static evenhand.catalogue.Slot.ratio;
 import static evenhand.catalogue.Slot.text;
+import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.quantity.Dimension;
+import evenhand.quantity.InvalidValue;
 import evenhand.tyre.LateralLaw;
 import evenhand.tyre.MagicFormula;
 import evenhand.tyre.PacejkaCoefficients;
@@ -23,19 +25,24 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The tyre: from what stands on its wall, by its law's numbers, or by a published set of coefficients. */
 final class TyreCatalogue {
     private static final double DEGREE = Math.toRadians(1);
-    private static final String BY_KIND = "from the kind of tyre";
+    private static final String BY_KIND = "from the kind of tyre; common practice";
+    private static final String EXAMPLES = "\"205/60R15\", \"165SR13\" or \"6.00-15\"";
 
     static final Slot<String> SIZE = text("size")
             .optional()
-            .means("size of the tyre as it stands on its wall, for example 205/60R15, 165R13 or 6.00-15");
+            .means("size of the tyre as it stands on its wall, for example 205/60R15, 165SR13 or 6.00-15");
+
+    private static final String NO_ASPECT =
+            "the size states no aspect, so that a usual one was taken, with twice the tolerance";
 
     static final Slot<TyreKind> KIND = choice("kind", kinds())
             .optional()
-            .means("how the tyre is built and meant; absent coefficients are estimated from it");
+            .means("how the tyre is built and meant; absent coefficients are estimated from size, kind and pressure");
 
     static final Slot<Double> PRESSURE = measure("pressure", Dimension.PRESSURE)
             .optional()
@@ -43,7 +50,16 @@ final class TyreCatalogue {
             .measured("gauge, cold", Amount.of(0.1e5))
             .usual(1.2e5, 3.5e5)
             .usualStep(Amount.of(0.2e5))
-            .within(0, 1e6);
+            .within(0.1e5, 10e5);
+
+    static final Slot<Double> RIM_WIDTH = length("rimWidth")
+            .optional()
+            .means("width of the rim between its flanges; a wide one makes an estimated cornering stiffness greater")
+            .measured("stamped on the rim, for example 6J for 6 in", Amount.of(0.005))
+            .usual(0.09, 0.3)
+            .takes(Slot.Work.REBUILDING)
+            .usualStep(Amount.of(0.0127))
+            .within(0.02, 0.6);
 
     static final Slot<PacejkaCoefficients> COEFFICIENTS = group("coefficients", coefficients())
             .optional()
@@ -57,10 +73,11 @@ final class TyreCatalogue {
             .usualStep(Amount.of(0.01))
             .within(0.01, 2)
             .estimatedBy(
-                    v -> TyreEstimate.loadedRadius(TyreSize.parse(v.of(SIZE))),
-                    "from the size of the tyre: 96.5 % of its free radius",
+                    v -> TyreEstimate.loadedRadius(size(v)),
+                    "from the size of the tyre: 96.5 % of its free radius; common practice",
                     Amount.percent(2),
-                    SIZE);
+                    SIZE)
+            .surmisedWhere(TyreCatalogue::statesNoAspect, NO_ASPECT);
 
     static final Slot<Double> VERTICAL_RATE = measure("verticalRate", Dimension.STIFFNESS)
             .means("vertical stiffness of the tyre")
@@ -70,12 +87,13 @@ final class TyreCatalogue {
             .usualStep(Amount.percent(10))
             .within(1e3, 1e7)
             .estimatedBy(
-                    v -> TyreEstimate.verticalRate(TyreSize.parse(v.of(SIZE)), v.of(KIND), v.of(PRESSURE)),
-                    "from size, kind and pressure of the tyre",
+                    v -> TyreEstimate.verticalRate(size(v), v.of(KIND), v.of(PRESSURE)),
+                    "from size, kind and pressure of the tyre; Rhyne 2005, from memory",
                     Amount.percent(20),
                     SIZE,
                     KIND,
-                    PRESSURE);
+                    PRESSURE)
+            .surmisedWhere(TyreCatalogue::statesNoAspect, NO_ASPECT);
 
     static final Slot<Double> REFERENCE_LOAD = measure("referenceLoad", Dimension.FORCE)
             .means("load at which cornering stiffness and friction are stated")
@@ -83,10 +101,15 @@ final class TyreCatalogue {
             .within(1, 1e6)
             .notNeededWith(COEFFICIENTS)
             .estimatedBy(
-                    v -> TyreEstimate.REFERENCE_LOAD,
-                    "3500 N, the load at which the estimates are stated",
-                    Amount.NONE,
-                    KIND);
+                    v -> TyreEstimate.referenceLoad(size(v), v.of(PRESSURE)),
+                    "from size and pressure of the tyre: 0.58 of the load that it is made to carry at 2.5 bar, times"
+                            + " (pressure/2.2 bar)^0.585; that load by a fit of ours to standard load indices, the"
+                            + " exponent by Clark 1981, both from memory",
+                    Amount.percent(12),
+                    SIZE,
+                    KIND,
+                    PRESSURE)
+            .surmisedWhere(TyreCatalogue::statesNoAspect, NO_ASPECT);
 
     static final Slot<Double> CORNERING_STIFFNESS = measure("corneringStiffness", Dimension.CORNERING_STIFFNESS)
             .means("slope of side force over slip angle at the reference load")
@@ -97,11 +120,14 @@ final class TyreCatalogue {
             .within(0, 1e7)
             .unless(COEFFICIENTS)
             .estimatedBy(
-                    v -> TyreEstimate.corneringStiffness(v.of(KIND), v.of(REFERENCE_LOAD)),
-                    "from the kind of tyre and the reference load",
+                    v -> TyreEstimate.corneringStiffness(size(v), v.of(KIND), v.of(REFERENCE_LOAD), v.maybe(RIM_WIDTH)),
+                    "from the kind of tyre and its reference load, more for a low section and a wide rim; cross-ply and"
+                            + " tall radial after Gillespie 1992, else common practice",
                     Amount.percent(25),
+                    SIZE,
                     KIND,
-                    REFERENCE_LOAD);
+                    REFERENCE_LOAD)
+            .surmisedWhere(TyreCatalogue::statesNoAspect, NO_ASPECT);
 
     static final Slot<Double> FRICTION = ratio("friction")
             .means("greatest side force over load, at the reference load")
@@ -111,12 +137,7 @@ final class TyreCatalogue {
             .usualStep(Amount.percent(5))
             .within(0, 5)
             .unless(COEFFICIENTS)
-            .estimatedBy(
-                    v -> TyreEstimate.friction(v.of(KIND), v.of(REFERENCE_LOAD)),
-                    BY_KIND,
-                    Amount.percent(10),
-                    KIND,
-                    REFERENCE_LOAD);
+            .estimatedBy(v -> TyreEstimate.friction(v.of(KIND)), BY_KIND, Amount.percent(10), KIND);
 
     static final Slot<Double> FRICTION_LOAD_SENSITIVITY = ratio("frictionLoadSensitivity")
             .means("part of the friction lost when the load grows by one reference load")
@@ -125,12 +146,7 @@ final class TyreCatalogue {
             .usualStep(Amount.of(0.02))
             .within(0, 5)
             .unless(COEFFICIENTS)
-            .estimatedBy(
-                    v -> TyreEstimate.frictionLoadSensitivity(v.of(KIND), v.of(REFERENCE_LOAD)),
-                    BY_KIND,
-                    Amount.percent(35),
-                    KIND,
-                    REFERENCE_LOAD);
+            .estimatedBy(v -> TyreEstimate.frictionLoadSensitivity(v.of(KIND)), BY_KIND, Amount.percent(35), KIND);
 
     static final Slot<Double> STIFFNESS_PEAK_LOAD_RATIO = ratio("stiffnessPeakLoadRatio")
             .means("load at which cornering stiffness is greatest, over the reference load")
@@ -166,7 +182,13 @@ final class TyreCatalogue {
             .usualStep(Amount.of(0.02))
             .within(0, 5)
             .unless(COEFFICIENTS)
-            .defaultsTo(0.0);
+            .estimatedBy(
+                    v -> TyreEstimate.camberThrustRatio(v.of(KIND)),
+                    "from the kind of tyre; Gillespie 1992, from memory",
+                    Amount.percent(50),
+                    CORNERING_STIFFNESS,
+                    KIND)
+            .besideGiven(CORNERING_STIFFNESS, 0.0);
 
     static final Slot<Double> FRICTION_CAMBER_LOSS = ratio("frictionCamberLoss")
             .means("part of the friction lost per squared lean out of the turn, 1/rad^2")
@@ -175,7 +197,12 @@ final class TyreCatalogue {
             .usualStep(Amount.of(0.5))
             .within(0, 1000)
             .unless(COEFFICIENTS)
-            .defaultsTo(0.0);
+            .estimatedBy(
+                    v -> TyreEstimate.frictionCamberLoss(),
+                    "as is usual; common practice",
+                    Amount.percent(50),
+                    CORNERING_STIFFNESS)
+            .besideGiven(CORNERING_STIFFNESS, 0.0);
 
     static final Slot<Double> BEST_LEAN_IN = angle("bestLeanIn")
             .means("lean into the turn at which friction is greatest")
@@ -184,7 +211,12 @@ final class TyreCatalogue {
             .usualStep(Amount.of(0.5 * DEGREE))
             .within(-1, 1)
             .unless(COEFFICIENTS)
-            .defaultsTo(0.0);
+            .estimatedBy(
+                    v -> TyreEstimate.bestLeanIn(),
+                    "as is usual; common practice",
+                    Amount.of(1.5 * DEGREE),
+                    CORNERING_STIFFNESS)
+            .besideGiven(CORNERING_STIFFNESS, 0.0);
 
     static final Slot<Double> PNEUMATIC_TRAIL = length("pneumaticTrail")
             .means(
@@ -194,7 +226,17 @@ final class TyreCatalogue {
             .usualStep(Amount.of(0.005))
             .within(0, 1)
             .unless(COEFFICIENTS)
-            .defaultsTo(0.0);
+            .estimatedBy(
+                    v -> TyreEstimate.pneumaticTrail(size(v), v.of(REFERENCE_LOAD), v.of(VERTICAL_RATE)),
+                    "from size, reference load and vertical rate of the tyre: a third of half the contact's length, by"
+                            + " the brush model (Pacejka 2012)",
+                    Amount.percent(30),
+                    CORNERING_STIFFNESS,
+                    SIZE,
+                    REFERENCE_LOAD,
+                    VERTICAL_RATE)
+            .surmisedWhere(TyreCatalogue::statesNoAspect, NO_ASPECT)
+            .besideGiven(CORNERING_STIFFNESS, 0.0);
 
     static final Slot<Double> LONGITUDINAL_FRICTION_RATIO = ratio("longitudinalFrictionRatio")
             .means("greatest drive force over greatest side force")
@@ -218,6 +260,7 @@ final class TyreCatalogue {
             SIZE,
             KIND,
             PRESSURE,
+            RIM_WIDTH,
             LOADED_RADIUS,
             VERTICAL_RATE,
             REFERENCE_LOAD,
@@ -247,8 +290,48 @@ final class TyreCatalogue {
         return kinds;
     }
 
+    /** The size of a tyre, as far as it can be read. */
+    static Optional<TyreSize> size(Entries tyre) {
+        Optional<TyreKind> kind = tyre.get(KIND.key()).flatMap(word -> Optional.ofNullable(kinds().get(word.text())));
+        return tyre.get(SIZE.key()).flatMap(text -> TyreSize.read(text.text(), kind));
+    }
+
+    /**
+     * The size of the tyre.
+     *
+     * @throws InvalidValue if it is none, with the nearest that is
+     */
+    private static TyreSize size(Values v) {
+        String text = v.of(SIZE);
+        return TyreSize.read(text, v.optional(KIND)).orElseThrow(() -> {
+            boolean hasNumbers = text.matches(".*\\d.*\\d.*");
+            String nearest = Nearest.toBeginning(text.strip(), TyreSize.OFTEN_MET);
+            return new InvalidValue(
+                    SIZE.key(),
+                    "is no tyre size that is understood"
+                            + (hasNumbers ? "; the nearest one that is, is \"" + nearest + "\"" : "")
+                            + "; write it as on the tyre, for example " + EXAMPLES);
+        });
+    }
+
+    private static boolean statesNoAspect(Values v) {
+        return !size(v).statesAspect();
+    }
+
+    /** @throws InvalidValue if no tyre of this size is mounted on a rim so narrow */
+    private static void fits(TyreSize size, double rimWidth) {
+        require(
+                rimWidth >= TyreEstimate.NARROWEST_RIM * size.width(),
+                RIM_WIDTH.key(),
+                "is less than a third of the tyre's width, which no rim is; give the width between the flanges, for"
+                        + " example \"6 in\"");
+    }
+
     private static Tyre tyre(Values v) {
-        v.optional(SIZE).ifPresent(TyreSize::parse);
+        if (v.has(SIZE)) {
+            TyreSize size = size(v);
+            v.optional(RIM_WIDTH).ifPresent(width -> fits(size, width));
+        }
         return new Tyre(
                 v.of(LOADED_RADIUS),
                 v.of(VERTICAL_RATE),

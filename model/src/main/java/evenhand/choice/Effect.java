@@ -258,31 +258,38 @@ public record Effect(Step step, List<Move> moves) {
         return steps;
     }
 
-    /** The car after a step; nothing where no car can have that. */
-    public static Optional<Entries> after(Entries car, Step step) {
+    /**
+     * The car after a step; nothing where no car can have that. All else stays as it is: a number that was estimated is off by the
+     * step and does not become a measured one, beside which less would be estimated.
+     */
+    public static Optional<Car> after(Entries car, Step step) {
         if (step instanceof ByNumber number) {
             double value = number.adjustable().si() + number.size();
             return number.adjustable().slot().bounds().holds(value)
-                    ? Optional.of(Catalogue.with(car, step.path(), value))
+                    ? Catalogue.build(car, one -> one.path().equals(step.path()) ? value : one.si())
+                            .value()
                     : Optional.empty();
         }
+        return Catalogue.build(refitted(car, step)).value();
+    }
+
+    /** The car with a bar fitted, or with another setting. */
+    static Entries refitted(Entries car, Step step) {
         if (step instanceof ByBar bar) {
-            return Optional.of(bar.in(car));
+            return bar.in(car);
         }
         if (step instanceof ByForces forces) {
-            return Optional.of(forces.in(car));
+            return forces.in(car);
         }
         ToSetting setting = (ToSetting) step;
-        return Optional.of(Catalogue.with(
+        return Catalogue.with(
                 car,
-                new Catalogue.Difference(step.path(), Optional.empty(), Optional.of(new Entry.Word(setting.to())))));
+                new Catalogue.Difference(step.path(), Optional.empty(), Optional.of(new Entry.Word(setting.to()))));
     }
 
     /** What the car answers after a step; nothing where no car can have that. */
     public static Optional<Answers> after(Entries car, Step step, Trial trial) {
-        return after(car, step)
-                .flatMap(changed -> Catalogue.build(changed).value())
-                .map(trial::ask);
+        return after(car, step).map(trial::ask);
     }
 
     /** What a step has done in the first bend; nothing where the car does not turn any more. */

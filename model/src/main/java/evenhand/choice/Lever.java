@@ -45,8 +45,7 @@ public record Lever(Effect.Step step, double base, double difference) {
         Optional<Lever> of(Effect.Step step) {
             Optional<Car> after = step instanceof Effect.ByNumber number
                     ? numbers.with(number.path(), si -> si + number.size())
-                    : Effect.after(car, step)
-                            .flatMap(changed -> Catalogue.build(changed).value());
+                    : Effect.after(car, step);
             OptionalDouble value = after.map(built -> figure.si(trial.ask(built, List.of(figure))))
                     .orElseGet(OptionalDouble::empty);
             return value.isPresent()

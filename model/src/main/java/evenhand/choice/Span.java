@@ -61,7 +61,7 @@ public record Span(Adjustable adjustable, double from, double to) {
                         path,
                         "belongs to a bar that is not fitted; such a bar is looked for by " + bar + STIFFNESS
                                 + ", from zero");
-                return Effect.after(car, new Effect.ByBar(path, 0)).orElseThrow();
+                return Effect.refitted(car, new Effect.ByBar(path, 0));
             }
         }
         return car;

@@ -130,22 +130,22 @@ class AdviceTest {
         return Advice.against(car, TRIAL, TRIAL.ask(built(car)), wish);
     }
 
-    private static Entries after(Entries car, Effect.Step step) {
+    private static Car after(Entries car, Effect.Step step) {
         return Effect.after(car, step).orElseThrow();
     }
 
-    private static Answers turned(Entries car, Direction direction) {
-        return TRIAL.turning(direction).ask(built(car));
+    private static Answers turned(Car car, Direction direction) {
+        return TRIAL.turning(direction).ask(car);
     }
 
-    private static double worst(Entries car, Wish wish) {
+    private static double worst(Car car, Wish wish) {
         double left = wish.judged().si(turned(car, Direction.LEFT)).orElseThrow();
         double right = wish.judged().si(turned(car, Direction.RIGHT)).orElseThrow();
         return wish.up() ? Math.min(left, right) : Math.max(left, right);
     }
 
-    private static Stance stance(Entries car) {
-        return Stance.of(built(car), 0, OptionalDouble.empty(), TRIAL);
+    private static Stance stance(Car car) {
+        return Stance.of(car, 0, OptionalDouble.empty(), TRIAL);
     }
 
     private static Entries withoutStops(Entries car) {
@@ -169,14 +169,14 @@ class AdviceTest {
         Map<Refused.Reason, Integer> refused = new EnumMap<>(Refused.Reason.class);
         for (long seed = 1; seed <= CARS; seed++) {
             Entries car = car(seed);
-            Stance before = stance(car);
+            Stance before = stance(built(car));
             for (Wish wish : WISHES) {
                 Advice advice = advice(car, wish);
                 for (Remedy remedy : advice.remedies()) {
                     for (Effect.Step step : steps(remedy)) {
                         String what = seed + ": " + wish + " " + step.path();
-                        Entries changed = after(car, step);
-                        double gain = (worst(changed, wish) - worst(car, wish)) * (wish.up() ? 1 : -1);
+                        Car changed = after(car, step);
+                        double gain = (worst(changed, wish) - worst(built(car), wish)) * (wish.up() ? 1 : -1);
                         assertThat(gain)
                                 .as(what)
                                 .isGreaterThanOrEqualTo(
@@ -203,10 +203,10 @@ class AdviceTest {
                 .containsKeys(Refused.Reason.SLIDES, Refused.Reason.NEED, Refused.Reason.STOP, Refused.Reason.SOFTER);
     }
 
-    private static void assertSlidesNoMore(Entries car, Entries changed, String what) {
+    private static void assertSlidesNoMore(Entries car, Car changed, String what) {
         for (Direction direction : Direction.values()) {
             for (Judged balance : BALANCE) {
-                OptionalDouble was = balance.si(turned(car, direction));
+                OptionalDouble was = balance.si(turned(built(car), direction));
                 OptionalDouble is = balance.si(turned(changed, direction));
                 if (was.isPresent() && is.isPresent() && is.getAsDouble() < 0) {
                     assertThat(is.getAsDouble())
@@ -233,15 +233,15 @@ class AdviceTest {
     }
 
     private static void assertOwesNothingToStops(
-            Entries car, Entries changed, Effect.Step step, Wish wish, double gain, String what) {
-        OptionalDouble was = Need.FIRST_STOP_TOUCHED.value(stance(car));
+            Entries car, Car changed, Effect.Step step, Wish wish, double gain, String what) {
+        OptionalDouble was = Need.FIRST_STOP_TOUCHED.value(stance(built(car)));
         OptionalDouble is = Need.FIRST_STOP_TOUCHED.value(stance(changed));
         boolean later = was.isPresent() && (is.isEmpty() || is.getAsDouble() > was.getAsDouble());
         if (step.path().endsWith(".gap")) {
             assertThat(later).as(what).isTrue();
             assertThat(((Effect.ByNumber) step).size()).as(what).isPositive();
         } else if (!wish.judged().criterion().ofRide() && !later && is.isPresent()) {
-            double alone = worst(after(withoutStops(car), step), wish) - worst(withoutStops(car), wish);
+            double alone = worst(after(withoutStops(car), step), wish) - worst(built(withoutStops(car)), wish);
             boolean touched = is.getAsDouble() <= wish.judged().pace().orElse(Double.POSITIVE_INFINITY);
             if (touched) {
                 assertThat(wish.up() ? alone : -alone).as(what).isGreaterThan(0.499 * gain);
@@ -282,16 +282,16 @@ class AdviceTest {
     @Test
     void forcesOfADamperAreScaledInBumpAndRebound() {
         Entries car = car(1);
-        Entries firmer = after(car, new Effect.ByForces("rear.damper", 1.15));
+        Car firmer = after(car, new Effect.ByForces("rear.damper", 1.15));
         var was = built(car).rear().damper().orElseThrow().forces().orElseThrow();
-        var is = built(firmer).rear().damper().orElseThrow().forces().orElseThrow();
+        var is = firmer.rear().damper().orElseThrow().forces().orElseThrow();
         for (int i = 0; i < 3; i++) {
             assertThat(is.bump().points().get(i).force())
                     .isCloseTo(1.15 * was.bump().points().get(i).force(), within(1e-9));
             assertThat(is.rebound().points().get(i).force())
                     .isCloseTo(1.15 * was.rebound().points().get(i).force(), within(1e-9));
         }
-        assertThat(built(firmer).front()).isEqualTo(built(car).front());
+        assertThat(firmer.front()).isEqualTo(built(car).front());
     }
 
     @Test

@@ -10,10 +10,12 @@ import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.answers.Trials;
+import evenhand.car.Car;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.CatalogueTest;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Slot;
+import evenhand.tyre.MagicFormula;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -94,13 +96,34 @@ class LeverTest {
         assertThat(front.step()).isEqualTo(new Effect.ByBar("front.bar.rollStiffness", Lever.LIGHT_BAR));
         assertThat(front.difference()).isPositive();
         assertThat(rear.difference()).isNegative();
-        Entries fitted = Effect.after(CAR, front.step()).orElseThrow();
+        Entries fitted = Effect.refitted(CAR, front.step());
         assertThat(Catalogue.build(fitted).value().orElseThrow().front().barRollStiffness())
                 .isCloseTo(Lever.LIGHT_BAR, within(1e-9));
         assertThat(Lever.strongest(
                         fitted, TRIAL, UNDERSTEER, Slot.Work.REBUILDING, Lever.Way.EITHER, 100, Progress.NONE))
                 .noneMatch(lever ->
                         lever.step() instanceof Effect.ByBar bar && bar.path().startsWith("front"));
+    }
+
+    /** A step of an estimate leaves all else as it is: no tyre becomes a measured one, beside which trail and camber are none. */
+    @Test
+    void aStepOfAnEstimatedStiffnessLeavesTrailAndCamberAsTheyAre() {
+        Effect.Step step = Effect.ways(CAR).stream()
+                .flatMap(List::stream)
+                .filter(one -> one.path().equals("front.tyre.corneringStiffness"))
+                .findFirst()
+                .orElseThrow();
+        MagicFormula before = law(Catalogue.build(CAR).value().orElseThrow());
+        MagicFormula after = law(Effect.after(CAR, step).orElseThrow());
+        assertThat(after.corneringStiffness()).isCloseTo(1.1 * before.corneringStiffness(), within(1e-6));
+        assertThat(before.pneumaticTrail()).isPositive();
+        assertThat(after.pneumaticTrail()).isEqualTo(before.pneumaticTrail());
+        assertThat(after.camberThrustRatio()).isEqualTo(before.camberThrustRatio());
+        assertThat(after.frictionCamberLoss()).isEqualTo(before.frictionCamberLoss());
+    }
+
+    private static MagicFormula law(Car car) {
+        return (MagicFormula) car.front().tyre().lateral();
     }
 
     private static Lever of(List<Lever> levers, String path) {

@@ -263,7 +263,10 @@ class DoubtTest {
         assertThat(Catalogue.build(CAR, n -> note(before, n, 0)).value()).isPresent();
         assertThat(Catalogue.build(CAR, n -> note(after, n, 20_000)).value()).isPresent();
         assertThat(after.get("front.tyre.verticalRate")).isGreaterThan(before.get("front.tyre.verticalRate"));
-        assertThat(after.get("front.tyre.corneringStiffness")).isEqualTo(before.get("front.tyre.corneringStiffness"));
+        double firmer = Math.pow(2.2 / 2.0, 0.585);
+        assertThat(after.get("front.tyre.corneringStiffness") / before.get("front.tyre.corneringStiffness"))
+                .isCloseTo(firmer, within(1e-9));
+        assertThat(after.get("front.tyre.friction")).isEqualTo(before.get("front.tyre.friction"));
         Adjustable rate = Catalogue.build(CAR).at("front.tyre.verticalRate").orElseThrow();
         assertThat(Tolerance.of(rate, Tolerance.Unsaid.EXACT)).isCloseTo(0.2 * rate.si(), within(1e-6));
     }

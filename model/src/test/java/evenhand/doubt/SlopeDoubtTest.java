@@ -26,6 +26,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class SlopeDoubtTest {
@@ -149,9 +150,13 @@ class SlopeDoubtTest {
         return halfWidth * halfWidth;
     }
 
+    /** Understeer goes with one over the stiffness: known loads keep the doubt of that so small that its slope does not bend. */
     @Test
     void whereFiguresAreSmoothSamplesAgree() {
-        List<Entries> cars = List.of(CAR, STIFFER);
+        List<Entries> cars = Stream.of(CAR, STIFFER)
+                .map(car -> with(car, "front.tyre.referenceLoad", "3300 N"))
+                .map(car -> with(car, "rear.tyre.referenceLoad", "3300 N"))
+                .toList();
         Tolerance.Unsaid unsaid = Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES;
         SlopeDoubt slopes = doubt(cars, unsaid);
         Doubt.Answer samples =

@@ -32,6 +32,8 @@ final class Evaluators {
             entry("brush trail", TyreEvaluators::brush),
             entry("trail by load", TyreEvaluators::trailByLoad),
             entry("tyre size", TyreEvaluators::size),
+            entry("load capacity", TyreEvaluators::loadCapacity),
+            entry("reference load", TyreEvaluators::referenceLoad),
             entry("published set", TyreEvaluators::publishedSet),
             entry("published force", TyreEvaluators::publishedForce),
             entry("hand sums", TurnEvaluators::sums),

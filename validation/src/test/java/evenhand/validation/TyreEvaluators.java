@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 /** Tyres put to the model, one at a time or as the pair of an axle. */
@@ -262,7 +263,7 @@ final class TyreEvaluators {
 
     /** Radius and vertical rate that a size, a pressure and a radial carcass let expect. */
     static Computed size(Inputs in) {
-        List<TyreSize> sizes = in.texts("size").stream().map(TyreSize::parse).toList();
+        List<TyreSize> sizes = sizes(in);
         double[] rates = new double[sizes.size()];
         for (int i = 0; i < rates.length && in.has("pressure"); i++) {
             double pressure = in.sis("pressure", Dimension.PRESSURE)[i];
@@ -276,6 +277,33 @@ final class TyreEvaluators {
                 .with(
                         "Kz_N_mm",
                         Arrays.stream(rates).map(Unit.of("N/mm")::fromSi).toArray());
+    }
+
+    private static List<TyreSize> sizes(Inputs in) {
+        return in.texts("size").stream()
+                .map(text -> TyreSize.read(text, Optional.empty()).orElseThrow())
+                .toList();
+    }
+
+    /** What tyres of these sizes are made to carry. */
+    static Computed loadCapacity(Inputs in) {
+        return new Computed()
+                .with(
+                        "capacity_kg",
+                        sizes(in).stream()
+                                .mapToDouble(TyreEstimate::loadCapacity)
+                                .toArray());
+    }
+
+    /** Load at which a tyre's estimates are stated, at each pressure. */
+    static Computed referenceLoad(Inputs in) {
+        TyreSize size = sizes(in).get(0);
+        return new Computed()
+                .with(
+                        "F0_N",
+                        Arrays.stream(in.sis("pressure", Dimension.PRESSURE))
+                                .map(pressure -> TyreEstimate.referenceLoad(size, pressure))
+                                .toArray());
     }
 
     private static double force(SideForce tyre, double slip, double load) {

@@ -16,7 +16,6 @@ import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnEvent;
-import evenhand.words.ChangeWords;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -43,7 +42,6 @@ final class BalancePage {
     private static final int AFTER_THE_GRADIENTS = 14 + 16 + 7 + TOUCHED;
     private static final int MOST_PACES = 3;
     private static final int MOST_WARNINGS = 4;
-    private static final int MOST_ASSUMED = 4;
     private static final int NUMBER = 8;
     private static final int NEAR = 12;
 
@@ -240,6 +238,11 @@ final class BalancePage {
         if (warnings.size() > MOST_WARNINGS) {
             screen.warning(warnings.size() - MOST_WARNINGS + " more warnings; --full tells them.");
         }
+        screen.cautions(asked(answer));
+    }
+
+    private static List<Setup> asked(BalanceReply answer) {
+        return answer.setups().stream().map(SetupTurn::setup).toList();
     }
 
     /** What a driver meets where the front does not go first, each way round. */
@@ -277,18 +280,7 @@ final class BalancePage {
 
     /** What was not measured: taken as none, estimated, or unlikely. */
     private void notGiven(BalanceReply answer) {
-        List<String> assumed = answer.setups().stream()
-                .flatMap(setup -> setup.setup().assumed().stream())
-                .map(one -> ChangeWords.name(one.path()))
-                .distinct()
-                .toList();
-        if (!assumed.isEmpty()) {
-            int told = Math.min(MOST_ASSUMED, assumed.size());
-            paragraph(
-                    "Not given, taken as none: ",
-                    String.join(", ", assumed.subList(0, told))
-                            + (told < assumed.size() ? " and " + (assumed.size() - told) + " more" : "") + ".");
-        }
+        screen.notGiven(asked(answer));
         int estimated = most(answer, setup -> setup.estimated().size());
         int unlikely = most(answer, setup -> setup.warnings().size());
         List<String> counts = new ArrayList<>();

@@ -83,8 +83,7 @@ final class BalanceTables {
         answer.circles().forEach(circle -> circle(answer, circle));
         SetupNotes notes = new SetupNotes(page, units);
         notes.estimated(answer.setups());
-        notes.assumed(answer.setups());
-        notes.warnings(answer.setups());
+        notes.notGiven(answer.setups().stream().map(SetupTurn::setup).toList());
         return page.text();
     }
 

@@ -4,6 +4,7 @@ import evenhand.forms.BumpTable;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
 import evenhand.terminal.reply.SetupAnswer;
+import evenhand.terminal.reply.SetupNotes;
 import evenhand.words.Alike;
 import evenhand.words.LoadWords;
 import evenhand.words.Units;
@@ -46,6 +47,8 @@ final class BumpTables {
             page.heading(some.heading());
             page.sentences(some.saidOfAll());
         }
+        new SetupNotes(page, units)
+                .notGiven(reply.setups().stream().map(SetupAnswer::setup).toList());
         return page.text();
     }
 

@@ -45,6 +45,7 @@ final class ComparePage {
                 compared.scenario().title(),
                 ": compared with " + compared.base().name() + "; " + EachWay.trial(compared.trial(), units));
         EachWay.warnings(compared.circles(), page, units);
+        page.cautions(compared.asked());
         compared.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         List<List<String>> table = table(compared);
         String heading = heading(compared);
@@ -66,6 +67,7 @@ final class ComparePage {
             page.paragraph("", heading);
             page.columns(table);
         }
+        page.notGiven(compared.asked());
         return page.text();
     }
 

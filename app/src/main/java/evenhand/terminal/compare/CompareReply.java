@@ -18,6 +18,7 @@ import evenhand.words.compare.ComparisonWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What {@code compare} answers: set-ups compared with one of them.
@@ -101,6 +102,12 @@ record CompareReply(Scenario scenario, Setup base, Trial trial, List<EachWay.Cir
 
     CompareReply {
         circles = List.copyOf(circles);
+    }
+
+    /** The base and what is compared with it. */
+    List<Setup> asked() {
+        return Stream.concat(Stream.of(base), setups().stream().map(EachWay::setup))
+                .toList();
     }
 
     /** On the first circle. */

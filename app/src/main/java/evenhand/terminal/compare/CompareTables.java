@@ -9,6 +9,7 @@ import evenhand.quantity.Unit;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
 import evenhand.terminal.reply.EachWay;
+import evenhand.terminal.reply.SetupNotes;
 import evenhand.words.BothWays;
 import evenhand.words.ChangeWords;
 import evenhand.words.GripText;
@@ -40,6 +41,7 @@ final class CompareTables {
             shown.way().found().ifPresent(answered -> comparison(answered.comparison()));
             shown.noAnswer().ifPresent(none -> page.paragraph("  ", none));
         }
+        new SetupNotes(page, units).notGiven(compared.asked());
         return page.text();
     }
 

@@ -4,9 +4,11 @@ import evenhand.answers.Criterion;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.forms.Table;
+import evenhand.scenario.Setup;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.OneScreen;
 import evenhand.terminal.reply.EachWay;
+import evenhand.terminal.reply.SetupAnswer;
 import evenhand.turn.Direction;
 import evenhand.words.AimText;
 import evenhand.words.JudgedWords;
@@ -46,6 +48,8 @@ final class DoubtPage {
                 doubted.scenario().title(),
                 ": " + doubted.samples() + " sampled cars; " + EachWay.trial(doubted.trial(), units));
         EachWay.warnings(doubted.eachWay(), page, units);
+        List<Setup> asked = doubted.setups().stream().map(SetupAnswer::setup).toList();
+        page.cautions(asked);
         doubted.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         DoubtReply.Circle circle = doubted.circles().get(0);
         List<List<String>> table = table(circle);
@@ -71,6 +75,7 @@ final class DoubtPage {
             page.columns(table);
         }
         last.forEach(words -> page.paragraph("", words));
+        page.notGiven(asked);
         return page.text();
     }
 

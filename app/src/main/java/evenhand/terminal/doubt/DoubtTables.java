@@ -8,6 +8,8 @@ import evenhand.quantity.Unit;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
 import evenhand.terminal.reply.EachWay;
+import evenhand.terminal.reply.SetupAnswer;
+import evenhand.terminal.reply.SetupNotes;
 import evenhand.words.BothWays;
 import evenhand.words.ChangeWords;
 import evenhand.words.JudgedWords;
@@ -60,6 +62,8 @@ final class DoubtTables {
                 page.sentences(DoubtWords.measureNext(circle.measureNext().orElseThrow(), narrowed, units));
             });
         }
+        new SetupNotes(page, units)
+                .notGiven(doubted.setups().stream().map(SetupAnswer::setup).toList());
         return page.text();
     }
 

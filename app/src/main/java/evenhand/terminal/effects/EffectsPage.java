@@ -3,6 +3,7 @@ package evenhand.terminal.effects;
 import evenhand.answers.Criterion;
 import evenhand.catalogue.Slot;
 import evenhand.choice.Effect;
+import evenhand.scenario.Setup;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.OneScreen;
 import evenhand.terminal.reply.EachWay;
@@ -42,6 +43,8 @@ final class EffectsPage {
         OneScreen page = new OneScreen(console, reply.setups().size(), "--full shows every step and every figure.");
         page.title(reply.scenario().title(), ": one usual step at a time; " + EachWay.trial(reply.trial(), units));
         EachWay.warnings(reply.circles(), page, units);
+        List<Setup> asked = reply.setups().stream().map(EachWay::setup).toList();
+        page.cautions(asked);
         reply.trial().load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         int done = 0;
         for (EachWay.Circle<EffectsReply.Found> circle : reply.circles()) {
@@ -53,6 +56,7 @@ final class EffectsPage {
                 done++;
             }
         }
+        page.notGiven(asked);
         return page.text();
     }
 

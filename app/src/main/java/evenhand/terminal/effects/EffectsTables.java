@@ -10,9 +10,11 @@ import evenhand.quantity.Unit;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
 import evenhand.terminal.reply.EachWay;
+import evenhand.terminal.reply.SetupNotes;
 import evenhand.words.BothWays;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
+import evenhand.words.NotGiven;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.effects.EffectWords;
@@ -49,6 +51,8 @@ final class EffectsTables {
             shown.way().found().ifPresent(found -> found(found, trial));
             shown.noAnswer().ifPresent(none -> page.paragraph("  ", none));
         }
+        new SetupNotes(page, units)
+                .notGiven(reply.setups().stream().map(EachWay::setup).toList());
         return page.text();
     }
 
@@ -62,6 +66,8 @@ final class EffectsTables {
         List<String> idle = found.effects().stream()
                 .filter(this::idle)
                 .map(effect -> effect.step().path())
+                .map(path -> path
+                        + NotGiven.whyIdle(path).map(why -> " (" + why + ")").orElse(""))
                 .toList();
         if (!idle.isEmpty()) {
             page.blank();

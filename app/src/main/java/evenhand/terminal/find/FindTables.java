@@ -7,6 +7,7 @@ import evenhand.forms.Table;
 import evenhand.quantity.Unit;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
+import evenhand.terminal.reply.SetupNotes;
 import evenhand.words.ChangeWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.LoadWords;
@@ -40,6 +41,7 @@ final class FindTables {
         } else if (finding instanceof Finding.Several several) {
             page.table(changes(several));
         }
+        new SetupNotes(page, units).notGiven(List.of(reply.setup()));
         return page.text();
     }
 

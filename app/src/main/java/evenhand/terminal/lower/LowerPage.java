@@ -64,6 +64,7 @@ final class LowerPage {
         OneScreen page = new OneScreen(console, 1, "--full has all figures, and why.");
         page.title(reply.scenario().title(), ": " + reply.setup().name() + " let down; " + circles());
         reply.warnings(units).forEach(page::warning);
+        page.cautions(List.of(reply.setup()));
         reply.load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         page.paragraph("", LowestWords.of(study, units));
         page.blank();
@@ -71,6 +72,7 @@ final class LowerPage {
         page.blank();
         page.paragraph("", "Wanted, by common practice, and how far down it is kept:");
         needs().forEach(need -> page.paragraph("  ", need));
+        page.notGiven(List.of(reply.setup()));
         return page.text();
     }
 

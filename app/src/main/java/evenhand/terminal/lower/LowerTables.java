@@ -48,7 +48,7 @@ final class LowerTables {
         page.sentences(lowered.words(units));
         SetupNotes notes = new SetupNotes(page, units);
         notes.estimated(lowered.setups());
-        notes.warnings(lowered.setups());
+        notes.notGiven(List.of(setup));
         return page.text();
     }
 

@@ -1,7 +1,9 @@
 package evenhand.terminal.page;
 
 import evenhand.forms.Table;
+import evenhand.scenario.Setup;
 import evenhand.words.BothWays;
+import evenhand.words.NotGiven;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,6 +16,8 @@ public final class OneScreen {
     private static final int SETUPS = 8;
     /** The column of names is no wider. */
     public static final int NAME = 29;
+
+    private static final int MOST_NOT_GIVEN = 4;
 
     private static final String CUT = "…";
     private static final String BETWEEN = "  ";
@@ -58,6 +62,16 @@ public final class OneScreen {
         } else {
             inFull.forEach(this::warning);
         }
+    }
+
+    /** What was taken as none because it was not given, and hardly is so. */
+    public void cautions(List<Setup> setups) {
+        NotGiven.cautions(setups).forEach(this::warning);
+    }
+
+    /** What else was taken as none because it was not given, if it finds room. */
+    public void notGiven(List<Setup> setups) {
+        NotGiven.inShort(setups, MOST_NOT_GIVEN).ifPresent(words -> paragraph("", words));
     }
 
     /** What nobody may miss. */

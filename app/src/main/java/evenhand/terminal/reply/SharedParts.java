@@ -27,16 +27,26 @@ public final class SharedParts {
             .text("text", SetupAnswer.NoAnswer::text);
 
     /** What is said of a set-up besides its answer. */
-    public record Remarks(List<Adjustable> estimated, List<Assumed> assumed, List<String> warnings) {
+    public record Remarks(Setup setup, List<Adjustable> estimated, List<String> warnings) {
         /** @param ownWarnings of the answer itself */
         public static Remarks of(Setup setup, List<Adjustable> estimated, List<String> ownWarnings) {
             Stream<String> ofSetup = setup.warnings().stream().map(warning -> warning.where() + ": " + warning.what());
             return new Remarks(
+                    setup,
                     estimated,
-                    setup.assumed(),
                     Stream.concat(ownWarnings.stream(), ofSetup).toList());
         }
     }
+
+    /** What was not given and was taken as none. */
+    public static final Contents<Setup> ASSUMED = Contents.of(Setup.class)
+            .listIfAny(
+                    "assumed",
+                    Setup::assumed,
+                    Contents.of(Assumed.class)
+                            .text("path", Assumed::path)
+                            .numberIfAny("value", Assumed::value)
+                            .text("text", Assumed::text));
 
     public static final Contents<Remarks> REMARKS = Contents.of(Remarks.class)
             .listIfAny(
@@ -45,14 +55,9 @@ public final class SharedParts {
                     Contents.of(Adjustable.class)
                             .text("path", Adjustable::path)
                             .number("value", Adjustable::si)
+                            .numberIfAny("tolerance", SharedParts::tolerance)
                             .text("rule", Adjustable::rule))
-            .listIfAny(
-                    "assumed",
-                    Remarks::assumed,
-                    Contents.of(Assumed.class)
-                            .text("path", Assumed::path)
-                            .numberIfAny("value", Assumed::value)
-                            .text("text", Assumed::text))
+            .with(Remarks::setup, ASSUMED)
             .textsIfAny("warnings", Remarks::warnings);
 
     /** A set-up by its name, what it answers or why it does not, and the remarks. */
@@ -71,6 +76,11 @@ public final class SharedParts {
             .textIn("unit", (judged, units) -> units.of(judged.criterion()).symbol());
 
     private SharedParts() {}
+
+    /** How far an estimate may be off; none where it follows from other numbers without a doubt of its own. */
+    private static OptionalDouble tolerance(Adjustable estimate) {
+        return estimate.tolerance() > 0 ? OptionalDouble.of(estimate.tolerance()) : OptionalDouble.empty();
+    }
 
     public static double inG(double lateralAcceleration) {
         return Dimension.ACCELERATION.metric().fromSi(lateralAcceleration);

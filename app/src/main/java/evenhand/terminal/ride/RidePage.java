@@ -5,6 +5,7 @@ import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
 import evenhand.ride.ComfortBand;
 import evenhand.ride.Ride;
+import evenhand.scenario.Setup;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.OneScreen;
 import evenhand.terminal.reply.Reply;
@@ -48,6 +49,7 @@ final class RidePage {
                 reply.setups().size(),
                 "Felt at the seat's bolts, by ISO 2631-1; the rest is common practice. --full has all, and why.");
         page.title(reply.scenario().title(), "");
+        List<Setup> asked = reply.setups().stream().map(SetupRide::setup).toList();
         List<SetupRide.Rides> riding = reply.riding();
         List<String> figures = figures();
         List<String> otherRoads = otherRoads(riding);
@@ -59,6 +61,7 @@ final class RidePage {
         comparisons(riding).forEach(sentence -> page.paragraphBefore(sentence, rest));
         page.reserve(rest);
         warnings().forEach(page::warning);
+        page.cautions(asked);
         page.release(rest);
         page.blank();
         page.paragraph(
@@ -69,6 +72,7 @@ final class RidePage {
                                 .orElse("."));
         figures.forEach(page::line);
         otherRoads.forEach(sentence -> page.paragraph("", sentence));
+        page.notGiven(asked);
         return page.text();
     }
 

@@ -72,7 +72,7 @@ final class RideTables {
         }
         SetupNotes notes = new SetupNotes(page, units);
         notes.estimated(answers);
-        notes.warnings(answers);
+        notes.notGiven(answers.stream().map(SetupRide::setup).toList());
         return page.text();
     }
 

@@ -7,6 +7,7 @@ import evenhand.handsums.HandSums;
 import evenhand.load.Laden;
 import evenhand.scenario.Setup;
 import evenhand.turn.TurnAnswer;
+import evenhand.words.NotGiven;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -101,7 +102,9 @@ public final class Answering implements AutoCloseable {
     private void reply(Question.Asked asked, Progress progress) {
         Reply reply;
         try {
-            reply = question(questions, asked.asking().question()).answer(asked, progress);
+            reply = question(questions, asked.asking().question())
+                    .answer(asked, progress)
+                    .with(notGiven(asked));
         } catch (CancellationException stopped) {
             post(new LookAct.ProgressCame(Optional.empty()));
             return;
@@ -110,6 +113,19 @@ public final class Answering implements AutoCloseable {
         }
         post(new LookAct.ReplyCame(asked.asking(), reply));
         afterthoughts.ask(asked);
+    }
+
+    /** What every answer says of the set-ups that are shown: what was not given and was taken as none. */
+    private static List<Reply.Paragraph> notGiven(Question.Asked asked) {
+        List<Setup> setups = asked.shown().stream().map(TurnedSetup::setup).toList();
+        List<Reply.Paragraph> paragraphs = new ArrayList<>();
+        List<String> cautions = NotGiven.cautions(setups);
+        if (!cautions.isEmpty()) {
+            paragraphs.add(new Reply.Paragraph("Probably wrong", cautions));
+        }
+        NotGiven.inFull(setups)
+                .ifPresent(none -> paragraphs.add(new Reply.Paragraph(NotGiven.HEADING, List.of(none + "."))));
+        return paragraphs;
     }
 
     private void afterthought(Question.Asked asked, Progress progress) {

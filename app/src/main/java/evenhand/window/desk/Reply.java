@@ -3,6 +3,7 @@ package evenhand.window.desk;
 import evenhand.chart.Chart;
 import evenhand.forms.Table;
 import evenhand.words.InPrint;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,6 +36,13 @@ public record Reply(List<String> headlines, List<Paragraph> more, List<Chart> ch
         charts = List.copyOf(charts);
         figures = figures.inPrint();
         next = List.copyOf(next);
+    }
+
+    /** The same with paragraphs below. */
+    Reply with(List<Paragraph> below) {
+        List<Paragraph> all = new ArrayList<>(more);
+        all.addAll(below);
+        return new Reply(headlines, all, charts, figures, next);
     }
 
     /** An answer of a single sentence. */

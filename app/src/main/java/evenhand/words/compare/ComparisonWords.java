@@ -8,6 +8,7 @@ import evenhand.choice.Comparison.Difference;
 import evenhand.quantity.Dimension;
 import evenhand.words.ChangeWords;
 import evenhand.words.JudgedWords;
+import evenhand.words.NotGiven;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -163,6 +164,9 @@ public final class ComparisonWords {
             List<String> names = idle.stream().map(ChangeWords::name).toList();
             sentences.add("No effect on any figure, at any pace or at the limit, "
                     + (idle.size() == 1 ? "has " : "have ") + listed(names) + ".");
+            idle.forEach(change -> NotGiven.whyIdle(change.path())
+                    .ifPresent(why ->
+                            sentences.add("With " + ChangeWords.name(change) + " that is because " + why + ".")));
         }
         avoided(sentences);
         sentences.forEach(sentence -> told.add(new Told(sentence, false)));

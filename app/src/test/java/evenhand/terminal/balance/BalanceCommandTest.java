@@ -127,6 +127,23 @@ class BalanceCommandTest {
         assertThat(keys(setup.get("limit")))
                 .containsExactly(
                         "lateralAcceleration_g",
+                        "firstAxle",
+                        "cause",
+                        "limitBalance",
+                        "frontGripUsed",
+                        "rearGripUsed",
+                        "nearUndersteer_deg_per_g",
+                        "fold_g");
+        String measured = Run.CAR.replace(
+                "\"2.1 bar\"}",
+                "\"2.1 bar\", \"referenceLoad\": \"3500 N\", \"corneringStiffness\": \"630 N/deg\", \"friction\": 0.9114}");
+        JsonNode held = json(
+                        "balance", Run.file(folder, "measured.json", measured).toString(), "--json")
+                .get("setups")
+                .get(0);
+        assertThat(keys(held.get("limit")))
+                .containsExactly(
+                        "lateralAcceleration_g",
                         "cause",
                         "limitBalance",
                         "frontGripUsed",
@@ -145,7 +162,7 @@ class BalanceCommandTest {
                         "rearGripUsed",
                         "nearUndersteer_deg_per_g");
         assertThat(keys(setup.get("assumed").get(1))).containsExactly("path", "value", "text");
-        assertThat(keys(setup.get("estimated").get(0))).containsExactly("path", "value", "rule");
+        assertThat(keys(setup.get("estimated").get(0))).containsExactly("path", "value", "tolerance", "rule");
     }
 
     @Test
@@ -371,10 +388,9 @@ class BalanceCommandTest {
     }
 
     @Test
-    void anEstimateSaysItsValueOnce() {
+    void anEstimateIsListedWithHowFarItMayBeOffItsRuleAndItsSource() {
         assertThat(Run.of("balance", car, "--full").out())
-                .contains("referenceLoad: 3500 N, the load at which")
-                .doesNotContain("3500 N, 3500 N");
+                .contains("front.tyre.friction: 0.91 ± 0.091, from the kind of tyre; common practice");
     }
 
     @Test

@@ -61,6 +61,24 @@ class AnsweringTest {
         }
     }
 
+    /** The demo car's rear axle has no aligning torque steer; every answer says so below. */
+    @Test
+    void everyAnswerListsWhatWasNotGiven() throws Exception {
+        BlockingQueue<Act> came = new LinkedBlockingQueue<>();
+        Work work = Desks.demo("harbour-saloon").work();
+        try (Answering answering = new Answering(List.of(new Broken("next", false)), Runnable::run)) {
+            answering.deliverTo(came::add);
+            answering.ask(Desks.asking(work, "next"));
+            assertThat(next(came, LookAct.ReplyCame.class).reply().more())
+                    .singleElement()
+                    .satisfies(paragraph -> {
+                        assertThat(paragraph.heading()).isEqualTo("Not given, taken as none");
+                        assertThat(paragraph.sentences())
+                                .containsExactly("aligning torque does not steer the rear axle.");
+                    });
+        }
+    }
+
     private static <A extends Act> A next(BlockingQueue<Act> came, Class<A> kind) throws InterruptedException {
         while (true) {
             Act act = came.poll(60, TimeUnit.SECONDS);
