@@ -15,7 +15,7 @@ package evenhand.ride;
  */
 public record SeatRide(HalfCar car, double behindFrontAxle, double weightedAcceleration) {
     private static final int PAIRS = 3;
-    private static final double[] NODES = {0.2386191860831969, 0.6612093864662645, 0.9324695142031521};
+    private static final double[] NODES = {0.2386191860831969, 0.6612093864662645, 0.932469514203152};
     private static final double[] WEIGHTS = {0.467913934572691, 0.3607615730481386, 0.1713244923791704};
 
     /** Width of a panel over its distance from a pole ahead, and from one behind. */

@@ -10,6 +10,7 @@ package evenhand.ride;
  *
  * <p>Source: ISO 2631-1:1997 annex A, parameters from memory; they give the standard's table 3 to 1.2 %.
  */
+@SuppressWarnings("ImmutableEnumChecker") // a resonance is three final numbers
 public enum Weighting {
     WK(12.5, 12.5, 0.63, 2.37, 0.91, 3.35, 0.91),
     WD(2.0, 2.0, 0.63, 0, 0, 0, 0);

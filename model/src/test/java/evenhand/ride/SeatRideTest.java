@@ -27,8 +27,6 @@ import org.junit.jupiter.api.Test;
 class SeatRideTest {
     /** Numbers of a half car as a book would write them: heave and pitch of the centre of gravity, nose up. */
     private record Book(HalfCar car) {
-        private static final int HEAVE = 0;
-        private static final int PITCH = 1;
         private static final int FRONT = 2;
         private static final int REAR = 3;
 

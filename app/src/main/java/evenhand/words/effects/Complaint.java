@@ -78,11 +78,7 @@ public record Complaint(Kind kind, Judged judged, boolean up, boolean shown) {
                                 brisk),
                         true);
             case "rides hard" -> made(Kind.RIDES_HARD, hardest(before), false);
-            case "wallows" ->
-                made(
-                        Kind.WALLOWS,
-                        lower(Criterion.FRONT_DAMPING, Criterion.REAR_DAMPING, before),
-                        true);
+            case "wallows" -> made(Kind.WALLOWS, lower(Criterion.FRONT_DAMPING, Criterion.REAR_DAMPING, before), true);
             default -> Optional.empty();
         };
         return made.map(one -> new Complaint(one.kind(), one.judged(), one.up(), one.isShown(car, before)));
