@@ -203,4 +203,23 @@ class ReportCommandTest {
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(run.err()).contains("U+E123").contains("shown as").hasLineCount(1);
     }
+
+    @Test
+    void noNameOfAFileRunsInASpreadsheet() throws IOException {
+        String planted = Files.readString(Path.of(car))
+                .replace(
+                        "{\"name\": \"As bought\"}",
+                        "{\"name\": \"=1+1\", \"sheet\": {\"@castor\": \"+1+cmd|' /C calc'!A0\"}}");
+        Files.writeString(Path.of(car), planted);
+        assertThat(Run.of("report", car, "--setup", "=1+1", "-o", out("sheet.csv")).status())
+                .isEqualTo(Status.DONE);
+        assertThat(folder.resolve("sheet.csv"))
+                .content()
+                .contains("\"'=1+1\",sheet,\"'@castor\",\"'+1+cmd|' /C calc'!A0\",")
+                .doesNotContain("\n=", ",=", ",@", ",+1+");
+        assertThat(Run.of("balance", car, "--csv", "--setup", "=1+1").out())
+                .contains("\n\"'=1+1\",")
+                .containsPattern(",-\\d+\\.\\d+,") // a slip angle to the right
+                .doesNotContain("\n=");
+    }
 }
