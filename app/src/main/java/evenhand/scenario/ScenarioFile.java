@@ -1,14 +1,10 @@
 package evenhand.scenario;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 
 /** Saves a scenario so that a crash leaves the old file or the new one, never half of either. */
 public final class ScenarioFile {
@@ -26,54 +22,17 @@ public final class ScenarioFile {
      * {@code NAME.previous.json}, and puts the new one in its place.
      */
     public static void save(Path file, String text) throws IOException {
-        write(file, text, true);
+        Path target = followed(file);
+        WholeFile.write(target, text.getBytes(StandardCharsets.UTF_8), Optional.of(previous(target.toAbsolutePath())));
     }
 
     /** The same for a file of which no earlier version is kept. */
     public static void replace(Path file, String text) throws IOException {
-        write(file, text, false);
+        WholeFile.write(followed(file), text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private static void write(Path file, String text, boolean keep) throws IOException {
-        Path target = Files.isSymbolicLink(file) ? file.toRealPath() : file.toAbsolutePath();
-        Path fresh = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".new");
-        try {
-            write(fresh, text.getBytes(StandardCharsets.UTF_8));
-            if (Files.exists(target)) {
-                keepPermissions(target, fresh);
-                if (keep) {
-                    Files.copy(target, previous(target), StandardCopyOption.REPLACE_EXISTING);
-                }
-            }
-            move(fresh, target);
-        } finally {
-            Files.deleteIfExists(fresh);
-        }
-    }
-
-    private static void write(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            ByteBuffer rest = ByteBuffer.wrap(bytes);
-            while (rest.hasRemaining()) {
-                channel.write(rest);
-            }
-            channel.force(true);
-        }
-    }
-
-    private static void keepPermissions(Path from, Path to) throws IOException {
-        try {
-            Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
-        } catch (UnsupportedOperationException otherSystem) {
-            // There are no such permissions here to be kept.
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException otherDisk) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
+    /** A link that the person made is kept, and what it leads to is written. */
+    private static Path followed(Path file) throws IOException {
+        return Files.isSymbolicLink(file) ? file.toRealPath() : file;
     }
 }

@@ -222,4 +222,26 @@ class ReportCommandTest {
                 .containsPattern(",-\\d+\\.\\d+,") // a slip angle to the right
                 .doesNotContain("\n=");
     }
+
+    /** Another's file was overwritten through a link of a name that could be foreseen. */
+    @Test
+    void noLinkThatWasPlantedBesideTheReportIsFollowed() throws IOException {
+        Path victim = Files.writeString(folder.resolve("victim.txt"), "mine");
+        Files.createSymbolicLink(folder.resolve(".sheet.csv.part"), victim);
+        assertThat(stiffer("sheet.csv").status()).isEqualTo(Status.DONE);
+        assertThat(victim).hasContent("mine");
+        assertThat(Files.size(folder.resolve("sheet.csv"))).isGreaterThan(100);
+    }
+
+    @Test
+    void aWriteProtectedReportIsNotForced() throws IOException {
+        Path there = Files.writeString(folder.resolve("there.csv"), "mine");
+        assertThat(there.toFile().setWritable(false)).isTrue();
+        Run run = stiffer("there.csv", "--force");
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.err())
+                .isEqualTo("evenhand report: " + there
+                        + ": is write-protected; write another name, or let it be written first\n");
+        assertThat(there).hasContent("mine");
+    }
 }
