@@ -17,6 +17,7 @@ import evenhand.scenario.ScenarioFile;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
+import evenhand.scenario.WholeFile;
 import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.AimText;
@@ -25,6 +26,7 @@ import evenhand.words.GridText;
 import evenhand.words.Units;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -161,9 +163,8 @@ final class FindCommand implements Asked {
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
         Setup setup = SoundScenario.one(scenario, setupName);
-        if (saveAs.isPresent() && scenario.setup(saveAs.get()).isPresent()) {
-            throw new Mistake(
-                    "--save-as \"" + saveAs.get() + "\": there is a set-up of this name already; take another");
+        if (saveAs.isPresent()) { // before the search, which may be long
+            canBeSaved(scenario, setup, saveAs.get());
         }
         List<Span> spans = spans(setup);
         List<OptionalDouble> steps = steps(spans);
@@ -178,10 +179,10 @@ final class FindCommand implements Asked {
             silent = silent(setup, none, trial);
             finding = together(none, silent);
         }
-        if (saveAs.isPresent()) {
+        new FindReply(scenario, trial, setup, finding, silent).give(form, console, shown);
+        if (saveAs.isPresent()) { // last: what was found is not lost where it cannot be saved
             save(scenario, setup, finding, saveAs.get(), console);
         }
-        new FindReply(scenario, trial, setup, finding, silent).give(form, console, shown);
         return met(finding) ? Status.DONE : Status.NO_ANSWER;
     }
 
@@ -299,6 +300,34 @@ final class FindCommand implements Asked {
                 none.bends());
     }
 
+    private static void canBeSaved(Scenario scenario, Setup setup, String name) throws Mistake {
+        if (scenario.setup(name).isPresent()) {
+            throw new Mistake("--save-as \"" + name + "\": there is a set-up of this name already; take another");
+        }
+        if (WholeFile.isProtected(Path.of(scenario.file()))) {
+            throw new Mistake("--save-as \"" + name + "\": " + scenario.file()
+                    + " is write-protected; let it be written first, or search in a copy of it");
+        }
+        withSetup(scenario, setup, name, Map.of());
+    }
+
+    /** The file's text with what was found. */
+    private static String withSetup(Scenario scenario, Setup base, String name, Map<String, String> changes)
+            throws Mistake {
+        try {
+            String text = ScenarioWriter.addSetup(
+                    scenario.text(), name, Optional.of(base.name()), Optional.empty(), changes);
+            List<Problem> problems = ScenarioReader.read(scenario.file(), text).problems();
+            if (!problems.isEmpty()) {
+                throw new Mistake("--save-as \"" + name + "\": nothing was saved, the file would be broken: "
+                        + problems.get(0).what());
+            }
+            return text;
+        } catch (IllegalArgumentException e) {
+            throw new Mistake("--save-as \"" + name + "\": " + e.getMessage());
+        }
+    }
+
     private static void save(Scenario scenario, Setup setup, Finding finding, String name, Console console)
             throws Mistake {
         if (!(finding instanceof Finding.Found found) || !found.met()) {
@@ -312,19 +341,12 @@ final class FindCommand implements Asked {
                     span.path(),
                     FindWords.written(setup.entries(), span, found.values().get(i), SAVED));
         }
+        String text = withSetup(scenario, setup, name, changes);
         try {
-            String text = ScenarioWriter.addSetup(
-                    scenario.text(), name, Optional.of(setup.name()), Optional.empty(), changes);
-            List<Problem> problems = ScenarioReader.read(scenario.file(), text).problems();
-            if (!problems.isEmpty()) {
-                throw new Mistake("--save-as \"" + name + "\": nothing was saved, the file would be broken: "
-                        + problems.get(0).what());
-            }
             ScenarioFile.save(Path.of(scenario.file()), text);
-        } catch (IllegalArgumentException e) {
-            throw new Mistake("--save-as \"" + name + "\": " + e.getMessage());
-        } catch (IOException e) {
-            throw new Mistake("--save-as \"" + name + "\": cannot write " + scenario.file() + ": " + e.getMessage());
+        } catch (IOException | SecurityException | ReadOnlyFileSystemException e) {
+            throw new Mistake("--save-as \"" + name + "\": cannot write " + scenario.file() + " (" + WholeFile.why(e)
+                    + "), which is as it was; copy it to where you may write and search there");
         }
     }
 }
