@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import evenhand.car.Curve;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
+import evenhand.quantity.Unseen;
 import evenhand.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -234,7 +235,7 @@ final class Building {
             fault(
                     here,
                     "must be at " + (low ? "least " : "most ") + bound.text() + ", not "
-                            + quantity.text().replaceAll("[\\p{Cntrl}\u2028\u2029]", " ")
+                            + Unseen.shown(quantity.text())
                             + (slot.why().isEmpty() ? "" : ": " + slot.why()));
             return Optional.empty();
         }
