@@ -1,5 +1,11 @@
 package evenhand.terminal;
 
+import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.OptionText;
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.asked.UnitlessOptions;
+import evenhand.terminal.page.Console;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;

@@ -2,6 +2,8 @@ package evenhand.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.page.Console;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
