@@ -55,8 +55,8 @@ public record ReportFile(Path path, Kind kind) {
         try {
             WholeFile.write(path, bytes);
         } catch (IOException | SecurityException | ReadOnlyFileSystemException cannot) {
-            throw new CannotReport(
-                    path + ": cannot be written (" + WholeFile.why(cannot) + "); choose a folder that you may write to");
+            throw new CannotReport(path + ": cannot be written (" + WholeFile.why(cannot)
+                    + "); choose a folder that you may write to");
         }
     }
 }

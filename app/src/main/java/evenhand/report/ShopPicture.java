@@ -74,7 +74,8 @@ public record ShopPicture(BufferedImage image) {
             }
             ImageReader reader = readers.next();
             try {
-                reader.setInput(in, true, true); // forwards, and without what it says of itself, which may be endless too
+                reader.setInput(
+                        in, true, true); // forwards, and without what it says of itself, which may be endless too
                 return new ShopPicture(fitted(points(reader, whose)));
             } finally {
                 reader.dispose();
@@ -98,7 +99,8 @@ public record ShopPicture(BufferedImage image) {
                     + LARGEST + " points on a side are enough");
         }
         ImageReadParam wish = reader.getDefaultReadParam();
-        int step = Math.max(1, Math.max(width, height) / (2 * LARGEST)); // twice as many as shown keep their edges smooth
+        int step =
+                Math.max(1, Math.max(width, height) / (2 * LARGEST)); // twice as many as shown keep their edges smooth
         wish.setSourceSubsampling(step, step, 0, 0);
         return reader.read(0, wish);
     }

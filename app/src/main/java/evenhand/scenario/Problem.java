@@ -20,7 +20,7 @@ public record Problem(String file, int line, int column, String where, String wh
     }
 
     static String written(String file, int line, int column, String where, String what) {
-        return Unseen.shown(
-                file + (line > 0 ? ":" + line + ":" + column : "") + ": " + (where.isEmpty() ? "" : where + ": ") + what);
+        return Unseen.shown(file + (line > 0 ? ":" + line + ":" + column : "") + ": "
+                + (where.isEmpty() ? "" : where + ": ") + what);
     }
 }

@@ -152,9 +152,10 @@ public final class ScenarioReader {
         }
         Map<String, Chained> done = new HashMap<>();
         List<Patched> setups = new ArrayList<>();
-        byName.values().forEach(raw -> chained(raw, car, byName, unreadable, done)
-                .car()
-                .ifPresent(patched -> setups.add(new Patched(raw.named(), patched))));
+        byName.values()
+                .forEach(raw -> chained(raw, car, byName, unreadable, done)
+                        .car()
+                        .ifPresent(patched -> setups.add(new Patched(raw.named(), patched))));
         return setups;
     }
 
@@ -216,9 +217,8 @@ public final class ScenarioReader {
                 base = Chained.nowhere(Optional.empty());
             }
         }
-        boolean around = base.ring()
-                .map(entry -> open.containsKey(entry.named().name()))
-                .orElse(false);
+        boolean around =
+                base.ring().map(entry -> open.containsKey(entry.named().name())).orElse(false);
         List<Raw> deepestFirst = new ArrayList<>(open.values());
         Collections.reverse(deepestFirst);
         for (Raw one : deepestFirst) {
@@ -229,8 +229,8 @@ public final class ScenarioReader {
                 around = one != entry.orElseThrow();
                 continue;
             }
-            entry.ifPresent(into ->
-                    ring(one, "leads into a ring: " + ring(into, byName) + "; base one of these on nothing"));
+            entry.ifPresent(
+                    into -> ring(one, "leads into a ring: " + ring(into, byName) + "; base one of these on nothing"));
             base = base.car().map(car -> Chained.of(changed(car, one))).orElse(base);
             done.put(one.named().name(), base);
         }
@@ -249,7 +249,10 @@ public final class ScenarioReader {
         String base = setup.named().basedOn().orElseThrow();
         if (!unreadable.contains(base) && !problems.isFull()) {
             problems.at(
-                    place(setup.json(), "basedOn"), noSuchBase(setup.named().name(), base, names));
+                    place(setup.json(), "basedOn"),
+                    problems.isMoreThanListed()
+                            ? "names no set-up of this file"
+                            : noSuchBase(setup.named().name(), base, names));
         }
     }
 

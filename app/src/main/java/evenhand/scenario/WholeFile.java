@@ -127,8 +127,8 @@ public final class WholeFile {
                 .map(of -> PosixFilePermissions.asFileAttribute(of.permissions()))
                 .toArray(FileAttribute<?>[]::new);
         boolean whole = false;
-        try (FileChannel channel = FileChannel.open(
-                fresh, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), permissions)) {
+        try (FileChannel channel =
+                FileChannel.open(fresh, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), permissions)) {
             before.ifPresent(of -> keep(of, fresh));
             ByteBuffer rest = ByteBuffer.wrap(bytes);
             while (rest.hasRemaining()) {

@@ -134,7 +134,9 @@ final class ReportCommand implements Asked {
         Status worst = Status.DONE;
         for (int i = 0; i < files.size(); i++) {
             Path file = OptionText.file(files.get(i));
-            String which = files.size() == 1 ? "" : (i + 1) + " of " + files.size() + ", " + Unseen.shown(String.valueOf(file.getFileName())) + ", ";
+            String which = files.size() == 1
+                    ? ""
+                    : (i + 1) + " of " + files.size() + ", " + Unseen.shown(String.valueOf(file.getFileName())) + ", ";
             Status status;
             try {
                 status = write(file, out.resolve(stem(file) + ending), order, which, console);

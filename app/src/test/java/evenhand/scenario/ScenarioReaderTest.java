@@ -2,6 +2,7 @@ package evenhand.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import com.sun.management.ThreadMXBean;
 import evenhand.car.Axle;
@@ -23,6 +24,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -308,6 +310,29 @@ class ScenarioReaderTest {
                             "leads into a ring: \"B\" on \"A\" on \"B\"; base one of these on nothing",
                             "leads into a ring: \"B\" on \"A\" on \"B\"; base one of these on nothing");
         }
+    }
+
+    /** Whoever named one waited for ever. */
+    @Test
+    @Timeout(20)
+    void aPipeThatNobodyMayWriteToIsNotWaitedFor(@TempDir Path folder) throws Exception {
+        Path pipe = folder.resolve("pipe.json");
+        assumeThat(Files.isExecutable(Path.of("/usr/bin/mkfifo"))).isTrue();
+        assertThat(new ProcessBuilder("/usr/bin/mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        assertThat(ScenarioReader.read(pipe).problems())
+                .singleElement()
+                .hasToString(pipe + ": is a pipe, which may keep one waiting for ever; name a file, or /dev/stdin");
+        assertThat(RoadFile.read(pipe).problems()).hasSize(1);
+    }
+
+    @Test
+    void aNameThatManySetupsMissIsToldForTheFirstWithTheNearestOne() {
+        String text = setups(400, i -> "\"basedOn\": \"T" + i + "\", ");
+        List<Problem> problems = ScenarioReader.read("x.json", text).problems();
+        assertThat(problems.get(0).what())
+                .isEqualTo("names no set-up of this file; the nearest name is \"S1\"");
+        assertThat(problems).last().hasToString("x.json: and 200 more problems");
     }
 
     @Test

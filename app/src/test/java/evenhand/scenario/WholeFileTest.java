@@ -70,8 +70,7 @@ class WholeFileTest {
         allow(file, "r--r--r--");
         assertThatThrownBy(() -> ScenarioFile.save(file, "two"))
                 .isInstanceOf(IOException.class)
-                .satisfies(why ->
-                        assertThat(WholeFile.why((IOException) why)).isEqualTo("it is write-protected"));
+                .satisfies(why -> assertThat(WholeFile.why((IOException) why)).isEqualTo("it is write-protected"));
         assertThat(file).hasContent("one");
         assertThat(names()).containsExactly("car.json");
     }

@@ -55,7 +55,8 @@ class LauncherTest {
         Files.copy(Path.of("evenhand"), app.resolve("evenhand"));
         target = Files.createDirectory(app.resolve("target"));
         Files.writeString(target.resolve("evenhand.jar"), "");
-        Files.writeString(Files.createDirectory(folder.resolve("a tree/scenarios")).resolve("car.json"), "{}");
+        Files.writeString(
+                Files.createDirectory(folder.resolve("a tree/scenarios")).resolve("car.json"), "{}");
         Path bin = Files.createDirectories(folder.resolve("java/bin"));
         Path java = Files.writeString(bin.resolve("java"), JAVA);
         Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
@@ -92,8 +93,9 @@ class LauncherTest {
     }
 
     private void untilArchived() throws InterruptedException {
-        until("an archive is made and its maker gone", () -> Files.exists(target.resolve("evenhand.archive"))
-                && !Files.exists(target.resolve("archiving")));
+        until(
+                "an archive is made and its maker gone",
+                () -> Files.exists(target.resolve("evenhand.archive")) && !Files.exists(target.resolve("archiving")));
     }
 
     private List<String> calls(String word) throws IOException {

@@ -212,7 +212,8 @@ class ReportCommandTest {
                         "{\"name\": \"As bought\"}",
                         "{\"name\": \"=1+1\", \"sheet\": {\"@castor\": \"+1+cmd|' /C calc'!A0\"}}");
         Files.writeString(Path.of(car), planted);
-        assertThat(Run.of("report", car, "--setup", "=1+1", "-o", out("sheet.csv")).status())
+        assertThat(Run.of("report", car, "--setup", "=1+1", "-o", out("sheet.csv"))
+                        .status())
                 .isEqualTo(Status.DONE);
         assertThat(folder.resolve("sheet.csv"))
                 .content()

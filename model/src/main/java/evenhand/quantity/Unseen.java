@@ -105,7 +105,8 @@ public final class Unseen {
             return letter < ' ' && !(lines && (letter == '\n' || letter == '\t'));
         }
         return switch (Character.getType(letter)) {
-            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE -> true;
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
+                true;
             case Character.FORMAT -> !isNumberSign(letter) && !isJoiner(text, at, letter);
             default -> isBlankLetter(letter) || isVariant(letter) && !varies(text, at, letter);
         };

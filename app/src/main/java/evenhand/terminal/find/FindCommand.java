@@ -329,8 +329,8 @@ public final class FindCommand implements Asked {
     private static String withSetup(Scenario scenario, Setup base, String name, Map<String, String> changes)
             throws Mistake {
         try {
-            String text = ScenarioWriter.addSetup(
-                    scenario.text(), name, Optional.of(base.name()), Optional.empty(), changes);
+            String text =
+                    ScenarioWriter.addSetup(scenario.text(), name, Optional.of(base.name()), Optional.empty(), changes);
             List<Problem> problems = ScenarioReader.read(scenario.file(), text).problems();
             if (!problems.isEmpty()) {
                 throw new Mistake("--save-as \"" + name + "\": nothing was saved, the file would be broken: "

@@ -32,8 +32,8 @@ public final class Names {
         }
         OptionalInt unseen = Unseen.first(stripped, false);
         if (unseen.isPresent()) {
-            return Optional.of(new Outcome.Refused(
-                    "the name has " + Unseen.words(stripped, unseen.getAsInt()) + "; take it out"));
+            return Optional.of(
+                    new Outcome.Refused("the name has " + Unseen.words(stripped, unseen.getAsInt()) + "; take it out"));
         }
         return desk.work().scenario().setup(stripped).isPresent()
                 ? Optional.of(new Outcome.Refused("there is a set-up of this name already; choose another"))

@@ -242,7 +242,9 @@ class FindCommandTest {
         Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--save-as", "Pivot right"))));
         assertThat(run.status()).isEqualTo(Status.WRONG);
         assertThat(run.out()).contains("287.");
-        assertThat(run.err()).contains("cannot write " + car, "which is as it was").hasLineCount(1);
+        assertThat(run.err())
+                .contains("cannot write " + car, "which is as it was")
+                .hasLineCount(1);
         assertThat(Files.readString(Path.of(car))).isEqualTo(before);
     }
 
