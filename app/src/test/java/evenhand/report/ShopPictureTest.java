@@ -36,7 +36,7 @@ class ShopPictureTest {
             png.writeLong(0x89504E470D0A1A0AL);
             byte[] head = {0, 0, 0, 0, 0, 0, 0, 0, 8, 2, 0, 0, 0}; // eight bits each of red, green and blue
             for (int i = 0; i < 4; i++) {
-                head[i] = head[i + 4] = (byte) (side >> 24 - 8 * i);
+                head[i] = head[i + 4] = (byte) (side >> (24 - 8 * i));
             }
             chunk(png, "IHDR", head);
             chunk(png, "IDAT", new byte[0]);

@@ -318,7 +318,9 @@ class ScenarioReaderTest {
     void aPipeThatNobodyMayWriteToIsNotWaitedFor(@TempDir Path folder) throws Exception {
         Path pipe = folder.resolve("pipe.json");
         assumeThat(Files.isExecutable(Path.of("/usr/bin/mkfifo"))).isTrue();
-        assertThat(new ProcessBuilder("/usr/bin/mkfifo", pipe.toString()).start().waitFor())
+        assertThat(new ProcessBuilder("/usr/bin/mkfifo", pipe.toString())
+                        .start()
+                        .waitFor())
                 .isZero();
         assertThat(ScenarioReader.read(pipe).problems())
                 .singleElement()
@@ -330,8 +332,7 @@ class ScenarioReaderTest {
     void aNameThatManySetupsMissIsToldForTheFirstWithTheNearestOne() {
         String text = setups(400, i -> "\"basedOn\": \"T" + i + "\", ");
         List<Problem> problems = ScenarioReader.read("x.json", text).problems();
-        assertThat(problems.get(0).what())
-                .isEqualTo("names no set-up of this file; the nearest name is \"S1\"");
+        assertThat(problems.get(0).what()).isEqualTo("names no set-up of this file; the nearest name is \"S1\"");
         assertThat(problems).last().hasToString("x.json: and 200 more problems");
     }
 

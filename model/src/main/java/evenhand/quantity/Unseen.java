@@ -108,13 +108,13 @@ public final class Unseen {
             case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
                 true;
             case Character.FORMAT -> !isNumberSign(letter) && !isJoiner(text, at, letter);
-            default -> isBlankLetter(letter) || isVariant(letter) && !varies(text, at, letter);
+            default -> isBlankLetter(letter) || (isVariant(letter) && !varies(text, at, letter));
         };
     }
 
     /** Signs round a number, which are seen, though Unicode counts them among the formats. */
     private static boolean isNumberSign(int letter) {
-        return letter >= 0x600 && letter <= 0x605
+        return isFrom(0x600, letter, 0x605)
                 || letter == 0x6DD
                 || letter == 0x70F
                 || letter == 0x890
@@ -134,15 +134,19 @@ public final class Unseen {
                 || letter == 0x17B4
                 || letter == 0x17B5
                 || letter == 0x2065
-                || letter >= 0xFFF0 && letter <= 0xFFF8
-                || letter >= 0xFDD0 && letter <= 0xFDEF
+                || isFrom(0xFFF0, letter, 0xFFF8)
+                || isFrom(0xFDD0, letter, 0xFDEF)
                 || (letter & 0xFFFE) == 0xFFFE
-                || letter >= 0xE0000 && letter <= 0xE00FF
-                || letter >= 0xE01F0 && letter <= 0xE0FFF;
+                || isFrom(0xE0000, letter, 0xE00FF)
+                || isFrom(0xE01F0, letter, 0xE0FFF);
+    }
+
+    private static boolean isFrom(int first, int letter, int last) {
+        return first <= letter && letter <= last;
     }
 
     private static boolean isJoiner(String text, int at, int letter) {
-        if (at == 0 || letter != JOINER && letter != NON_JOINER) {
+        if (at == 0 || (letter != JOINER && letter != NON_JOINER)) {
             return false;
         }
         int before = text.codePointBefore(at);
@@ -163,16 +167,16 @@ public final class Unseen {
     /** A pictograph, its colour of skin, or its form. */
     private static boolean isPictograph(int letter) {
         return Character.getType(letter) == Character.OTHER_SYMBOL
-                || letter >= 0x1F3FB && letter <= 0x1F3FF
+                || isFrom(0x1F3FB, letter, 0x1F3FF)
                 || letter == 0xFE0F;
     }
 
     private static boolean isVariant(int letter) {
-        return letter >= 0xFE00 && letter <= 0xFE0F || letter >= 0xE0100 && letter <= 0xE01EF || isMongolian(letter);
+        return isFrom(0xFE00, letter, 0xFE0F) || isFrom(0xE0100, letter, 0xE01EF) || isMongolian(letter);
     }
 
     private static boolean isMongolian(int letter) {
-        return letter >= 0x180B && letter <= 0x180F && letter != 0x180E;
+        return isFrom(0x180B, letter, 0x180F) && letter != 0x180E;
     }
 
     /** Whether it chooses a form of the character before it, and is the only one to do so. */
