@@ -226,7 +226,7 @@ public final class ScenarioReader {
             if (around) {
                 ring(one, "goes round in a ring: a set-up cannot be based on itself; base one of them on nothing");
                 done.put(one.named().name(), Chained.nowhere(Optional.of(one)));
-                around = one != entry.orElseThrow();
+                around = !one.named().name().equals(entry.orElseThrow().named().name());
                 continue;
             }
             entry.ifPresent(
