@@ -1,17 +1,25 @@
 package evenhand.forms;
 
+import evenhand.quantity.Unit;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Answers for a spreadsheet (RFC 4180): a row for each part, or, where it ends in a list, for each part of that. What does
  * not exist is an empty cell; what stands in a part under a key has the key and a point before its own.
  */
 public final class CsvForm {
+    /** The wide ones are what some spreadsheets take for the narrow. */
+    private static final String BEGINS_A_FORMULA = "=+-@\t\r\n＝＋－＠";
+
+    private static final Pattern NUMBER = Pattern.compile("[-+]\\d+(\\.\\d+)?([eE][-+]?\\d+)?[ \u00a0]?(?<unit>\\S*)");
+
     private final StringBuilder csv = new StringBuilder();
     private final Units units;
 
@@ -31,10 +39,22 @@ public final class CsvForm {
         return form.csv.toString();
     }
 
-    /** Text as a cell. */
+    /**
+     * Text as a cell. A spreadsheet takes what begins with {@code = + - @}, a tab or an end of line for a formula and carries it out, and a name
+     * may come with a file from anywhere; such a text gets an apostrophe before it, and quotes round it. A number stays a
+     * number, with its unit or without. Source: OWASP, CSV Injection.
+     */
     public static String quoted(String text) {
-        boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+        boolean formula = !text.isEmpty() && BEGINS_A_FORMULA.indexOf(text.charAt(0)) >= 0 && !isNumber(text);
+        boolean plain = !formula && text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        return plain ? text : '"' + (formula ? "'" : "") + text.replace("\"", "\"\"") + '"';
+    }
+
+    private static boolean isNumber(String text) {
+        Matcher number = NUMBER.matcher(text);
+        return number.matches()
+                && (number.group("unit").isEmpty()
+                        || Unit.find(number.group("unit")).isPresent());
     }
 
     private void line(List<String> cells) {

@@ -3,10 +3,12 @@ package evenhand.forms;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import evenhand.quantity.Unseen;
 import evenhand.words.Units;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,7 +41,8 @@ public final class JsonForm {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return bytes.toByteArray();
+        // They can only stand in texts, where their number means the same and no terminal obeys it.
+        return Unseen.shown(bytes.toString(StandardCharsets.UTF_8), true).getBytes(StandardCharsets.UTF_8);
     }
 
     private <T> void members(Contents<T> contents, T part) throws IOException {

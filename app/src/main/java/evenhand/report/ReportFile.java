@@ -1,9 +1,10 @@
 package evenhand.report;
 
+import evenhand.scenario.WholeFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.nio.file.ReadOnlyFileSystemException;
 
 /** The file that a report goes to: whole or not at all. */
 public record ReportFile(Path path, Kind kind) {
@@ -34,6 +35,9 @@ public record ReportFile(Path path, Kind kind) {
         if (Files.exists(path) && !force) {
             throw new CannotReport(path + ": is there already; --force writes over it");
         }
+        if (WholeFile.isProtected(path)) {
+            throw new CannotReport(path + ": is write-protected; write another name, or let it be written first");
+        }
         Path folder = folder(path);
         if (!Files.isDirectory(folder)) {
             throw new CannotReport(path + ": there is no folder " + folder);
@@ -46,18 +50,13 @@ public record ReportFile(Path path, Kind kind) {
         return parent == null ? path.toAbsolutePath() : parent;
     }
 
-    /** Writes it beside its place first, so that a reader never sees half of it. */
+    /** Writes it whole, so that a reader never sees half of it. */
     public void write(byte[] bytes) throws CannotReport {
-        Path beside = path.resolveSibling("." + path.getFileName() + ".part");
         try {
-            try {
-                Files.write(beside, bytes);
-                Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
-        } catch (IOException | SecurityException e) {
-            throw new CannotReport(path + ": cannot be written; choose a folder that you may write to");
+            WholeFile.write(path, bytes);
+        } catch (IOException | SecurityException | ReadOnlyFileSystemException cannot) {
+            throw new CannotReport(path + ": cannot be written (" + WholeFile.why(cannot)
+                    + "); choose a folder that you may write to");
         }
     }
 }

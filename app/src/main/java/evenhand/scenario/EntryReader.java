@@ -11,6 +11,7 @@ import evenhand.catalogue.Slot;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unseen;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -18,12 +19,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Reads entries from JSON by their shapes. What cannot be read is reported and marked, and the rest is read on. */
 final class EntryReader {
     private static final Entry UNREADABLE = new Entry.Unreadable();
-
-    private static final String CONTROL = "has a control character; take it out";
 
     private final Problems problems;
 
@@ -185,29 +185,29 @@ final class EntryReader {
         }
         Map<String, String> texts = new LinkedHashMap<>();
         object.members().forEach((key, value) -> {
-            if (controls(key, false)) {
-                problems.at(object.keys().getOrDefault(key, value.place()), CONTROL);
-            }
+            Unseen.first(key, false)
+                    .ifPresent(at -> problems.at(object.keys().getOrDefault(key, value.place()), unseen(key, at)));
             text(value, true).ifPresent(text -> texts.put(key, text));
         });
         return new Entry.Texts(texts);
     }
 
-    /** A text without characters that would drive the terminal it is shown on. */
+    /** A text without characters that nobody sees: they would drive the terminal, or turn round what is read there. */
     private Optional<String> text(Json json, boolean lines) {
         if (!(json instanceof Json.Str text)) {
             refuse(json, "must be a text in quotes, not " + json.words());
             return Optional.empty();
         }
-        if (controls(text.text(), lines)) {
-            refuse(json, CONTROL);
+        OptionalInt unseen = Unseen.first(text.text(), lines);
+        if (unseen.isPresent()) {
+            refuse(json, unseen(text.text(), unseen.getAsInt()));
             return Optional.empty();
         }
         return Optional.of(text.text());
     }
 
-    private static boolean controls(String text, boolean lines) {
-        return text.chars().anyMatch(c -> Character.isISOControl(c) && !(lines && (c == '\n' || c == '\t')));
+    private static String unseen(String text, int at) {
+        return "has " + Unseen.words(text, at) + "; take it out";
     }
 
     private Entry points(Content.CurveOf of, Json json) {

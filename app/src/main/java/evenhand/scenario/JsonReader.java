@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import evenhand.quantity.Unseen;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -12,15 +13,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Reads JSON into a tree that knows the place of every value. Numbers stay as they are written. */
 final class JsonReader {
     /** A scenario nests to nine. */
     static final int DEEPEST = 64;
 
-    /** What would break a line of a message, or drive the terminal. */
-    private static final Pattern BREAKING = Pattern.compile("[\\p{Cntrl}\\u2028\\u2029]");
+    /** So much of a key is enough to recognise it by. */
+    private static final int SHOWN = 60;
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
@@ -153,7 +153,8 @@ final class JsonReader {
 
     /** A key on one line, and not too long for one. */
     static String shown(String text) {
-        String plain = BREAKING.matcher(text).replaceAll("?");
-        return plain.length() > 60 ? plain.substring(0, 60) + "…" : plain;
+        return text.codePointCount(0, text.length()) <= SHOWN
+                ? Unseen.shown(text)
+                : Unseen.shown(text.substring(0, text.offsetByCodePoints(0, SHOWN))) + "…";
     }
 }

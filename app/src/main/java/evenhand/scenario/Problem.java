@@ -1,5 +1,6 @@
 package evenhand.scenario;
 
+import evenhand.quantity.Unseen;
 import java.util.Comparator;
 
 /**
@@ -19,6 +20,7 @@ public record Problem(String file, int line, int column, String where, String wh
     }
 
     static String written(String file, int line, int column, String where, String what) {
-        return file + (line > 0 ? ":" + line + ":" + column : "") + ": " + (where.isEmpty() ? "" : where + ": ") + what;
+        return Unseen.shown(file + (line > 0 ? ":" + line + ":" + column : "") + ": "
+                + (where.isEmpty() ? "" : where + ": ") + what);
     }
 }

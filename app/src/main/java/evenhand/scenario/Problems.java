@@ -45,6 +45,11 @@ final class Problems {
         return found.size() >= KEPT;
     }
 
+    /** Whether so many are known that what is found now is hardly read; then a search for the nearest name is not worth its time. */
+    boolean isMoreThanListed() {
+        return found.size() > LISTED;
+    }
+
     /** The first in the order of the file, and a last line that counts the others. */
     List<Problem> inOrder() {
         List<Problem> sorted = found.stream().sorted(Problem.BY_PLACE).toList();

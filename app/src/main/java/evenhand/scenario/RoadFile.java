@@ -1,5 +1,6 @@
 package evenhand.scenario;
 
+import evenhand.quantity.Unseen;
 import evenhand.road.MeasuredProfile;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -181,7 +182,7 @@ public final class RoadFile {
 
     private static String shown(String text) {
         return text.codePointCount(0, text.length()) <= SHOWN
-                ? text
-                : text.substring(0, text.offsetByCodePoints(0, SHOWN)) + "…";
+                ? Unseen.shown(text)
+                : Unseen.shown(text.substring(0, text.offsetByCodePoints(0, SHOWN))) + "…";
     }
 }

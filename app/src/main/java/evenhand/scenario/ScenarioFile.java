@@ -1,14 +1,9 @@
 package evenhand.scenario;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -30,12 +25,13 @@ public final class ScenarioFile {
      * {@code NAME.previous.json}, and puts the new one in its place.
      */
     public static void save(Path file, String text) throws IOException {
-        write(file, text, true);
+        Path target = followed(file);
+        WholeFile.write(target, text.getBytes(StandardCharsets.UTF_8), Optional.of(previous(target.toAbsolutePath())), Optional.empty());
     }
 
     /** The same for a file of which no earlier version is kept. */
     public static void replace(Path file, String text) throws IOException {
-        write(file, text, false);
+        WholeFile.write(followed(file), text.getBytes(StandardCharsets.UTF_8));
     }
 
     /**
@@ -45,68 +41,23 @@ public final class ScenarioFile {
      * @param change of the text; what it throws leaves the file as it is
      */
     public static void change(Path file, UnaryOperator<String> change) throws IOException {
+        Path target = followed(file).toAbsolutePath();
         for (int go = 0; go < MOST_GOES; go++) {
-            String now = Files.readString(file, StandardCharsets.UTF_8);
-            if (write(file, change.apply(now), true, Optional.of(now))) {
+            byte[] now = Files.readAllBytes(target);
+            String changed = change.apply(new String(now, StandardCharsets.UTF_8));
+            if (WholeFile.write(
+                    target,
+                    changed.getBytes(StandardCharsets.UTF_8),
+                    Optional.of(previous(target)),
+                    Optional.of(now))) {
                 return;
             }
         }
         throw new IOException("somebody else writes it all the time");
     }
 
-    private static void write(Path file, String text, boolean keep) throws IOException {
-        write(file, text, keep, Optional.empty());
-    }
-
-    /**
-     * @param expected what must still stand in the file
-     * @return whether it did, and the file was written
-     */
-    private static boolean write(Path file, String text, boolean keep, Optional<String> expected) throws IOException {
-        Path target = Files.isSymbolicLink(file) ? file.toRealPath() : file.toAbsolutePath();
-        Path fresh = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".new");
-        try {
-            write(fresh, text.getBytes(StandardCharsets.UTF_8));
-            if (expected.isPresent()
-                    && !Files.readString(target, StandardCharsets.UTF_8).equals(expected.get())) {
-                return false;
-            }
-            if (Files.exists(target)) {
-                keepPermissions(target, fresh);
-                if (keep) {
-                    Files.copy(target, previous(target), StandardCopyOption.REPLACE_EXISTING);
-                }
-            }
-            move(fresh, target);
-            return true;
-        } finally {
-            Files.deleteIfExists(fresh);
-        }
-    }
-
-    private static void write(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            ByteBuffer rest = ByteBuffer.wrap(bytes);
-            while (rest.hasRemaining()) {
-                channel.write(rest);
-            }
-            channel.force(true);
-        }
-    }
-
-    private static void keepPermissions(Path from, Path to) throws IOException {
-        try {
-            Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
-        } catch (UnsupportedOperationException otherSystem) {
-            // There are no such permissions here to be kept.
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException otherDisk) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
+    /** A link that the person made is kept, and what it leads to is written. */
+    private static Path followed(Path file) throws IOException {
+        return Files.isSymbolicLink(file) ? file.toRealPath() : file;
     }
 }

@@ -7,6 +7,7 @@ import evenhand.catalogue.Entries;
 import evenhand.catalogue.Nearest;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -149,17 +150,12 @@ public final class ScenarioReader {
                 }
             }
         }
+        Map<String, Chained> done = new HashMap<>();
         List<Patched> setups = new ArrayList<>();
-        byName.forEach((name, raw) -> {
-            List<Json> patches = new ArrayList<>();
-            if (chain(raw, byName, unreadable, patches)) {
-                Json patched = car;
-                for (Json patch : patches) {
-                    patched = MergePatch.merge(patched, patch);
-                }
-                setups.add(new Patched(raw.named(), patched));
-            }
-        });
+        byName.values()
+                .forEach(raw -> chained(raw, car, byName, unreadable, done)
+                        .car()
+                        .ifPresent(patched -> setups.add(new Patched(raw.named(), patched))));
         return setups;
     }
 
@@ -177,35 +173,86 @@ public final class ScenarioReader {
                 .map(named -> new Raw(named, object));
     }
 
-    /** Puts the patches of a set-up in order, the deepest base first. False where a base is missing or they go in a ring. */
-    private boolean chain(Raw setup, Map<String, Raw> byName, Set<String> unreadable, List<Json> patches) {
-        Set<String> seen = new HashSet<>();
-        Raw next = setup;
-        while (true) {
-            Json changes = next.json().members().get("changes");
-            if (changes instanceof Json.Obj) {
-                patches.add(0, changes);
+    /**
+     * What a set-up comes to on its bases.
+     *
+     * @param car with the changes of its bases and its own; none where a base is missing or they go in a ring
+     * @param ring the set-up at which one enters the ring that it goes round in or leads into
+     */
+    private record Chained(Optional<Json> car, Optional<Raw> ring) {
+        static Chained of(Json car) {
+            return new Chained(Optional.of(car), Optional.empty());
+        }
+
+        static Chained nowhere(Optional<Raw> ring) {
+            return new Chained(Optional.empty(), ring);
+        }
+    }
+
+    /**
+     * A set-up on its bases. Each is worked out once, whatever is based on it, so that a long chain costs no more than as many
+     * set-ups side by side.
+     *
+     * @param done those worked out before; this set-up and its bases are added
+     */
+    private Chained chained(
+            Raw setup, Json asGiven, Map<String, Raw> byName, Set<String> unreadable, Map<String, Chained> done) {
+        Map<String, Raw> open = new LinkedHashMap<>(); // from this set-up up to what is known
+        Chained base = Chained.of(asGiven);
+        Optional<Raw> next = Optional.of(setup);
+        while (next.isPresent()) {
+            Raw one = next.get();
+            Chained known = done.get(one.named().name());
+            if (known != null) {
+                base = known;
+                break;
             }
-            if (next.named().basedOn().isEmpty()) {
-                return true;
+            if (open.put(one.named().name(), one) != null) {
+                base = Chained.nowhere(Optional.of(one));
+                break;
             }
-            String base = next.named().basedOn().get();
-            Place place = place(next.json(), "basedOn");
-            if (!byName.containsKey(base)) {
-                if (!unreadable.contains(base) && !problems.isFull()) {
-                    problems.at(place, noSuchBase(next.named().name(), base, byName.keySet()));
-                }
-                return false;
+            next = one.named().basedOn().map(byName::get);
+            if (next.isEmpty() && one.named().basedOn().isPresent()) {
+                missingBase(one, byName.keySet(), unreadable);
+                base = Chained.nowhere(Optional.empty());
             }
-            if (!seen.add(next.named().name())) {
-                problems.at(
-                        place(setup.json(), "basedOn"),
-                        next.named().name().equals(setup.named().name())
-                                ? "goes round in a ring: a set-up cannot be based on itself; base one of them on nothing"
-                                : "leads into a ring: " + ring(next, byName) + "; base one of these on nothing");
-                return false;
+        }
+        boolean around =
+                base.ring().map(entry -> open.containsKey(entry.named().name())).orElse(false);
+        List<Raw> deepestFirst = new ArrayList<>(open.values());
+        Collections.reverse(deepestFirst);
+        for (Raw one : deepestFirst) {
+            Optional<Raw> entry = base.ring();
+            if (around) {
+                ring(one, "goes round in a ring: a set-up cannot be based on itself; base one of them on nothing");
+                done.put(one.named().name(), Chained.nowhere(Optional.of(one)));
+                around = !one.named().name().equals(entry.orElseThrow().named().name());
+                continue;
             }
-            next = byName.get(base);
+            entry.ifPresent(
+                    into -> ring(one, "leads into a ring: " + ring(into, byName) + "; base one of these on nothing"));
+            base = base.car().map(car -> Chained.of(changed(car, one))).orElse(base);
+            done.put(one.named().name(), base);
+        }
+        return done.getOrDefault(setup.named().name(), base);
+    }
+
+    private static Json changed(Json car, Raw setup) {
+        return setup.json().members().get("changes") instanceof Json.Obj changes ? MergePatch.merge(car, changes) : car;
+    }
+
+    private void ring(Raw setup, String what) {
+        problems.at(place(setup.json(), "basedOn"), what);
+    }
+
+    private void missingBase(Raw setup, Set<String> names, Set<String> unreadable) {
+        String base = setup.named().basedOn().orElseThrow();
+        if (!unreadable.contains(base) && !problems.isFull()) {
+            problems.at(
+                    place(setup.json(), "basedOn"),
+                    problems.isMoreThanListed()
+                            ? "names no set-up of this file"
+                            : noSuchBase(setup.named().name(), base, names));
         }
     }
 

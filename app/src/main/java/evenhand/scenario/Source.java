@@ -11,8 +11,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The text of a file, and where its lines begin. */
 final class Source {
@@ -64,6 +66,10 @@ final class Source {
                 problems.at(whole, "is a folder; name a " + kind + " file in it");
                 return Optional.empty();
             }
+            if (isNamedPipe(file)) {
+                problems.at(whole, "is a pipe, which may keep one waiting for ever; name a file, or /dev/stdin");
+                return Optional.empty();
+            }
             try (InputStream in = Files.newInputStream(file)) {
                 bytes = in.readNBytes((int) LARGEST + 1); // not by its size: a device has none, and no end
             }
@@ -80,6 +86,12 @@ final class Source {
             return Optional.empty();
         }
         return decode(bytes, problems);
+    }
+
+    /** What a shell hands over as a file stands among the devices, and somebody writes to it. */
+    private static boolean isNamedPipe(Path file) throws IOException {
+        return Files.readAttributes(file, BasicFileAttributes.class).isOther()
+                && Stream.of("/dev", "/proc").noneMatch(file.toAbsolutePath()::startsWith);
     }
 
     static Optional<Source> decode(byte[] bytes, Problems problems) {

@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import evenhand.forms.Contents;
 import evenhand.forms.JsonForm;
+import evenhand.quantity.Unseen;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.Scenario;
@@ -153,7 +154,7 @@ final class CheckCommand implements Asked {
                                     .append('\n'));
             if (checked.problems().isEmpty()) {
                 int warnings = checked.warnings().size();
-                text.append(checked.file()).append(": can be read");
+                text.append(Unseen.shown(checked.file().toString())).append(": can be read");
                 if (warnings > 0) {
                     text.append(", with ").append(warnings).append(warnings == 1 ? " warning" : " warnings");
                 }

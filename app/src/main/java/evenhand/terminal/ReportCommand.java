@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import evenhand.answers.Trial;
 import evenhand.answers.Ways;
+import evenhand.quantity.Unseen;
 import evenhand.report.CannotReport;
 import evenhand.report.Delivery;
 import evenhand.report.PaperSize;
@@ -133,7 +134,9 @@ final class ReportCommand implements Asked {
         Status worst = Status.DONE;
         for (int i = 0; i < files.size(); i++) {
             Path file = OptionText.file(files.get(i));
-            String which = files.size() == 1 ? "" : (i + 1) + " of " + files.size() + ", " + file.getFileName() + ", ";
+            String which = files.size() == 1
+                    ? ""
+                    : (i + 1) + " of " + files.size() + ", " + Unseen.shown(String.valueOf(file.getFileName())) + ", ";
             Status status;
             try {
                 status = write(file, out.resolve(stem(file) + ending), order, which, console);

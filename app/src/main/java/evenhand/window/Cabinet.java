@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.quantity.Unseen;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
@@ -67,7 +68,7 @@ final class Cabinet implements Bench.View {
     /** Offers unsaved work that a crash left. */
     void offerLeft() {
         for (Safekeeping.Left left : safekeeping.left().stream().limit(1).toList()) {
-            String of = left.file().map(file -> "“" + file.getFileName() + "”").orElse("a car without a file");
+            String of = left.file().map(file -> "“" + shown(file) + "”").orElse("a car without a file");
             notice.say(
                     "Evenhand ended without saving last time. Unsaved work on " + of + " was kept.",
                     new Notice.Choice("open it", () -> {
@@ -153,6 +154,10 @@ final class Cabinet implements Bench.View {
                 .resolve(name.replaceAll("\\.json$", "") + ending);
     }
 
+    private static String shown(Path file) {
+        return Unseen.shown(String.valueOf(file.getFileName()));
+    }
+
     /** Takes over what is still being typed. */
     void finishTyping() {
         finishTyping.run();
@@ -206,7 +211,7 @@ final class Cabinet implements Bench.View {
             return;
         }
         outside = now;
-        String name = filed.path().map(file -> file.getFileName().toString()).orElse("");
+        String name = filed.path().map(Cabinet::shown).orElse("");
         if (now == Drawer.Outside.CHANGED) {
             notice.say(
                     "“" + name + "” was changed by another program. Saving here would replace that (the version on the"

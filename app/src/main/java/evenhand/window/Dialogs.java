@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.quantity.Unseen;
 import java.awt.Component;
 import java.io.File;
 import java.nio.file.Files;
@@ -56,7 +57,7 @@ final class Dialogs implements Asker {
         String[] choices = {"Replace it", "Go back"};
         int replace = JOptionPane.showOptionDialog(
                 owner,
-                "“" + file.getFileName() + "” is there already.",
+                "“" + Unseen.shown(String.valueOf(file.getFileName())) + "” is there already.",
                 "Replace the file?",
                 JOptionPane.DEFAULT_OPTION,
                 JOptionPane.WARNING_MESSAGE,

@@ -6,6 +6,7 @@ import evenhand.chart.ChartPainter;
 import evenhand.chart.ChartWish;
 import evenhand.look.Picture;
 import evenhand.look.Theme;
+import evenhand.scenario.WholeFile;
 import java.awt.Image;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
@@ -13,8 +14,8 @@ import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -53,9 +54,9 @@ final class Keeping implements Consumer<ChartWish> {
         Optional<Path> file = asker.toSave(Path.of(name).toAbsolutePath());
         file.ifPresent(path -> {
             try {
-                Files.write(path, bytes);
-            } catch (IOException | SecurityException cannot) {
-                notice.say("Cannot write " + path + ": choose another folder or name.");
+                WholeFile.write(path, bytes);
+            } catch (IOException | SecurityException | ReadOnlyFileSystemException cannot) {
+                notice.say("Cannot write " + path + " (" + WholeFile.why(cannot) + "): choose another folder or name.");
             }
         });
     }

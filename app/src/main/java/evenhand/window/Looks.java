@@ -3,17 +3,22 @@ package evenhand.window;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.ui.FlatLabelUI;
+import com.formdev.flatlaf.ui.FlatToolTipUI;
 import evenhand.look.Theme;
 import evenhand.look.Typeface;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.HashMap;
 import java.util.Map;
+import javax.swing.JComponent;
 import javax.swing.UIManager;
+import javax.swing.plaf.ComponentUI;
 import javax.swing.plaf.FontUIResource;
 
 /** The look of the window: the theme of the charts, carried into every control; sizes follow the system's font. */
 final class Looks {
+    private static final String NO_HTML = "html.disable";
     private static final String SIZE = "evenhand.size";
     private static final double LEAST_SIZE = 11;
     private static final double GREATEST_SIZE = 40;
@@ -46,7 +51,41 @@ final class Looks {
         } else {
             FlatLightLaf.setup();
         }
+        UIManager.put("LabelUI", PlainLabelUI.class.getName());
+        UIManager.put("ToolTipUI", PlainToolTipUI.class.getName());
         FlatLaf.updateUI();
+    }
+
+    /** A label that shows its text as it is: a name of a file that comes from anywhere may look like HTML, which fetches pictures. */
+    public static final class PlainLabelUI extends FlatLabelUI {
+        PlainLabelUI() {
+            super(false);
+        }
+
+        /** How Swing asks for it. */
+        public static ComponentUI createUI(JComponent label) {
+            return new PlainLabelUI();
+        }
+
+        @Override
+        public void installUI(JComponent label) {
+            label.putClientProperty(NO_HTML, true);
+            super.installUI(label);
+        }
+    }
+
+    /** The same for what is shown beside the pointer. */
+    public static final class PlainToolTipUI extends FlatToolTipUI {
+        /** How Swing asks for it. */
+        public static ComponentUI createUI(JComponent tip) {
+            return new PlainToolTipUI();
+        }
+
+        @Override
+        public void installUI(JComponent tip) {
+            tip.putClientProperty(NO_HTML, true);
+            super.installUI(tip);
+        }
     }
 
     private static double systemSize() {

@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.quantity.Unseen;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
@@ -48,7 +49,7 @@ final class Menus {
             public void menuSelected(MenuEvent e) {
                 recent.removeAll();
                 for (Path file : cabinet.recent()) {
-                    item(recent, file.toString(), 0, 0, () -> cabinet.open(file));
+                    item(recent, Unseen.shown(file.toString()), 0, 0, () -> cabinet.open(file));
                 }
                 if (recent.getItemCount() == 0) {
                     JMenuItem none = new JMenuItem("none yet");

@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.quantity.Unseen;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.LookAct;
@@ -64,7 +65,8 @@ final class TopBar extends JPanel implements Bench.View {
     public void show(Desk before, Desk now) {
         String text = now.work().scenario().title();
         title.setText(text.isEmpty() ? "a car without a title" : text + (now.unsaved() ? "  – not saved" : ""));
-        title.setToolTipText(now.filed().path().map(Object::toString).orElse("not saved in a file yet"));
+        title.setToolTipText(
+                now.filed().path().map(path -> Unseen.shown(path.toString())).orElse("not saved in a file yet"));
         button(undo, "undo", bench.undoable());
         button(redo, "redo", bench.redoable());
         metric.setSelected(now.look().units() == Units.METRIC);

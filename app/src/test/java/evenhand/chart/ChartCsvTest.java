@@ -60,4 +60,14 @@ class ChartCsvTest {
                 .contains("doubt from,As bought,front,0.5,100.0\r\n")
                 .contains("doubt to,As bought,front,0.5,120.0\r\n");
     }
+
+    @Test
+    void aNameIsNoFormula() {
+        Chart chart = new Chart(
+                "",
+                G,
+                Axis.Measure.of("roll", Unit.of("deg"), 1, new Span(0, 1)),
+                List.of(new Mark(Mark.Kind.EVENT, "=A1", new SetupStyle(0), new Point(0.5, -1.25), "-lifts")));
+        assertThat(ChartCsv.write(chart)).endsWith("mark,\"'=A1\",\"'-lifts\",0.5,-1.25\r\n");
+    }
 }

@@ -73,6 +73,26 @@ class ContentsTest {
                 .startsWith("rate_lbf_per_in,length_m\n114.2");
     }
 
+    /** A spreadsheet would carry out the name of a set-up. */
+    @Test
+    void aTextThatASpreadsheetWouldTakeForAFormulaIsMadeAText() {
+        assertThat(CsvForm.quoted("=HYPERLINK(\"x\")")).isEqualTo("\"'=HYPERLINK(\"\"x\"\")\"");
+        assertThat(CsvForm.quoted("+1+cmd|' /C calc'!A0")).isEqualTo("\"'+1+cmd|' /C calc'!A0\"");
+        assertThat(CsvForm.quoted("-2 turns")).isEqualTo("\"'-2 turns\"");
+        assertThat(CsvForm.quoted("@SUM(A1)")).isEqualTo("\"'@SUM(A1)\"");
+        assertThat(CsvForm.quoted("\t=1")).isEqualTo("\"'\t=1\"");
+        assertThat(CsvForm.quoted("\r=1")).isEqualTo("\"'\r=1\"");
+        assertThat(CsvForm.quoted("-1 A1")).isEqualTo("\"'-1 A1\"");
+        assertThat(CsvForm.quoted("a=1")).isEqualTo("a=1");
+    }
+
+    @Test
+    void aNumberBelowNothingStaysANumberInASpreadsheet() {
+        for (String number : List.of("-1.2", "+3", "-1.5e-3", "-0.6 deg", "+2 %", "-30 N*m/deg", "−0.6 deg")) {
+            assertThat(CsvForm.quoted(number)).isEqualTo(number);
+        }
+    }
+
     private static String json(Axle axle) {
         return new String(JsonForm.write("weigh", AXLE, axle), StandardCharsets.UTF_8);
     }

@@ -2,7 +2,9 @@ package evenhand.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
+import com.sun.management.ThreadMXBean;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.LateralLocator;
@@ -10,14 +12,19 @@ import evenhand.car.Spring;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -257,6 +264,81 @@ class ScenarioReaderTest {
         Setup setup = Samples.read(text).setups().get(0);
         assertThat(setup.car().rear().tyre().lateral().referenceLoad()).isEqualTo(4000);
         assertThat(setup.estimated()).isEmpty();
+    }
+
+    /** Every set-up began from the car again: 4 000 of them, each based on the one before, took more than a minute. */
+    @Test
+    void aLongChainOfSetupsCostsAboutWhatAsManySideBySideDo() {
+        String chained = setups(800, i -> i == 0 ? "" : "\"basedOn\": \"S" + (i - 1) + "\", ");
+        String sideBySide = setups(800, i -> "");
+        long usual = bytesToRead(sideBySide, 800);
+        assertThat(bytesToRead(chained, 800)).isLessThan(usual + usual / 4);
+    }
+
+    private static String setups(int count, IntFunction<String> basedOn) {
+        String head = Samples.text().substring(0, Samples.text().indexOf("\"setups\""));
+        StringBuilder text = new StringBuilder(head).append("\"setups\": [");
+        for (int i = 0; i < count; i++) {
+            text.append(i == 0 ? "" : ",\n").append("{\"name\": \"S").append(i).append("\", ");
+            text.append(basedOn.apply(i)).append("\"changes\": {\"front\": {\"track\": \"");
+            text.append(1400 + i % 50).append(" mm\"}}}");
+        }
+        return text.append("]}").toString();
+    }
+
+    private static long bytesToRead(String text, int count) {
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long before = threads.getCurrentThreadAllocatedBytes();
+        assertThat(Samples.read(text).setups()).hasSize(count);
+        return threads.getCurrentThreadAllocatedBytes() - before;
+    }
+
+    @Test
+    void whoeverGoesRoundInARingOrLeadsIntoOneIsToldWhereverItStandsInTheFile() {
+        List<String> items = List.of(
+                "{\"name\": \"A\", \"basedOn\": \"B\"}",
+                "{\"name\": \"B\", \"basedOn\": \"A\"}",
+                "{\"name\": \"C\", \"basedOn\": \"B\"}",
+                "{\"name\": \"D\", \"basedOn\": \"C\"}",
+                "{\"name\": \"Sound\"}");
+        String head = Samples.text().substring(0, Samples.text().indexOf("\"setups\""));
+        for (int turn = 0; turn < items.size(); turn++) {
+            List<String> order = new ArrayList<>(items);
+            Collections.rotate(order, turn);
+            String text = head + "\"setups\": [\n" + String.join(",\n", order) + "]}";
+            assertThat(ScenarioReader.read("x.json", text).problems())
+                    .extracting(Problem::what)
+                    .as(String.join(" ", order))
+                    .containsExactlyInAnyOrder(
+                            "goes round in a ring: a set-up cannot be based on itself; base one of them on nothing",
+                            "goes round in a ring: a set-up cannot be based on itself; base one of them on nothing",
+                            "leads into a ring: \"B\" on \"A\" on \"B\"; base one of these on nothing",
+                            "leads into a ring: \"B\" on \"A\" on \"B\"; base one of these on nothing");
+        }
+    }
+
+    /** Whoever named one waited for ever. */
+    @Test
+    @Timeout(20)
+    void aPipeThatNobodyMayWriteToIsNotWaitedFor(@TempDir Path folder) throws Exception {
+        Path pipe = folder.resolve("pipe.json");
+        assumeThat(Files.isExecutable(Path.of("/usr/bin/mkfifo"))).isTrue();
+        assertThat(new ProcessBuilder("/usr/bin/mkfifo", pipe.toString())
+                        .start()
+                        .waitFor())
+                .isZero();
+        assertThat(ScenarioReader.read(pipe).problems())
+                .singleElement()
+                .hasToString(pipe + ": is a pipe, which may keep one waiting for ever; name a file, or /dev/stdin");
+        assertThat(RoadFile.read(pipe).problems()).hasSize(1);
+    }
+
+    @Test
+    void aNameThatManySetupsMissIsToldForTheFirstWithTheNearestOne() {
+        String text = setups(400, i -> "\"basedOn\": \"T" + i + "\", ");
+        List<Problem> problems = ScenarioReader.read("x.json", text).problems();
+        assertThat(problems.get(0).what()).isEqualTo("names no set-up of this file; the nearest name is \"S1\"");
+        assertThat(problems).last().hasToString("x.json: and 200 more problems");
     }
 
     @Test

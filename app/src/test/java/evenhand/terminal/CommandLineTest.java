@@ -255,6 +255,28 @@ class CommandLineTest {
         assertWrong(Run.of("balance", "@none.json"), "@none.json: is not there");
     }
 
+    /** A terminal would obey the one and turn round the line at the other. */
+    @Test
+    void whatNobodySeesInANameIsShownByItsNumber() {
+        for (String command : List.of("balance", "ride", "check")) {
+            Run run = Run.of(command, folder.resolve("x\u009b2J\u202e.json").toString());
+            assertThat(run.status()).isEqualTo(Status.WRONG);
+            assertThat(run.out() + run.err())
+                    .contains("x\\u009b2J\\u202e.json: is not there")
+                    .doesNotContain("\u009b", "\u202e");
+        }
+        String car = Run.file(folder, "\u202efdp.json", Run.CAR).toString();
+        assertThat(Run.of("check", car).out())
+                .contains("\\u202efdp.json: can be read")
+                .doesNotContain("\u202e");
+        assertThat(Run.of("check", car, "--json").out())
+                .contains("\\u202efdp.json\"")
+                .doesNotContain("\u202e");
+        assertWrong(
+                Run.of("balance", Run.car(folder).toString(), "--setup", "As\u009bbought\u200b"),
+                "there is no set-up \"As\\u009bbought\\u200b\"");
+    }
+
     @Test
     void whoeverStopsReadingEndsTheProgramQuietly() {
         Run run = Run.into(failing("Broken pipe"), "balance", Run.car(folder).toString());

@@ -204,4 +204,46 @@ class ReportCommandTest {
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(run.err()).contains("U+E123").contains("shown as").hasLineCount(1);
     }
+
+    @Test
+    void noNameOfAFileRunsInASpreadsheet() throws IOException {
+        String planted = Files.readString(Path.of(car))
+                .replace(
+                        "{\"name\": \"As bought\"}",
+                        "{\"name\": \"=1+1\", \"sheet\": {\"@castor\": \"+1+cmd|' /C calc'!A0\"}}");
+        Files.writeString(Path.of(car), planted);
+        assertThat(Run.of("report", car, "--setup", "=1+1", "-o", out("sheet.csv"))
+                        .status())
+                .isEqualTo(Status.DONE);
+        assertThat(folder.resolve("sheet.csv"))
+                .content()
+                .contains("\"'=1+1\",sheet,\"'@castor\",\"'+1+cmd|' /C calc'!A0\",")
+                .doesNotContain("\n=", ",=", ",@", ",+1+");
+        assertThat(Run.of("balance", car, "--csv", "--setup", "=1+1").out())
+                .contains("\n\"'=1+1\",")
+                .containsPattern(",-\\d+\\.\\d+,") // a slip angle to the right
+                .doesNotContain("\n=");
+    }
+
+    /** Another's file was overwritten through a link of a name that could be foreseen. */
+    @Test
+    void noLinkThatWasPlantedBesideTheReportIsFollowed() throws IOException {
+        Path victim = Files.writeString(folder.resolve("victim.txt"), "mine");
+        Files.createSymbolicLink(folder.resolve(".sheet.csv.part"), victim);
+        assertThat(stiffer("sheet.csv").status()).isEqualTo(Status.DONE);
+        assertThat(victim).hasContent("mine");
+        assertThat(Files.size(folder.resolve("sheet.csv"))).isGreaterThan(100);
+    }
+
+    @Test
+    void aWriteProtectedReportIsNotForced() throws IOException {
+        Path there = Files.writeString(folder.resolve("there.csv"), "mine");
+        assertThat(there.toFile().setWritable(false)).isTrue();
+        Run run = stiffer("there.csv", "--force");
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.err())
+                .isEqualTo("evenhand report: " + there
+                        + ": is write-protected; write another name, or let it be written first\n");
+        assertThat(there).hasContent("mine");
+    }
 }

@@ -6,6 +6,7 @@ import evenhand.car.Curve;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.Unit;
+import evenhand.quantity.Unseen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -235,7 +236,7 @@ final class Building {
             fault(
                     here,
                     "must be at " + (low ? "least " : "most ") + bound.text() + ", not "
-                            + quantity.text().replaceAll("[\\p{Cntrl}\u2028\u2029]", " ")
+                            + Unseen.shown(quantity.text())
                             + (slot.why().isEmpty() ? "" : ": " + slot.why()));
             return Optional.empty();
         }

@@ -161,20 +161,8 @@ public final class QuantityException extends Exception {
 
     /** In quotes, on one line, and no longer than a message can bear. */
     private static String quoted(String text) {
-        StringBuilder quote = new StringBuilder("\"");
-        int end = Math.min(text.length(), LONGEST_QUOTE);
-        for (int i = 0; i < end; i++) {
-            char c = text.charAt(i);
-            int type = Character.getType(c);
-            // Half a surrogate pair at the cut would be no character; controls and line separators would break the
-            // line.
-            boolean unprintable = type == Character.CONTROL
-                    || type == Character.FORMAT
-                    || type == Character.SURROGATE
-                    || type == Character.LINE_SEPARATOR
-                    || type == Character.PARAGRAPH_SEPARATOR;
-            quote.append(unprintable ? '?' : c);
-        }
-        return quote.append(end < text.length() ? "…\"" : "\"").toString();
+        return text.codePointCount(0, text.length()) <= LONGEST_QUOTE
+                ? '"' + Unseen.shown(text) + '"'
+                : '"' + Unseen.shown(text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE))) + "…\"";
     }
 }

@@ -1,6 +1,7 @@
 package evenhand.terminal.asked;
 
 import evenhand.quantity.Unit;
+import evenhand.quantity.Unseen;
 import evenhand.ride.MeasuredRoad;
 import evenhand.ride.Road;
 import evenhand.ride.RoadClass;
@@ -72,7 +73,8 @@ public record AskedRoad(Road road, String words, String key, String name) {
                     + MeasuredRoad.LEAST_POINTS + "; take a longer profile");
         }
         MeasuredRoad road = MeasuredRoad.of(profile.spacing(), profile.heights());
-        String words = "the measured road " + name + " (" + Numbers.fixed(profile.length(), 0) + " m of it, waves from "
+        String words = "the measured road " + Unseen.shown(name) + " (" + Numbers.fixed(profile.length(), 0)
+                + " m of it, waves from "
                 + Numbers.significant(1 / road.highest(), 2) + " to " + Numbers.significant(1 / road.lowest(), 2)
                 + " m, most like class " + road.nearestClass().name() + ")";
         return new AskedRoad(road, words, "file", name);

@@ -187,9 +187,9 @@ public final class FindCommand implements Asked {
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
         Setup setup = SoundScenario.one(scenario, setupName);
-        if (saveAs.isPresent() && scenario.setup(saveAs.get()).isPresent()) {
-            throw new Mistake(
-                    "--save-as \"" + saveAs.get() + "\": there is a set-up of this name already; take another");
+        Optional<SaveAs> saving = saveAs.map(name -> new SaveAs(scenario, setup, name));
+        if (saving.isPresent()) {
+            saving.get().check(); // before the search, which may be long
         }
         Entries car = fitting(setup);
         List<Span> spans = spans(car);
@@ -205,8 +205,9 @@ public final class FindCommand implements Asked {
             silent = silent(setup, none, trial);
             finding = together(none, silent);
         }
-        boolean saved = saveAs.isEmpty() || new SaveAs(scenario, setup, saveAs.get()).save(car, finding, console);
         new FindReply(scenario, trial, setup, finding, silent).give(form, console, shown);
+        // Last: what was found is not lost where it cannot be saved.
+        boolean saved = saving.isEmpty() || saving.get().save(car, finding, console);
         return !saved ? Status.WRONG : met(finding) ? Status.DONE : Status.NO_ANSWER;
     }
 

@@ -11,11 +11,14 @@ import evenhand.scenario.ScenarioFile;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
+import evenhand.scenario.WholeFile;
+import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.page.Console;
 import evenhand.words.find.FindWords;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +44,23 @@ record SaveAs(Scenario scenario, Setup setup, String name) {
         }
     }
 
+    /** @throws Mistake where it is plain already that nothing can be saved */
+    void check() throws Mistake {
+        String option = "--save-as \"" + name + "\": ";
+        if (scenario.setup(name).isPresent()) {
+            throw new Mistake(option + "there is a set-up of this name already; take another");
+        }
+        if (WholeFile.isProtected(Path.of(scenario.file()))) {
+            throw new Mistake(option + scenario.file()
+                    + " is write-protected; let it be written first, or search in a copy of it");
+        }
+        try {
+            with(scenario.text(), Map.of());
+        } catch (Refusal | IllegalArgumentException e) {
+            throw new Mistake(option + e.getMessage());
+        }
+    }
+
     /** Saves; what went wrong is complained of in a line. */
     boolean save(Entries car, Finding finding, Console console) {
         if (!(finding instanceof Finding.Found found) || !found.met()) {
@@ -54,8 +74,11 @@ record SaveAs(Scenario scenario, Setup setup, String name) {
             return refused(String.valueOf(e.getMessage()), console);
         } catch (NoSuchFileException gone) {
             return refused("the file is not there any more", console);
-        } catch (IOException e) {
-            return refused("cannot write " + scenario.file() + ": " + e.getMessage(), console);
+        } catch (IOException | SecurityException | ReadOnlyFileSystemException e) {
+            return refused(
+                    "cannot write " + scenario.file() + " (" + WholeFile.why(e)
+                            + "), which is as it was; copy it to where you may write and search there",
+                    console);
         }
     }
 
@@ -74,15 +97,19 @@ record SaveAs(Scenario scenario, Setup setup, String name) {
         }
         Setup base = there.setup(setup.name())
                 .orElseThrow(() -> new Refusal("its base \"" + setup.name() + "\" is not in the file any more"));
-        String text =
-                ScenarioWriter.addSetup(now, name, Optional.of(setup.name()), Optional.empty(), changes(car, found));
-        List<Problem> problems = ScenarioReader.read(scenario.file(), text).problems();
-        if (!problems.isEmpty()) {
-            throw new Refusal("the file would be broken: " + problems.get(0).what());
-        }
+        String text = with(now, changes(car, found));
         if (!Catalogue.differences(setup.entries(), base.entries()).isEmpty()) {
             console.complain("evenhand find: \"" + setup.name()
                     + "\" was changed in the file meanwhile; what was found is for how it was");
+        }
+        return text;
+    }
+
+    private String with(String now, Map<String, String> changes) {
+        String text = ScenarioWriter.addSetup(now, name, Optional.of(setup.name()), Optional.empty(), changes);
+        List<Problem> problems = ScenarioReader.read(scenario.file(), text).problems();
+        if (!problems.isEmpty()) {
+            throw new Refusal("the file would be broken: " + problems.get(0).what());
         }
         return text;
     }

@@ -1,5 +1,6 @@
 package evenhand.terminal.page;
 
+import evenhand.quantity.Unseen;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -69,10 +70,10 @@ public record Console(OutputStream out, OutputStream err, boolean colour, int co
         answer(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** One line to standard error. */
+    /** One line to standard error. It may quote what was typed, or a name of a file, with anything in it. */
     public void complain(String line) {
         try {
-            err.write((oneLine(line) + "\n").getBytes(StandardCharsets.UTF_8));
+            err.write((Unseen.shown(oneLine(line)) + "\n").getBytes(StandardCharsets.UTF_8));
             err.flush();
         } catch (IOException e) {
             // There is no place left to say so; the exit status still does.

@@ -4,12 +4,10 @@ import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.ScenarioFile;
 import evenhand.scenario.ScenarioReader;
+import evenhand.scenario.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.util.List;
@@ -57,7 +55,7 @@ public final class Drawer {
             ScenarioFile.save(file, desk.work().scenario().text());
             return Optional.empty();
         } catch (IOException | ReadOnlyFileSystemException | SecurityException cannot) {
-            return Optional.of("cannot save " + file + ": " + why(cannot)
+            return Optional.of("cannot save " + file + ": " + WholeFile.why(cannot)
                     + ". Nothing is lost: it is all still here; save it under another name or elsewhere.");
         }
     }
@@ -87,20 +85,5 @@ public final class Drawer {
         } catch (IOException unreadable) {
             return Optional.empty();
         }
-    }
-
-    /** Why something cannot be done with a file, in words. */
-    static String why(Exception cannot) {
-        if (cannot instanceof AccessDeniedException || cannot instanceof ReadOnlyFileSystemException) {
-            return "nothing may be written there";
-        }
-        if (cannot instanceof NoSuchFileException) {
-            return "the folder is not there any more";
-        }
-        if (cannot instanceof FileSystemException file && file.getReason() != null) {
-            return file.getReason();
-        }
-        String message = cannot.getMessage();
-        return message == null ? "the disk refuses" : message;
     }
 }

@@ -1,8 +1,10 @@
 package evenhand.window.desk;
 
+import evenhand.quantity.Unseen;
 import evenhand.scenario.Setup;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Names of set-ups. */
 public final class Names {
@@ -25,8 +27,13 @@ public final class Names {
         if (stripped.isEmpty()) {
             return Optional.of(new Outcome.Refused("a set-up needs a name"));
         }
-        if (stripped.length() > LONGEST || stripped.chars().anyMatch(Character::isISOControl)) {
+        if (stripped.length() > LONGEST) {
             return Optional.of(new Outcome.Refused("a name is one line of at most " + LONGEST + " characters"));
+        }
+        OptionalInt unseen = Unseen.first(stripped, false);
+        if (unseen.isPresent()) {
+            return Optional.of(
+                    new Outcome.Refused("the name has " + Unseen.words(stripped, unseen.getAsInt()) + "; take it out"));
         }
         return desk.work().scenario().setup(stripped).isPresent()
                 ? Optional.of(new Outcome.Refused("there is a set-up of this name already; choose another"))

@@ -2,6 +2,7 @@ package evenhand.window.desk;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import evenhand.scenario.ScenarioFile;
+import evenhand.scenario.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -62,7 +63,7 @@ public final class Safekeeping {
                             new Unsaved(name, desk.work().scenario().text())));
             return Optional.empty();
         } catch (IOException full) {
-            return Optional.of("unsaved work cannot be kept safe in " + folder + " (" + Drawer.why(full)
+            return Optional.of("unsaved work cannot be kept safe in " + folder + " (" + WholeFile.why(full)
                     + "); save the file soon");
         }
     }

@@ -41,6 +41,9 @@ public final class RideWords {
     /** Rebound over bump, at 0.1 m/s. Common practice. */
     private static final double MOST_REBOUND = 3;
 
+    /** A damping ratio below it is shown as 0.00. */
+    private static final double LEAST_SHOWN = 0.005;
+
     /** Damping in roll, over that in heave, from which inboard dampers are spoken of. */
     private static final double WORKS_INBOARD = 0.75;
 
@@ -243,14 +246,7 @@ public final class RideWords {
                     new StringBuilder("The " + EventWords.end(end) + " dampers give the body a ratio of "
                             + ratio(usual.mean()) + " at 0.1 m/s (bump " + ratio(usual.bump()) + ", rebound "
                             + ratio(usual.rebound()) + "), " + firmness(usual.mean()));
-            double over = usual.rebound() / usual.bump();
-            if (over > MOST_REBOUND) {
-                sentence.append("; rebound is ")
-                        .append(Numbers.fixed(over, 1))
-                        .append(" times bump, and more than 3 pulls the car down on a rough road");
-            } else if (over < 1) {
-                sentence.append("; bump is the harder of the two, which is unusual");
-            }
+            sentence.append(reboundAgainstBump(usual));
             double inRoll = axle.damped().map(AxleRide.Damped::rollShare).orElse(1.0);
             if (inRoll < WORKS_INBOARD) {
                 sentence.append("; in roll they are worth ")
@@ -259,6 +255,22 @@ public final class RideWords {
             }
             sentences.add(sentence.append('.').toString());
         }
+    }
+
+    /** What stands out between the two; nothing is times nothing, so a damper that is slack in bump has words of its own. */
+    private static String reboundAgainstBump(DampingAtSpeed usual) {
+        if (usual.rebound() <= 0) {
+            return usual.bump() > 0 ? "; in rebound they do nothing at that speed, which is unusual" : "";
+        }
+        if (usual.bump() < LEAST_SHOWN) {
+            return "; in bump they do next to nothing at that speed, and rebound alone pulls the car down on a rough road";
+        }
+        double over = usual.rebound() / usual.bump();
+        if (over > MOST_REBOUND) {
+            return "; rebound is " + Numbers.fixed(over, 1)
+                    + " times bump, and more than 3 pulls the car down on a rough road";
+        }
+        return over < 1 ? "; bump is the harder of the two, which is unusual" : "";
     }
 
     /** Bands of the mean at low speed. Common practice. */

@@ -363,6 +363,32 @@ class FindCommandTest {
     }
 
     @Test
+    void aWriteProtectedFileIsToldBeforeTheSearchAndStaysAsItIs() throws IOException {
+        String before = Files.readString(Path.of(car));
+        assertThat(Path.of(car).toFile().setWritable(false)).isTrue();
+        Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--save-as", "Pivot right"))));
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .startsWith("evenhand find: --save-as \"Pivot right\": " + car + " is write-protected; ")
+                .hasLineCount(1);
+        assertThat(Files.readString(Path.of(car))).isEqualTo(before);
+    }
+
+    @Test
+    void whatWasFoundIsSaidAlsoWhereItCannotBeSaved() throws IOException {
+        Files.createDirectories(folder.resolve("mule.previous.json").resolve("in the way"));
+        String before = Files.readString(Path.of(car));
+        Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--save-as", "Pivot right"))));
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.out()).contains("287.");
+        assertThat(run.err())
+                .contains("cannot write " + car, "which is as it was")
+                .hasLineCount(1);
+        assertThat(Files.readString(Path.of(car))).isEqualTo(before);
+    }
+
+    @Test
     void toleranceAndUnitOfWhatIsSavedAreThePersons() throws IOException {
         String inInches = Files.readString(Path.of(car)).replace("\"255 mm\"", "\"10 in ± 0.1 in\"");
         String file = Run.file(folder, "inches.json", inInches).toString();

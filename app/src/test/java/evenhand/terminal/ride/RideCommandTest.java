@@ -359,6 +359,34 @@ class RideCommandTest {
         assertThat(table.out()).doesNotContain("NaN", "Infinity", "null").contains("lbf/in");
     }
 
+    /** It was infinitely many times bump. */
+    @Test
+    void aDamperThatIsSlackInOneDirectionIsSaidToBeInWords() {
+        String slackInBump = damped("[\"0.1 m/s\",\"0 N\"]", "[\"0.1 m/s\",\"600 N\"]");
+        assertThat(slackInBump)
+                .contains("in bump they do next to nothing at that speed, and rebound alone pulls the car down")
+                .doesNotContain("Infinity", "∞", "NaN", "times bump");
+        assertThat(damped("[\"0.1 m/s\",\"300 N\"]", "[\"0.1 m/s\",\"0 N\"]"))
+                .contains("in rebound they do nothing at that speed, which is unusual")
+                .doesNotContain("the harder of the two");
+        assertThat(damped("[\"0.1 m/s\",\"0 N\"]", "[\"0.1 m/s\",\"0 N\"]"))
+                .doesNotContain("Infinity", "∞", "NaN", "next to nothing", "unusual");
+        assertThat(damped("[\"0.1 m/s\",\"100 N\"]", "[\"0.1 m/s\",\"600 N\"]")).contains("times bump");
+    }
+
+    private String damped(String bump, String rebound) {
+        String head = Run.CAR.substring(0, Run.CAR.indexOf("\"setups\""));
+        String setups = """
+                "setups": [{"name": "One way", "changes": {"front": {"damper": {"motionRatio": 0.63,
+                  "bump": [["0 m/s","0 N"], BUMP], "rebound": [["0 m/s","0 N"], REBOUND]}}}}]}
+                """;
+        Path file = Run.file(
+                folder, "one-way.json", head + setups.replace("BUMP", bump).replace("REBOUND", rebound));
+        Run run = Run.of("ride", file.toString(), "--full");
+        assertThat(run.err()).isEmpty();
+        return run.out().replaceAll("\\s+", " ");
+    }
+
     private static JsonNode json(String... words) {
         Run run = Run.of(words);
         assertThat(run.err()).isEmpty();
