@@ -21,7 +21,6 @@ import evenhand.words.GripText;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -85,8 +84,7 @@ final class WhatDidItDo implements Question {
                     new ArrayList<>(told.stream().map(Told::sentence).toList());
             if (one.equals(foremost)) {
                 headlines.add(Said.named(one.setup()) + " against " + Said.named(base.setup()) + ":");
-                List<String> first = told.stream()
-                        .sorted(Comparator.comparing(Told::stays))
+                List<String> first = Told.byWeight(told).stream()
                         .limit(SAID_FIRST)
                         .map(Told::sentence)
                         .toList();
