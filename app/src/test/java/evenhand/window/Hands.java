@@ -2,6 +2,7 @@ package evenhand.window;
 
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Desk;
+import evenhand.words.Units;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
@@ -30,10 +31,14 @@ final class Hands implements AutoCloseable, Asker {
     final Deque<String> lines = new ArrayDeque<>();
 
     Hands(Path folder, Optional<Path> file) throws Exception {
+        this(folder, file, Optional.empty());
+    }
+
+    Hands(Path folder, Optional<Path> file, Optional<Units> units) throws Exception {
         robot = robot();
         Window[] made = new Window[1];
         SwingUtilities.invokeAndWait(() -> {
-            made[0] = new Window(folder, Optional.of(this), new evenhand.start.JobReport());
+            made[0] = new Window(folder, units, Optional.of(this), new evenhand.start.JobReport());
             made[0].begin(file);
         });
         window = made[0];

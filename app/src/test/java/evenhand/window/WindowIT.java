@@ -175,6 +175,16 @@ class WindowIT extends AtTheWindow {
     }
 
     @Test
+    void unitsWantedAtTheStartAreThoseShownAndTheButtonSaysSo() throws Exception {
+        hands.close();
+        hands = new Hands(folder.resolve("state"), Optional.empty(), Optional.of(Units.IMPERIAL));
+        assertThat(text(hands.find(JTextField.class, "rear.spring.rate"))).contains("lbf/in");
+        javax.swing.JToggleButton inches = hands.find(javax.swing.JToggleButton.class, "inches");
+        assertThat(Hands.see(inches::isSelected)).isTrue();
+        assertThat(text(hands.find(JTextField.class, "circle"))).endsWith(" ft");
+    }
+
+    @Test
     void closingWhileAnAnswerIsWorkedOutEndsQuietly() {
         hands.act(new LookAct.Ask("effects"));
         for (int mm = 200; mm < 260; mm++) {

@@ -61,9 +61,10 @@ class FilesTest {
     @Test
     void unitsAndThemeAreRemembered() {
         Memory memory = new Memory(folder);
-        assertThat(memory.look("q").units()).isEqualTo(Units.METRIC);
+        assertThat(memory.look("q", Optional.empty()).units()).isEqualTo(Units.METRIC);
         memory.remember(Look.at("q", Units.IMPERIAL, true));
-        assertThat(memory.look("q")).isEqualTo(Look.at("q", Units.IMPERIAL, true));
+        assertThat(memory.look("q", Optional.empty())).isEqualTo(Look.at("q", Units.IMPERIAL, true));
+        assertThat(memory.look("q", Optional.of(Units.METRIC))).isEqualTo(Look.at("q", Units.METRIC, true));
     }
 
     @Test
