@@ -105,9 +105,7 @@ public record Candidate(
     }
 
     Stance stance() {
-        Stance built = Stance.atRest(name(), index, setup.car(), setup.entries());
-        return new Stance(
-                built.name(), built.style(), built.given(), car, built.frontTyre(), built.rearTyre(), Optional.empty());
+        return Stance.standing(name(), index, setup.car(), car, setup.entries());
     }
 
     static List<Shown> shown(List<Candidate> candidates) {

@@ -41,6 +41,11 @@ final class AdjustStrip extends JPanel implements Bench.View {
         return List.copyOf(knobs);
     }
 
+    /** Whether a hand is on one of them. */
+    boolean isHeld() {
+        return knobs.stream().anyMatch(knob -> knob.track().isHeld());
+    }
+
     @Override
     public void show(Desk before, Desk now) {
         List<String> paths = paths(now);

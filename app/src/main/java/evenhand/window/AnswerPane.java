@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -57,6 +58,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final transient List<ChartView> charts = new ArrayList<>();
     private final DrawingTile drawing;
     private transient Optional<Asking> stopped = Optional.empty();
+    private transient BooleanSupplier held = () -> false;
     private final Timer lateness = new Timer(PATIENCE, event -> dim());
 
     AnswerPane(Bench bench, List<Question> questions, Answering answering, Consumer<ChartWish> wishes) {
@@ -110,6 +112,11 @@ final class AnswerPane extends JPanel implements Bench.View {
         lower.add(moreTiles);
         add(lower, "wmin 100");
         add(said, "wmin 100, wmax " + Looks.em(READABLE));
+    }
+
+    /** @param hand whether it is on something that moves the answer: axes are then not drawn in */
+    void steadyWhile(BooleanSupplier hand) {
+        held = hand;
     }
 
     /** The charts that are shown, for tests. */
@@ -211,7 +218,11 @@ final class AnswerPane extends JPanel implements Bench.View {
         double g = Dimension.ACCELERATION.metric().fromSi(replied.of().work().pace());
         for (int i = 0; i < wanted.size(); i++) {
             Chart chart = wanted.get(i);
-            charts.get(i).show(chart, Looks.theme());
+            if (held.getAsBoolean()) {
+                charts.get(i).showSteady(chart, Looks.theme());
+            } else {
+                charts.get(i).show(chart, Looks.theme());
+            }
             boolean overAcceleration = chart.across().words().equals("lateral acceleration");
             charts.get(i).mark(overAcceleration ? OptionalDouble.of(g) : OptionalDouble.empty());
         }
