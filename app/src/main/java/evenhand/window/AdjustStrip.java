@@ -71,7 +71,9 @@ final class AdjustStrip extends JPanel implements Bench.View {
             whose.setText("ADJUST  “" + now.work().active() + "”");
             knobs.forEach(cell -> cell.show(now));
         }
-        if (otherSetup || !before.look().question().equals(now.look().question())) {
+        if (otherSetup
+                || before.look().units() != now.look().units()
+                || !before.look().question().equals(now.look().question())) {
             knobs.forEach(KnobCell::clearEffect);
         }
         if (!before.replies().turns().equals(now.replies().turns())) {
