@@ -83,6 +83,11 @@ final class SideBar extends JPanel {
         super.doLayout();
     }
 
+    /** The keys go to the question that is asked. */
+    void focusQuestions() {
+        questions.requestFocusInWindow();
+    }
+
     void addViews() {
         bench.add(questions);
         bench.add(setups);
