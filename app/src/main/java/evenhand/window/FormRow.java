@@ -4,6 +4,7 @@ import evenhand.window.desk.FormField;
 import evenhand.window.desk.Grid;
 import evenhand.words.Units;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;
@@ -110,6 +111,7 @@ final class FormRow extends JPanel {
         JTextComponent text;
         if (field.hasLines()) {
             JTextArea area = new JTextArea(6, 10);
+            area.setCaret(Words.still());
             area.setLineWrap(true);
             area.setWrapStyleWord(true);
             area.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null); // Tab goes on, as everywhere
@@ -123,6 +125,15 @@ final class FormRow extends JPanel {
             text = single;
         }
         text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                // Who goes from field to field by the keys sees where he is.
+                if (e.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
+                        || e.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD) {
+                    scrollRectToVisible(new Rectangle(getSize()));
+                }
+            }
+
             @Override
             public void focusLost(FocusEvent e) {
                 typed(text);
@@ -172,7 +183,9 @@ final class FormRow extends JPanel {
             boolean untouched = area.getText().strip().equals(shown.strip());
             shown = text;
             if (untouched || (!area.isFocusOwner() && !trouble.isVisible())) {
-                area.setText(text);
+                if (!area.getText().equals(text)) {
+                    area.setText(text);
+                }
                 say(Optional.empty());
             }
             area.putClientProperty("JTextField.placeholderText", now.standIn(units));
