@@ -102,6 +102,10 @@ public final class Window {
             }
         });
         frame.setTransferHandler(new Dropped());
+        pane.bench().add((before, now) -> {
+            frame.setTitle(now.name());
+            frame.getRootPane().putClientProperty("Window.documentModified", now.unsaved()); // where the system marks it
+        });
     }
 
     /** Shows the window with a file, the latest one, or a demo car at a first start. */

@@ -117,6 +117,28 @@ class JobFilesIT {
         assertThat(title()).isEqualTo(before);
     }
 
+    /** Nowhere was to be seen which file it is, and whether it is saved. */
+    @Test
+    void theFileAndWhetherItIsSavedStandInBothBars() throws Exception {
+        javax.swing.JLabel kept = hands.find(javax.swing.JLabel.class, "kept");
+        String title = title();
+        assertThat(Hands.see(() -> kept.getText())).isEqualTo("saloon.json, saved");
+        assertThat(Hands.see(() -> hands.window().frame().getTitle()))
+                .isEqualTo("saloon.json – " + title + " – Evenhand");
+        hands.act(new SetupAct.SetNote("Lowered", "precious"));
+        assertThat(Hands.see(() -> kept.getText())).isEqualTo("* saloon.json, not saved");
+        assertThat(Hands.see(() -> hands.window().frame().getTitle()))
+                .isEqualTo("* saloon.json – " + title + " – Evenhand");
+        assertThat(Hands.see(() -> kept.getVisibleRect().width)).isEqualTo(Hands.see(() -> kept.getWidth()));
+        Hands.see(() -> hands.pane().cabinet().save());
+        assertThat(Hands.see(() -> kept.getText())).isEqualTo("saloon.json, saved");
+        Hands.see(() -> {
+            hands.pane().cabinet().openDemo("slipper-coupe");
+            return true;
+        });
+        assertThat(Hands.see(() -> kept.getText())).isEqualTo("no file yet");
+    }
+
     @Test
     void aFileThatIsGoneIsSaidSoAndCanBeWrittenAgain() throws Exception {
         Files.delete(file);

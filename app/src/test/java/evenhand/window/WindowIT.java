@@ -36,6 +36,10 @@ class WindowIT extends AtTheWindow {
         return Hands.see(() -> field.getText());
     }
 
+    private static String text(JLabel label) {
+        return Hands.see(label::getText);
+    }
+
     private Chart chart(int index) {
         hands.answered();
         return Hands.see(() -> hands.pane().charts().get(index).chart());
@@ -137,7 +141,7 @@ class WindowIT extends AtTheWindow {
         });
         assertThat(hands.desk().work().scenario().setup("Customer's wish")).isPresent();
         assertThat(hands.desk().work().scenario().text()).isEqualTo(saved);
-        assertThat(hands.find(JLabel.class, "title").getText()).doesNotContain("not saved");
+        assertThat(text(hands.find(JLabel.class, "kept"))).isEqualTo("wish.json, saved");
     }
 
     @Test
