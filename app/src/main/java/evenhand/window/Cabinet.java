@@ -68,7 +68,7 @@ final class Cabinet implements Bench.View {
     void offerLeft() {
         for (Safekeeping.Left left : safekeeping.left().stream().limit(1).toList()) {
             String of = left.file().map(file -> "“" + file.getFileName() + "”").orElse("a car without a file");
-            notice.say(
+            notice.also(
                     "Evenhand ended without saving last time. Unsaved work on " + of + " was kept.",
                     new Notice.Choice("open it", () -> {
                         if (show(Drawer.open(left.text(), left.file()))) {
@@ -106,7 +106,23 @@ final class Cabinet implements Bench.View {
 
     /** Reads a file, without asking what becomes of the one before. */
     boolean read(Path file) {
-        boolean opened = show(Drawer.open(file));
+        return read(file, "This is still shown, as it was: ");
+    }
+
+    /** Reads the file that the window begins with; where it cannot be opened, a demo car is shown. */
+    boolean readFirst(Path file) {
+        return read(file, "A demo car is shown instead: ");
+    }
+
+    private boolean read(Path file, String instead) {
+        Drawer.Opened found = Drawer.open(file);
+        if (found instanceof Drawer.Opened.Broken broken) {
+            notice.say("“" + file.getFileName() + "” cannot be opened, nothing in it was changed:\n"
+                    + String.join("\n", broken.problems()) + "\n" + instead + "“"
+                    + bench.desk().work().scenario().title() + "”.");
+            return false;
+        }
+        boolean opened = show(found);
         if (opened) {
             memory.opened(file);
         }

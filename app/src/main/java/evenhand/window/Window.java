@@ -111,9 +111,9 @@ public final class Window {
     /** Shows the window with a file, the latest one, or a demo car at a first start. */
     void begin(Optional<Path> file) {
         Optional<Path> wanted = file.or(() -> pane.cabinet().recent().stream().findFirst());
-        boolean opened = wanted.isPresent() && pane.cabinet().read(wanted.get());
+        wanted.ifPresent(pane.cabinet()::readFirst);
         pane.bench().show();
-        if (!opened && file.isEmpty()) {
+        if (wanted.isEmpty()) {
             welcome();
         }
         pane.cabinet().offerLeft();
