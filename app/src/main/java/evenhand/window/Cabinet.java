@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.scenario.ScenarioFile;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
@@ -26,7 +27,7 @@ final class Cabinet implements Bench.View {
     private final Notice notice;
     private final Runnable finishTyping;
     private final Worker<Desk> keeper;
-    private Drawer.Outside outside = Drawer.Outside.SAME;
+    private ScenarioFile.Since outside = ScenarioFile.Since.SAME;
 
     /** @param finishTyping takes over what is still being typed */
     Cabinet(Bench bench, Memory memory, Safekeeping safekeeping, Asker asker, Notice notice, Runnable finishTyping) {
@@ -136,7 +137,7 @@ final class Cabinet implements Bench.View {
         }
         Drawer.Opened.Sound sound = (Drawer.Opened.Sound) opened;
         notice.hush();
-        outside = Drawer.Outside.SAME;
+        outside = ScenarioFile.Since.SAME;
         bench.open(sound.work(), sound.filed());
         return true;
     }
@@ -181,7 +182,65 @@ final class Cabinet implements Bench.View {
         return (trimmed.isEmpty() ? "car" : trimmed) + ".json";
     }
 
+    /** Saves in a file; where another program has written it since it was read, as the person decides. */
     boolean saveIn(Path file) {
+        Filed filed = bench.desk().filed();
+        boolean same = filed.path().map(own -> Drawer.isSame(own, file)).orElse(false);
+        if (!same || Drawer.outside(filed) != ScenarioFile.Since.CHANGED) {
+            return write(file);
+        }
+        return switch (asker.changedOutside(file.getFileName().toString())) {
+            case MINE -> keepMine(file);
+            case THEIRS -> takeTheirs(file);
+            case ELSEWHERE -> saveElsewhere(file);
+            case BACK -> false;
+        };
+    }
+
+    private boolean keepMine(Path file) {
+        Drawer.Kept kept = Drawer.keepTheirs(file);
+        if (!isKept(kept) || !write(file)) {
+            return false;
+        }
+        notice.say("“" + file.getFileName() + "” is saved as it is here. What the other program had written is in “"
+                + name(kept) + "”.");
+        return true;
+    }
+
+    private boolean takeTheirs(Path file) {
+        Drawer.Kept kept = Drawer.keepMine(bench.desk(), file);
+        if (!isKept(kept)) {
+            return false;
+        }
+        boolean opened = read(file);
+        String mine = "What was here is in “" + name(kept) + "”.";
+        if (opened) {
+            notice.say("“" + file.getFileName() + "” is shown as the other program has written it. " + mine);
+        } else {
+            notice.also(mine);
+        }
+        return opened;
+    }
+
+    /** In another file than the one that has changed. */
+    private boolean saveElsewhere(Path changed) {
+        Optional<Path> file = asker.toSave(ScenarioFile.free(changed, "mine"));
+        return file.isPresent() && saveIn(file.get());
+    }
+
+    private boolean isKept(Drawer.Kept kept) {
+        if (kept instanceof Drawer.Kept.Nowhere nowhere) {
+            notice.say(nowhere.why(), new Notice.Choice("save as …", this::saveAs));
+            return false;
+        }
+        return true;
+    }
+
+    private static String name(Drawer.Kept kept) {
+        return kept instanceof Drawer.Kept.In in ? in.file().getFileName().toString() : "";
+    }
+
+    private boolean write(Path file) {
         Desk desk = bench.desk();
         Optional<String> why = Drawer.save(desk, file);
         if (why.isPresent()) {
@@ -189,7 +248,7 @@ final class Cabinet implements Bench.View {
             return false;
         }
         memory.opened(file);
-        outside = Drawer.Outside.SAME;
+        outside = ScenarioFile.Since.SAME;
         bench.act(new LookAct.Saved(
                 new Filed(Optional.of(file), Optional.of(desk.work().scenario().text()))));
         return true;
@@ -217,18 +276,18 @@ final class Cabinet implements Bench.View {
     /** Looks whether another program has changed the file; says it once. */
     void lookOutside() {
         Filed filed = bench.desk().filed();
-        Drawer.Outside now = Drawer.outside(filed);
+        ScenarioFile.Since now = Drawer.outside(filed);
         if (now == outside) {
             return;
         }
         outside = now;
         String name = filed.path().map(file -> file.getFileName().toString()).orElse("");
-        if (now == Drawer.Outside.CHANGED) {
+        if (now == ScenarioFile.Since.CHANGED) {
             notice.say(
-                    "“" + name + "” was changed by another program. Saving here would replace that (the version on the"
-                            + " disk is then kept as .previous.json).",
+                    "“" + name + "” was changed by another program. What is shown here is as it was before; saving asks"
+                            + " which of the two is to stay, and keeps both.",
                     new Notice.Choice("read it again", () -> filed.path().ifPresent(this::open)));
-        } else if (now == Drawer.Outside.GONE) {
+        } else if (now == ScenarioFile.Since.GONE) {
             notice.say(
                     "“" + name + "” is no longer there. Everything is still here; save it to write it again.",
                     new Notice.Choice("save", this::save));

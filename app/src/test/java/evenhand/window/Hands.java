@@ -14,6 +14,8 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
@@ -27,8 +29,11 @@ final class Hands implements AutoCloseable, Asker {
     private final Robot robot;
     private final Window window;
     Unsaved unsaved = Unsaved.DISCARD;
+    Changed changed = Changed.BACK;
     final Deque<Path> files = new ArrayDeque<>();
     final Deque<String> lines = new ArrayDeque<>();
+    /** Questions that were asked for a line, each with what stood there at first. */
+    final List<String> askedLines = new ArrayList<>();
 
     Hands(Path folder, Optional<Path> file) throws Exception {
         this(folder, file, Optional.empty());
@@ -236,6 +241,11 @@ final class Hands implements AutoCloseable, Asker {
     }
 
     @Override
+    public Changed changedOutside(String file) {
+        return changed;
+    }
+
+    @Override
     public Optional<Path> toOpen(Optional<Path> near) {
         return Optional.ofNullable(files.poll());
     }
@@ -247,6 +257,7 @@ final class Hands implements AutoCloseable, Asker {
 
     @Override
     public Optional<String> line(String question, String start) {
+        askedLines.add(question + ": " + start);
         return Optional.ofNullable(lines.poll());
     }
 
