@@ -45,19 +45,19 @@ public record Stance(
     /**
      * A set-up at rest.
      *
-     * @param index place in the list of set-ups: it decides the look
+     * @param look its colour, line and marker
      * @param given the car as built, {@code lowered} not yet carried out
      * @param entries what was given of it: the tyres' sizes are read from it
      */
-    public static Stance atRest(String name, int index, Car given, Entries entries) {
-        return standing(name, index, given, given.settled(), entries);
+    public static Stance atRest(String name, int look, Car given, Entries entries) {
+        return standing(name, look, given, given.settled(), entries);
     }
 
     /** A set-up at rest that stands as {@code car}, such as with a load aboard. */
-    public static Stance standing(String name, int index, Car given, Car car, Entries entries) {
+    public static Stance standing(String name, int look, Car given, Car car, Entries entries) {
         return new Stance(
                 name,
-                new SetupStyle(index),
+                new SetupStyle(look),
                 given,
                 car,
                 size(entries, End.FRONT),

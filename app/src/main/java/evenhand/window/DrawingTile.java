@@ -100,12 +100,11 @@ final class DrawingTile extends JPanel implements Bench.View {
 
     private Drawing drawing(Desk desk) {
         Setup setup = desk.work().activeSetup();
-        int index = desk.work().scenario().setups().indexOf(setup);
         Optional<TurnedSetup> turned = turned(desk);
         // How it stands is worked out at once, so that a handle stays under the hand; how it leans comes with the answer.
         Car given = setup.car();
         Car car = Laden.of(given, desk.work().trial().load()) instanceof Laden.AtRest rest ? rest.car() : given.settled();
-        Stance rest = Stance.standing(setup.name(), index, given, car, setup.entries());
+        Stance rest = Stance.standing(setup.name(), setup.look(), given, car, setup.entries());
         Stance stance = turned.flatMap(own -> own.row(desk.replies()
                                 .turns()
                                 .orElseThrow()

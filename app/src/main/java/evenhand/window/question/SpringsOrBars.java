@@ -89,7 +89,7 @@ final class SpringsOrBars implements Question {
         Trial trial = asked.work().usualTrial();
         Complaint complaint = Remedies.complaint(COMPLAINTS.contains(wish) ? wish : COMPLAINT.start(), active, trial);
         List<Effect> helping = Remedies.helping(active, trial, complaint);
-        SetupStyle style = new SetupStyle(SideBySide.index(asked, active.setup().name()));
+        SetupStyle style = new SetupStyle(SideBySide.look(asked, active.setup().name()));
         List<String> sentences = EffectWords.help(complaint, helping, asked.units());
         return new Reply(
                 sentences.stream()
@@ -137,7 +137,7 @@ final class SpringsOrBars implements Question {
                 ? List.of()
                 : List.of(EffectCharts.effects(
                         setup.name(),
-                        new SetupStyle(SideBySide.index(asked, setup.name())),
+                        new SetupStyle(SideBySide.look(asked, setup.name())),
                         effects,
                         judged,
                         MOST_EVERY,

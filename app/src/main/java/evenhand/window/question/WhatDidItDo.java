@@ -134,7 +134,7 @@ final class WhatDidItDo implements Question {
                 "Which change did how much of it: " + figure,
                 new CurveCharts.Quantity("share of the difference in " + figure, unit, criterion.digits()),
                 one.setup().name(),
-                new SetupStyle(SideBySide.index(asked, one.setup().name())),
+                new SetupStyle(SideBySide.look(asked, one.setup().name())),
                 causes,
                 MOST_BARS);
     }
