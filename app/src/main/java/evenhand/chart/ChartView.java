@@ -153,7 +153,15 @@ public final class ChartView extends JComponent implements Accessible {
     public Dimension getMinimumSize() {
         return isMinimumSizeSet()
                 ? super.getMinimumSize()
-                : new Dimension((int) (20 * theme.size()), (int) (14 * theme.size()));
+                : new Dimension((int) (20 * theme.size()), (int) (leastHeight() * theme.size()));
+    }
+
+    /** In sizes of type: rows can be told apart, and keys and notes leave room for the curves. */
+    private double leastHeight() {
+        if (chart.up() instanceof Axis.Rows rows) {
+            return Math.max(14, 8 + 1.35 * rows.rows().size() + 1.3 * chart.notes().size());
+        }
+        return 13 + 0.6 * Math.max(0, chart.setups().size() - 2) + 1.3 * chart.notes().size();
     }
 
     private void changed() {

@@ -13,6 +13,9 @@ public record SetupStyle(int index) {
     /** A line of reference, of no set-up. */
     public static final SetupStyle NONE = new SetupStyle(-1);
 
+    /** A sample of a line as such, drawn through, of no set-up. */
+    public static final SetupStyle PLAIN = new SetupStyle(-2);
+
     /** Number of colours and of markers. */
     public static final int DISTINCT = 12;
 
@@ -28,7 +31,7 @@ public record SetupStyle(int index) {
     private static final int LINES = DASHES.size();
 
     public SetupStyle {
-        if (index < -1) {
+        if (index < -2) {
             throw new IllegalArgumentException("no set-up has the look " + index);
         }
     }
@@ -54,7 +57,7 @@ public record SetupStyle(int index) {
     /** Its line of this width, px. */
     public BasicStroke stroke(double width) {
         float w = (float) width;
-        float[] dash = ofSetup() ? DASHES.get(dash()) : new float[] {3, 3};
+        float[] dash = ofSetup() ? DASHES.get(dash()) : equals(PLAIN) ? DASHES.get(0) : new float[] {3, 3};
         if (dash.length == 0) {
             return new BasicStroke(w, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
         }

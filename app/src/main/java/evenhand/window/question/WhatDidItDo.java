@@ -90,6 +90,10 @@ final class WhatDidItDo implements Question {
                         .toList();
                 headlines.addAll(first);
                 sentences.removeAll(first);
+                if (others.size() > 1) {
+                    headlines.add((others.size() == 2 ? "One more is" : others.size() - 1 + " more are")
+                            + " compared below.");
+                }
                 shares(comparison, one, asked).forEach(charts::add);
             }
             more.add(new Reply.Paragraph(one.setup().name(), sentences));
