@@ -99,6 +99,11 @@ public record Theme(
         return mixed(colour(style), part);
     }
 
+    /** The inside of a set-up's bar, on which words may stand. */
+    public Color bar(SetupStyle style) {
+        return soft(style, 0.3);
+    }
+
     /** A colour laid thinly over the background. */
     public Color mixed(Color colour, double part) {
         return new Color(
