@@ -38,19 +38,27 @@ final class FormRow extends JPanel {
     private final JComponent input;
     private final Words.Area told;
     private final Words.Area trouble;
+    private final boolean showsDefaults;
     private String shown = "";
 
+    /** A row of a form, in which a choice that was not made shows what is taken without. */
     FormRow(FormField field, Taker taker) {
-        this(field, field.label(), taker);
+        this(field, field.label(), true, taker);
     }
 
-    FormRow(FormField field, String words, Taker taker) {
+    /** A row in which nothing is shown that was not given. */
+    static FormRow asking(FormField field, String words, Taker taker) {
+        return new FormRow(field, words, false, taker);
+    }
+
+    private FormRow(FormField field, String words, boolean showsDefaults, Taker taker) {
         super(new MigLayout(
                 "insets 2 0 2 0, gap 10 0, fillx, hidemode 3",
                 "[" + Looks.em(13) + "!][" + Looks.em(15) + "!][grow,fill]",
                 "[]"));
         this.field = field;
         this.taker = taker;
+        this.showsDefaults = showsDefaults;
         setOpaque(false);
         label = new JLabel(words);
         label.setToolTipText(field.path());
@@ -82,6 +90,11 @@ final class FormRow extends JPanel {
     /** Puts the keys into its field. */
     void focus() {
         input.requestFocusInWindow();
+    }
+
+    /** Whether the keys are in its field. */
+    boolean hasKeys() {
+        return input.isFocusOwner();
     }
 
     /** Whether it can show another field as well. */
@@ -173,7 +186,7 @@ final class FormRow extends JPanel {
             shown = now.given()
                     .or(() -> now.choices().stream()
                             .findFirst()
-                            .filter(first -> now.slot().isPresent()))
+                            .filter(first -> showsDefaults && now.slot().isPresent()))
                     .orElse("");
             if (trouble.isVisible()) {
                 return;
