@@ -79,8 +79,7 @@ public record Chart(String title, Axis.Measure across, Axis up, List<Part> parts
 
     /** The same chart with axes that hold another's spans besides its own. */
     public Chart wideAs(Chart other) {
-        return over(
-                across.span().including(other.across.span()), up.span().including(other.up.span()));
+        return over(across.span().including(other.across.span()), up.span().including(other.up.span()));
     }
 
     /** The same chart with other axes' spans; rows stay as they are. */

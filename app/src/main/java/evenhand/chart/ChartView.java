@@ -159,9 +159,12 @@ public final class ChartView extends JComponent implements Accessible {
     /** In sizes of type: rows can be told apart, and keys and notes leave room for the curves. */
     private double leastHeight() {
         if (chart.up() instanceof Axis.Rows rows) {
-            return Math.max(14, 8 + 1.35 * rows.rows().size() + 1.3 * chart.notes().size());
+            return Math.max(
+                    14, 8 + 1.35 * rows.rows().size() + 1.3 * chart.notes().size());
         }
-        return 13 + 0.6 * Math.max(0, chart.setups().size() - 2) + 1.3 * chart.notes().size();
+        return 13
+                + 0.6 * Math.max(0, chart.setups().size() - 2)
+                + 1.3 * chart.notes().size();
     }
 
     private void changed() {

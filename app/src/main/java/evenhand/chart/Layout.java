@@ -49,12 +49,7 @@ final class Layout {
 
     /** One entry of the key above the plot. */
     record Key(
-            String words,
-            SetupStyle style,
-            Part.Hatch hatch,
-            Optional<Part.Weight> line,
-            double sample,
-            double width) {
+            String words, SetupStyle style, Part.Hatch hatch, Optional<Part.Weight> line, double sample, double width) {
         /** With a sample as wide as is usual, in sizes of type. */
         Key(String words, SetupStyle style, Part.Hatch hatch, Optional<Part.Weight> line, double width) {
             this(words, style, hatch, line, line.isPresent() ? 3 : 1.6, width);
@@ -162,8 +157,7 @@ final class Layout {
     }
 
     private Key key(String words, SetupStyle style, Part.Weight weight) {
-        return new Key(
-                words, style, Part.Hatch.FULL, Optional.of(weight), width(words, theme.plain()) + 4.6 * em);
+        return new Key(words, style, Part.Hatch.FULL, Optional.of(weight), width(words, theme.plain()) + 4.6 * em);
     }
 
     /** Keys of bars, and of lines that find no room at their ends; in as many rows as they need. */

@@ -19,7 +19,7 @@ import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
-import evenhand.words.CostWords;
+import evenhand.words.lowering.CostWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -37,8 +37,9 @@ public final class FileCatalogue {
             text("basedOn").optional().means("name of the set-up whose changes come first");
     static final Slot<Double> LOOK = ratio("look")
             .optional()
-            .means("which colour, line and marker the set-up is drawn with, from 1; the program writes it where another place"
-                    + " in the list would change it")
+            .means(
+                    "which colour, line and marker the set-up is drawn with, from 1; the program writes it where another place"
+                            + " in the list would change it")
             .within(1, Setup.MOST_LOOKS);
     static final Slot<Car> CHANGES = changes("changes", Catalogue.CAR)
             .optional()

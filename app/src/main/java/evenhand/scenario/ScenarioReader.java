@@ -134,9 +134,8 @@ public final class ScenarioReader {
     private List<Patched> patched(Json car, Json.Obj top) {
         if (!(top.members().get("setups") instanceof Json.Arr list)
                 || list.items().isEmpty()) {
-            FileCatalogue.Named only =
-                    new FileCatalogue.Named(
-                            Setup.AS_GIVEN, Optional.empty(), Optional.empty(), Map.of(), OptionalDouble.empty());
+            FileCatalogue.Named only = new FileCatalogue.Named(
+                    Setup.AS_GIVEN, Optional.empty(), Optional.empty(), Map.of(), OptionalDouble.empty());
             return List.of(new Patched(only, car, 0));
         }
         Map<String, Raw> byName = new LinkedHashMap<>();

@@ -137,8 +137,7 @@ public final class SetupsWriter {
     private static Optional<String> changed(Map<String, Integer> before, String text) {
         Map<String, Integer> now = looks(text);
         return now.keySet().stream()
-                .filter(name -> before.containsKey(name)
-                        && !Objects.equals(before.get(name), now.get(name)))
+                .filter(name -> before.containsKey(name) && !Objects.equals(before.get(name), now.get(name)))
                 .findFirst();
     }
 
@@ -159,9 +158,8 @@ public final class SetupsWriter {
 
     private static OptionalInt look(Json.Obj setup) {
         Json given = setup.members().get(LOOK);
-        String written = given instanceof Json.Num number
-                ? number.text()
-                : given instanceof Json.Str word ? word.text() : "";
+        String written =
+                given instanceof Json.Num number ? number.text() : given instanceof Json.Str word ? word.text() : "";
         try {
             return OptionalInt.of((int) Double.parseDouble(written) - 1);
         } catch (NumberFormatException none) {

@@ -1,6 +1,19 @@
 package evenhand.terminal;
 
 import evenhand.catalogue.Nearest;
+import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.balance.BalanceCommand;
+import evenhand.terminal.bump.BumpCommand;
+import evenhand.terminal.compare.CompareCommand;
+import evenhand.terminal.doubt.DoubtCommand;
+import evenhand.terminal.effects.EffectsCommand;
+import evenhand.terminal.find.FindCommand;
+import evenhand.terminal.lower.LowerCommand;
+import evenhand.terminal.page.Console;
+import evenhand.terminal.ride.RideCommand;
+import evenhand.terminal.roughness.RoughnessCommand;
 import evenhand.words.Units;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -127,7 +140,7 @@ public final class Evenhand {
     }
 
     /** The same where there is no window to be opened. */
-    static Status run(Console console, String... args) {
+    public static Status run(Console console, String... args) {
         return run((file, units) -> Optional.of("there is no window here"), console, args);
     }
 

@@ -1,6 +1,11 @@
 package evenhand.terminal;
 
 import evenhand.scenario.SchemaWriter;
+import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.asked.UnitlessOptions;
+import evenhand.terminal.page.Console;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 

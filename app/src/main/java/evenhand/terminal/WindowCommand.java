@@ -1,5 +1,10 @@
 package evenhand.terminal;
 
+import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.OptionText;
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.page.Console;
 import evenhand.words.Units;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -184,8 +184,7 @@ final class AnswerPane extends JPanel implements Bench.View {
                 haltedWords,
                 empty ? "Stopped before it was answered." : "Stopped. What is shown here was answered before.");
         if (empty) {
-            headline.say(
-                    stopped.filter(desk.asking()::equals).isPresent() ? List.of() : List.of("Being worked out …"));
+            headline.say(stopped.filter(desk.asking()::equals).isPresent() ? List.of() : List.of("Being worked out …"));
             headline.showLate();
         }
         halted.setVisible(stopped.filter(

@@ -101,16 +101,15 @@ final class DrawingTile extends JPanel implements Bench.View {
     private Drawing drawing(Desk desk) {
         Setup setup = desk.work().activeSetup();
         Optional<TurnedSetup> turned = turned(desk);
-        // How it stands is worked out at once, so that a handle stays under the hand; how it leans comes with the answer.
+        // How it stands is worked out at once, so that a handle stays under the hand; how it leans comes with the
+        // answer.
         Car given = setup.car();
-        Car car = Laden.of(given, desk.work().trial().load()) instanceof Laden.AtRest rest ? rest.car() : given.settled();
+        Car car =
+                Laden.of(given, desk.work().trial().load()) instanceof Laden.AtRest rest ? rest.car() : given.settled();
         Stance rest = Stance.standing(setup.name(), setup.look(), given, car, setup.entries());
-        Stance stance = turned.flatMap(own -> own.row(desk.replies()
-                                .turns()
-                                .orElseThrow()
-                                .of()
-                                .pace())
-                        .map(row -> rest.turning(row, own.standing())))
+        Stance stance = turned.flatMap(
+                        own -> own.row(desk.replies().turns().orElseThrow().of().pace())
+                                .map(row -> rest.turning(row, own.standing())))
                 .orElse(rest);
         Detail detail = detail(desk);
         return switch (seen) {

@@ -33,6 +33,7 @@ final class KnobCell extends JPanel {
     private transient Optional<TurnedSetup> before = Optional.empty();
     /** The work that the effect beside the track is of. */
     private transient Optional<Work> moved = Optional.empty();
+
     private String shown = "";
 
     KnobCell(Bench bench, String path) {

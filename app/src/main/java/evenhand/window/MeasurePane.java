@@ -146,8 +146,8 @@ final class MeasurePane extends JPanel {
         Optional<Guess> proposal = measured.proposal(field);
         boolean scales = field.path().equals("cornerWeights.rearRight");
         Optional<Guess> guess = Guess.of(field, measured, units);
-        boolean taken = guess.map(own -> field.given().equals(Optional.of(own.text())))
-                .orElse(false);
+        boolean taken =
+                guess.map(own -> field.given().equals(Optional.of(own.text()))).orElse(false);
         if (proposal.isEmpty() && !scales && (guess.isEmpty() || field.given().isPresent() && !taken)) {
             return;
         }
@@ -291,7 +291,8 @@ final class MeasurePane extends JPanel {
     private List<String> offered() {
         return measured.steps().get(step).fields().stream()
                 .map(field -> measured.proposal(field)
-                        .or(() -> Guess.of(field, measured, units).filter(own -> field.given().isEmpty()))
+                        .or(() -> Guess.of(field, measured, units)
+                                .filter(own -> field.given().isEmpty()))
                         .map(Guess::text)
                         .orElse(""))
                 .toList();

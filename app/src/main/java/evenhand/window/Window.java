@@ -104,7 +104,8 @@ public final class Window {
         frame.setTransferHandler(new Dropped());
         pane.bench().add((before, now) -> {
             frame.setTitle(now.name());
-            frame.getRootPane().putClientProperty("Window.documentModified", now.unsaved()); // where the system marks it
+            frame.getRootPane()
+                    .putClientProperty("Window.documentModified", now.unsaved()); // where the system marks it
         });
     }
 

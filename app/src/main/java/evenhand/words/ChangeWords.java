@@ -24,7 +24,7 @@ public final class ChangeWords {
     }
 
     /** What is changed as the subject of a sentence: "the rear lateral locator height", "the front lowering". */
-    static String subject(Change change) {
+    public static String subject(Change change) {
         String path = change.path();
         return path.endsWith(LOWERED)
                 ? "the " + name(path.substring(0, path.length() - LOWERED.length())) + " lowering"

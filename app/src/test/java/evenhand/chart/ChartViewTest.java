@@ -72,8 +72,7 @@ class ChartViewTest {
         view.showSteady(narrow, Theme.light(12));
         assertThat(view.zoom()).isEqualTo(Zoom.all(wide));
         view.showSteady(high, Theme.light(12));
-        assertThat(view.zoom())
-                .isEqualTo(new Zoom(wide.across().span(), new Span(-1, 20)));
+        assertThat(view.zoom()).isEqualTo(new Zoom(wide.across().span(), new Span(-1, 20)));
         view.show(narrow, Theme.light(12));
         assertThat(view.zoom()).isEqualTo(Zoom.all(narrow));
         view.showSteady(TurnCharts.steer(cars, Units.METRIC), Theme.light(12));

@@ -216,10 +216,7 @@ class DrawingTest {
         Scenario pulled = ScenarioReader.read(
                         scenario.file(),
                         ScenarioWriter.set(
-                                scenario.text(),
-                                Optional.of(before.name()),
-                                "rear.lateralLocator.height",
-                                "271 mm"))
+                                scenario.text(), Optional.of(before.name()), "rear.lateralLocator.height", "271 mm"))
                 .scenario()
                 .orElseThrow();
         double up = 0.271 - before.car().rear().rollCentreHeight();
@@ -227,8 +224,8 @@ class DrawingTest {
         TurnRow row = turn(before, Direction.LEFT).limit().row();
         Drawing then = RearView.of(stance(scenario, 1).turning(row), End.REAR, METRIC, before.values());
         Setup now = pulled.setups().get(1);
-        Drawing drawing = RearView.of(
-                stance(pulled, 1).turning(row, before.car().settled()), End.REAR, METRIC, now.values());
+        Drawing drawing =
+                RearView.of(stance(pulled, 1).turning(row, before.car().settled()), End.REAR, METRIC, now.values());
         String pivot = "rear.lateralLocator.height";
         assertThat(drawing.handle(pivot).orElseThrow().z()
                         - then.handle(pivot).orElseThrow().z())

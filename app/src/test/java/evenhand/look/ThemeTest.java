@@ -60,8 +60,7 @@ class ThemeTest {
                 double distance = Double.POSITIVE_INFINITY;
                 for (double[] sight : SIGHTS) {
                     distance = Math.min(
-                            distance,
-                            distance(lab(theme.colour(one), sight), lab(theme.colour(other), sight)));
+                            distance, distance(lab(theme.colour(one), sight), lab(theme.colour(other), sight)));
                 }
                 // the first three, most often seen together, farthest; then the first six
                 double least = i < 3 ? 36 : i < 6 ? 27 : 16;

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.List;
-import java.util.stream.IntStream;
-import java.util.Map;
 import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class SetupsWriterTest {
@@ -62,7 +62,9 @@ class SetupsWriterTest {
     @Test
     void aSetupLooksAsItDidWhateverBecomesOfTheOthers() {
         Map<String, Integer> before = looks(TEXT);
-        assertThat(before.values()).containsExactlyInAnyOrder(IntStream.range(0, NAMES.size()).boxed().toArray(Integer[]::new));
+        assertThat(before.values())
+                .containsExactlyInAnyOrder(
+                        IntStream.range(0, NAMES.size()).boxed().toArray(Integer[]::new));
         for (String name : NAMES) {
             for (int to = 0; to < NAMES.size(); to++) {
                 assertThat(looks(SetupsWriter.move(TEXT, name, to))).isEqualTo(before);
@@ -78,8 +80,7 @@ class SetupsWriterTest {
                 left.remove(name);
                 String without = SetupsWriter.delete(TEXT, name);
                 assertThat(looks(without)).isEqualTo(left);
-                String again = ScenarioWriter.addSetup(
-                        without, "Added", Optional.empty(), Optional.empty(), Map.of());
+                String again = ScenarioWriter.addSetup(without, "Added", Optional.empty(), Optional.empty(), Map.of());
                 assertThat(looks(again)).containsAllEntriesOf(left).containsEntry("Added", before.get(name));
             }
         }

@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.terminal.asked.Status;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

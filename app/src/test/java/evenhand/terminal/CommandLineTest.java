@@ -2,6 +2,8 @@ package evenhand.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.page.Console;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -60,14 +62,19 @@ class CommandLineTest {
     void theWindowIsOpenedInTheUnitsThatAreWanted() {
         List<String> opened = new ArrayList<>();
         Evenhand.Opener window = (file, units) -> {
-            opened.add(file.map(Path::toString).orElse("-") + " " + units.map(Enum::name).orElse("-"));
+            opened.add(file.map(Path::toString).orElse("-") + " "
+                    + units.map(Enum::name).orElse("-"));
             return Optional.empty();
         };
-        Console console = new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), false, 80, false);
-        assertThat(Evenhand.run(window, console, "window", "--units", "imperial")).isEqualTo(Status.DONE);
-        assertThat(Evenhand.run(window, console, "window", "car.json", "--units", "metric")).isEqualTo(Status.DONE);
+        Console console =
+                new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), false, 80, false);
+        assertThat(Evenhand.run(window, console, "window", "--units", "imperial"))
+                .isEqualTo(Status.DONE);
+        assertThat(Evenhand.run(window, console, "window", "car.json", "--units", "metric"))
+                .isEqualTo(Status.DONE);
         assertThat(Evenhand.run(window, console)).isEqualTo(Status.DONE);
-        assertThat(Evenhand.run(window, console, "window", "--units", "furlongs")).isEqualTo(Status.WRONG);
+        assertThat(Evenhand.run(window, console, "window", "--units", "furlongs"))
+                .isEqualTo(Status.WRONG);
         assertThat(opened).containsExactly("- IMPERIAL", "car.json METRIC", "- -");
     }
 

@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.terminal.asked.Status;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,5 +1,7 @@
 package evenhand.terminal;
 
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.page.Console;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -11,9 +13,9 @@ import java.util.List;
 import java.util.Map;
 
 /** One run of the program in this process. */
-record Run(Status status, String out, String err) {
+public record Run(Status status, String out, String err) {
     /** A small car with a set-up that turns, one that turns flatter, and one that falls over on its springs. */
-    static final String CAR = """
+    public static final String CAR = """
             {
               "evenhand": 1,
               "title": "Test mule, \\"blue\\"",
@@ -44,7 +46,7 @@ record Run(Status status, String out, String err) {
             }
             """;
 
-    static Run of(String... args) {
+    public static Run of(String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Status status = Evenhand.run(Console.of(out, err, false, Map.of()), args);
@@ -58,11 +60,11 @@ record Run(Status status, String out, String err) {
         return new Run(status, "", err.toString(StandardCharsets.UTF_8));
     }
 
-    static Path car(Path folder) {
+    public static Path car(Path folder) {
         return file(folder, "mule.json", CAR);
     }
 
-    static Path file(Path folder, String name, String text) {
+    public static Path file(Path folder, String name, String text) {
         try {
             return Files.writeString(folder.resolve(name), text);
         } catch (IOException e) {
@@ -70,7 +72,7 @@ record Run(Status status, String out, String err) {
         }
     }
 
-    List<String> lines() {
+    public List<String> lines() {
         return out.lines().toList();
     }
 }

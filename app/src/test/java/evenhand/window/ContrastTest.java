@@ -26,7 +26,11 @@ class ContrastTest {
             Map.entry("TextArea.selectionForeground", List.of("TextArea.selectionBackground")),
             Map.entry(
                     "Button.foreground",
-                    List.of("Button.background", "Button.hoverBackground", "Button.pressedBackground", "Panel.background")),
+                    List.of(
+                            "Button.background",
+                            "Button.hoverBackground",
+                            "Button.pressedBackground",
+                            "Panel.background")),
             Map.entry("Button.default.foreground", List.of("Button.default.background")),
             Map.entry("ToggleButton.foreground", List.of("ToggleButton.background", "Button.hoverBackground")),
             Map.entry("ToggleButton.selectedForeground", List.of("ToggleButton.selectedBackground")),
@@ -84,9 +88,7 @@ class ContrastTest {
                 }
                 check(weak, name + " on the theme's ground", ink, theme.background());
             });
-            for (String ground : List.of(
-                    "TableHeader.background",
-                    "TextField.background")) {
+            for (String ground : List.of("TableHeader.background", "TextField.background")) {
                 check(weak, "quiet on " + ground, theme.quiet(), UIManager.getColor(ground));
             }
             for (int i = 0; i < SetupStyle.DISTINCT; i++) {

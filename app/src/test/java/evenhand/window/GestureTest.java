@@ -145,8 +145,11 @@ class GestureTest {
                     false,
                     MouseEvent.BUTTON1));
             // still in the same event: no answer can have come
-            assertThat(room.pane().bench().desk().replies().turnsLate(
-                            room.pane().bench().desk().work()))
+            assertThat(room.pane()
+                            .bench()
+                            .desk()
+                            .replies()
+                            .turnsLate(room.pane().bench().desk().work()))
                     .isTrue();
             return view.drawing().handle(PIVOT).orElseThrow().z();
         });

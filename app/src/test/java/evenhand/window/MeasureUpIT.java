@@ -43,12 +43,14 @@ class MeasureUpIT extends AtTheWindow {
         Hands.until("focus", axle::isFocusOwner);
         hands.key(KeyEvent.VK_DOWN);
         hands.key(KeyEvent.VK_ENTER);
-        Hands.until("the choice", () -> hands.pane()
-                .measure()
-                .measured()
-                .draft()
-                .get("axleLift.liftedAxle")
-                .isPresent());
+        Hands.until(
+                "the choice",
+                () -> hands.pane()
+                        .measure()
+                        .measured()
+                        .draft()
+                        .get("axleLift.liftedAxle")
+                        .isPresent());
         assertThat(measured().draft().get("axleLift.liftedAxle")).contains("front");
         assertThat(measured().missing()).extracting(FormField::path).doesNotContain("axleLift.liftedAxle");
     }
@@ -76,7 +78,9 @@ class MeasureUpIT extends AtTheWindow {
         assertThat(words).startsWith("don't know: estimate ").contains(" kg ± ");
         Words.Area why = hands.find(Words.Area.class, "why front.unsprungMass");
         String said = Hands.see(() -> why.getText());
-        assertThat(said).contains("leaves the understeer near the limit open by about ±").contains("deg/g");
+        assertThat(said)
+                .contains("leaves the understeer near the limit open by about ±")
+                .contains("deg/g");
         hands.click(estimate);
         assertThat(measured().draft().get("front.unsprungMass").orElseThrow())
                 .isEqualTo(words.substring("don't know: estimate ".length()));

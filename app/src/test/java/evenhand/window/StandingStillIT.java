@@ -81,7 +81,8 @@ class StandingStillIT extends AtTheWindow {
             hands.key(KeyEvent.VK_TAB);
             Component owner = Hands.see(
                     () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
-            if (owner instanceof JTextField field && String.valueOf(field.getName()).startsWith("field ")) {
+            if (owner instanceof JTextField field
+                    && String.valueOf(field.getName()).startsWith("field ")) {
                 assertThat(Hands.see(() -> field.getVisibleRect().height))
                         .as(field.getName())
                         .isEqualTo(Hands.see(field::getHeight));
@@ -115,7 +116,8 @@ class StandingStillIT extends AtTheWindow {
             int y = Hands.see(() -> (int) questions.getCellBounds(row, row).getCenterY());
             hands.click(questions, 40, y);
             hands.answered();
-            assertThat(hands.desk().look().question()).isEqualTo(Questions.ALL.get(row).key());
+            assertThat(hands.desk().look().question())
+                    .isEqualTo(Questions.ALL.get(row).key());
             assertThat(owner()).isEqualTo("questions");
             hands.key(KeyEvent.VK_SPACE);
             assertThat(hands.desk().work().scenario().text()).isEqualTo(text);

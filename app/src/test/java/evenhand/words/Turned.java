@@ -13,6 +13,7 @@ import evenhand.turn.TurnEvent;
 import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.turn.WheelState;
+import evenhand.words.balance.BalanceWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

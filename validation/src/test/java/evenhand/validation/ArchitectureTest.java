@@ -1,9 +1,13 @@
 package evenhand.validation;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -39,6 +43,11 @@ class ArchitectureTest {
     /** What steps, in time or along a road, searches or samples stands on a library of mathematics for that. */
     private static final String[] WITH_MATHEMATICS = {
         "evenhand.road..", "evenhand.bump..", "evenhand.choice..", "evenhand.doubt.."
+    };
+
+    /** What the commands share: page, options, and the frame of a reply. */
+    private static final String[] SHARED_BY_QUESTIONS = {
+        "evenhand.terminal.page..", "evenhand.terminal.asked..", "evenhand.terminal.reply.."
     };
 
     @ArchTest
@@ -210,6 +219,32 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule noPackageUsesOneThatUsesIt =
             slices().matching("evenhand.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule noQuestionOfTheTerminalKnowsAnother = slices().matching("evenhand.terminal.(*)..")
+            .should()
+            .notDependOnEachOther()
+            .ignoreDependency(DescribedPredicate.alwaysTrue(), resideInAnyPackage(SHARED_BY_QUESTIONS));
+
+    @ArchTest
+    static final ArchRule whatQuestionsShareKnowsNoQuestion = noClasses()
+            .that()
+            .resideInAnyPackage(SHARED_BY_QUESTIONS)
+            .should()
+            .dependOnClassesThat(
+                    resideInAPackage("evenhand.terminal..").and(not(resideInAnyPackage(SHARED_BY_QUESTIONS))));
+
+    @ArchTest
+    static final ArchRule wordsOfQuestionsFormNoCircle =
+            slices().matching("evenhand.words.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule wordsThatQuestionsShareKnowNoQuestion = noClasses()
+            .that()
+            .resideInAPackage("evenhand.words")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("evenhand.words.*..");
 
     @ArchTest
     static final ArchRule theModelKnowsNoFilesNoWindowsAndNoJson = noClasses()

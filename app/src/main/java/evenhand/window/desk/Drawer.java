@@ -72,7 +72,9 @@ public final class Drawer {
     /** Whether both names lead to one file. */
     public static boolean isSame(Path one, Path other) {
         try {
-            return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize())
+            return one.toAbsolutePath()
+                            .normalize()
+                            .equals(other.toAbsolutePath().normalize())
                     || Files.isSameFile(one, other);
         } catch (IOException notThere) {
             return false;

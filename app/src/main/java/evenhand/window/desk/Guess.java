@@ -115,8 +115,10 @@ public record Guess(String text, String from) {
             double off = own.tolerance();
             String path = field.path().startsWith("axleLift") ? MeasureUp.CG_HEIGHT : field.path();
             MeasureUp whole = measured.filledUp(units);
-            OptionalDouble less = near(whole.with(path, Quantity.of(own.si() - off, own.unit()).text()));
-            OptionalDouble more = near(whole.with(path, Quantity.of(own.si() + off, own.unit()).text()));
+            OptionalDouble less = near(
+                    whole.with(path, Quantity.of(own.si() - off, own.unit()).text()));
+            OptionalDouble more = near(
+                    whole.with(path, Quantity.of(own.si() + off, own.unit()).text()));
             return less.isPresent() && more.isPresent()
                     ? OptionalDouble.of(Math.abs(more.getAsDouble() - less.getAsDouble()) / 2)
                     : OptionalDouble.empty();
@@ -133,5 +135,4 @@ public record Guess(String text, String from) {
                 .filter(Double::isFinite)
                 .findFirst();
     }
-
 }

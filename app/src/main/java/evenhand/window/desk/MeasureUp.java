@@ -224,8 +224,8 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
         OptionalDouble mass = quantity("mass", Dimension.MASS);
         OptionalDouble front = quantity("frontWeightFraction", Dimension.RATIO);
         return mass.isPresent() && front.isPresent()
-                ? OptionalDouble.of(mass.getAsDouble()
-                        * (axle.equals("front") ? front.getAsDouble() : 1 - front.getAsDouble()))
+                ? OptionalDouble.of(
+                        mass.getAsDouble() * (axle.equals("front") ? front.getAsDouble() : 1 - front.getAsDouble()))
                 : OptionalDouble.empty();
     }
 
@@ -304,8 +304,8 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
         String other = path.startsWith("front") ? "rear" : "front";
         Optional<String> size = draft.get(path.substring(0, tyre) + ".tyre.size");
         Optional<Guess> bySize = path.endsWith(".kind") ? size.flatMap(MeasureUp::kind) : Optional.empty();
-        return bySize.or(() -> draft.get(other + path.substring(tyre))
-                .map(text -> new Guess(text, "as at the " + other)));
+        return bySize.or(
+                () -> draft.get(other + path.substring(tyre)).map(text -> new Guess(text, "as at the " + other)));
     }
 
     /** How a tyre of a size is mostly built, by common practice, no source: a size in inches or with a hyphen is of before radials. */
@@ -326,7 +326,8 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
     public OptionalInt step(String path) {
         List<Step> steps = steps();
         return IntStream.range(0, steps.size())
-                .filter(i -> steps.get(i).fields().stream().anyMatch(field -> field.path().equals(path)))
+                .filter(i -> steps.get(i).fields().stream()
+                        .anyMatch(field -> field.path().equals(path)))
                 .findFirst();
     }
 

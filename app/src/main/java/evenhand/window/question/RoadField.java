@@ -5,7 +5,7 @@ import evenhand.ride.RideAnswer;
 import evenhand.ride.RoadClass;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.words.RideWords;
+import evenhand.words.ride.RideWords;
 import java.util.Arrays;
 
 /** The road that a ride is asked about. */

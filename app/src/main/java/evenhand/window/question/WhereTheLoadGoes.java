@@ -38,7 +38,7 @@ final class WhereTheLoadGoes implements Question {
                     .ifPresent(turn -> one.sums()
                             .ifPresent(sums ->
                                     headlines.add((asked.shown().size() > 1 ? Said.named(one.setup()) + ": " : "")
-                                            + evenhand.words.BalanceWords.ofRoll(sums, turn, asked.units()))));
+                                            + evenhand.words.balance.BalanceWords.ofRoll(sums, turn, asked.units()))));
         }
         return new Reply(
                 headlines,

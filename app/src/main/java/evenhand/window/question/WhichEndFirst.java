@@ -7,7 +7,7 @@ import evenhand.scenario.Setup;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.words.LimitWords;
+import evenhand.words.balance.LimitWords;
 import java.util.List;
 
 /** The balance at the chosen pace and at the limit. */

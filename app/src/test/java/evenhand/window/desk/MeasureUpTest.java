@@ -133,7 +133,8 @@ class MeasureUpTest {
         assertThat(proposed(front, "rear.tyre.size")).isEqualTo("6.00-15");
         assertThat(proposed(front, "rear.tyre.pressure")).isEqualTo("1.8 bar");
         assertThat(proposed(measured, "drive.axle")).isEqualTo("-");
-        assertThat(proposed(measured.with("rear.layout", "live axle"), "drive.axle")).isEqualTo("rear");
+        assertThat(proposed(measured.with("rear.layout", "live axle"), "drive.axle"))
+                .isEqualTo("rear");
         MeasureUp weighed = measured;
         for (String wheel : List.of("frontLeft", "frontRight", "rearLeft", "rearRight")) {
             weighed = weighed.with("cornerWeights." + wheel, wheel.startsWith("front") ? "300 kg" : "200 kg");
@@ -182,8 +183,12 @@ class MeasureUpTest {
     void aWiderGuessCostsMore() {
         MeasureUp measured = answered(MeasureUp.NEW);
         FormField rate = field(measured, "rear.spring.rate");
-        double narrow = new Guess("24 N/mm ± 2 N/mm", "").cost(rate, measured, Units.METRIC).orElseThrow();
-        double wide = new Guess("24 N/mm ± 4 N/mm", "").cost(rate, measured, Units.METRIC).orElseThrow();
+        double narrow = new Guess("24 N/mm ± 2 N/mm", "")
+                .cost(rate, measured, Units.METRIC)
+                .orElseThrow();
+        double wide = new Guess("24 N/mm ± 4 N/mm", "")
+                .cost(rate, measured, Units.METRIC)
+                .orElseThrow();
         assertThat(wide / narrow).isBetween(1.7, 2.3);
     }
 

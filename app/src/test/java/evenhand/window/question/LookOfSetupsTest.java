@@ -49,8 +49,7 @@ class LookOfSetupsTest {
                 .containsAllEntriesOf(first);
         assertThat(later.get("Copy").index()).isEqualTo(first.size());
         for (String question : List.of("compare", "ride", "pivot")) {
-            assertThat(ofTheFile(asks.work().scenario().setups()))
-                    .containsAllEntriesOf(styles(asks.reply(question)));
+            assertThat(ofTheFile(asks.work().scenario().setups())).containsAllEntriesOf(styles(asks.reply(question)));
         }
     }
 }

@@ -1,0 +1,88 @@
+package evenhand.terminal.balance;
+
+import evenhand.answers.Trial;
+import evenhand.scenario.Scenario;
+import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.FullOption;
+import evenhand.terminal.asked.LoadOption;
+import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.ScenarioArgument;
+import evenhand.terminal.asked.SetupOption;
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.asked.TrialOptions;
+import evenhand.terminal.asked.UsualOptions;
+import evenhand.terminal.page.Console;
+import evenhand.words.Units;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code evenhand balance}. */
+@Command(
+        name = "balance",
+        sortOptions = false,
+        description = {
+            "How each set-up is balanced in a steady turn, to the left and to the right: at each pace,"
+                    + " and at the limit that a driver meets.",
+            "",
+            "The verdict keeps to one screen: pushes or slides at the paces asked for and near the limit"
+                    + " (at nine tenths of it); the limit and the end that goes first, each way round; where a"
+                    + " bump stop is met; why the last set-up differs from the first, what would move it most,"
+                    + " and how sure that is. With --full also hand sums, roll, load transfer and all other"
+                    + " figures of the first way round, what the understeer is made of, and what touches, lifts"
+                    + " or comes loose on the way. CSV has the rows of the first way round on the first circle.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples with the demo cars:",
+            "  app/evenhand balance scenarios/harbour-saloon.json",
+            "  app/evenhand balance scenarios/harbour-saloon.json --setup \"As bought\" \\",
+            "      --setup \"Pivot high\"",
+            "  app/evenhand balance scenarios/slipper-coupe.json --pace \"0.7 g\" \\",
+            "      --radius \"60 m\" --radius \"15 m\" --turn right",
+            "  app/evenhand balance scenarios/orchard-estate.json --load \"Four up\"",
+            "  app/evenhand balance scenarios/slipper-coupe.json --json > answer.json",
+            "",
+            "Ends with 0 when done, with 1 when a set-up has no answer one way round or both,",
+            "and with 2 when the command line or the file is wrong."
+        })
+public final class BalanceCommand implements Asked {
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
+
+    @Mixin
+    private final SetupOption setups = new SetupOption();
+
+    @Mixin
+    private final TrialOptions turn = new TrialOptions();
+
+    @Mixin
+    private final LoadOption load = new LoadOption();
+
+    @Mixin
+    private final FullOption full = new FullOption();
+
+    @Mixin
+    private final FormOptions forms = new FormOptions();
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        FormOptions.Form form = forms.form();
+        Trial asWeighed = turn.trial();
+        Units shown = usual.units();
+        Optional<Scenario> read = file.read(console);
+        if (read.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        Trial trial = asWeighed.with(load.of(scenario));
+        BalanceReply answer = BalanceReply.of(scenario, setups.of(scenario), trial, full.full());
+        answer.give(form, console, shown);
+        return answer.complete() ? Status.DONE : Status.NO_ANSWER;
+    }
+}

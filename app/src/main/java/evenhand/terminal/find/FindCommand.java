@@ -1,0 +1,344 @@
+package evenhand.terminal.find;
+
+import evenhand.answers.Aim;
+import evenhand.answers.Answers;
+import evenhand.answers.Trial;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Content;
+import evenhand.choice.Finding;
+import evenhand.choice.OneChange;
+import evenhand.choice.SeveralChanges;
+import evenhand.choice.Span;
+import evenhand.quantity.Dimension;
+import evenhand.quantity.InvalidValue;
+import evenhand.scenario.Problem;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.ScenarioFile;
+import evenhand.scenario.ScenarioReader;
+import evenhand.scenario.ScenarioWriter;
+import evenhand.scenario.Setup;
+import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.CircleOptions;
+import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.LoadOption;
+import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.OptionText;
+import evenhand.terminal.asked.ProgressLine;
+import evenhand.terminal.asked.RoadOptions;
+import evenhand.terminal.asked.ScenarioArgument;
+import evenhand.terminal.asked.SoundScenario;
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.asked.UsualOptions;
+import evenhand.terminal.page.Console;
+import evenhand.terminal.reply.SetupAnswer;
+import evenhand.turn.PacesAnswer;
+import evenhand.turn.TurnAnswer;
+import evenhand.words.AimText;
+import evenhand.words.GridText;
+import evenhand.words.Units;
+import evenhand.words.find.FindWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code evenhand find}. */
+@Command(
+        name = "find",
+        sortOptions = false,
+        description = {
+            "The range that a change can reach, and the value that meets an aim.",
+            "",
+            "With several changes: the smallest that meet the aim and keep what is to be kept, each measured by its"
+                    + " range. An aim is a figure, a bound or none, a value, and the pace where it has one: understeer,"
+                    + " roll gradient, sideslip, grip balance, front share, inside rear load or inside front load at a"
+                    + " pace; limit, limit balance or understeer near the limit without; front first, which stands"
+                    + " alone; and of the ride front or rear damping, frequency, comfort and tyre load variation.",
+            "",
+            "An aim holds both ways round and on every --radius: a bound by the worse, an exact value by the mean of"
+                    + " all, none of them further off than 0.3 deg/g or 1 %%. Where the front does not go first"
+                    + " both ways, that is said first.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples with the demo cars:",
+            "  app/evenhand find scenarios/harbour-saloon.json \\",
+            "      --change rear.lateralLocator.height --from \"200 mm\" --to \"340 mm\" \\",
+            "      --grid \"5 mm\" --aim \"understeer at most 4 deg/g at 0.5 g\"",
+            "  app/evenhand find scenarios/harbour-saloon.json \\",
+            "      --change rear.spring.rate --from \"20 N/mm\" --to \"40 N/mm\" \\",
+            "      --change front.spring.rate --from \"30 N/mm\" --to \"80 N/mm\" \\",
+            "      --aim \"limit balance at most 10 %%\" \\",
+            "      --keep \"roll gradient at most 6 deg/g at 0.5 g\"",
+            "  app/evenhand find scenarios/harbour-saloon.json \\",
+            "      --change rear.lateralLocator.height --from \"200 mm\" --to \"340 mm\" \\",
+            "      --aim \"understeer near the limit at most 17 deg/g\" --keep \"front first\"",
+            "",
+            "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the",
+            "nearest is told) or the set-up has no answer, and with 2 when the command line",
+            "or the file is wrong."
+        })
+public final class FindCommand implements Asked {
+    /** A found value is saved with so many digits: more than can be built, so that the figure stays the same. */
+    private static final int SAVED = 7;
+
+    @Mixin
+    private final ScenarioArgument file = new ScenarioArgument();
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "The set-up to start from. Otherwise the first of the file.")
+    private Optional<String> setupName = Optional.empty();
+
+    @Option(
+            names = "--change",
+            paramLabel = "PATH",
+            required = true,
+            description = "What may change, for example rear.lateralLocator.height; each has its --from and --to.")
+    private List<String> paths = new ArrayList<>();
+
+    @Option(names = "--from", paramLabel = "Q", required = true, description = "Where its range begins.")
+    private List<String> froms = new ArrayList<>();
+
+    @Option(names = "--to", paramLabel = "Q", required = true, description = "Where its range ends.")
+    private List<String> tos = new ArrayList<>();
+
+    @Option(
+            names = "--aim",
+            paramLabel = "AIM",
+            required = true,
+            description = "What is to be achieved, for example \"understeer 0.8 deg/g at 0.5 g\".")
+    @SuppressWarnings("NullAway.Init")
+    private String aimText;
+
+    @Option(
+            names = "--keep",
+            paramLabel = "AIM",
+            description = "What is to be kept meanwhile, for example \"roll gradient at most 5.5 deg/g at 0.5 g\";"
+                    + " may be given more than once.")
+    private List<String> keepTexts = new ArrayList<>();
+
+    @Option(
+            names = "--grid",
+            paramLabel = "Q",
+            description = "Only whole multiples of this step can be built, for example \"5 mm\"; it holds for the"
+                    + " changes of its dimension. May be given more than once.")
+    private List<String> grids = new ArrayList<>();
+
+    @Option(names = "--save-as", paramLabel = "NAME", description = "Adds what was found to the file as a set-up.")
+    private Optional<String> saveAs = Optional.empty();
+
+    @Mixin
+    private final CircleOptions circle = new CircleOptions();
+
+    @Mixin
+    private final RoadOptions road = new RoadOptions();
+
+    @Mixin
+    private final LoadOption load = new LoadOption();
+
+    @Mixin
+    private final FormOptions forms = new FormOptions();
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        FormOptions.Form form = forms.form();
+        Units shown = usual.units();
+        Aim aim = aim("--aim", aimText);
+        List<Aim> keeps = new ArrayList<>();
+        for (String text : keepTexts) {
+            keeps.add(aim("--keep", text));
+        }
+        contradictions(aim, keeps);
+        Trial asWeighed = trial(aim, keeps);
+        if (froms.size() != paths.size() || tos.size() != paths.size()) {
+            throw new Mistake("each --change needs its --from and its --to: there are " + paths.size() + " changes, "
+                    + froms.size() + " --from and " + tos.size() + " --to");
+        }
+        Optional<Scenario> read = file.read(console);
+        if (read.isEmpty()) {
+            return Status.WRONG;
+        }
+        Scenario scenario = read.get();
+        Trial trial = asWeighed.with(load.of(scenario));
+        Setup setup = SoundScenario.one(scenario, setupName);
+        if (saveAs.isPresent() && scenario.setup(saveAs.get()).isPresent()) {
+            throw new Mistake(
+                    "--save-as \"" + saveAs.get() + "\": there is a set-up of this name already; take another");
+        }
+        List<Span> spans = spans(setup);
+        List<OptionalDouble> steps = steps(spans);
+        Finding finding;
+        try (ProgressLine progress = new ProgressLine(console, "looking for it")) {
+            finding = spans.size() == 1
+                    ? OneChange.find(setup.entries(), spans.get(0), aim, keeps, steps.get(0), trial, progress)
+                    : SeveralChanges.find(setup.entries(), spans, aim, keeps, steps, trial, progress);
+        }
+        List<Optional<SetupAnswer.NoAnswer>> silent = List.of();
+        if (finding instanceof Finding.NoValue none) {
+            silent = silent(setup, none, trial);
+            finding = together(none, silent);
+        }
+        if (saveAs.isPresent()) {
+            save(scenario, setup, finding, saveAs.get(), console);
+        }
+        new FindReply(scenario, trial, setup, finding, silent).give(form, console, shown);
+        return met(finding) ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    private static boolean met(Finding finding) {
+        return finding instanceof Finding.Found found && found.met();
+    }
+
+    private static Aim aim(String option, String text) throws Mistake {
+        try {
+            return AimText.read(text);
+        } catch (InvalidValue e) {
+            throw new Mistake(option + " \"" + text + "\": " + e.getMessage());
+        }
+    }
+
+    private void contradictions(Aim aim, List<Aim> keeps) throws Mistake {
+        for (int i = 0; i < keeps.size(); i++) {
+            if (keeps.get(i).contradicts(aim)) {
+                throw new Mistake("--keep \"" + keepTexts.get(i) + "\": contradicts the aim \"" + aimText
+                        + "\"; no car can meet both");
+            }
+            for (int k = 0; k < i; k++) {
+                if (keeps.get(i).contradicts(keeps.get(k))) {
+                    throw new Mistake("--keep \"" + keepTexts.get(i) + "\": contradicts --keep \"" + keepTexts.get(k)
+                            + "\"; no car can keep both");
+                }
+            }
+        }
+    }
+
+    private Trial trial(Aim aim, List<Aim> keeps) throws Mistake {
+        List<Double> paces = Stream.concat(Stream.of(aim), keeps.stream())
+                .flatMap(one -> one.judged().pace().stream().boxed())
+                .distinct()
+                .toList();
+        return road.on(circle.trial(paces));
+    }
+
+    private List<Span> spans(Setup setup) throws Mistake {
+        List<Span> spans = new ArrayList<>();
+        for (int i = 0; i < paths.size(); i++) {
+            String path = paths.get(i).strip().replaceFirst("^car\\.", "");
+            try {
+                Dimension dimension = Catalogue.slot(setup.entries(), path).content() instanceof Content.Measure m
+                        ? m.dimension()
+                        : Dimension.RATIO;
+                double from = OptionText.end("--from", froms.get(i), dimension);
+                double to = OptionText.end("--to", tos.get(i), dimension);
+                if (from >= to) {
+                    throw new Mistake("--from \"" + froms.get(i) + "\" --to \"" + tos.get(i) + "\": the range of "
+                            + path + " ends before it begins; put the lower value first");
+                }
+                spans.add(Span.of(setup.entries(), path, from, to));
+            } catch (InvalidValue e) {
+                throw new Mistake("--change " + paths.get(i) + ": " + e.component() + " " + e.getMessage());
+            }
+            for (int k = 0; k < i; k++) {
+                if (spans.get(k).path().equals(path)) {
+                    throw new Mistake("--change " + paths.get(i) + ": is named twice; leave out one");
+                }
+            }
+        }
+        return spans;
+    }
+
+    private List<OptionalDouble> steps(List<Span> spans) throws Mistake {
+        try {
+            return GridText.read(grids, spans);
+        } catch (InvalidValue e) {
+            throw new Mistake("--grid \"" + e.component() + "\": " + e.getMessage());
+        }
+    }
+
+    /** Of each bend where the figure has no value, why: what the car as it stands says. */
+    private static List<Optional<SetupAnswer.NoAnswer>> silent(Setup setup, Finding.NoValue none, Trial trial) {
+        List<Answers.Bend> now = trial.ask(setup.car()).bends();
+        List<Optional<SetupAnswer.NoAnswer>> silent = new ArrayList<>();
+        for (int bend = 0; bend < none.bends().size(); bend++) {
+            PacesAnswer turn = now.get(bend).turn();
+            silent.add(
+                    none.bends().get(bend).reach().isPresent()
+                            ? Optional.empty()
+                            : Optional.of(
+                                    turn instanceof TurnAnswer.NoTurn noTurn
+                                            ? new SetupAnswer.NoAnswer(noTurn.reason(), noTurn.text())
+                                            : new SetupAnswer.NoAnswer(
+                                                    TurnAnswer.Reason.NO_EQUILIBRIUM, nowhere(none.aim()))));
+        }
+        return silent;
+    }
+
+    private static String nowhere(Aim aim) {
+        return aim.judged().pace().isPresent()
+                ? Units.pace(aim.judged().pace().getAsDouble())
+                        + " is beyond the limit of this car, wherever in the range"
+                : "the car has no such figure anywhere in the range";
+    }
+
+    /** Why there is no value that all bends share. */
+    private static Finding.NoValue together(Finding.NoValue none, List<Optional<SetupAnswer.NoAnswer>> silent) {
+        for (int bend = 0; bend < silent.size(); bend++) {
+            if (silent.get(bend).isPresent()) {
+                SetupAnswer.NoAnswer why = silent.get(bend).get();
+                boolean all = silent.stream().allMatch(Optional::isPresent);
+                String text = all
+                        ? why.text()
+                        : "turning " + none.bends().get(bend).direction().key() + ", " + why.text();
+                return new Finding.NoValue(none.aim(), why.reason(), text, none.bends());
+            }
+        }
+        return new Finding.NoValue(
+                none.aim(),
+                none.reason(),
+                "nowhere in the range has the car such a figure in every bend at once",
+                none.bends());
+    }
+
+    private static void save(Scenario scenario, Setup setup, Finding finding, String name, Console console)
+            throws Mistake {
+        if (!(finding instanceof Finding.Found found) || !found.met()) {
+            console.complain("evenhand find: nothing was saved as \"" + name + "\": the aim is not met");
+            return;
+        }
+        Map<String, String> changes = new LinkedHashMap<>();
+        for (int i = 0; i < found.spans().size(); i++) {
+            Span span = found.spans().get(i);
+            changes.put(
+                    span.path(),
+                    FindWords.written(setup.entries(), span, found.values().get(i), SAVED));
+        }
+        try {
+            String text = ScenarioWriter.addSetup(
+                    scenario.text(), name, Optional.of(setup.name()), Optional.empty(), changes);
+            List<Problem> problems = ScenarioReader.read(scenario.file(), text).problems();
+            if (!problems.isEmpty()) {
+                throw new Mistake("--save-as \"" + name + "\": nothing was saved, the file would be broken: "
+                        + problems.get(0).what());
+            }
+            ScenarioFile.save(Path.of(scenario.file()), text);
+        } catch (IllegalArgumentException e) {
+            throw new Mistake("--save-as \"" + name + "\": " + e.getMessage());
+        } catch (IOException e) {
+            throw new Mistake("--save-as \"" + name + "\": cannot write " + scenario.file() + ": " + e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package evenhand.terminal.reply;
+
+import evenhand.answers.Judged;
+import evenhand.answers.TurnFigures;
+import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Assumed;
+import evenhand.forms.Contents;
+import evenhand.quantity.Dimension;
+import evenhand.scenario.Setup;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** What the answers of several commands contain, declared once for all. */
+public final class SharedParts {
+    /** Key of a lateral acceleration, in g. */
+    public static final String LATERAL_ACCELERATION = TurnFigures.LATERAL_ACCELERATION.key();
+
+    /** What every answer about a scenario opens with. */
+    public static final Contents<Reply> OPENING = Contents.of(Reply.class)
+            .text("scenario", answer -> answer.scenario().title())
+            .textIfAny("load", answer -> answer.load().map(load -> load.name()));
+
+    /** Stands in place of an answer. */
+    public static final Contents<SetupAnswer.NoAnswer> NO_ANSWER = Contents.of(SetupAnswer.NoAnswer.class)
+            .text("reason", none -> none.reason().key())
+            .text("text", SetupAnswer.NoAnswer::text);
+
+    /** What is said of a set-up besides its answer. */
+    public record Remarks(List<Adjustable> estimated, List<Assumed> assumed, List<String> warnings) {
+        /** @param ownWarnings of the answer itself */
+        public static Remarks of(Setup setup, List<Adjustable> estimated, List<String> ownWarnings) {
+            Stream<String> ofSetup = setup.warnings().stream().map(warning -> warning.where() + ": " + warning.what());
+            return new Remarks(
+                    estimated,
+                    setup.assumed(),
+                    Stream.concat(ownWarnings.stream(), ofSetup).toList());
+        }
+    }
+
+    public static final Contents<Remarks> REMARKS = Contents.of(Remarks.class)
+            .listIfAny(
+                    "estimated",
+                    Remarks::estimated,
+                    Contents.of(Adjustable.class)
+                            .text("path", Adjustable::path)
+                            .number("value", Adjustable::si)
+                            .text("rule", Adjustable::rule))
+            .listIfAny(
+                    "assumed",
+                    Remarks::assumed,
+                    Contents.of(Assumed.class)
+                            .text("path", Assumed::path)
+                            .numberIfAny("value", Assumed::value)
+                            .text("text", Assumed::text))
+            .textsIfAny("warnings", Remarks::warnings);
+
+    /** A set-up by its name, what it answers or why it does not, and the remarks. */
+    public static <A extends SetupAnswer> Contents<A> setup(Class<A> kind, Contents<A> answer) {
+        return Contents.of(kind)
+                .text("name", one -> one.setup().name())
+                .with(one -> one, answer)
+                .partIfAny("noAnswer", SetupAnswer::noAnswer, NO_ANSWER)
+                .with(SetupAnswer::remarks, REMARKS);
+    }
+
+    /** Which figure, at which pace, in which unit. */
+    public static final Contents<Judged> JUDGED = Contents.of(Judged.class)
+            .text("figure", judged -> judged.criterion().name())
+            .numberIfAny(LATERAL_ACCELERATION, judged -> inG(judged.pace()))
+            .textIn("unit", (judged, units) -> units.of(judged.criterion()).symbol());
+
+    private SharedParts() {}
+
+    public static double inG(double lateralAcceleration) {
+        return Dimension.ACCELERATION.metric().fromSi(lateralAcceleration);
+    }
+
+    public static OptionalDouble inG(OptionalDouble lateralAcceleration) {
+        return lateralAcceleration.isPresent()
+                ? OptionalDouble.of(inG(lateralAcceleration.getAsDouble()))
+                : lateralAcceleration;
+    }
+}

@@ -1,0 +1,76 @@
+package evenhand.terminal.roughness;
+
+import evenhand.quantity.InvalidValue;
+import evenhand.road.MeasuredProfile;
+import evenhand.road.RoughnessIndex;
+import evenhand.scenario.RoadFile;
+import evenhand.scenario.RoadReading;
+import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.OptionText;
+import evenhand.terminal.asked.Status;
+import evenhand.terminal.asked.UsualOptions;
+import evenhand.terminal.page.Console;
+import evenhand.words.Units;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code evenhand roughness}. */
+@Command(
+        name = "roughness",
+        sortOptions = false,
+        description = {
+            "How rough a measured road is: its International Roughness Index, whole and by 100 m.",
+            "",
+            "The file is a CSV with the header distance_m,height_m, then a distance and a height in"
+                    + " metres a line, at even steps of 300 mm or less. Lines that begin with # are"
+                    + " comments.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples with the demo cars:",
+            "  app/evenhand roughness validation/data/road-profile-quarter-metre.csv",
+            "  app/evenhand roughness validation/data/road-profile-quarter-metre.csv --json",
+            "",
+            "Ends with 0 when done and with 2 when the command line or the file is wrong."
+        })
+public final class RoughnessCommand implements Asked {
+    @Parameters(paramLabel = "FILE.csv", description = "The measured profile.")
+    @SuppressWarnings("NullAway.Init")
+    private String file;
+
+    @Mixin
+    private final FormOptions forms = new FormOptions();
+
+    @Mixin
+    private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public Status run(Console console) throws Mistake {
+        FormOptions.Form form = forms.form();
+        Units shown = usual.units();
+        RoadReading reading = RoadFile.read(OptionText.file(file));
+        reading.problems().forEach(problem -> console.complain(problem.toString()));
+        if (reading.profile().isEmpty()) {
+            return Status.WRONG;
+        }
+        MeasuredProfile profile = reading.profile().get();
+        RoughnessIndex found;
+        try {
+            found = RoughnessIndex.of(profile);
+        } catch (InvalidValue e) {
+            console.complain(file + ": " + e.component() + " " + e.getMessage());
+            return Status.WRONG;
+        }
+        RoughnessReply reply = new RoughnessReply(file, profile, found);
+        switch (form) {
+            case JSON -> console.answer(reply.json());
+            case CSV -> console.answer(reply.csv(shown));
+            case PEOPLE -> console.answer(reply.text(console, shown));
+        }
+        return Status.DONE;
+    }
+}

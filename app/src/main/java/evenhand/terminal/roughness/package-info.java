@@ -1,0 +1,5 @@
+/** Command roughness: how rough a measured road is. */
+@NullMarked
+package evenhand.terminal.roughness;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Sentences on what parts two set-ups. */
+@NullMarked
+package evenhand.words.compare;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Sentences for the owner of the car. */
+@NullMarked
+package evenhand.words.owner;
+
+import org.jspecify.annotations.NullMarked;

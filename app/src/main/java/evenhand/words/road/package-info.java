@@ -1,0 +1,5 @@
+/** Sentences on bumps and rough roads. */
+@NullMarked
+package evenhand.words.road;
+
+import org.jspecify.annotations.NullMarked;
