@@ -148,7 +148,7 @@ final class MeasurePane extends JPanel {
         Optional<Guess> guess = Guess.of(field, measured, units);
         boolean taken =
                 guess.map(own -> field.given().equals(Optional.of(own.text()))).orElse(false);
-        if (proposal.isEmpty() && !scales && (guess.isEmpty() || field.given().isPresent() && !taken)) {
+        if (proposal.isEmpty() && !scales && (guess.isEmpty() || (field.given().isPresent() && !taken))) {
             return;
         }
         JPanel offer = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3", "[pref!][grow,fill]", ""));

@@ -123,7 +123,7 @@ class ChartPainterTest {
                 .findFirst()
                 .orElseThrow();
         long named = cars.stream().filter(car -> narrow.contains(car.name())).count();
-        long all = cars.size() + 2; // which of its lines is which stands there too
+        long all = cars.size() + 2L; // which of its lines is which stands there too
         assertThat(named).isPositive();
         assertThat(more).isEqualTo("and " + (all - named) + " more");
     }
