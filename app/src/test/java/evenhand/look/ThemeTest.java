@@ -80,8 +80,10 @@ class ThemeTest {
         for (Marker marker : Marker.values()) {
             BitSet covered = new BitSet();
             Shape shape = marker.at(8, 8, 9);
-            for (int i = 0; i < 16 * 16; i++) {
-                covered.set(i, shape.contains(i % 16 + 0.5, i / 16 + 0.5));
+            for (int x = 0; x < 16; x++) {
+                for (int y = 0; y < 16; y++) {
+                    covered.set(16 * y + x, shape.contains(x + 0.5, y + 0.5));
+                }
             }
             for (BitSet other : drawn) {
                 BitSet differs = (BitSet) covered.clone();
