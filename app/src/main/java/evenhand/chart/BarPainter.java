@@ -44,7 +44,7 @@ final class BarPainter {
     /** A bar's inside and outline. */
     static void fill(Sheet sheet, Bar bar, Rectangle2D place, boolean marked) {
         Graphics2D g = sheet.g;
-        g.setColor(sheet.theme.soft(bar.style(), bar.hatch() == Hatch.FULL ? 0.4 : 0.1));
+        g.setColor(bar.hatch() == Hatch.FULL ? sheet.theme.bar(bar.style()) : sheet.theme.soft(bar.style(), 0.1));
         g.fill(place);
         g.setColor(sheet.theme.colour(bar.style()));
         g.setStroke(new BasicStroke((float) sheet.width(1)));

@@ -77,6 +77,11 @@ public record Chart(String title, Axis.Measure across, Axis up, List<Part> parts
         return new Chart(title, across, up, parts, all);
     }
 
+    /** The same chart with axes that hold another's spans besides its own. */
+    public Chart wideAs(Chart other) {
+        return over(across.span().including(other.across.span()), up.span().including(other.up.span()));
+    }
+
     /** The same chart with other axes' spans; rows stay as they are. */
     public Chart over(Span acrossSpan, Span upSpan) {
         Axis other = up instanceof Axis.Measure measure ? measure.over(upSpan) : up;

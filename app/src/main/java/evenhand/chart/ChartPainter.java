@@ -31,6 +31,9 @@ import org.jfree.chart.ui.RectangleEdge;
  * be put where nothing else is when all of it is known.
  */
 public final class ChartPainter {
+    /** So many of all places of markers farther on is the next look: those seen together most often are far apart. */
+    private static final int MARKER_STRIDE = 5;
+
     /** Between two markers on a line, in sizes of type. */
     private static final double MARKER_EVERY = 9;
 
@@ -228,7 +231,7 @@ public final class ChartPainter {
     /** Markers at even distances, those of another set-up between them. */
     private void markers(Line line) {
         double every = MARKER_EVERY * sheet.em();
-        double shift = (line.style().index() % SetupStyle.DISTINCT + 0.5) / SetupStyle.DISTINCT * every;
+        double shift = (MARKER_STRIDE * line.style().index() % SetupStyle.DISTINCT + 0.5) / SetupStyle.DISTINCT * every;
         double size = sheet.width(line.weight() == Part.Weight.HEAVY ? 7.5 : 6);
         Point first = line.points().get(0);
         double from = Math.max(sheet.x(first.x()), sheet.plot.getX());

@@ -87,17 +87,28 @@ public final class ChartView extends JComponent implements Accessible {
         keys();
     }
 
+    /**
+     * Shows another chart of the same axes without drawing them in: they hold what was shown and what is shown now, so that nothing
+     * jumps under a hand that moves a value.
+     */
+    public void showSteady(Chart next, Theme nextTheme) {
+        show(hasAxesOf(next) ? next.wideAs(chart) : next, nextTheme);
+    }
+
     /** Shows another chart. What was looked at stays, if it is of the same axes. */
     public void show(Chart next, Theme nextTheme) {
-        boolean same = next.across().title().equals(chart.across().title())
-                && next.up().title().equals(chart.up().title());
-        if (!same || !zoom.isPart(chart)) {
+        if (!hasAxesOf(next) || !zoom.isPart(chart)) {
             zoom = Zoom.all(next);
         }
         chart = next;
         theme = nextTheme;
         late = false;
         changed();
+    }
+
+    private boolean hasAxesOf(Chart next) {
+        return next.across().title().equals(chart.across().title())
+                && next.up().title().equals(chart.up().title());
     }
 
     /** Dims what is shown, because newer numbers are being worked out; {@link #show} ends it. */
@@ -142,7 +153,18 @@ public final class ChartView extends JComponent implements Accessible {
     public Dimension getMinimumSize() {
         return isMinimumSizeSet()
                 ? super.getMinimumSize()
-                : new Dimension((int) (20 * theme.size()), (int) (14 * theme.size()));
+                : new Dimension((int) (20 * theme.size()), (int) (leastHeight() * theme.size()));
+    }
+
+    /** In sizes of type: rows can be told apart, and keys and notes leave room for the curves. */
+    private double leastHeight() {
+        if (chart.up() instanceof Axis.Rows rows) {
+            return Math.max(
+                    14, 8 + 1.35 * rows.rows().size() + 1.3 * chart.notes().size());
+        }
+        return 13
+                + 0.6 * Math.max(0, chart.setups().size() - 2)
+                + 1.3 * chart.notes().size();
     }
 
     private void changed() {

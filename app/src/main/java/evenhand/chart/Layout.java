@@ -8,8 +8,11 @@ import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jfree.chart.ui.RectangleInsets;
 
 /** Where title, keys, labels and notes of a chart stand around its plot. */
@@ -45,7 +48,13 @@ final class Layout {
     private final Ruling up;
 
     /** One entry of the key above the plot. */
-    record Key(String words, SetupStyle style, Part.Hatch hatch, Optional<Part.Weight> line, double width) {}
+    record Key(
+            String words, SetupStyle style, Part.Hatch hatch, Optional<Part.Weight> line, double sample, double width) {
+        /** With a sample as wide as is usual, in sizes of type. */
+        Key(String words, SetupStyle style, Part.Hatch hatch, Optional<Part.Weight> line, double width) {
+            this(words, style, hatch, line, line.isPresent() ? 3 : 1.6, width);
+        }
+    }
 
     private Layout(Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area) {
         this.chart = chart;
@@ -124,17 +133,31 @@ final class Layout {
                 : Math.ceil(font.getStringBounds(words, context).getWidth());
     }
 
+    /** Every line by its name; of set-ups with several lines, each set-up once, and which of its lines is which by their weight. */
     private List<Key> lineKeys() {
-        List<Key> all = new ArrayList<>();
+        Map<String, Part.Weight> parts = new LinkedHashMap<>();
+        boolean told = true;
         for (Part.Line one : chart.lines()) {
-            all.add(new Key(
-                    one.label(),
-                    one.style(),
-                    Part.Hatch.FULL,
-                    Optional.of(one.weight()),
-                    width(one.label(), theme.plain()) + 4.6 * em));
+            if (one.style().ofSetup()) {
+                Part.Weight before = parts.putIfAbsent(one.part(), one.weight());
+                told &= before == null || before == one.weight();
+            }
         }
-        return all;
+        told &= parts.size() > 1 && Set.copyOf(parts.values()).size() == parts.size();
+        Map<String, Key> all = new LinkedHashMap<>();
+        for (Part.Line one : chart.lines()) {
+            boolean once = told && one.style().ofSetup();
+            String words = once ? one.name() : one.label();
+            all.putIfAbsent(words, key(words, one.style(), once ? Part.Weight.HEAVY : one.weight()));
+        }
+        if (told) {
+            parts.forEach((words, weight) -> all.putIfAbsent(words, key(words, SetupStyle.PLAIN, weight)));
+        }
+        return List.copyOf(all.values());
+    }
+
+    private Key key(String words, SetupStyle style, Part.Weight weight) {
+        return new Key(words, style, Part.Hatch.FULL, Optional.of(weight), width(words, theme.plain()) + 4.6 * em);
     }
 
     /** Keys of bars, and of lines that find no room at their ends; in as many rows as they need. */
@@ -164,11 +187,13 @@ final class Layout {
                 .forEach(all::add);
         List<List<Key>> rows = new ArrayList<>();
         double used = Double.POSITIVE_INFINITY;
-        for (Key key : all) {
+        for (int i = 0; i < all.size(); i++) {
+            Key key = all.get(i);
             double needed = Math.min(key.width(), width);
             if (used + needed > width) {
                 if (rows.size() == most) {
-                    return rows; // the rest is read off by the cross-hair
+                    left(rows, all.size() - i, width);
+                    return rows;
                 }
                 rows.add(new ArrayList<>());
                 used = 0;
@@ -177,6 +202,28 @@ final class Layout {
             used += needed;
         }
         return rows;
+    }
+
+    /** Says how many find no room; they are read off by the cross-hair. */
+    private void left(List<List<Key>> rows, int count, double width) {
+        List<Key> last = rows.get(rows.size() - 1);
+        int without = count;
+        Key more = more(without);
+        while (last.size() > 1 && last.stream().mapToDouble(Key::width).sum() + more.width() > width) {
+            last.remove(last.size() - 1);
+            without++;
+            more = more(without);
+        }
+        if (last.get(0).width() + more.width() > width) {
+            rows.add(List.of(more)); // a name as wide as the chart
+        } else {
+            last.add(more);
+        }
+    }
+
+    private Key more(int count) {
+        String words = "and " + count + " more";
+        return new Key(words, SetupStyle.NONE, Part.Hatch.FULL, Optional.empty(), 0, width(words, theme.plain()) + em);
     }
 
     /** Title, keys, titles of the axes, names of rows and notes. */
@@ -258,7 +305,11 @@ final class Layout {
     private void key(Sheet sheet, Key key, double x, double y) {
         Rectangle2D size = sheet.size(key.words(), theme.plain());
         double middle = y + size.getHeight() / 2;
-        double sample = key.line().isPresent() ? 3 * em : 1.6 * em;
+        double sample = key.sample() * em;
+        if (sample == 0) {
+            write(sheet, key.words(), theme.plain(), theme.quiet(), x, y);
+            return;
+        }
         if (key.line().isPresent()) {
             LineLabels.sample(sheet, key.style(), key.line().get(), x, x + sample, middle);
         } else {

@@ -17,15 +17,15 @@ import java.util.Optional;
  */
 public record Shown(String name, SetupStyle style, Car car, TurnAnswer turn, Optional<HandSums> sums) {
     /**
-     * A set-up by its place in the list.
+     * A set-up by its look.
      *
-     * @param index place in the list of set-ups: it decides the look
+     * @param look its colour, line and marker
      * @param car as read from a file
      */
-    public static Shown of(String name, int index, Car car, Balance balance) {
+    public static Shown of(String name, int look, Car car, Balance balance) {
         return new Shown(
                 name,
-                new SetupStyle(index),
+                new SetupStyle(look),
                 car.settled(),
                 balance.turn(),
                 balance.handSums() instanceof HandSums.Found found ? Optional.of(found.sums()) : Optional.empty());

@@ -24,6 +24,11 @@ public record Span(double low, double high) {
         return new Span(Math.min(low, value), Math.max(high, value));
     }
 
+    /** Wide enough for another too. */
+    public Span including(Span other) {
+        return new Span(Math.min(low, other.low), Math.max(high, other.high));
+    }
+
     /** At least so wide, about its middle. */
     public Span atLeast(double width) {
         double more = (width - (high - low)) / 2;

@@ -24,6 +24,7 @@ import java.util.OptionalDouble;
  * @param frontTyre size on the wall, where known
  * @param rearTyre size on the wall, where known
  * @param row the car in the turn; none at rest
+ * @param inTurn the car that the row is of: while a value is pulled, the one of a moment ago
  */
 public record Stance(
         String name,
@@ -32,7 +33,8 @@ public record Stance(
         Car car,
         Optional<TyreSize> frontTyre,
         Optional<TyreSize> rearTyre,
-        Optional<TurnRow> row) {
+        Optional<TurnRow> row,
+        Car inTurn) {
     /** Width of a tyre over its loaded radius, where its size is not known. Common practice, no source. */
     private static final double WIDTH_BY_RADIUS = 0.64;
 
@@ -42,24 +44,38 @@ public record Stance(
     /**
      * A set-up at rest.
      *
-     * @param index place in the list of set-ups: it decides the look
+     * @param look its colour, line and marker
      * @param given the car as built, {@code lowered} not yet carried out
      * @param entries what was given of it: the tyres' sizes are read from it
      */
-    public static Stance atRest(String name, int index, Car given, Entries entries) {
+    public static Stance atRest(String name, int look, Car given, Entries entries) {
+        return standing(name, look, given, given.settled(), entries);
+    }
+
+    /** A set-up at rest that stands as {@code car}, such as with a load aboard. */
+    public static Stance standing(String name, int look, Car given, Car car, Entries entries) {
         return new Stance(
                 name,
-                new SetupStyle(index),
+                new SetupStyle(look),
                 given,
-                given.settled(),
+                car,
                 Catalogue.tyreSize(entries, End.FRONT),
                 Catalogue.tyreSize(entries, End.REAR),
-                Optional.empty());
+                Optional.empty(),
+                car);
     }
 
     /** The same car at a point of a turn. */
     public Stance turning(TurnRow at) {
-        return new Stance(name, style, given, car, frontTyre, rearTyre, Optional.of(at));
+        return turning(at, car);
+    }
+
+    /**
+     * The same car at a point of a turn that another version of it was asked about: what has been pulled since is where it was
+     * pulled to, and leans as the other does.
+     */
+    public Stance turning(TurnRow at, Car asked) {
+        return new Stance(name, style, given, car, frontTyre, rearTyre, Optional.of(at), asked);
     }
 
     /** How a wheel stands: its centre's height, its lean to the right and steer to the left, and the load on its tyre. */
@@ -103,8 +119,11 @@ public record Stance(
     }
 
     double rollCentreHeight(End end) {
-        return row.map(at -> end == End.FRONT ? at.frontRollCentreHeight() : at.rearRollCentreHeight())
-                .orElse(car.axle(end).rollCentreHeight());
+        double rest = car.axle(end).rollCentreHeight();
+        return row.map(at -> (end == End.FRONT ? at.frontRollCentreHeight() : at.rearRollCentreHeight())
+                        + rest
+                        - inTurn.axle(end).rollCentreHeight())
+                .orElse(rest);
     }
 
     /** How far the body was let down over an axle against the car as given first, m. */

@@ -12,7 +12,7 @@ import java.util.List;
  * @param quiet ink of what is less important, still readable
  * @param grid light lines, not for words
  * @param warning of what needs attention
- * @param setups colours of set-ups, in their order; the same hues in every theme
+ * @param setups colours of set-ups, by their look
  * @param size of plain type, px; everything else follows from it
  */
 public record Theme(
@@ -21,8 +21,8 @@ public record Theme(
     public static final double LEAST_CONTRAST = 4.5;
 
     /**
-     * Found by a search for six hues that stay apart for dichromats of each kind and keep the contrast; the first three are
-     * farthest apart.
+     * Found by a search for hues that stay apart for dichromats of each kind and keep the contrast; the first three are farthest
+     * apart, then the first six, and of the twelve those that are nearer have other lines.
      */
     private static final List<Color> ON_LIGHT = List.of(
             new Color(0x216ee4),
@@ -30,7 +30,13 @@ public record Theme(
             new Color(0x09341c),
             new Color(0xc12e88),
             new Color(0x74754e),
-            new Color(0x470078));
+            new Color(0x470078),
+            new Color(0x160f34),
+            new Color(0x8d35a2),
+            new Color(0x404c12),
+            new Color(0x050ba1),
+            new Color(0x050dfc),
+            new Color(0x5e3a4f));
 
     private static final List<Color> ON_DARK = List.of(
             new Color(0x7c8ffb),
@@ -38,7 +44,13 @@ public record Theme(
             new Color(0x5cffb6),
             new Color(0xe45b99),
             new Color(0x969050),
-            new Color(0xfad5ff));
+            new Color(0xfad5ff),
+            new Color(0x1cb8ef),
+            new Color(0xc862bc),
+            new Color(0xffd412),
+            new Color(0x99d1bc),
+            new Color(0xcc7b26),
+            new Color(0xacc968));
 
     public Theme {
         setups = List.copyOf(setups);
@@ -85,6 +97,11 @@ public record Theme(
     /** A set-up's colour laid thinly over the background, {@code part} of it; opaque, so that papers need no transparency. */
     public Color soft(SetupStyle style, double part) {
         return mixed(colour(style), part);
+    }
+
+    /** The inside of a set-up's bar, on which words may stand. */
+    public Color bar(SetupStyle style) {
+        return soft(style, 0.3);
     }
 
     /** A colour laid thinly over the background. */

@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 /**
  * A set-up and what it answers.
  *
- * @param index place in the file: it decides the look
+ * @param index place in the file
  * @param car at rest, with the load that was asked for
  * @param sums hand sums at 1 g; none where it falls over
  */
@@ -101,13 +101,11 @@ public record Candidate(
     }
 
     Shown shown() {
-        return new Shown(name(), new SetupStyle(index), car, turn, sums);
+        return new Shown(name(), new SetupStyle(setup.look()), car, turn, sums);
     }
 
     Stance stance() {
-        Stance built = Stance.atRest(name(), index, setup.car(), setup.entries());
-        return new Stance(
-                built.name(), built.style(), built.given(), car, built.frontTyre(), built.rearTyre(), Optional.empty());
+        return Stance.standing(name(), setup.look(), setup.car(), car, setup.entries());
     }
 
     static List<Shown> shown(List<Candidate> candidates) {

@@ -6,6 +6,7 @@ import static evenhand.catalogue.Slot.group;
 import static evenhand.catalogue.Slot.groups;
 import static evenhand.catalogue.Slot.length;
 import static evenhand.catalogue.Slot.mass;
+import static evenhand.catalogue.Slot.ratio;
 import static evenhand.catalogue.Slot.text;
 import static evenhand.catalogue.Slot.texts;
 import static evenhand.catalogue.Slot.version;
@@ -20,6 +21,7 @@ import evenhand.catalogue.Slot;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The file round the car, declared as the car is. */
 public final class FileCatalogue {
@@ -33,6 +35,12 @@ public final class FileCatalogue {
     static final Slot<String> NOTE = text("note").optional().means("what to know about this set-up");
     static final Slot<String> BASED_ON =
             text("basedOn").optional().means("name of the set-up whose changes come first");
+    static final Slot<Double> LOOK = ratio("look")
+            .optional()
+            .means(
+                    "which colour, line and marker the set-up is drawn with, from 1; the program writes it where another place"
+                            + " in the list would change it")
+            .within(1, Setup.MOST_LOOKS);
     static final Slot<Car> CHANGES = changes("changes", Catalogue.CAR)
             .optional()
             .means("what differs from the car: a JSON Merge Patch (RFC 7396), in which null removes");
@@ -40,20 +48,30 @@ public final class FileCatalogue {
             texts("sheet").means("free words for the set-up sheet").defaultsTo(Map.of());
 
     /** A set-up before its changes are applied. */
-    record Named(String name, Optional<String> note, Optional<String> basedOn, Map<String, String> sheet) {
+    record Named(
+            String name,
+            Optional<String> note,
+            Optional<String> basedOn,
+            Map<String, String> sheet,
+            OptionalDouble look) {
         Named {
             require(!name.isBlank(), "name", "is empty; give the set-up a name");
+            require(
+                    look.isEmpty() || look.getAsDouble() == Math.rint(look.getAsDouble()),
+                    "look",
+                    "must be a whole number, from 1 to " + Setup.MOST_LOOKS);
         }
     }
 
     static final Shape<Named> SETUP = shape(
             "setup",
-            v -> new Named(v.of(NAME), v.optional(NOTE), v.optional(BASED_ON), v.of(SHEET)),
+            v -> new Named(v.of(NAME), v.optional(NOTE), v.optional(BASED_ON), v.of(SHEET), v.maybe(LOOK)),
             NAME,
             NOTE,
             BASED_ON,
             CHANGES,
-            SHEET);
+            SHEET,
+            LOOK);
 
     static final Slot<String> WHAT = text("what").means("what is added").defaultsTo("load");
     static final Slot<Double> ADDED_MASS = mass("mass")

@@ -1,23 +1,67 @@
 package evenhand.scenario;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
-/** Saves a scenario so that a crash leaves the old file or the new one, never half of either. */
+/**
+ * Saves a scenario so that a crash leaves the old file or the new one, never half of either; and tells whether somebody else has
+ * written a file since it was read.
+ */
 public final class ScenarioFile {
     private static final int MOST_GOES = 100;
 
     private ScenarioFile() {}
 
+    /** What has become of a file since it was read. */
+    public enum Since {
+        SAME,
+        CHANGED,
+        GONE,
+        /** There, but not to be read now: nobody can tell. */
+        UNREADABLE
+    }
+
+    /**
+     * Compares a file with what was read from it.
+     *
+     * @param text as it was read, or written since
+     */
+    public static Since since(Path file, String text) {
+        if (!Files.exists(file)) {
+            return Since.GONE;
+        }
+        try {
+            return Files.readString(file, StandardCharsets.UTF_8).equals(text) ? Since.SAME : Since.CHANGED;
+        } catch (CharacterCodingException otherText) {
+            return Since.CHANGED;
+        } catch (IOException | SecurityException unreadable) {
+            return Since.UNREADABLE;
+        }
+    }
+
     /** Where the version before the last save is kept. */
     public static Path previous(Path file) {
+        return beside(file, "previous");
+    }
+
+    /** A name beside a file that is still free, for another version of it: {@code NAME.WORD.json}, {@code NAME.WORD-2.json}. */
+    public static Path free(Path file, String word) {
+        Path free = beside(file, word);
+        for (int i = 2; Files.exists(free); i++) {
+            free = beside(file, word + "-" + i);
+        }
+        return free;
+    }
+
+    private static Path beside(Path file, String word) {
         String name = file.getFileName().toString();
         String stem = name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
-        return file.resolveSibling(stem + ".previous.json");
+        return file.resolveSibling(stem + "." + word + ".json");
     }
 
     /**

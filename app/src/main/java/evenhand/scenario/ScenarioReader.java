@@ -10,12 +10,15 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** Reads scenario files and reports all problems at once. */
@@ -72,8 +75,8 @@ public final class ScenarioReader {
     /** A set-up's JSON and what is known of it before its changes are applied. */
     private record Raw(FileCatalogue.Named named, Json.Obj json) {}
 
-    /** A set-up and its car, with all changes applied. */
-    private record Patched(FileCatalogue.Named named, Json car) {}
+    /** A set-up, its car with all changes applied, and its look. */
+    private record Patched(FileCatalogue.Named named, Json car, int look) {}
 
     private Optional<Scenario> scenario(Source source) {
         Optional<Json> read = JsonReader.read(source, problems);
@@ -132,9 +135,9 @@ public final class ScenarioReader {
     private List<Patched> patched(Json car, Json.Obj top) {
         if (!(top.members().get("setups") instanceof Json.Arr list)
                 || list.items().isEmpty()) {
-            FileCatalogue.Named only =
-                    new FileCatalogue.Named(Setup.AS_GIVEN, Optional.empty(), Optional.empty(), Map.of());
-            return List.of(new Patched(only, car));
+            FileCatalogue.Named only = new FileCatalogue.Named(
+                    Setup.AS_GIVEN, Optional.empty(), Optional.empty(), Map.of(), OptionalDouble.empty());
+            return List.of(new Patched(only, car, 0));
         }
         Map<String, Raw> byName = new LinkedHashMap<>();
         Set<String> unreadable = new HashSet<>();
@@ -152,11 +155,31 @@ public final class ScenarioReader {
         }
         Map<String, Chained> done = new HashMap<>();
         List<Patched> setups = new ArrayList<>();
-        byName.values()
-                .forEach(raw -> chained(raw, car, byName, unreadable, done)
-                        .car()
-                        .ifPresent(patched -> setups.add(new Patched(raw.named(), patched))));
+        Map<String, Integer> looks = looks(byName);
+        byName.forEach((name, raw) -> chained(raw, car, byName, unreadable, done)
+                .car()
+                .ifPresent(patched ->
+                        setups.add(new Patched(raw.named(), patched, Objects.requireNonNull(looks.get(name))))));
         return setups;
+    }
+
+    private Map<String, Integer> looks(Map<String, Raw> byName) {
+        Set<Integer> seen = new HashSet<>();
+        List<OptionalInt> given = new ArrayList<>();
+        byName.forEach((name, raw) -> {
+            OptionalDouble own = raw.named().look();
+            given.add(own.isPresent() ? OptionalInt.of((int) own.getAsDouble() - 1) : OptionalInt.empty());
+            if (own.isPresent() && !seen.add((int) own.getAsDouble())) {
+                problems.at(
+                        place(raw.json(), "look"),
+                        "is the look of an earlier set-up; choose another from 1 to " + Setup.MOST_LOOKS
+                                + ", or leave it out");
+            }
+        });
+        Map<String, Integer> looks = new HashMap<>();
+        Iterator<Integer> each = SetupLooks.of(given).iterator();
+        byName.keySet().forEach(name -> looks.put(name, each.next()));
+        return looks;
     }
 
     private static Place place(Json.Obj object, String key) {
@@ -298,6 +321,7 @@ public final class ScenarioReader {
                         whole,
                         built.values(),
                         named.sheet(),
+                        patched.look(),
                         new Checks(problems.file(), car).of(entries.get(), built, whole)));
     }
 

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
  * @param car as built, its {@code lowered} not yet settled
  * @param values every number with its origin
  * @param sheet free words for the set-up sheet
+ * @param look which colour, line and marker it is drawn with wherever it is shown, from 0; no other set-up has the same
  * @param warnings those of this set-up's values
  */
 public record Setup(
@@ -30,7 +31,11 @@ public record Setup(
         Car car,
         List<Adjustable> values,
         Map<String, String> sheet,
+        int look,
         List<Warning> warnings) {
+    /** So many looks can be given in a file. */
+    static final int MOST_LOOKS = 36;
+
     /** The name of the only set-up in a file that has none. */
     public static final String AS_GIVEN = "As given";
 

@@ -2,11 +2,17 @@ package evenhand.scenario;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
- * Edits the list of set-ups in a scenario's text. As with {@link ScenarioWriter}, what is not edited stays byte for byte. A file
+ * Edits the list of set-ups in a scenario's text. As with {@link ScenarioWriter}, what is not edited stays byte for byte; only
+ * the look of a set-up is written down where its new place in the list would give it another. A file
  * without set-ups has one, named {@link Setup#AS_GIVEN}; it is written down by the first edit.
  */
 public final class SetupsWriter {
@@ -14,6 +20,7 @@ public final class SetupsWriter {
     private static final String BASED_ON = "basedOn";
     private static final String NOTE = "note";
     private static final String SHEET = "sheet";
+    private static final String LOOK = "look";
 
     private SetupsWriter() {}
 
@@ -32,7 +39,8 @@ public final class SetupsWriter {
         String renamed = own.substring(0, word.start() - place.start())
                 + ScenarioWriter.quoted(copy)
                 + own.substring(word.end() - place.start());
-        return JsonEdit.insertAfter(listed, list(listed), index(listed, name), renamed);
+        String edited = JsonEdit.insertAfter(listed, list(listed), index(listed, name), renamed);
+        return keepingLooks(listed, JsonEdit.removeBelow(edited, setup(edited, copy), List.of(LOOK)));
     }
 
     /**
@@ -79,7 +87,7 @@ public final class SetupsWriter {
             throw new IllegalArgumentException("others are based on \"" + name + "\": \""
                     + String.join("\", \"", children) + "\"; base them on another first");
         }
-        return JsonEdit.removeItem(text, list(text), at);
+        return keepingLooks(text, JsonEdit.removeItem(text, list(text), at));
     }
 
     /**
@@ -102,7 +110,61 @@ public final class SetupsWriter {
             edited.append(listed, from, here.start()).append(listed, own.start(), own.end());
             from = here.end();
         }
-        return edited.append(listed.substring(from)).toString();
+        return keepingLooks(listed, edited.append(listed.substring(from)).toString());
+    }
+
+    /** The edited text, in which every set-up that was there before looks as it did. */
+    private static String keepingLooks(String before, String edited) {
+        Map<String, Integer> looks = looks(before);
+        String text = edited;
+        for (String name : looks(edited).keySet()) {
+            text = JsonEdit.removeBelow(text, setup(text, name), List.of(LOOK));
+        }
+        if (changed(looks, text).isEmpty()) {
+            return text; // their order says it
+        }
+        text = edited;
+        // To write one down may free the look of another.
+        for (Optional<String> next = changed(looks, text); next.isPresent(); next = changed(looks, text)) {
+            String name = next.get();
+            String look = String.valueOf(Objects.requireNonNull(looks.get(name)) + 1);
+            text = JsonEdit.put(text, setup(text, name), List.of(LOOK), look);
+        }
+        return text;
+    }
+
+    /** A set-up that looks another way than before. */
+    private static Optional<String> changed(Map<String, Integer> before, String text) {
+        Map<String, Integer> now = looks(text);
+        return now.keySet().stream()
+                .filter(name -> before.containsKey(name) && !Objects.equals(before.get(name), now.get(name)))
+                .findFirst();
+    }
+
+    private static Map<String, Integer> looks(String text) {
+        List<OptionalInt> given = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (Json.Obj setup : setups(text)) {
+            if (setup.members().get(NAME) instanceof Json.Str name) {
+                names.add(name.text());
+                given.add(look(setup));
+            }
+        }
+        Iterator<Integer> each = SetupLooks.of(given).iterator();
+        Map<String, Integer> looks = new LinkedHashMap<>();
+        names.forEach(name -> looks.put(name, each.next()));
+        return looks;
+    }
+
+    private static OptionalInt look(Json.Obj setup) {
+        Json given = setup.members().get(LOOK);
+        String written =
+                given instanceof Json.Num number ? number.text() : given instanceof Json.Str word ? word.text() : "";
+        try {
+            return OptionalInt.of((int) Double.parseDouble(written) - 1);
+        } catch (NumberFormatException none) {
+            return OptionalInt.empty();
+        }
     }
 
     /**

@@ -8,6 +8,6 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        Evenhand.main(file -> Window.open(file, new JobReport()), args);
+        Evenhand.main((file, units) -> Window.open(file, units, new JobReport()), args);
     }
 }

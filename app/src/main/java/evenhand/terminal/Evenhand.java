@@ -14,6 +14,7 @@ import evenhand.terminal.lower.LowerCommand;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.ride.RideCommand;
 import evenhand.terminal.roughness.RoughnessCommand;
+import evenhand.words.Units;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -76,9 +77,12 @@ public final class Evenhand {
 
     private Evenhand() {}
 
-    /** Opens the window, with a file if one is named, and waits until it is closed; says why not where it cannot. */
+    /**
+     * Opens the window, with a file if one is named and in units if some are wanted, and waits until it is closed; says why not
+     * where it cannot.
+     */
     public interface Opener {
-        Optional<String> open(Optional<Path> file);
+        Optional<String> open(Optional<Path> file, Optional<Units> units);
     }
 
     /** @param window opens the window where the command line asks for it */
@@ -137,7 +141,7 @@ public final class Evenhand {
 
     /** The same where there is no window to be opened. */
     public static Status run(Console console, String... args) {
-        return run(file -> Optional.of("there is no window here"), console, args);
+        return run((file, units) -> Optional.of("there is no window here"), console, args);
     }
 
     private static Status runCommand(Opener window, Console console, String... args) {

@@ -46,6 +46,7 @@ final class ActiveSetup extends JPanel implements Bench.View {
         note.setName("note");
         note.getAccessibleContext().setAccessibleName("note");
         note.setLineWrap(true);
+        note.setCaret(Words.still());
         note.setWrapStyleWord(true);
         note.setFont(Looks.small());
         note.addFocusListener(new FocusAdapter() {

@@ -41,6 +41,11 @@ final class AdjustStrip extends JPanel implements Bench.View {
         return List.copyOf(knobs);
     }
 
+    /** Whether a hand is on one of them. */
+    boolean isHeld() {
+        return knobs.stream().anyMatch(knob -> knob.track().isHeld());
+    }
+
     @Override
     public void show(Desk before, Desk now) {
         List<String> paths = paths(now);
@@ -66,7 +71,9 @@ final class AdjustStrip extends JPanel implements Bench.View {
             whose.setText("ADJUST  “" + now.work().active() + "”");
             knobs.forEach(cell -> cell.show(now));
         }
-        if (otherSetup || !before.look().question().equals(now.look().question())) {
+        if (otherSetup
+                || before.look().units() != now.look().units()
+                || !before.look().question().equals(now.look().question())) {
             knobs.forEach(KnobCell::clearEffect);
         }
         if (!before.replies().turns().equals(now.replies().turns())) {

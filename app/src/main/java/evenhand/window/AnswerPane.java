@@ -16,7 +16,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
@@ -45,6 +47,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final FieldRow fields;
     private final JProgressBar progress = new JProgressBar(0, 100);
     private final JPanel waiting = new JPanel(new MigLayout("insets 0", "[][]", ""));
+    private final Words.Area haltedWords = Words.plain("stopped");
     private final JPanel halted = new JPanel(new MigLayout("insets 0, gap 8", "[pref][]", ""));
     private final JPanel tiles = new JPanel(new Tiles(FOREMOST));
     private final transient Tiles below = new Tiles(MOST_COLUMNS);
@@ -52,11 +55,19 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final FiguresTable figures = new FiguresTable();
     private final JPanel numbers =
             new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
+    private final JPanel lower;
     private final Todo todo;
     private final Said said = new Said();
     private final transient List<ChartView> charts = new ArrayList<>();
     private final DrawingTile drawing;
     private transient Optional<Asking> stopped = Optional.empty();
+    /** Whether nothing stands there, because what stood there answered another question. */
+    private boolean empty;
+
+    /** Whether it has been late for as long as patience goes. */
+    private boolean dimmed;
+
+    private transient BooleanSupplier held = () -> false;
     private final Timer lateness = new Timer(PATIENCE, event -> dim());
 
     AnswerPane(Bench bench, List<Question> questions, Answering answering, Consumer<ChartWish> wishes) {
@@ -73,8 +84,6 @@ final class AnswerPane extends JPanel implements Bench.View {
             stopped = Optional.of(bench.desk().asking());
             showStopped();
         });
-        Words.Area why = Words.plain("stopped");
-        why.setText("Stopped. What is shown here was answered before.");
         JButton again = new JButton("ask again");
         again.setName("ask again");
         again.addActionListener(event -> {
@@ -83,7 +92,7 @@ final class AnswerPane extends JPanel implements Bench.View {
             answering.ask(bench.desk().asking());
         });
         halted.setOpaque(false);
-        halted.add(why, "wmin 60");
+        halted.add(haltedWords, "wmin 60");
         halted.add(again);
         halted.setVisible(false);
         progress.getAccessibleContext().setAccessibleName("progress of the answer");
@@ -104,12 +113,17 @@ final class AnswerPane extends JPanel implements Bench.View {
         numbers.setOpaque(false);
         numbers.add(figures, "wmin 100, growx 0, alignx left");
         numbers.add(todo, "wmin 100, wmax " + Looks.em(READABLE));
-        JPanel lower = new JPanel(new Beside(figures, below));
+        lower = new JPanel(new Beside(figures, below));
         lower.setOpaque(false);
         lower.add(numbers);
         lower.add(moreTiles);
         add(lower, "wmin 100");
         add(said, "wmin 100, wmax " + Looks.em(READABLE));
+    }
+
+    /** @param hand whether it is on something that moves the answer: axes are then not drawn in */
+    void steadyWhile(BooleanSupplier hand) {
+        held = hand;
     }
 
     /** The charts that are shown, for tests. */
@@ -133,49 +147,90 @@ final class AnswerPane extends JPanel implements Bench.View {
     public void show(Desk before, Desk now) {
         Question question = Answering.question(questions, now.look().question());
         if (before.is(now) || !before.look().question().equals(now.look().question())) {
-            title.setText(question.words());
             scrollRectToVisible(new Rectangle(0, 0, 1, 1));
+            dimmed = false;
         }
         fields.show(question, before, now);
         drawing.show(before, now);
         boolean other =
                 before.is(now) || !before.replies().reply().equals(now.replies().reply());
         boolean otherTheme = before.look().dark() != now.look().dark();
-        if (other || otherTheme) {
+        // An answer that was waited for in vain comes back when its question is asked again.
+        boolean back = empty && now.replies().reply().filter(isOf(now)).isPresent();
+        if (other || otherTheme || back) {
             now.replies().reply().ifPresent(this::showReply);
         }
+        if (now.replies().reply().isEmpty()) {
+            title.setText(question.words());
+        }
         if (now.replies().replyLate(now.asking())) {
-            if (!lateness.isRunning()) {
+            if (!lateness.isRunning() && !dimmed) {
                 lateness.restart();
             }
         } else {
             lateness.stop();
+            dimmed = false;
         }
         showStopped();
         Optional<Double> share = now.replies().progress();
-        waiting.setVisible(share.isPresent() && now.replies().replyLate(now.asking()) && !lateness.isRunning());
+        waiting.setVisible(share.isPresent() && now.replies().replyLate(now.asking()) && dimmed);
         share.ifPresent(part -> progress.setValue((int) (100 * part)));
     }
 
     /** Says that the answer was stopped, as long as the same is asked and not answered. */
     private void showStopped() {
         Desk desk = bench.desk();
+        Words.say(
+                haltedWords,
+                empty ? "Stopped before it was answered." : "Stopped. What is shown here was answered before.");
+        if (empty) {
+            headline.say(stopped.filter(desk.asking()::equals).isPresent() ? List.of() : List.of("Being worked out …"));
+            headline.showLate();
+        }
         halted.setVisible(stopped.filter(
                         asking -> asking.equals(desk.asking()) && desk.replies().replyLate(asking))
                 .isPresent());
     }
 
+    /** Whether a reply is to the question that is asked. */
+    private static Predicate<Replies.Replied> isOf(Desk desk) {
+        return replied -> replied.of().question().equals(desk.look().question());
+    }
+
+    /** What stands there answers another question, and has stood long enough. */
+    private void clear() {
+        Desk desk = bench.desk();
+        title.setText(Answering.question(questions, desk.look().question()).words());
+        tiles.setVisible(false);
+        lower.setVisible(false);
+        said.setVisible(false);
+        empty = true;
+        revalidate();
+        repaint();
+    }
+
     private void dim() {
-        if (bench.desk().replies().replyLate(bench.desk().asking())) {
+        Desk desk = bench.desk();
+        dimmed = true;
+        if (desk.replies().reply().filter(isOf(desk)).isEmpty()) {
+            clear();
+            showStopped();
+            waiting.setVisible(desk.replies().progress().isPresent());
+        } else if (desk.replies().replyLate(desk.asking())) {
             charts.forEach(ChartView::showLate);
             figures.showLate();
             headline.showLate();
-            waiting.setVisible(bench.desk().replies().progress().isPresent());
+            waiting.setVisible(desk.replies().progress().isPresent());
         }
     }
 
     private void showReply(Replies.Replied replied) {
         Reply reply = replied.reply();
+        title.setText(Answering.question(questions, replied.of().question()).words());
+        empty = false;
+        dimmed = false;
+        lower.setVisible(true);
+        said.setVisible(true);
         headline.say(reply.headlines());
         charts(reply.charts(), replied);
         figures.show(reply.figures());
@@ -203,15 +258,19 @@ final class AnswerPane extends JPanel implements Bench.View {
             if (wanted.isEmpty() && drawn) {
                 tiles.add(drawing);
             }
-            tiles.setVisible(tiles.getComponentCount() > 0);
             moreTiles.setVisible(moreTiles.getComponentCount() > 0);
             revalidate();
             repaint();
         }
+        tiles.setVisible(tiles.getComponentCount() > 0);
         double g = Dimension.ACCELERATION.metric().fromSi(replied.of().work().pace());
         for (int i = 0; i < wanted.size(); i++) {
             Chart chart = wanted.get(i);
-            charts.get(i).show(chart, Looks.theme());
+            if (held.getAsBoolean()) {
+                charts.get(i).showSteady(chart, Looks.theme());
+            } else {
+                charts.get(i).show(chart, Looks.theme());
+            }
             boolean overAcceleration = chart.across().words().equals("lateral acceleration");
             charts.get(i).mark(overAcceleration ? OptionalDouble.of(g) : OptionalDouble.empty());
         }

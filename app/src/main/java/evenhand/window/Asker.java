@@ -14,6 +14,18 @@ interface Asker {
 
     Unsaved unsaved(String title);
 
+    /** What becomes of a file that another program has written since it was read here. */
+    enum Changed {
+        /** What is here is saved, the other version kept beside it. */
+        MINE,
+        /** What is in the file is shown, the work here kept beside it. */
+        THEIRS,
+        ELSEWHERE,
+        BACK
+    }
+
+    Changed changedOutside(String file);
+
     /** Which file to open. */
     Optional<Path> toOpen(Optional<Path> near);
 

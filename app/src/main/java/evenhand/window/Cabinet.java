@@ -1,6 +1,7 @@
 package evenhand.window;
 
 import evenhand.quantity.Unseen;
+import evenhand.scenario.ScenarioFile;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
@@ -27,7 +28,7 @@ final class Cabinet implements Bench.View {
     private final Notice notice;
     private final Runnable finishTyping;
     private final Worker<Desk> keeper;
-    private Drawer.Outside outside = Drawer.Outside.SAME;
+    private ScenarioFile.Since outside = ScenarioFile.Since.SAME;
 
     /** @param finishTyping takes over what is still being typed */
     Cabinet(Bench bench, Memory memory, Safekeeping safekeeping, Asker asker, Notice notice, Runnable finishTyping) {
@@ -69,7 +70,7 @@ final class Cabinet implements Bench.View {
     void offerLeft() {
         for (Safekeeping.Left left : safekeeping.left().stream().limit(1).toList()) {
             String of = left.file().map(file -> "“" + shown(file) + "”").orElse("a car without a file");
-            notice.say(
+            notice.also(
                     "Evenhand ended without saving last time. Unsaved work on " + of + " was kept.",
                     new Notice.Choice("open it", () -> {
                         if (show(Drawer.open(left.text(), left.file()))) {
@@ -107,7 +108,23 @@ final class Cabinet implements Bench.View {
 
     /** Reads a file, without asking what becomes of the one before. */
     boolean read(Path file) {
-        boolean opened = show(Drawer.open(file));
+        return read(file, "This is still shown, as it was: ");
+    }
+
+    /** Reads the file that the window begins with; where it cannot be opened, a demo car is shown. */
+    boolean readFirst(Path file) {
+        return read(file, "A demo car is shown instead: ");
+    }
+
+    private boolean read(Path file, String instead) {
+        Drawer.Opened found = Drawer.open(file);
+        if (found instanceof Drawer.Opened.Broken broken) {
+            notice.say("“" + shown(file) + "” cannot be opened, nothing in it was changed:\n"
+                    + String.join("\n", broken.problems()) + "\n" + instead + "“"
+                    + bench.desk().work().scenario().title() + "”.");
+            return false;
+        }
+        boolean opened = show(found);
         if (opened) {
             memory.opened(file);
         }
@@ -121,7 +138,7 @@ final class Cabinet implements Bench.View {
         }
         Drawer.Opened.Sound sound = (Drawer.Opened.Sound) opened;
         notice.hush();
-        outside = Drawer.Outside.SAME;
+        outside = ScenarioFile.Since.SAME;
         bench.open(sound.work(), sound.filed());
         return true;
     }
@@ -170,7 +187,65 @@ final class Cabinet implements Bench.View {
         return (trimmed.isEmpty() ? "car" : trimmed) + ".json";
     }
 
+    /** Saves in a file; where another program has written it since it was read, as the person decides. */
     boolean saveIn(Path file) {
+        Filed filed = bench.desk().filed();
+        boolean same = filed.path().map(own -> Drawer.isSame(own, file)).orElse(false);
+        if (!same || Drawer.outside(filed) != ScenarioFile.Since.CHANGED) {
+            return write(file);
+        }
+        return switch (asker.changedOutside(shown(file))) {
+            case MINE -> keepMine(file);
+            case THEIRS -> takeTheirs(file);
+            case ELSEWHERE -> saveElsewhere(file);
+            case BACK -> false;
+        };
+    }
+
+    private boolean keepMine(Path file) {
+        Drawer.Kept kept = Drawer.keepTheirs(file);
+        if (!isKept(kept) || !write(file)) {
+            return false;
+        }
+        notice.say("“" + shown(file) + "” is saved as it is here. What the other program had written is in “"
+                + name(kept) + "”.");
+        return true;
+    }
+
+    private boolean takeTheirs(Path file) {
+        Drawer.Kept kept = Drawer.keepMine(bench.desk(), file);
+        if (!isKept(kept)) {
+            return false;
+        }
+        boolean opened = read(file);
+        String mine = "What was here is in “" + name(kept) + "”.";
+        if (opened) {
+            notice.say("“" + shown(file) + "” is shown as the other program has written it. " + mine);
+        } else {
+            notice.also(mine);
+        }
+        return opened;
+    }
+
+    /** In another file than the one that has changed. */
+    private boolean saveElsewhere(Path changed) {
+        Optional<Path> file = asker.toSave(ScenarioFile.free(changed, "mine"));
+        return file.isPresent() && saveIn(file.get());
+    }
+
+    private boolean isKept(Drawer.Kept kept) {
+        if (kept instanceof Drawer.Kept.Nowhere nowhere) {
+            notice.say(nowhere.why(), new Notice.Choice("save as …", this::saveAs));
+            return false;
+        }
+        return true;
+    }
+
+    private static String name(Drawer.Kept kept) {
+        return kept instanceof Drawer.Kept.In in ? in.file().getFileName().toString() : "";
+    }
+
+    private boolean write(Path file) {
         Desk desk = bench.desk();
         Optional<String> why = Drawer.save(desk, file);
         if (why.isPresent()) {
@@ -178,7 +253,7 @@ final class Cabinet implements Bench.View {
             return false;
         }
         memory.opened(file);
-        outside = Drawer.Outside.SAME;
+        outside = ScenarioFile.Since.SAME;
         bench.act(new LookAct.Saved(
                 new Filed(Optional.of(file), Optional.of(desk.work().scenario().text()))));
         return true;
@@ -206,18 +281,18 @@ final class Cabinet implements Bench.View {
     /** Looks whether another program has changed the file; says it once. */
     void lookOutside() {
         Filed filed = bench.desk().filed();
-        Drawer.Outside now = Drawer.outside(filed);
+        ScenarioFile.Since now = Drawer.outside(filed);
         if (now == outside) {
             return;
         }
         outside = now;
         String name = filed.path().map(Cabinet::shown).orElse("");
-        if (now == Drawer.Outside.CHANGED) {
+        if (now == ScenarioFile.Since.CHANGED) {
             notice.say(
-                    "“" + name + "” was changed by another program. Saving here would replace that (the version on the"
-                            + " disk is then kept as .previous.json).",
+                    "“" + name + "” was changed by another program. What is shown here is as it was before; saving asks"
+                            + " which of the two is to stay, and keeps both.",
                     new Notice.Choice("read it again", () -> filed.path().ifPresent(this::open)));
-        } else if (now == Drawer.Outside.GONE) {
+        } else if (now == ScenarioFile.Since.GONE) {
             notice.say(
                     "“" + name + "” is no longer there. Everything is still here; save it to write it again.",
                     new Notice.Choice("save", this::save));

@@ -34,6 +34,24 @@ final class Dialogs implements Asker {
     }
 
     @Override
+    public Changed changedOutside(String file) {
+        String[] choices = {"Keep mine", "Take theirs", "Save as …", "Go back"};
+        int chosen = JOptionPane.showOptionDialog(
+                owner,
+                "“" + file + "” was changed by another program since it was opened here.\n"
+                        + "Whichever is to stay in it, the other is kept in a file beside it.",
+                "Changed by another program",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.WARNING_MESSAGE,
+                null,
+                choices,
+                choices[3]);
+        return chosen == 0
+                ? Changed.MINE
+                : chosen == 1 ? Changed.THEIRS : chosen == 2 ? Changed.ELSEWHERE : Changed.BACK;
+    }
+
+    @Override
     public Optional<Path> toOpen(Optional<Path> near) {
         JFileChooser chooser = chooser(".json");
         near.map(Path::toAbsolutePath).map(Path::getParent).map(Path::toFile).ifPresent(chooser::setCurrentDirectory);

@@ -10,6 +10,7 @@ import evenhand.drawing.RearView;
 import evenhand.drawing.SideView;
 import evenhand.drawing.Stance;
 import evenhand.drawing.TopView;
+import evenhand.load.Laden;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
@@ -99,16 +100,16 @@ final class DrawingTile extends JPanel implements Bench.View {
 
     private Drawing drawing(Desk desk) {
         Setup setup = desk.work().activeSetup();
-        int index = desk.work().scenario().setups().indexOf(setup);
         Optional<TurnedSetup> turned = turned(desk);
-        // With a load aboard it stands as it was last worked out; without, as it is let down at once.
-        Car car = turned.filter(own -> desk.work().load().isPresent())
-                .map(TurnedSetup::standing)
-                .orElse(setup.car());
-        Stance rest = Stance.atRest(setup.name(), index, car, setup.entries());
+        // How it stands is worked out at once, so that a handle stays under the hand; how it leans comes with the
+        // answer.
+        Car given = setup.car();
+        Car car =
+                Laden.of(given, desk.work().trial().load()) instanceof Laden.AtRest rest ? rest.car() : given.settled();
+        Stance rest = Stance.standing(setup.name(), setup.look(), given, car, setup.entries());
         Stance stance = turned.flatMap(
-                        own -> own.row(desk.replies().turns().orElseThrow().of().pace()))
-                .map(rest::turning)
+                        own -> own.row(desk.replies().turns().orElseThrow().of().pace())
+                                .map(row -> rest.turning(row, own.standing())))
                 .orElse(rest);
         Detail detail = detail(desk);
         return switch (seen) {
@@ -125,6 +126,11 @@ final class DrawingTile extends JPanel implements Bench.View {
                 .turns()
                 .flatMap(known ->
                         Optional.ofNullable(known.setups().get(desk.work().active())));
+    }
+
+    /** Whether a hand is on one of its handles. */
+    boolean isHeld() {
+        return held;
     }
 
     /** A pull is one act to undo from first to last; a key, which only tells the last, is one of its own. */

@@ -4,6 +4,7 @@ import evenhand.window.desk.FormField;
 import evenhand.window.desk.Grid;
 import evenhand.words.Units;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;
@@ -37,19 +38,27 @@ final class FormRow extends JPanel {
     private final JComponent input;
     private final Words.Area told;
     private final Words.Area trouble;
+    private final boolean showsDefaults;
     private String shown = "";
 
+    /** A row of a form, in which a choice that was not made shows what is taken without. */
     FormRow(FormField field, Taker taker) {
-        this(field, field.label(), taker);
+        this(field, field.label(), true, taker);
     }
 
-    FormRow(FormField field, String words, Taker taker) {
+    /** A row in which nothing is shown that was not given. */
+    static FormRow asking(FormField field, String words, Taker taker) {
+        return new FormRow(field, words, false, taker);
+    }
+
+    private FormRow(FormField field, String words, boolean showsDefaults, Taker taker) {
         super(new MigLayout(
                 "insets 2 0 2 0, gap 10 0, fillx, hidemode 3",
                 "[" + Looks.em(13) + "!][" + Looks.em(15) + "!][grow,fill]",
                 "[]"));
         this.field = field;
         this.taker = taker;
+        this.showsDefaults = showsDefaults;
         setOpaque(false);
         label = new JLabel(words);
         label.setToolTipText(field.path());
@@ -83,6 +92,11 @@ final class FormRow extends JPanel {
         input.requestFocusInWindow();
     }
 
+    /** Whether the keys are in its field. */
+    boolean hasKeys() {
+        return input.isFocusOwner();
+    }
+
     /** Whether it can show another field as well. */
     boolean fits(FormField other) {
         return field.path().equals(other.path())
@@ -110,6 +124,7 @@ final class FormRow extends JPanel {
         JTextComponent text;
         if (field.hasLines()) {
             JTextArea area = new JTextArea(6, 10);
+            area.setCaret(Words.still());
             area.setLineWrap(true);
             area.setWrapStyleWord(true);
             area.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null); // Tab goes on, as everywhere
@@ -123,6 +138,15 @@ final class FormRow extends JPanel {
             text = single;
         }
         text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                // Who goes from field to field by the keys sees where he is.
+                if (e.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
+                        || e.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD) {
+                    scrollRectToVisible(new Rectangle(getSize()));
+                }
+            }
+
             @Override
             public void focusLost(FocusEvent e) {
                 typed(text);
@@ -162,7 +186,7 @@ final class FormRow extends JPanel {
             shown = now.given()
                     .or(() -> now.choices().stream()
                             .findFirst()
-                            .filter(first -> now.slot().isPresent()))
+                            .filter(first -> showsDefaults && now.slot().isPresent()))
                     .orElse("");
             if (trouble.isVisible()) {
                 return;
@@ -172,7 +196,9 @@ final class FormRow extends JPanel {
             boolean untouched = area.getText().strip().equals(shown.strip());
             shown = text;
             if (untouched || (!area.isFocusOwner() && !trouble.isVisible())) {
-                area.setText(text);
+                if (!area.getText().equals(text)) {
+                    area.setText(text);
+                }
                 say(Optional.empty());
             }
             area.putClientProperty("JTextField.placeholderText", now.standIn(units));

@@ -6,6 +6,7 @@ import evenhand.window.desk.Desk;
 import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Knob;
 import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Work;
 import evenhand.words.ChangeWords;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -30,6 +31,9 @@ final class KnobCell extends JPanel {
     private final Words.Area trouble = Words.warning("what is wrong");
     private transient Optional<Knob> knob = Optional.empty();
     private transient Optional<TurnedSetup> before = Optional.empty();
+    /** The work that the effect beside the track is of. */
+    private transient Optional<Work> moved = Optional.empty();
+
     private String shown = "";
 
     KnobCell(Bench bench, String path) {
@@ -104,8 +108,8 @@ final class KnobCell extends JPanel {
             track.setToolTipText(usual);
             reset.setVisible(own.base().isPresent() && own.base().getAsDouble() != own.number());
         });
-        if (!track.isHeld()) {
-            before = Optional.empty();
+        if (!track.isHeld() && !moved.equals(Optional.of(desk.work()))) {
+            clearEffect();
         }
     }
 
@@ -117,10 +121,11 @@ final class KnobCell extends JPanel {
         }
     }
 
+    /** What was moved here has been undone, or is said of another set-up, question or unit. */
     void clearEffect() {
-        if (!track.isHeld()) {
-            effect.setText(" ");
-        }
+        before = Optional.empty();
+        moved = Optional.empty();
+        effect.setText(" ");
     }
 
     private void move(double to, boolean same) {
@@ -135,6 +140,7 @@ final class KnobCell extends JPanel {
                             turns.setups().get(bench.desk().work().active())));
         }
         act(knob.get().text(to), same);
+        moved = Optional.of(bench.desk().work());
     }
 
     private void typed() {

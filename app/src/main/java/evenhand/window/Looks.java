@@ -38,6 +38,9 @@ final class Looks {
         defaults.put("@foreground", hex(theme.ink()));
         defaults.put("@accentColor", hex(theme.setups().get(0)));
         defaults.put("@componentBackground", hex(dark ? theme.mixed(Color.WHITE, 0.05) : Color.WHITE));
+        for (String field : new String[] {"TextField", "FormattedTextField", "ComboBox"}) {
+            defaults.put(field + ".placeholderForeground", hex(theme.quiet()));
+        }
         defaults.put("Component.focusWidth", "2");
         defaults.put("Component.arc", "6");
         defaults.put("Button.arc", "6");

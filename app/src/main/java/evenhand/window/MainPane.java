@@ -12,12 +12,15 @@ import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.Safekeeping;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSeparator;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** Everything inside the window. It needs no screen: painted into a picture it looks as it does in a frame. */
@@ -84,6 +87,9 @@ final class MainPane extends JPanel {
         add(centre, BorderLayout.CENTER);
         add(pace, BorderLayout.SOUTH);
 
+        answer.steadyWhile(() ->
+                adjust.isHeld() || pace.track().isHeld() || answer.drawing().isHeld());
+
         // The theme first: what the others make is then of the right one.
         bench.add(this::show);
         bench.add(top);
@@ -99,10 +105,14 @@ final class MainPane extends JPanel {
     private void show(Desk before, Desk now) {
         if (before.look().dark() != now.look().dark()) {
             Looks.set(now.look().dark());
-            javax.swing.SwingUtilities.updateComponentTreeUI(this);
+            SwingUtilities.updateComponentTreeUI(this);
         }
-        if (!before.look().question().equals(now.look().question())) {
+        boolean other = !before.look().question().equals(now.look().question());
+        if (other) {
             scroll.getVerticalScrollBar().setValue(0);
+        }
+        if (other || before.look().page() != now.look().page()) {
+            keepTheKeys();
         }
         if (before.look().page() != now.look().page()) {
             measure.units(now.look().units());
@@ -110,10 +120,28 @@ final class MainPane extends JPanel {
         }
     }
 
+    /**
+     * Where what has the keys goes away with the question that was answered, they go to the questions: by themselves they would
+     * go on to whatever comes next, and a space would press it.
+     */
+    private void keepTheKeys() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        if (owner != null && SwingUtilities.isDescendingFrom(owner, middle)) {
+            SwingUtilities.invokeLater(() -> {
+                Component now =
+                        KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+                boolean meant = now != null && now != owner && SwingUtilities.isDescendingFrom(now, middle);
+                if (!owner.isShowing() && !meant) {
+                    side.focusQuestions();
+                }
+            });
+        }
+    }
+
     /** Takes over what is still being typed. */
     private void finishTyping() {
         side.commit();
-        if (java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()
+        if (KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()
                 instanceof javax.swing.JTextField field) {
             field.postActionEvent();
         }

@@ -35,14 +35,33 @@ final class Notice extends JPanel {
         revalidate();
     }
 
+    /** Says something besides what is said already. */
+    void also(String text, Choice... choices) {
+        if (!isVisible()) {
+            say(text, choices);
+            return;
+        }
+        words.setText(words.getText() + "\n" + text);
+        int at = buttons.getComponentCount() - 1; // before "dismiss"
+        for (Choice choice : choices) {
+            buttons.add(button(choice), at);
+            at++;
+        }
+        revalidate();
+    }
+
     private void add(Choice choice) {
+        buttons.add(button(choice));
+    }
+
+    private JButton button(Choice choice) {
         JButton button = new JButton(choice.words());
         button.setName("notice " + choice.words());
         button.addActionListener(event -> {
             setVisible(false);
             choice.action().run();
         });
-        buttons.add(button);
+        return button;
     }
 
     String text() {

@@ -53,6 +53,11 @@ public final class Rehearsal {
         }
 
         @Override
+        public Changed changedOutside(String file) {
+            return Changed.BACK;
+        }
+
+        @Override
         public Optional<Path> toOpen(Optional<Path> near) {
             return Optional.empty();
         }

@@ -165,6 +165,10 @@ final class SetupList extends JList<String> implements Bench.View {
         }
     }
 
+    private int look(String name) {
+        return bench.desk().work().scenario().setup(name).map(Setup::look).orElse(0);
+    }
+
     /** A row; the marks are drawn, so that they are those of the charts. */
     private final class Cell extends DefaultListCellRenderer {
         @Override
@@ -179,7 +183,7 @@ final class SetupList extends JList<String> implements Bench.View {
             label.setFont(active ? Looks.strong() : Typeface.plain(Looks.size()));
             // A long name may be cut.
             label.setToolTipText("\"" + setup + "\": " + KEYS);
-            label.setIcon(new Sample(new SetupStyle(index), Optional.of(shown)));
+            label.setIcon(new Sample(new SetupStyle(look(setup)), Optional.of(shown)));
             label.setIconTextGap(6);
             label.setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 4));
             label.getAccessibleContext()

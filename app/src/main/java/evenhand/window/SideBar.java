@@ -6,8 +6,10 @@ import evenhand.window.desk.Question;
 import evenhand.window.desk.SetupAct;
 import evenhand.window.desk.TrialAct;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -83,6 +85,11 @@ final class SideBar extends JPanel {
         super.doLayout();
     }
 
+    /** The keys go to the question that is asked. */
+    void focusQuestions() {
+        questions.requestFocusInWindow();
+    }
+
     void addViews() {
         bench.add(questions);
         bench.add(setups);
@@ -125,8 +132,11 @@ final class SideBar extends JPanel {
     }
 
     void add() {
-        String name = Names.free(bench.desk().work(), "New set-up");
-        say(bench.act(new SetupAct.AddSetup(name, Optional.of(name()), Optional.empty(), Map.of())));
+        Optional<String> base = Optional.of(name());
+        named(
+                "Name of the new set-up, which builds on “" + name() + "”",
+                Names.free(bench.desk().work(), "New set-up"),
+                name -> bench.act(new SetupAct.AddSetup(name, base, Optional.empty(), Map.of())));
     }
 
     void copy() {
@@ -135,11 +145,26 @@ final class SideBar extends JPanel {
     }
 
     void rename(String name) {
-        asker.line("Name of the set-up", name).ifPresent(next -> say(bench.act(new SetupAct.RenameSetup(name, next))));
+        named("Name of the set-up", name, next -> bench.act(new SetupAct.RenameSetup(name, next)));
+    }
+
+    /** Asks for a name until it can be taken or nobody wants it any more; what was typed stays. */
+    private void named(String question, String start, Function<String, Optional<String>> take) {
+        Optional<String> typed = asker.line(question, start);
+        while (typed.isPresent()) {
+            Optional<String> why = take.apply(typed.get());
+            if (why.isEmpty()) {
+                return;
+            }
+            typed = asker.line(sentence(why.get()) + "\n" + question, typed.get());
+        }
     }
 
     private void say(Optional<String> why) {
-        why.ifPresent(words ->
-                notice.say(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + "."));
+        why.ifPresent(words -> notice.say(sentence(words)));
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 }

@@ -73,7 +73,8 @@ final class Tiles implements LayoutManager {
     private static int height(Component tile, int width) {
         int wished = tile.getPreferredSize().height;
         int shaped = (int) (SHAPE * width);
-        return Math.max(Looks.em(LEAST_HEIGHT), Math.min(wished, Math.min(shaped, Looks.em(GREATEST_HEIGHT))));
+        int least = Math.max(tile.getMinimumSize().height, Looks.em(LEAST_HEIGHT));
+        return Math.max(least, Math.min(wished, Math.min(shaped, Looks.em(GREATEST_HEIGHT))));
     }
 
     @Override

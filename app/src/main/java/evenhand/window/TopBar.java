@@ -23,6 +23,14 @@ final class TopBar extends JPanel implements Bench.View {
             setFont(Looks.strong());
         }
     };
+    private final JLabel kept = new JLabel() {
+        @Override
+        public void updateUI() {
+            super.updateUI();
+            setFont(Looks.small());
+            setForeground(Looks.theme().quiet());
+        }
+    };
     private final JButton undo = new JButton("undo");
     private final JButton redo = new JButton("redo");
     private final JToggleButton metric = new JToggleButton("metric");
@@ -31,7 +39,7 @@ final class TopBar extends JPanel implements Bench.View {
     private final JToggleButton dark = new JToggleButton("dark");
 
     TopBar(Bench bench, Runnable about) {
-        super(new MigLayout("insets 6 16 6 16, gap 6, fillx", "[grow,fill][][]16[][]16[][]16[]", ""));
+        super(new MigLayout("insets 6 16 6 16, gap 6, fillx", "[pref][grow,fill,pref]16[][]16[][]16[][]16[]", ""));
         this.bench = bench;
         title.setName("title");
         pair(metric, imperial, "units");
@@ -47,7 +55,9 @@ final class TopBar extends JPanel implements Bench.View {
         JButton cautions = new JButton("help and cautions");
         cautions.setName("about");
         cautions.addActionListener(event -> about.run());
-        add(title, "wmin 60");
+        kept.setName("kept");
+        add(title, "wmin 60, shrinkprio 200");
+        add(kept, "wmin 60, wmax " + Looks.em(26) + ", shrinkprio 50, gapleft 8");
         for (AbstractButton button : new AbstractButton[] {undo, redo, metric, imperial, light, dark, cautions}) {
             add(button);
         }
@@ -64,8 +74,11 @@ final class TopBar extends JPanel implements Bench.View {
     @Override
     public void show(Desk before, Desk now) {
         String text = now.work().scenario().title();
-        title.setText(text.isEmpty() ? "a car without a title" : text + (now.unsaved() ? "  – not saved" : ""));
-        title.setToolTipText(
+        title.setText(text.isBlank() ? "a car without a title" : text);
+        title.setToolTipText(title.getText());
+        kept.setText(now.kept());
+        kept.setForeground(now.unsaved() ? Looks.theme().ink() : Looks.theme().quiet());
+        kept.setToolTipText(
                 now.filed().path().map(path -> Unseen.shown(path.toString())).orElse("not saved in a file yet"));
         button(undo, "undo", bench.undoable());
         button(redo, "redo", bench.redoable());

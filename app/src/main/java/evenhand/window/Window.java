@@ -7,6 +7,7 @@ import evenhand.window.desk.Memory;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.StateFolder;
 import evenhand.window.question.Questions;
+import evenhand.words.Units;
 import java.awt.AWTError;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
@@ -40,10 +41,11 @@ public final class Window {
     /**
      * Opens the window and waits until it is closed.
      *
+     * @param units to be shown; those of last time where none are wanted
      * @param report writes the reports
      * @return why it cannot be opened; empty after it was closed
      */
-    public static Optional<String> open(Optional<Path> file, ReportWriter report) {
+    public static Optional<String> open(Optional<Path> file, Optional<Units> units, ReportWriter report) {
         Optional<String> why = noDisplay();
         if (why.isPresent()) {
             return why;
@@ -53,7 +55,7 @@ public final class Window {
         CountDownLatch[] closed = new CountDownLatch[1];
         try {
             SwingUtilities.invokeAndWait(() -> {
-                Window window = new Window(folder, Optional.empty(), report);
+                Window window = new Window(folder, units, Optional.empty(), report);
                 closed[0] = window.closed;
                 window.begin(file);
             });
@@ -80,8 +82,8 @@ public final class Window {
     }
 
     /** @param asker asks the person; dialogs where none is given */
-    Window(Path folder, Optional<Asker> asker, ReportWriter report) {
-        Look look = new Memory(folder).look(Questions.ALL.get(0).key());
+    Window(Path folder, Optional<Units> units, Optional<Asker> asker, ReportWriter report) {
+        Look look = new Memory(folder).look(Questions.ALL.get(0).key(), units);
         room = Room.with(Demos.NAMES.get(0), look, folder, asker.orElseGet(() -> new Dialogs(frame)), report);
         pane = room.pane();
         frame.setJMenuBar(Menus.bar(pane, Questions.ALL, this::print, this::close));
@@ -100,14 +102,19 @@ public final class Window {
             }
         });
         frame.setTransferHandler(new Dropped());
+        pane.bench().add((before, now) -> {
+            frame.setTitle(now.name());
+            frame.getRootPane()
+                    .putClientProperty("Window.documentModified", now.unsaved()); // where the system marks it
+        });
     }
 
     /** Shows the window with a file, the latest one, or a demo car at a first start. */
     void begin(Optional<Path> file) {
         Optional<Path> wanted = file.or(() -> pane.cabinet().recent().stream().findFirst());
-        boolean opened = wanted.isPresent() && pane.cabinet().read(wanted.get());
+        wanted.ifPresent(pane.cabinet()::readFirst);
         pane.bench().show();
-        if (!opened && file.isEmpty()) {
+        if (wanted.isEmpty()) {
             welcome();
         }
         pane.cabinet().offerLeft();

@@ -27,7 +27,7 @@ final class Words {
             this.font = font;
             this.colour = colour;
             setEditable(false);
-            setCaret(new Still());
+            setCaret(still());
             setLineWrap(true);
             setWrapStyleWord(true);
             setOpaque(false);
@@ -44,20 +44,6 @@ final class Words {
             setDropTarget(null);
         }
 
-        /** The caret of text that is read: new text scrolls nothing, only who walks through it with the keys is followed. */
-        private final class Still extends DefaultCaret {
-            Still() {
-                setUpdatePolicy(NEVER_UPDATE);
-            }
-
-            @Override
-            protected void adjustVisibility(Rectangle caret) {
-                if (isFocusOwner()) {
-                    super.adjustVisibility(caret);
-                }
-            }
-        }
-
         @Override
         @SuppressWarnings("NullAway") // called by the constructor of the class above, before the suppliers are there
         public void updateUI() {
@@ -69,6 +55,23 @@ final class Words {
                 setBorder(null);
             }
         }
+    }
+
+    /** The caret of a text among others: new text scrolls nothing, only who walks through it with the keys is followed. */
+    private static final class Still extends DefaultCaret {
+        @Override
+        protected void adjustVisibility(Rectangle caret) {
+            if (getComponent().isFocusOwner()) {
+                super.adjustVisibility(caret);
+            }
+        }
+    }
+
+    /** A caret that scrolls nothing while nobody is at it. */
+    static DefaultCaret still() {
+        Still still = new Still();
+        still.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        return still;
     }
 
     /** Says something, if it is not what is said already: new text lays the window out anew. */

@@ -106,6 +106,35 @@ class ChartPainterTest {
         }
     }
 
+    /** Of five set-ups three were named, and of the others there was no word. */
+    @Test
+    void everySetupIsNamedInTheKeyOrItIsSaidHowManyAreNot() {
+        List<Shown> cars = DemoCharts.shown("harbour-saloon", Direction.LEFT);
+        assertThat(cars).hasSize(8);
+        Chart chart = TurnCharts.gripUsed(cars, Units.METRIC);
+        List<String> roomy = keys(chart, 480, 320);
+        assertThat(roomy).contains("front", "rear").noneMatch(words -> words.contains("more"));
+        for (Shown car : cars) {
+            assertThat(roomy).contains(car.name());
+        }
+        List<String> narrow = keys(chart, 300, 190);
+        String more = narrow.stream()
+                .filter(words -> words.startsWith("and "))
+                .findFirst()
+                .orElseThrow();
+        long named = cars.stream().filter(car -> narrow.contains(car.name())).count();
+        long all = cars.size() + 2L; // which of its lines is which stands there too
+        assertThat(named).isPositive();
+        assertThat(more).isEqualTo("and " + (all - named) + " more");
+    }
+
+    private static List<String> keys(Chart chart, int width, int height) {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        return paint(chart, Theme.light(12), width, height, image).labels().stream()
+                .map(Label::words)
+                .toList();
+    }
+
     /** The foot of the balance with its bands: no place near the rule was free of lines, and the words went under it. */
     @Test
     void theWordsOfARuleAtTheFootStandAboveTheNumbersOfTheAxis() {

@@ -65,6 +65,21 @@ class ChartViewTest {
     }
 
     @Test
+    void axesAreNotDrawnInUnderAHandAndAreAfterwards() {
+        Chart wide = TurnCharts.roll(cars, Units.METRIC);
+        Chart narrow = wide.over(new Span(0, 0.4), new Span(0, 1));
+        Chart high = wide.over(new Span(0, 0.4), new Span(-1, 20));
+        view.showSteady(narrow, Theme.light(12));
+        assertThat(view.zoom()).isEqualTo(Zoom.all(wide));
+        view.showSteady(high, Theme.light(12));
+        assertThat(view.zoom()).isEqualTo(new Zoom(wide.across().span(), new Span(-1, 20)));
+        view.show(narrow, Theme.light(12));
+        assertThat(view.zoom()).isEqualTo(Zoom.all(narrow));
+        view.showSteady(TurnCharts.steer(cars, Units.METRIC), Theme.light(12));
+        assertThat(view.zoom()).isEqualTo(Zoom.all(TurnCharts.steer(cars, Units.METRIC)));
+    }
+
+    @Test
     void keysMoveTheCrossHairAndSayItAloud() {
         key(KeyEvent.VK_RIGHT, 0);
         double start = view.crossHair().x();

@@ -11,6 +11,8 @@ import evenhand.drawing.Item.Sign;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Demo;
 import evenhand.scenario.Scenario;
+import evenhand.scenario.ScenarioReader;
+import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
@@ -19,6 +21,7 @@ import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.words.Units;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -203,6 +206,31 @@ class DrawingTest {
         assertThat(RearView.of(stance(scenario, 0), End.REAR, METRIC, List.of()).world())
                 .isEqualTo(RearView.of(stance(scenario, 1).turning(row), End.REAR, METRIC, List.of())
                         .world());
+    }
+
+    /** The answer to a pull comes a moment later; until then the car leans as it did. */
+    @Test
+    void aHandleIsWhereItsValueIsThoughTheTurnIsThatOfAMomentAgo() {
+        Scenario scenario = Demo.read("harbour-saloon");
+        Setup before = scenario.setups().get(1);
+        Scenario pulled = ScenarioReader.read(
+                        scenario.file(),
+                        ScenarioWriter.set(
+                                scenario.text(), Optional.of(before.name()), "rear.lateralLocator.height", "271 mm"))
+                .scenario()
+                .orElseThrow();
+        double up = 0.271 - before.car().rear().rollCentreHeight();
+        assertThat(Math.abs(up)).isGreaterThan(0.01);
+        TurnRow row = turn(before, Direction.LEFT).limit().row();
+        Drawing then = RearView.of(stance(scenario, 1).turning(row), End.REAR, METRIC, before.values());
+        Setup now = pulled.setups().get(1);
+        Drawing drawing =
+                RearView.of(stance(pulled, 1).turning(row, before.car().settled()), End.REAR, METRIC, now.values());
+        String pivot = "rear.lateralLocator.height";
+        assertThat(drawing.handle(pivot).orElseThrow().z()
+                        - then.handle(pivot).orElseThrow().z())
+                .isCloseTo(up, within(1e-12));
+        assertThat(drawing.marks().get(0).z() - then.marks().get(0).z()).isCloseTo(up, within(1e-12));
     }
 
     @Test

@@ -3,7 +3,9 @@ package evenhand.look;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Color;
+import java.awt.Shape;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -46,19 +48,49 @@ class ThemeTest {
                         .isGreaterThanOrEqualTo(Theme.LEAST_CONTRAST));
     }
 
+    /** A just noticeable difference is 2.3. */
     @ParameterizedTest
     @MethodSource("themes")
-    void setupsStayApartForEveryKindOfSight(Theme theme) {
-        for (double[] sight : SIGHTS) {
-            for (int i = 0; i < theme.setups().size(); i++) {
-                for (int j = 0; j < i; j++) {
-                    double distance = distance(
-                            lab(theme.setups().get(i), sight),
-                            lab(theme.setups().get(j), sight));
-                    // the first three, most often seen together, farther: a just noticeable difference is 2.3
-                    assertThat(distance).as("%d and %d", j, i).isGreaterThan(i < 3 ? 36 : 27);
+    void twelveSetupsStayApartForEveryKindOfSightInColourLineAndMarker(Theme theme) {
+        assertThat(theme.setups()).hasSize(12);
+        for (int i = 0; i < theme.setups().size(); i++) {
+            for (int j = 0; j < i; j++) {
+                SetupStyle one = new SetupStyle(i);
+                SetupStyle other = new SetupStyle(j);
+                double distance = Double.POSITIVE_INFINITY;
+                for (double[] sight : SIGHTS) {
+                    distance = Math.min(
+                            distance, distance(lab(theme.colour(one), sight), lab(theme.colour(other), sight)));
+                }
+                // the first three, most often seen together, farthest; then the first six
+                double least = i < 3 ? 36 : i < 6 ? 27 : 16;
+                assertThat(distance).as("%d and %d", j, i).isGreaterThan(least);
+                assertThat(one.marker()).isNotEqualTo(other.marker());
+                if (distance < 27) {
+                    assertThat(one.dash()).as("lines of %d and %d", j, i).isNotEqualTo(other.dash());
                 }
             }
+        }
+    }
+
+    /** Drawn as small as on a line, no two markers cover the same. */
+    @Test
+    void noTwoMarkersCoverTheSame() {
+        List<BitSet> drawn = new ArrayList<>();
+        for (Marker marker : Marker.values()) {
+            BitSet covered = new BitSet();
+            Shape shape = marker.at(8, 8, 9);
+            for (int x = 0; x < 16; x++) {
+                for (int y = 0; y < 16; y++) {
+                    covered.set(16 * y + x, shape.contains(x + 0.5, y + 0.5));
+                }
+            }
+            for (BitSet other : drawn) {
+                BitSet differs = (BitSet) covered.clone();
+                differs.xor(other);
+                assertThat(differs.cardinality()).as(marker.name()).isGreaterThanOrEqualTo(4);
+            }
+            drawn.add(covered);
         }
     }
 
@@ -73,15 +105,12 @@ class ThemeTest {
     }
 
     @Test
-    void theFirstSixSetupsDifferInColourLineAndMarkerEach() {
+    void theFirstSixSetupsDifferInLineToo() {
         Set<Integer> dashes = new HashSet<>();
-        Set<Marker> markers = new HashSet<>();
-        for (int i = 0; i < SetupStyle.DISTINCT; i++) {
+        for (int i = 0; i < 6; i++) {
             dashes.add(new SetupStyle(i).dash());
-            markers.add(new SetupStyle(i).marker());
         }
         assertThat(dashes).hasSize(6);
-        assertThat(markers).hasSize(6);
     }
 
     private static double[] lab(Color colour, double[] sight) {

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class SetupsWriterTest {
@@ -47,6 +50,45 @@ class SetupsWriterTest {
                             Samples.read(TEXT).setups().stream().map(Setup::car).toList());
             assertThat(SetupsWriter.rename(edited, "Another \\ name", name)).isEqualTo(TEXT);
         }
+    }
+
+    private static Map<String, Integer> looks(String text) {
+        Map<String, Integer> looks = new HashMap<>();
+        Samples.read(text).setups().forEach(setup -> looks.put(setup.name(), setup.look()));
+        return looks;
+    }
+
+    /** Colour, line and marker went by the place in the list. */
+    @Test
+    void aSetupLooksAsItDidWhateverBecomesOfTheOthers() {
+        Map<String, Integer> before = looks(TEXT);
+        assertThat(before.values())
+                .containsExactlyInAnyOrder(
+                        IntStream.range(0, NAMES.size()).boxed().toArray(Integer[]::new));
+        for (String name : NAMES) {
+            for (int to = 0; to < NAMES.size(); to++) {
+                assertThat(looks(SetupsWriter.move(TEXT, name, to))).isEqualTo(before);
+            }
+            Map<String, Integer> copied = looks(SetupsWriter.duplicate(TEXT, name, "Copy"));
+            assertThat(copied.get("Copy")).isEqualTo(NAMES.size());
+            assertThat(copied).containsAllEntriesOf(before);
+            Map<String, Integer> added =
+                    looks(ScenarioWriter.addSetup(TEXT, "Added", Optional.empty(), Optional.empty(), Map.of()));
+            assertThat(added).containsAllEntriesOf(before);
+            if (SetupsWriter.basedOn(TEXT, name).isEmpty()) {
+                Map<String, Integer> left = new HashMap<>(before);
+                left.remove(name);
+                String without = SetupsWriter.delete(TEXT, name);
+                assertThat(looks(without)).isEqualTo(left);
+                String again = ScenarioWriter.addSetup(without, "Added", Optional.empty(), Optional.empty(), Map.of());
+                assertThat(looks(again)).containsAllEntriesOf(left).containsEntry("Added", before.get(name));
+            }
+        }
+        String many = TEXT;
+        for (int i = 0; i < 12; i++) {
+            many = ScenarioWriter.addSetup(many, "Added " + i, Optional.empty(), Optional.empty(), Map.of());
+        }
+        assertThat(looks(many).values()).doesNotHaveDuplicates();
     }
 
     @Test

@@ -9,8 +9,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -54,6 +56,26 @@ class CommandLineTest {
         assertThat(run.err().strip())
                 .startsWith("evenhand window: there is no window here")
                 .doesNotContain("\n");
+    }
+
+    @Test
+    void theWindowIsOpenedInTheUnitsThatAreWanted() {
+        List<String> opened = new ArrayList<>();
+        Evenhand.Opener window = (file, units) -> {
+            opened.add(file.map(Path::toString).orElse("-") + " "
+                    + units.map(Enum::name).orElse("-"));
+            return Optional.empty();
+        };
+        Console console =
+                new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), false, 80, false);
+        assertThat(Evenhand.run(window, console, "window", "--units", "imperial"))
+                .isEqualTo(Status.DONE);
+        assertThat(Evenhand.run(window, console, "window", "car.json", "--units", "metric"))
+                .isEqualTo(Status.DONE);
+        assertThat(Evenhand.run(window, console)).isEqualTo(Status.DONE);
+        assertThat(Evenhand.run(window, console, "window", "--units", "furlongs"))
+                .isEqualTo(Status.WRONG);
+        assertThat(opened).containsExactly("- IMPERIAL", "car.json METRIC", "- -");
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Drawer;
 import evenhand.window.desk.Look;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Replies;
 import evenhand.window.desk.Reply;
@@ -55,6 +56,88 @@ class AnswerPaneTest {
                 Thread.onSpinWait();
             }
             return Reply.only("Long enough.");
+        }
+    }
+
+    /** Answered at once. */
+    private static final class Quick implements Question {
+        @Override
+        public String key() {
+            return "quick";
+        }
+
+        @Override
+        public String words() {
+            return "How quick is it?";
+        }
+
+        @Override
+        public List<String> adjustments(Setup active) {
+            return List.of();
+        }
+
+        @Override
+        public Reply answer(Asked asked, Progress progress) {
+            return Reply.only("As quick as that.");
+        }
+    }
+
+    private static String title(AnswerPane pane) {
+        return areas(pane)
+                .filter(area -> "question".equals(area.getName()))
+                .findFirst()
+                .orElseThrow()
+                .getText();
+    }
+
+    private static Stream<Words.Area> areas(Component in) {
+        Stream<Words.Area> own = in instanceof Words.Area area ? Stream.of(area) : Stream.empty();
+        return in instanceof Container container
+                ? Stream.concat(own, Stream.of(container.getComponents()).flatMap(AnswerPaneTest::areas))
+                : own;
+    }
+
+    /** The new question's words stood over the last one's answer. */
+    @Test
+    void noQuestionStandsOverTheAnswerToAnother() throws Exception {
+        Slow slow = new Slow();
+        Quick quick = new Quick();
+        List<Question> questions = List.of(quick, slow);
+        try (Answering answering = new Answering(questions, SwingUtilities::invokeLater)) {
+            Bench[] bench = new Bench[1];
+            AnswerPane[] made = new AnswerPane[1];
+            SwingUtilities.invokeAndWait(() -> {
+                Looks.set(false);
+                Drawer.Opened.Sound demo = Demos.open(Demos.NAMES.get(0));
+                Look look = Look.at("quick", Units.METRIC, false);
+                bench[0] = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
+                answering.deliverTo(bench[0]::act);
+                made[0] = new AnswerPane(bench[0], questions, answering, wish -> {});
+                bench[0].add(made[0]);
+                bench[0].begin();
+            });
+            AnswerPane pane = made[0];
+            until(() -> pane.said().equals("As quick as that."));
+            SwingUtilities.invokeAndWait(() -> bench[0].act(new LookAct.Ask("slow")));
+            until(() -> {
+                assertThat(title(pane) + " " + pane.said())
+                        .isIn("How quick is it? As quick as that.", "How long does it take? Being worked out …");
+                return title(pane).equals(slow.words());
+            });
+            SwingUtilities.invokeAndWait(() -> {
+                bench[0].act(new LookAct.Ask("quick"));
+                assertThat(title(pane) + " " + pane.said()).isEqualTo("How quick is it? As quick as that.");
+                bench[0].act(new LookAct.Ask("slow"));
+            });
+            slow.door.release();
+            until(() -> {
+                assertThat(title(pane) + " " + pane.said())
+                        .isIn(
+                                "How quick is it? As quick as that.",
+                                "How long does it take? Being worked out …",
+                                "How long does it take? Long enough.");
+                return pane.said().equals("Long enough.");
+            });
         }
     }
 

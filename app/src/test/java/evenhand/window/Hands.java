@@ -2,6 +2,7 @@ package evenhand.window;
 
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Desk;
+import evenhand.words.Units;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
@@ -12,7 +13,9 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
@@ -26,14 +29,21 @@ final class Hands implements AutoCloseable, Asker {
     private final Robot robot;
     private final Window window;
     Unsaved unsaved = Unsaved.DISCARD;
+    Changed changed = Changed.BACK;
     final Deque<Path> files = new ArrayDeque<>();
     final Deque<String> lines = new ArrayDeque<>();
+    /** Questions that were asked for a line, each with what stood there at first. */
+    final List<String> askedLines = new ArrayList<>();
 
     Hands(Path folder, Optional<Path> file) throws Exception {
+        this(folder, file, Optional.empty());
+    }
+
+    Hands(Path folder, Optional<Path> file, Optional<Units> units) throws Exception {
         robot = robot();
         Window[] made = new Window[1];
         SwingUtilities.invokeAndWait(() -> {
-            made[0] = new Window(folder, Optional.of(this), new evenhand.start.JobReport());
+            made[0] = new Window(folder, units, Optional.of(this), new evenhand.start.JobReport());
             made[0].begin(file);
         });
         window = made[0];
@@ -231,6 +241,11 @@ final class Hands implements AutoCloseable, Asker {
     }
 
     @Override
+    public Changed changedOutside(String file) {
+        return changed;
+    }
+
+    @Override
     public Optional<Path> toOpen(Optional<Path> near) {
         return Optional.ofNullable(files.poll());
     }
@@ -242,6 +257,7 @@ final class Hands implements AutoCloseable, Asker {
 
     @Override
     public Optional<String> line(String question, String start) {
+        askedLines.add(question + ": " + start);
         return Optional.ofNullable(lines.poll());
     }
 

@@ -117,6 +117,118 @@ class JobFilesIT {
         assertThat(title()).isEqualTo(before);
     }
 
+    /** Nowhere was to be seen which file it is, and whether it is saved. */
+    @Test
+    void theFileAndWhetherItIsSavedStandInBothBars() throws Exception {
+        javax.swing.JLabel kept = hands.find(javax.swing.JLabel.class, "kept");
+        String title = title();
+        assertThat(Hands.see(() -> kept.getText())).isEqualTo("saloon.json, saved");
+        assertThat(Hands.see(() -> hands.window().frame().getTitle()))
+                .isEqualTo("saloon.json – " + title + " – Evenhand");
+        hands.act(new SetupAct.SetNote("Lowered", "precious"));
+        assertThat(Hands.see(() -> kept.getText())).isEqualTo("* saloon.json, not saved");
+        assertThat(Hands.see(() -> hands.window().frame().getTitle()))
+                .isEqualTo("* saloon.json – " + title + " – Evenhand");
+        assertThat(Hands.see(() -> kept.getVisibleRect().width)).isEqualTo(Hands.see(() -> kept.getWidth()));
+        Hands.see(() -> hands.pane().cabinet().save());
+        assertThat(Hands.see(() -> kept.getText())).isEqualTo("saloon.json, saved");
+        Hands.see(() -> {
+            hands.pane().cabinet().openDemo("slipper-coupe");
+            return true;
+        });
+        assertThat(Hands.see(() -> kept.getText())).isEqualTo("no file yet");
+    }
+
+    /** The demo car was shown as if it had been asked for, and at a start without a name its greeting hid the reason. */
+    @Test
+    void aBrokenFileAtTheStartIsToldWithItsPlaceAndWhatIsShownInstead() throws Exception {
+        hands.close();
+        Files.writeString(file, "{\"evenhand\": 1,\n \"car\": {\"mass\": \"10\"}}");
+        for (Optional<Path> named : List.of(Optional.of(file), Optional.<Path>empty())) {
+            hands = new Hands(folder.resolve("state"), named);
+            assertThat(notice())
+                    .contains("“saloon.json” cannot be opened", "saloon.json:2:18: car.mass: needs a unit")
+                    .contains("A demo car is shown instead: “" + title() + "”")
+                    .doesNotContain("A demo car to try");
+            if (named.isPresent()) {
+                hands.close();
+            }
+        }
+        Path other = Files.writeString(folder.resolve("other.json"), "{");
+        Hands.see(() -> hands.pane().cabinet().open(other));
+        assertThat(notice()).contains("“other.json” cannot be opened", "other.json:1:", "still shown, as it was");
+    }
+
+    private static final String MINE = "typed here";
+    private static final String THEIRS = "typed elsewhere";
+
+    /** Changes the job here, and its file by another program. */
+    private void changeBoth() throws Exception {
+        hands.act(new SetupAct.SetNote("Lowered", MINE));
+        Files.writeString(file, Files.readString(file).replaceFirst("\"title\": \"", "\"title\": \"" + THEIRS + ", "));
+    }
+
+    private boolean save() {
+        return Hands.see(() -> hands.pane().cabinet().save());
+    }
+
+    private String in(String name) throws Exception {
+        return Files.readString(folder.resolve(name));
+    }
+
+    /** A save replaced what another program had written. */
+    @Test
+    void ofTwoVersionsMineStaysAndTheirsIsKept() throws Exception {
+        changeBoth();
+        assertThat(save()).as("nobody has decided").isFalse();
+        assertThat(in("saloon.json")).contains(THEIRS).doesNotContain(MINE);
+        assertThat(hands.desk().unsaved()).isTrue();
+        hands.changed = Asker.Changed.MINE;
+        assertThat(save()).isTrue();
+        assertThat(in("saloon.json")).contains(MINE).doesNotContain(THEIRS);
+        assertThat(in("saloon.theirs.json")).contains(THEIRS).doesNotContain(MINE);
+        assertThat(notice()).contains("“saloon.theirs.json”");
+        hands.act(new SetupAct.SetNote("Lowered", MINE + " again"));
+        hands.changed = Asker.Changed.BACK;
+        assertThat(save()).as("what was saved here is no change by others").isTrue();
+    }
+
+    @Test
+    void ofTwoVersionsTheirsIsTakenAndMineIsKept() throws Exception {
+        changeBoth();
+        hands.changed = Asker.Changed.THEIRS;
+        assertThat(save()).isTrue();
+        assertThat(title()).startsWith(THEIRS);
+        assertThat(in("saloon.mine.json")).contains(MINE).doesNotContain(THEIRS);
+        assertThat(notice()).contains("“saloon.mine.json”");
+        assertThat(hands.desk().unsaved()).isFalse();
+        changeBoth();
+        save();
+        assertThat(in("saloon.mine-2.json")).contains(MINE);
+    }
+
+    @Test
+    void ofTwoVersionsMineGoesElsewhereAndTheirsStays() throws Exception {
+        changeBoth();
+        hands.changed = Asker.Changed.ELSEWHERE;
+        hands.files.add(folder.resolve("elsewhere.json"));
+        assertThat(save()).isTrue();
+        assertThat(in("saloon.json")).contains(THEIRS);
+        assertThat(in("elsewhere.json")).contains(MINE);
+        assertThat(hands.desk().filed().path()).contains(folder.resolve("elsewhere.json"));
+    }
+
+    @Test
+    void theirsThatCannotBeReadTakesNothingAway() throws Exception {
+        hands.act(new SetupAct.SetNote("Lowered", MINE));
+        Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, '{', 0});
+        hands.changed = Asker.Changed.THEIRS;
+        assertThat(save()).isFalse();
+        assertThat(in("saloon.mine.json")).contains(MINE);
+        assertThat(notice()).contains("“saloon.json” cannot be opened", "saloon.mine.json");
+        assertThat(hands.desk().unsaved()).isTrue();
+    }
+
     @Test
     void aFileThatIsGoneIsSaidSoAndCanBeWrittenAgain() throws Exception {
         Files.delete(file);

@@ -44,9 +44,8 @@ class StoryIT {
             hands.answered();
 
             // His wish, as a set-up of its own.
-            hands.click(hands.find(JButton.class, "set-up add"));
             hands.lines.add("Low and neutral");
-            hands.click(hands.find(JButton.class, "set-up rename"));
+            hands.click(hands.find(JButton.class, "set-up add"));
             hands.key(KeyEvent.VK_CONTROL, KeyEvent.VK_3);
             hands.answered();
             hands.type(hands.find(JTextField.class, "front.lowered"), "40 mm");

@@ -8,6 +8,7 @@ import evenhand.chart.Part;
 import evenhand.drawing.DrawingView;
 import evenhand.drawing.Handle;
 import evenhand.drawing.Scaling;
+import evenhand.scenario.Setup;
 import evenhand.window.desk.EditAct;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
@@ -34,6 +35,10 @@ class WindowIT extends AtTheWindow {
 
     private static String text(JTextField field) {
         return Hands.see(() -> field.getText());
+    }
+
+    private static String text(JLabel label) {
+        return Hands.see(label::getText);
     }
 
     private Chart chart(int index) {
@@ -120,6 +125,7 @@ class WindowIT extends AtTheWindow {
 
     @Test
     void aSetupIsAddedNamedSavedAndReadAgain() throws Exception {
+        hands.lines.add("Wish");
         hands.click(hands.find(JButton.class, "set-up add"));
         hands.lines.add("Customer's wish");
         hands.click(hands.find(JButton.class, "set-up rename"));
@@ -137,7 +143,30 @@ class WindowIT extends AtTheWindow {
         });
         assertThat(hands.desk().work().scenario().setup("Customer's wish")).isPresent();
         assertThat(hands.desk().work().scenario().text()).isEqualTo(saved);
-        assertThat(hands.find(JLabel.class, "title").getText()).doesNotContain("not saved");
+        assertThat(text(hands.find(JLabel.class, "kept"))).isEqualTo("wish.json, saved");
+    }
+
+    /** A set-up was added under a name that nobody had given, and a name that was refused was lost. */
+    @Test
+    void aNameIsAskedForUntilItCanBeTakenAndWhatWasTypedStays() {
+        List<Setup> before = hands.desk().work().scenario().setups();
+        hands.click(hands.find(JButton.class, "set-up add"));
+        assertThat(hands.askedLines).containsExactly("Name of the new set-up, which builds on “Lowered”: New set-up");
+        assertThat(hands.desk().work().scenario().setups()).hasSameSizeAs(before);
+        hands.askedLines.clear();
+        hands.lines.addAll(List.of("As bought", " ", "Customer's wish"));
+        hands.click(hands.find(JButton.class, "set-up add"));
+        assertThat(hands.desk().work().active()).isEqualTo("Customer's wish");
+        assertThat(hands.askedLines.get(1))
+                .startsWith("There is a set-up of this name already")
+                .endsWith(": As bought");
+        assertThat(hands.askedLines.get(2)).startsWith("A set-up needs a name");
+        hands.askedLines.clear();
+        String tooLong = "a name that is long ".repeat(8);
+        hands.lines.addAll(List.of(tooLong, "Short"));
+        hands.click(hands.find(JButton.class, "set-up rename"));
+        assertThat(hands.askedLines.get(1)).contains("at most 80").endsWith(": " + tooLong);
+        assertThat(hands.desk().work().active()).isEqualTo("Short");
     }
 
     @Test
@@ -172,6 +201,16 @@ class WindowIT extends AtTheWindow {
         hands.answered();
         assertThat(hands.desk().look().dark()).isTrue();
         assertThat(Hands.see(() -> hands.pane().getBackground().getRed())).isLessThan(80);
+    }
+
+    @Test
+    void unitsWantedAtTheStartAreThoseShownAndTheButtonSaysSo() throws Exception {
+        hands.close();
+        hands = new Hands(folder.resolve("state"), Optional.empty(), Optional.of(Units.IMPERIAL));
+        assertThat(text(hands.find(JTextField.class, "rear.spring.rate"))).contains("lbf/in");
+        javax.swing.JToggleButton inches = hands.find(javax.swing.JToggleButton.class, "inches");
+        assertThat(Hands.see(inches::isSelected)).isTrue();
+        assertThat(text(hands.find(JTextField.class, "circle"))).endsWith(" ft");
     }
 
     @Test

@@ -128,7 +128,7 @@ public final class OptionText {
         };
     }
 
-    static Units units(String text) throws Mistake {
+    public static Units units(String text) throws Mistake {
         return switch (text.strip().toLowerCase(Locale.ROOT)) {
             case "metric" -> Units.METRIC;
             case "imperial" -> Units.IMPERIAL;

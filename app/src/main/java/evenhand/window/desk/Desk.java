@@ -7,6 +7,21 @@ public record Desk(Work work, Look look, Replies replies, Filed filed) {
         return !filed.text().map(work.scenario().text()::equals).orElse(false);
     }
 
+    /** What the window is called: a star stands for changes that are not saved. */
+    public String name() {
+        String title = work.scenario().title();
+        return (unsaved() ? "* " : "") + file() + (title.isBlank() ? "" : " – " + title) + " – Evenhand";
+    }
+
+    /** Where it is kept, and whether all of it is. */
+    public String kept() {
+        return unsaved() ? "* " + file() + ", not saved" : filed.path().isPresent() ? file() + ", saved" : file();
+    }
+
+    private String file() {
+        return filed.path().map(path -> path.getFileName().toString()).orElse("no file yet");
+    }
+
     /** Whether it is the very same: what is shown for the first time is shown whole. */
     @SuppressWarnings("ReferenceEquality")
     public boolean is(Desk other) {

@@ -60,23 +60,57 @@ public final class Drawer {
         }
     }
 
-    /** What has become of a file since it was read or saved here. */
-    public enum Outside {
-        SAME,
-        CHANGED,
-        GONE
+    /** What has become of a file since it was read or saved here; of what was never in one, nothing. */
+    public static ScenarioFile.Since outside(Filed filed) {
+        return filed.path().isPresent() && filed.text().isPresent()
+                ? ScenarioFile.since(filed.path().get(), filed.text().get())
+                : ScenarioFile.Since.SAME;
     }
 
-    public static Outside outside(Filed filed) {
-        if (filed.path().isEmpty()) {
-            return Outside.SAME;
+    /** Whether both names lead to one file. */
+    public static boolean isSame(Path one, Path other) {
+        try {
+            return one.toAbsolutePath()
+                            .normalize()
+                            .equals(other.toAbsolutePath().normalize())
+                    || Files.isSameFile(one, other);
+        } catch (IOException notThere) {
+            return false;
         }
-        Path file = filed.path().get();
-        if (!Files.exists(file)) {
-            return Outside.GONE;
+    }
+
+    /** Keeps what stands in a file under another name beside it; where, or why not. */
+    public static Kept keepTheirs(Path file) {
+        Path copy = ScenarioFile.free(file, "theirs");
+        try {
+            Files.copy(file, copy);
+            return new Kept.In(copy);
+        } catch (IOException | ReadOnlyFileSystemException | SecurityException cannot) {
+            return notKept(copy, cannot);
         }
-        // What cannot be read now cannot be compared; saving will say what is wrong.
-        return text(file).equals(filed.text()) || text(file).isEmpty() ? Outside.SAME : Outside.CHANGED;
+    }
+
+    /** Keeps the work on the desk under another name beside a file; where, or why not. */
+    public static Kept keepMine(Desk desk, Path file) {
+        Path copy = ScenarioFile.free(file, "mine");
+        try {
+            ScenarioFile.replace(copy, desk.work().scenario().text());
+            return new Kept.In(copy);
+        } catch (IOException | ReadOnlyFileSystemException | SecurityException cannot) {
+            return notKept(copy, cannot);
+        }
+    }
+
+    private static Kept notKept(Path copy, Exception cannot) {
+        return new Kept.Nowhere(
+                "cannot keep the other version in " + copy + ": " + WholeFile.why(cannot) + ". Nothing was changed.");
+    }
+
+    /** What came of keeping a version. */
+    public sealed interface Kept {
+        record In(Path file) implements Kept {}
+
+        record Nowhere(String why) implements Kept {}
     }
 
     private static Optional<String> text(Path file) {

@@ -64,6 +64,12 @@ public record FormField(
         return own.equals(path) ? label() : ChangeWords.name(own);
     }
 
+    /** What its number measures. */
+    Optional<Dimension> dimension() {
+        return slot.flatMap(own ->
+                own.content() instanceof Content.Measure measure ? Optional.of(measure.dimension()) : Optional.empty());
+    }
+
     /** Whether it holds a number, with its unit where it has one. */
     public boolean isQuantity() {
         return slot.map(own -> own.content() instanceof Content.Measure).orElse(false);

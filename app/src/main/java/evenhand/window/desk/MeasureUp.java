@@ -14,6 +14,8 @@ import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.ScenarioWriter;
+import evenhand.tyre.TyreSize;
+import evenhand.words.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -21,7 +23,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Measuring a car up, step by step: asks only for what cannot be estimated. May be left and taken up again at any step; what
@@ -78,17 +84,30 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
 
     public static final String TITLE = "title";
     private static final String ROOF = "roofHeight";
-    private static final String CG_HEIGHT = "cgHeight";
+    static final String CG_HEIGHT = "cgHeight";
     private static final String RISE = "axleLift.readings.rise";
     private static final String GAIN = "axleLift.readings.otherAxleGain";
+    /** Choices that hang on one another: the layout of an axle, and what locates it. */
+    private static final int MOST_CHOICES = 3;
+
     private static final List<String> TYRE = List.of("size", "kind", "pressure");
 
-    /** With nothing measured yet. */
-    public static final MeasureUp NEW = new MeasureUp(
-            new Draft(Map.of(
-                    "front.layout", "independent", "rear.layout", "live axle", "rear.lateralLocator.kind", "panhard")),
-            Weighing.CORNERS,
-            Height.LIFT);
+    private static final String LIVE_AXLE = "live axle";
+
+    /** With nothing measured yet, and nothing chosen. */
+    public static final MeasureUp NEW = new MeasureUp(Draft.EMPTY, Weighing.CORNERS, Height.LIFT);
+
+    /** What a car of the usual kind has, where neither a measurement nor a guess is at hand; only to see what a guess costs. */
+    private static final Map<String, String> USUAL = Map.ofEntries(
+            Map.entry("mass", "1100 kg"),
+            Map.entry("frontWeightFraction", "0.53"),
+            Map.entry("wheelbase", "2500 mm"),
+            Map.entry("track", "1400 mm"),
+            Map.entry("layout", "independent"),
+            Map.entry("lateralLocator.kind", "panhard"),
+            Map.entry("tyre.size", "175/70R14"),
+            Map.entry("tyre.kind", "touring radial"),
+            Map.entry("drive.axle", "rear"));
 
     public MeasureUp with(String path, String text) {
         Draft next = draft.with(path, text);
@@ -98,9 +117,6 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
             next = next.without(axle + ".lateralLocator")
                     .without(axle + ".rollCentre")
                     .without(axle + ".spring");
-            if (text.equals("live axle")) {
-                next = next.with(axle + ".lateralLocator.kind", "panhard");
-            }
         }
         return new MeasureUp(next, weighing, height);
     }
@@ -158,7 +174,9 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
     private void axle(String axle, List<Step> steps) {
         String name = axle.substring(0, 1).toUpperCase(Locale.ROOT) + axle.substring(1);
         Shape<?> shape = group(Catalogue.CAR, axle);
-        List<FormField> all = needed(axle, shape);
+        List<FormField> all = needed(axle, shape).stream()
+                .filter(field -> isDecided(axle, field.path()))
+                .toList();
         List<FormField> springs =
                 all.stream().filter(field -> field.path().contains(".spring.")).toList();
         List<FormField> rest = all.stream()
@@ -173,6 +191,142 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
                 name + " tyres",
                 "From the sidewall, and the gauge. The rest of the tyre is estimated from these and said to be.",
                 fields(axle + ".tyre", tyre, Set.copyOf(TYRE))));
+    }
+
+    /** Whether it is known that a value of an axle is needed: what hangs on a choice is asked once that is made. */
+    private boolean isDecided(String axle, String path) {
+        boolean ofLayout = path.startsWith(axle + ".rollCentre.")
+                || path.startsWith(axle + ".lateralLocator.")
+                || path.equals(axle + ".spring.base");
+        if (ofLayout && draft.get(axle + ".layout").isEmpty()) {
+            return false;
+        }
+        String kind = axle + ".lateralLocator.kind";
+        return !path.startsWith(axle + ".lateralLocator.")
+                || path.equals(kind)
+                || draft.get(kind).isPresent();
+    }
+
+    boolean isLive(String axle) {
+        return draft.get(axle + ".layout").map(LIVE_AXLE::equals).orElse(false);
+    }
+
+    /** What an axle carries, kg, if it was weighed. */
+    OptionalDouble axleLoad(String axle) {
+        if (weighing == Weighing.CORNERS) {
+            OptionalDouble left = quantity("cornerWeights." + axle + "Left", Dimension.MASS);
+            OptionalDouble right = quantity("cornerWeights." + axle + "Right", Dimension.MASS);
+            return left.isPresent() && right.isPresent()
+                    ? OptionalDouble.of(left.getAsDouble() + right.getAsDouble())
+                    : OptionalDouble.empty();
+        }
+        OptionalDouble mass = quantity("mass", Dimension.MASS);
+        OptionalDouble front = quantity("frontWeightFraction", Dimension.RATIO);
+        return mass.isPresent() && front.isPresent()
+                ? OptionalDouble.of(
+                        mass.getAsDouble() * (axle.equals("front") ? front.getAsDouble() : 1 - front.getAsDouble()))
+                : OptionalDouble.empty();
+    }
+
+    OptionalDouble length(String path) {
+        return quantity(path, Dimension.LENGTH);
+    }
+
+    private OptionalDouble quantity(String path, Dimension dimension) {
+        try {
+            return draft.get(path).isPresent()
+                    ? OptionalDouble.of(
+                            Quantity.parse(draft.get(path).get(), dimension).si())
+                    : OptionalDouble.empty();
+        } catch (QuantityException wrong) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    /**
+     * The same with a guess in a field; what asks for scales or a jack is asked for in the way that does without.
+     *
+     * @throws java.util.NoSuchElementException if there is no guess for it
+     */
+    public MeasureUp guessed(FormField field, Units units) {
+        if (field.path().startsWith("cornerWeights")) {
+            return weighed(Weighing.WHOLE);
+        }
+        String text = Guess.of(field, this, units).orElseThrow().text();
+        return field.path().startsWith("axleLift") || field.path().equals(ROOF)
+                ? lifted(Height.GUESS).with(CG_HEIGHT, text)
+                : with(field.path(), text);
+    }
+
+    /** A car of which everything is known: what is missing or cannot be read is guessed or as usual. */
+    MeasureUp filledUp(Units units) {
+        boolean weighed = axleLoad("front").isPresent() && axleLoad("rear").isPresent();
+        MeasureUp whole = weighed ? this : weighed(Weighing.WHOLE);
+        boolean high = height == Height.GUESS && length(CG_HEIGHT).isPresent();
+        whole = high ? whole : whole.lifted(Height.GUESS);
+        for (int i = 0; i < MOST_CHOICES; i++) {
+            for (FormField field : whole.missing()) {
+                String own = field.path().replaceFirst("^(front|rear)\\.", "");
+                Optional<String> text = Optional.ofNullable(USUAL.get(own))
+                        .or(() -> Optional.ofNullable(USUAL.get(field.path())))
+                        .or(() -> Guess.of(field, this, units).map(Guess::text));
+                whole = text.isPresent() ? whole.with(field.path(), text.get()) : whole;
+            }
+        }
+        return whole;
+    }
+
+    /** What may be meant by a field that is empty, and why; the person takes it or not. */
+    public Optional<Guess> proposal(FormField field) {
+        String path = field.path();
+        if (!field.given().isEmpty()) {
+            return Optional.empty();
+        }
+        if (path.equals("drive.axle")) {
+            List<String> live = Stream.of("front", "rear").filter(this::isLive).toList();
+            return live.size() == 1
+                    ? Optional.of(new Guess(live.get(0), "a live axle is mostly the one that is driven"))
+                    : Optional.empty();
+        }
+        if (path.equals("axleLift.liftedAxle")) {
+            OptionalDouble front = axleLoad("front");
+            OptionalDouble rear = axleLoad("rear");
+            return front.isEmpty() || rear.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Guess(
+                            front.getAsDouble() < rear.getAsDouble() ? "front" : "rear", "the lighter end is lifted"));
+        }
+        int tyre = path.indexOf(".tyre.");
+        if (tyre < 0) {
+            return Optional.empty();
+        }
+        String other = path.startsWith("front") ? "rear" : "front";
+        Optional<String> size = draft.get(path.substring(0, tyre) + ".tyre.size");
+        Optional<Guess> bySize = path.endsWith(".kind") ? size.flatMap(MeasureUp::kind) : Optional.empty();
+        return bySize.or(
+                () -> draft.get(other + path.substring(tyre)).map(text -> new Guess(text, "as at the " + other)));
+    }
+
+    /** How a tyre of a size is mostly built, by common practice, no source: a size in inches or with a hyphen is of before radials. */
+    private static Optional<Guess> kind(String size) {
+        return TyreSize.read(size, Optional.empty()).map(read -> {
+            boolean radial = size.toUpperCase(Locale.ROOT).contains("R");
+            String kind = !radial
+                    ? "cross-ply"
+                    : read.aspect() > 0.72
+                            ? "tall radial"
+                            : read.aspect() > 0.57 ? "touring radial" : "performance radial";
+            return new Guess(kind, "by its size");
+        });
+    }
+
+    /** The step that asks for a value. */
+    public OptionalInt step(String path) {
+        List<Step> steps = steps();
+        return IntStream.range(0, steps.size())
+                .filter(i -> steps.get(i).fields().stream()
+                        .anyMatch(field -> field.path().equals(path)))
+                .findFirst();
     }
 
     /** The fields that an object cannot do without, in the order of the catalogue. */

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the window remembers from one time to the next: recent files, units and theme. It is a convenience: a folder that cannot
@@ -50,12 +51,12 @@ public final class Memory {
         write(recentFile, lines);
     }
 
-    /** Units and theme as they were last chosen. */
-    public Look look(String question) {
+    /** Units and theme as they were last chosen, or with the units that are wanted. */
+    public Look look(String question, Optional<Units> wanted) {
         List<String> lines = lines(lookFile);
         return Look.at(
                 question,
-                lines.contains("units imperial") ? Units.IMPERIAL : Units.METRIC,
+                wanted.orElse(lines.contains("units imperial") ? Units.IMPERIAL : Units.METRIC),
                 lines.contains("theme dark"));
     }
 

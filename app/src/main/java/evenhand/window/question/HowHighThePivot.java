@@ -162,7 +162,7 @@ final class HowHighThePivot implements Question {
                 new CurveCharts.Quantity(figure, unit, judged.criterion().digits()),
                 new CurveCharts.Search(
                         setup.name(),
-                        new SetupStyle(SideBySide.index(asked, setup.name())),
+                        new SetupStyle(SideBySide.look(asked, setup.name())),
                         sweep.values(judged, Sweep.Point::si),
                         sweep.values(judged, point -> judged.si(point.answers()).orElse(Double.NaN)),
                         judged.criterion().atLimit() ? OptionalDouble.of(0) : OptionalDouble.empty(),

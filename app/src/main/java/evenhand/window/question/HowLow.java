@@ -143,7 +143,7 @@ final class HowLow implements Question {
 
     private static List<Chart> charts(Asked asked, Setup setup, LoweringStudy study) {
         List<Chart> charts = new ArrayList<>();
-        SetupStyle style = new SetupStyle(SideBySide.index(asked, setup.name()));
+        SetupStyle style = new SetupStyle(SideBySide.look(asked, setup.name()));
         Units units = asked.units();
         Quantity down = new Quantity("let down by", units.of(Dimension.LENGTH), units == Units.METRIC ? 0 : 2);
         for (Picture picture : PICTURES) {

@@ -6,7 +6,6 @@ import evenhand.car.End;
 import evenhand.chart.Shown;
 import evenhand.forms.Columns;
 import evenhand.forms.Table;
-import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
 import evenhand.turn.TurnRow;
@@ -54,15 +53,12 @@ final class SideBySide {
     }
 
     static Shown shown(Question.Asked asked, TurnedSetup one) {
-        return Shown.of(one.setup().name(), index(asked, one.setup().name()), one.standing(), one.balance());
+        return Shown.of(one.setup().name(), one.setup().look(), one.standing(), one.balance());
     }
 
-    /** The place of a set-up in the list: it decides its colour, line and marker. */
-    static int index(Question.Asked asked, String name) {
-        return asked.work().scenario().setups().stream()
-                .map(Setup::name)
-                .toList()
-                .indexOf(name);
+    /** The look of a set-up: its colour, line and marker. */
+    static int look(Question.Asked asked, String name) {
+        return asked.work().scenario().setup(name).orElseThrow().look();
     }
 
     /** The figures at a pace and at the limit. */

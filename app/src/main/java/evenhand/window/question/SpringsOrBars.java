@@ -91,7 +91,7 @@ final class SpringsOrBars implements Question {
         String wish = asked.wish(COMPLAINT);
         Remedies remedies = Remedies.against(COMPLAINTS.contains(wish) ? wish : COMPLAINT.start(), active, asked);
         Complaint complaint = remedies.complaint();
-        SetupStyle style = new SetupStyle(SideBySide.index(asked, active.setup().name()));
+        SetupStyle style = new SetupStyle(SideBySide.look(asked, active.setup().name()));
         List<String> sentences = remedies.sentences();
         return new Reply(
                 sentences.stream()
@@ -131,7 +131,7 @@ final class SpringsOrBars implements Question {
                 ? List.of()
                 : List.of(EffectCharts.effects(
                         setup.name(),
-                        new SetupStyle(SideBySide.index(asked, setup.name())),
+                        new SetupStyle(SideBySide.look(asked, setup.name())),
                         effects,
                         judged,
                         MOST_EVERY,

@@ -21,7 +21,6 @@ import evenhand.words.Numbers;
 import evenhand.words.compare.ComparisonWords;
 import evenhand.words.compare.ComparisonWords.Told;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -85,13 +84,16 @@ final class WhatDidItDo implements Question {
                     new ArrayList<>(told.stream().map(Told::sentence).toList());
             if (one.equals(foremost)) {
                 headlines.add(Said.named(one.setup()) + " against " + Said.named(base.setup()) + ":");
-                List<String> first = told.stream()
-                        .sorted(Comparator.comparing(Told::stays))
+                List<String> first = Told.byWeight(told).stream()
                         .limit(SAID_FIRST)
                         .map(Told::sentence)
                         .toList();
                 headlines.addAll(first);
                 sentences.removeAll(first);
+                if (others.size() > 1) {
+                    headlines.add((others.size() == 2 ? "One more is" : others.size() - 1 + " more are")
+                            + " compared below.");
+                }
                 shares(comparison, one, asked).forEach(charts::add);
             }
             more.add(new Reply.Paragraph(one.setup().name(), sentences));
@@ -136,7 +138,7 @@ final class WhatDidItDo implements Question {
                 "Which change did how much of it: " + figure,
                 new CurveCharts.Quantity("share of the difference in " + figure, unit, criterion.digits()),
                 one.setup().name(),
-                new SetupStyle(SideBySide.index(asked, one.setup().name())),
+                new SetupStyle(SideBySide.look(asked, one.setup().name())),
                 causes,
                 MOST_BARS);
     }

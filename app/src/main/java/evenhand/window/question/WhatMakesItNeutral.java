@@ -276,7 +276,7 @@ final class WhatMakesItNeutral implements Question {
                         figure, up, one.aim().judged().criterion().digits()),
                 new CurveCharts.Search(
                         setup.name(),
-                        new SetupStyle(SideBySide.index(asked, setup.name())),
+                        new SetupStyle(SideBySide.look(asked, setup.name())),
                         one.curve().stream().mapToDouble(Finding.Point::at).toArray(),
                         one.curve().stream().mapToDouble(Finding.Point::figure).toArray(),
                         OptionalDouble.of(one.aim().value()),
@@ -302,7 +302,7 @@ final class WhatMakesItNeutral implements Question {
         return MoveChart.of(
                 "How far each change goes in its range",
                 setup.name(),
-                new SetupStyle(SideBySide.index(asked, setup.name())),
+                new SetupStyle(SideBySide.look(asked, setup.name())),
                 moves);
     }
 }

@@ -179,7 +179,7 @@ final class WhatToMeasure implements Question {
                 one.setup().name() + ": whose fault the doubt about the " + JudgedWords.figure(spread.judged()) + " is",
                 new CurveCharts.Quantity("share of the variance", Unit.of("%"), 0),
                 one.setup().name(),
-                new SetupStyle(SideBySide.index(asked, one.setup().name())),
+                new SetupStyle(SideBySide.look(asked, one.setup().name())),
                 spread.causes().stream()
                         .map(cause -> new CurveCharts.Cause(
                                 ChangeWords.name(cause.path()),

@@ -124,7 +124,7 @@ final class WhichDamper implements Question {
         }
         String name = one.setup().name();
         return new Choosing(
-                one, new Riding(name, new SetupStyle(SideBySide.index(asked, name)), one.standing(), ride), choices);
+                one, new Riding(name, new SetupStyle(SideBySide.look(asked, name)), one.standing(), ride), choices);
     }
 
     /** All that is to be said of a set-up; of one like an earlier one, that it is. */

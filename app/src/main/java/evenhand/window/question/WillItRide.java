@@ -113,7 +113,7 @@ final class WillItRide implements Question {
                 .map(one -> new RideCharts.Riding(
                         one.setup().setup().name(),
                         new SetupStyle(
-                                SideBySide.index(asked, one.setup().setup().name())),
+                                SideBySide.look(asked, one.setup().setup().name())),
                         one.setup().standing(),
                         one.ride()))
                 .toList();

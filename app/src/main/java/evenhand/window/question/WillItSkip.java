@@ -185,7 +185,7 @@ final class WillItSkip implements Question {
             List<BumpWheel> wheels = BumpWheel.of(one.answer(), asked.work().direction());
             if (!wheels.isEmpty()) {
                 String name = one.setup().setup().name();
-                driven.add(new Driven(name, new SetupStyle(SideBySide.index(asked, name)), wheels, seat(one.answer())));
+                driven.add(new Driven(name, new SetupStyle(SideBySide.look(asked, name)), wheels, seat(one.answer())));
             }
         }
         List<Chart> charts = new ArrayList<>();

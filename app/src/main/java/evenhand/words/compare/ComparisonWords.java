@@ -64,11 +64,26 @@ public final class ComparisonWords {
     /**
      * A sentence and what it is worth.
      *
-     * @param stays whether it says of a figure that it stays as it is
+     * @param of the figure that it tells; none where it speaks of the comparison as a whole
+     * @param stays whether it says of the figure that it stays as it is
      */
-    public record Told(String sentence, boolean stays) {}
+    public record Told(String sentence, Optional<Judged> of, boolean stays) {
+        /** Near the limit before all else: there the balance decides, and there it may be another than at a pace. */
+        private static final Comparator<Told> FIRST =
+                Comparator.comparing((Told told) -> !told.isNearTheLimit()).thenComparing(Told::stays);
 
-    /** The same sentences, each with whether it tells of a change. */
+        private boolean isNearTheLimit() {
+            return of.map(judged -> judged.criterion().equals(Criterion.NEAR_UNDERSTEER))
+                    .orElse(false);
+        }
+
+        /** The same as they are read where there is room for a few only, the one that decides first. */
+        public static List<Told> byWeight(List<Told> told) {
+            return told.stream().sorted(FIRST).toList();
+        }
+    }
+
+    /** The same sentences, each with the figure that it tells and whether that changed. */
     public static List<Told> told(Comparison comparison, Units units) {
         return new ComparisonWords(comparison, units).sentences();
     }
@@ -138,7 +153,7 @@ public final class ComparisonWords {
 
     private List<Told> sentences() {
         if (comparison.changes().isEmpty()) {
-            return List.of(new Told("Nothing is changed: both are the same car.", false));
+            return List.of(new Told("Nothing is changed: both are the same car.", Optional.empty(), false));
         }
         List<Told> told = new ArrayList<>();
         for (Difference difference : comparison.differences()) {
@@ -147,7 +162,8 @@ public final class ComparisonWords {
                     && (!RIDE.contains(judged.criterion())
                             || Math.abs(difference.difference())
                                     >= judged.criterion().noticeable())) {
-                told.add(new Told(sentence(difference) + causes(difference) + ".", hardly(difference)));
+                told.add(new Told(
+                        sentence(difference) + causes(difference) + ".", Optional.of(judged), hardly(difference)));
             }
         }
         Set<String> beyond = new LinkedHashSet<>();
@@ -169,7 +185,7 @@ public final class ComparisonWords {
                             sentences.add("With " + ChangeWords.name(change) + " that is because " + why + ".")));
         }
         avoided(sentences);
-        sentences.forEach(sentence -> told.add(new Told(sentence, false)));
+        sentences.forEach(sentence -> told.add(new Told(sentence, Optional.empty(), false)));
         return told;
     }
 

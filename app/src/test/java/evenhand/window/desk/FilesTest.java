@@ -2,6 +2,7 @@ package evenhand.window.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.scenario.ScenarioFile;
 import evenhand.words.Units;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -61,9 +62,10 @@ class FilesTest {
     @Test
     void unitsAndThemeAreRemembered() {
         Memory memory = new Memory(folder);
-        assertThat(memory.look("q").units()).isEqualTo(Units.METRIC);
+        assertThat(memory.look("q", Optional.empty()).units()).isEqualTo(Units.METRIC);
         memory.remember(Look.at("q", Units.IMPERIAL, true));
-        assertThat(memory.look("q")).isEqualTo(Look.at("q", Units.IMPERIAL, true));
+        assertThat(memory.look("q", Optional.empty())).isEqualTo(Look.at("q", Units.IMPERIAL, true));
+        assertThat(memory.look("q", Optional.of(Units.METRIC))).isEqualTo(Look.at("q", Units.METRIC, true));
     }
 
     @Test
@@ -104,11 +106,11 @@ class FilesTest {
     void aFileChangedOrDeletedByAnotherProgramIsNoticed() throws IOException {
         Path file = copy();
         Bench bench = open(file);
-        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(Drawer.Outside.SAME);
+        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(ScenarioFile.Since.SAME);
         Files.writeString(file, Files.readString(file).replace("1065 kg", "1070 kg"));
-        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(Drawer.Outside.CHANGED);
+        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(ScenarioFile.Since.CHANGED);
         Files.delete(file);
-        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(Drawer.Outside.GONE);
+        assertThat(Drawer.outside(bench.desk().filed())).isEqualTo(ScenarioFile.Since.GONE);
     }
 
     @Test

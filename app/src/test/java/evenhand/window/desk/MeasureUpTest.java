@@ -3,6 +3,8 @@ package evenhand.window.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.scenario.Setup;
+import evenhand.words.Units;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,13 +47,11 @@ class MeasureUpTest {
 
     private static MeasureUp answered(MeasureUp start) {
         MeasureUp measured = start;
-        for (MeasureUp.Step step : start.steps()) {
-            for (FormField field : step.fields()) {
-                if (!field.path().equals(MeasureUp.TITLE)) {
-                    assertThat(ANSWERS).as("asked for").containsKey(field.path());
-                    measured = measured.with(field.path(), ANSWERS.get(field.path()));
-                }
-            }
+        // What hangs on a choice is asked once that is made.
+        while (!measured.missing().isEmpty()) {
+            FormField field = measured.missing().get(0);
+            assertThat(ANSWERS).as("asked for").containsKey(field.path());
+            measured = measured.with(field.path(), ANSWERS.get(field.path()));
         }
         return measured;
     }
@@ -84,6 +84,112 @@ class MeasureUpTest {
                 }
             }
         }
+    }
+
+    /** "front" and "cross-ply" stood there as if somebody had chosen them. */
+    @Test
+    void nothingIsChosenBeforeSomebodyChoosesAndWhatHangsOnAChoiceIsAskedAfterIt() {
+        List<FormField> choices = MeasureUp.NEW.steps().stream()
+                .flatMap(step -> step.fields().stream())
+                .filter(field -> !field.choices().isEmpty())
+                .toList();
+        assertThat(choices)
+                .extracting(FormField::path)
+                .contains("axleLift.liftedAxle", "front.layout", "rear.layout", "front.tyre.kind", "drive.axle");
+        assertThat(choices).allMatch(field -> field.given().isEmpty());
+        List<String> before = missing(MeasureUp.NEW);
+        assertThat(before).contains("rear.layout").doesNotContain("rear.rollCentre.height", "rear.spring.base");
+        assertThat(missing(MeasureUp.NEW.with("rear.layout", "live axle")))
+                .contains("rear.lateralLocator.kind", "rear.spring.base")
+                .doesNotContain("rear.layout", "rear.lateralLocator.height");
+        for (String path : before) {
+            assertThat(MeasureUp.NEW.step(path)).as(path).isPresent();
+        }
+    }
+
+    private static List<String> missing(MeasureUp measured) {
+        return measured.missing().stream().map(FormField::path).toList();
+    }
+
+    private static String proposed(MeasureUp measured, String path) {
+        return measured.proposal(field(measured, path)).map(Guess::text).orElse("-");
+    }
+
+    @Test
+    void whatFollowsFromSizeAndAxleIsProposedAndNeverTakenByItself() {
+        MeasureUp measured = MeasureUp.NEW;
+        for (String[] known : new String[][] {
+            {"175R14", "tall radial"},
+            {"185/65R15", "touring radial"},
+            {"205/50ZR16", "performance radial"},
+            {"6.00-15", "cross-ply"},
+            {"round", "-"}
+        }) {
+            MeasureUp sized = measured.with("front.tyre.size", known[0]);
+            assertThat(proposed(sized, "front.tyre.kind")).as(known[0]).isEqualTo(known[1]);
+            assertThat(sized.draft().get("front.tyre.kind")).isEmpty();
+        }
+        MeasureUp front = measured.with("front.tyre.size", "6.00-15").with("front.tyre.pressure", "1.8 bar");
+        assertThat(proposed(front, "rear.tyre.size")).isEqualTo("6.00-15");
+        assertThat(proposed(front, "rear.tyre.pressure")).isEqualTo("1.8 bar");
+        assertThat(proposed(measured, "drive.axle")).isEqualTo("-");
+        assertThat(proposed(measured.with("rear.layout", "live axle"), "drive.axle"))
+                .isEqualTo("rear");
+        MeasureUp weighed = measured;
+        for (String wheel : List.of("frontLeft", "frontRight", "rearLeft", "rearRight")) {
+            weighed = weighed.with("cornerWeights." + wheel, wheel.startsWith("front") ? "300 kg" : "200 kg");
+        }
+        assertThat(proposed(weighed, "axleLift.liftedAxle")).isEqualTo("rear");
+    }
+
+    /** Somebody who has a tape, the papers and the sidewalls of the tyres gets a car, and knows what that leaves open. */
+    @Test
+    void whoKnowsNothingThatIsHardToMeasureGetsACarAndWhatItLeavesOpen() {
+        for (Units units : List.of(Units.METRIC, Units.IMPERIAL)) {
+            MeasureUp measured = MeasureUp.NEW;
+            List<String> guessed = new ArrayList<>();
+            while (!measured.missing().isEmpty()) {
+                FormField field = measured.missing().get(0);
+                if (field.path().startsWith("cornerWeights")) {
+                    measured = measured.guessed(field, units);
+                } else if (Guess.of(field, measured, units).isPresent()) {
+                    Guess guess = Guess.of(field, measured, units).get();
+                    double cost = guess.cost(field, measured, units).orElseThrow();
+                    assertThat(cost).as(field.path() + " " + guess.text()).isBetween(1e-6, 0.5);
+                    measured = measured.guessed(field, units);
+                    guessed.add(field.path());
+                } else {
+                    measured = measured.with(field.path(), ANSWERS.get(field.path()));
+                }
+            }
+            assertThat(guessed)
+                    .contains(
+                            "frontWeightFraction",
+                            "front.unsprungMass",
+                            "front.rollCentre.height",
+                            "front.rollCentre.perBump",
+                            "front.spring.rate",
+                            "rear.lateralLocator.height",
+                            "rear.spring.base",
+                            "rear.spring.rate");
+            assertThat(measured.read().problems()).isEmpty();
+            assertThat(measured.height()).isEqualTo(MeasureUp.Height.GUESS);
+            assertThat(measured.text()).contains("±");
+        }
+    }
+
+    /** A guess that is twice as wide leaves about twice as much open. */
+    @Test
+    void aWiderGuessCostsMore() {
+        MeasureUp measured = answered(MeasureUp.NEW);
+        FormField rate = field(measured, "rear.spring.rate");
+        double narrow = new Guess("24 N/mm ± 2 N/mm", "")
+                .cost(rate, measured, Units.METRIC)
+                .orElseThrow();
+        double wide = new Guess("24 N/mm ± 4 N/mm", "")
+                .cost(rate, measured, Units.METRIC)
+                .orElseThrow();
+        assertThat(wide / narrow).isBetween(1.7, 2.3);
     }
 
     @Test

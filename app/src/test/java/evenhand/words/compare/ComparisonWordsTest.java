@@ -2,6 +2,7 @@ package evenhand.words.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.answers.Criterion;
 import evenhand.answers.Trial;
 import evenhand.choice.Change;
 import evenhand.choice.Comparison;
@@ -81,6 +82,21 @@ class ComparisonWordsTest {
         for (ComparisonWords.Told one : told) {
             assertThat(one.stays()).as(one.sentence()).isEqualTo(one.sentence().contains(" stays as it is, "));
         }
+    }
+
+    @Test
+    void whereThereIsRoomForAFewTheOneNearTheLimitIsReadFirst() {
+        Comparison comparison = comparison("harbour-saloon", "As bought", "Pivot middle, rear bar added");
+        List<ComparisonWords.Told> told = ComparisonWords.told(comparison, Units.METRIC);
+        List<ComparisonWords.Told> first = ComparisonWords.Told.byWeight(told);
+        assertThat(first).containsExactlyInAnyOrderElementsOf(told);
+        assertThat(first.get(0).of().orElseThrow().criterion()).isEqualTo(Criterion.NEAR_UNDERSTEER);
+        assertThat(first.get(0).sentence()).startsWith("Near the limit it ");
+        assertThat(told.get(0).of().orElseThrow().criterion()).isEqualTo(Criterion.UNDERSTEER);
+        List<Boolean> stays = first.subList(1, first.size()).stream()
+                .map(ComparisonWords.Told::stays)
+                .toList();
+        assertThat(stays).isSorted();
     }
 
     private static List<String> said(String demo, String from, String to) {
