@@ -70,7 +70,11 @@ public final class ScenarioFile {
      */
     public static void save(Path file, String text) throws IOException {
         Path target = followed(file);
-        WholeFile.write(target, text.getBytes(StandardCharsets.UTF_8), Optional.of(previous(target.toAbsolutePath())), Optional.empty());
+        WholeFile.write(
+                target,
+                text.getBytes(StandardCharsets.UTF_8),
+                Optional.of(previous(target.toAbsolutePath())),
+                Optional.empty());
     }
 
     /** The same for a file of which no earlier version is kept. */

@@ -12,6 +12,9 @@ final class SeatOver implements HalfCarInTime.Watch {
     /** Even steps of the record fall due a little before a step's end by rounding, s. */
     private static final double ROUNDING = 1e-12;
 
+    /** Seen so often, s: the parabola through three places is then good to 1e-5 of the peak. */
+    private static final double SEEN_EVERY = Series.FINEST / 4;
+
     private final double rearPart; // how far back between the axles it stands
     private final Crest crest = new Crest();
     private final Rows rows = new Rows(1, Series.FINEST);
@@ -33,7 +36,7 @@ final class SeatOver implements HalfCarInTime.Watch {
             Runnable goOn) {
         SeatOver seat = new SeatOver(car);
         HalfCarInTime half = new HalfCarInTime(car, new OnWheels(front), new OnWheels(rear), goOn);
-        half.watch(seat, Series.FINEST);
+        half.watch(seat, SEEN_EVERY);
         if (!half.over(underFront, underRear, speed)) {
             return Optional.empty();
         }

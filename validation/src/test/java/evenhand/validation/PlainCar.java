@@ -77,8 +77,7 @@ final class PlainCar {
                         lowered,
                         alignment,
                         fitted,
-                        OptionalDouble.empty(),
-                        Seat.USUAL);
+                        OptionalDouble.empty());
             }
             return new Axle.Independent(
                     track,
@@ -94,8 +93,7 @@ final class PlainCar {
                     rollCamber,
                     alignment,
                     fitted,
-                    OptionalDouble.empty(),
-                    Seat.USUAL);
+                    OptionalDouble.empty());
         }
     }
 
