@@ -74,6 +74,8 @@ class IndependentSeatTest {
 
     private static Path folder() {
         Path inside = Path.of("independent", "seat").toAbsolutePath();
-        return Files.isDirectory(inside) ? inside : Path.of("validation").resolve("independent").resolve("seat");
+        return Files.isDirectory(inside)
+                ? inside
+                : Path.of("validation").resolve("independent").resolve("seat");
     }
 }
