@@ -120,7 +120,7 @@ final class SheetPages {
                 List.of(
                         Column.words("What the sums say of it", 3.4),
                         Column.number("answer", 1.5),
-                        Column.number("twenty to one between", 2.2),
+                        Column.number("19 of 20 between", 2.2),
                         Column.blank("found on the road", 2)),
                 rows);
     }

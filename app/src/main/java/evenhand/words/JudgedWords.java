@@ -31,6 +31,20 @@ public final class JudgedWords {
                 : Numbers.fixed(units.of(criterion).fromSi(si), criterion.digits());
     }
 
+    /**
+     * What is judged, in the middle of a sentence: "the understeer at 0.5 g". Where more of it is less comfort, it is said as
+     * what is felt.
+     */
+    public static String spoken(Judged judged) {
+        Criterion criterion = judged.criterion();
+        if (criterion.equals(Criterion.SEAT_COMFORT)) {
+            return "the shaking felt at the seat";
+        }
+        return criterion.equals(Criterion.FRONT_COMFORT) || criterion.equals(Criterion.REAR_COMFORT)
+                ? "the shaking above the " + criterion.axle().orElseThrow().key() + " axle"
+                : "the " + figure(judged);
+    }
+
     /** What is judged: "understeer at 0.5 g", "limit balance", "front comfort". */
     public static String figure(Judged judged) {
         return judged.criterion().name() + (judged.criterion().hasPace() ? " " + pace(judged) : "");

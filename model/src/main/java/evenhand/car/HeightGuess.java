@@ -20,7 +20,7 @@ public final class HeightGuess {
     }
 
     /**
-     * Half-width within which it lies twenty to one, m.
+     * Half-width within which it lies nineteen times in twenty, m.
      *
      * @param roof height of the roof, m
      * @param tolerance of that height, m

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * What doubt leaves of one figure to first order, SI.
  *
  * @param nominal of the car as given, or the difference of two
- * @param halfWidth that holds twenty to one: twice the root of the sum of squares of all moves
+ * @param halfWidth that holds nineteen times in twenty: twice the root of the sum of squares of all moves
  * @param rest what straight lines miss, as a half-width too: twice the root mean square of what cars with all numbers off at once
  *     have more or less than the sum of the moves; none where one of those cars has no such figure
  * @param causes whose fault it is, largest first; those with less than {@link #LEAST_SHARE} of the variance are left out

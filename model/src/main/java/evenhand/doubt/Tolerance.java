@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How far one number of a car may be off: the half-width that holds twenty to one, two standard deviations of a normal law.
+ * How far one number of a car may be off: the half-width that holds nineteen times in twenty, two standard deviations of a normal law.
  *
  * @param number as it is in the first car that has it
  * @param halfWidth there, SI

@@ -97,7 +97,7 @@ public record Need(Figure<Stance.Stands> figure, String why, double bound, boole
         return needed(
                 LoweringFigures.toMetal(end),
                 end.key() + " bump travel to metal",
-                "metal meets in the first pothole",
+                "metal can meet on a rough road",
                 TO_METAL);
     }
 

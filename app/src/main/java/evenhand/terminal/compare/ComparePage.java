@@ -59,7 +59,11 @@ final class ComparePage {
         int atMost = Math.max(1, Math.min(MOST_LINES_EACH, page.room() / phrases));
         for (EachWay.Circle<CompareReply.Answered> circle : compared.circles()) {
             String on = compared.circles().size() > 1 ? " on " + units.radius(circle.radius()) : "";
-            circle.setups().forEach(one -> page.phrases(one.setup().name() + on + ": ", phrases(one), atMost));
+            for (EachWay<CompareReply.Answered> one : circle.setups()) {
+                List<String> said = phrases(one);
+                String brief = ComparisonVerdict.brief(compared(one), units).orElse(said.get(0));
+                page.phrases(one.setup().name() + on + ": ", said, brief, atMost);
+            }
         }
         page.release(below);
         if (below > 0) {
@@ -89,10 +93,9 @@ final class ComparePage {
 
     /** Why there is no answer, or what would be noticed. */
     private List<String> phrases(EachWay<CompareReply.Answered> one) {
-        Map<Direction, Comparison> ways = new LinkedHashMap<>();
+        Map<Direction, Comparison> ways = compared(one);
         List<String> phrases = new ArrayList<>();
         for (EachWay.Way<CompareReply.Answered> way : one.ways()) {
-            way.found().ifPresent(answered -> ways.put(way.direction(), answered.comparison()));
             way.noAnswer().ifPresent(why -> phrases.add(one.turning(way) + "no answer, " + why.text()));
         }
         if (ways.values().stream().anyMatch(comparison -> comparison.changes().isEmpty())) {
@@ -101,6 +104,15 @@ final class ComparePage {
             phrases.addAll(ComparisonVerdict.phrases(ways, units));
         }
         return phrases;
+    }
+
+    /** What was compared each way round, in order. */
+    private static Map<Direction, Comparison> compared(EachWay<CompareReply.Answered> one) {
+        Map<Direction, Comparison> ways = new LinkedHashMap<>();
+        for (EachWay.Way<CompareReply.Answered> way : one.ways()) {
+            way.found().ifPresent(answered -> ways.put(way.direction(), answered.comparison()));
+        }
+        return ways;
     }
 
     /** Whether the ways round are told apart. */

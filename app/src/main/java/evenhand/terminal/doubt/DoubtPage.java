@@ -96,7 +96,7 @@ final class DoubtPage {
         if (!ways.isEmpty()) {
             phrases.addAll(DoubtVerdict.phrases(ways));
         }
-        page.phrases(one.setup().name() + where + ": ", phrases, each);
+        page.phrases(one.setup().name() + where + ": ", phrases, phrases.get(0), each);
     }
 
     private List<List<String>> table(DoubtReply.Circle circle) {

@@ -1,6 +1,7 @@
 package evenhand.terminal.lower;
 
 import evenhand.answers.Figure;
+import evenhand.answers.RideFigures;
 import evenhand.answers.Trial;
 import evenhand.car.End;
 import evenhand.forms.Table;
@@ -8,9 +9,7 @@ import evenhand.lowering.LoweringFigures;
 import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
-import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
-import evenhand.ride.Ride;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.OneScreen;
 import evenhand.turn.TurnAnswer;
@@ -39,14 +38,11 @@ final class LowerPage {
     /** Of more bends than these only the worst is shown. */
     private static final int MOST_BENDS = 2;
 
-    /** Where the driver sits. */
-    private static final Figure<Stance.Stands> COMFORT = Figure.ofOptional(
-            "weightedAcceleration_rms",
-            "felt at the seat",
-            Dimension.ACCELERATION,
-            "m/s^2",
-            2,
-            stands -> stands.rides().map(Ride::seatComfort).orElseGet(OptionalDouble::empty));
+    /** Where the driver sits, on the road that a height is judged on. */
+    private static final Figure<Stance.Stands> COMFORT = RideFigures.SEAT_COMFORT
+            .within(Stance.Stands::rides)
+            .named("seat", "felt at the seat, class " + Stance.ROAD)
+            .to(2);
 
     private final Console console;
     private final Units units;

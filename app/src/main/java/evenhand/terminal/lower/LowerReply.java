@@ -20,6 +20,7 @@ import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.Units;
+import evenhand.words.lowering.LoweringWarnings;
 import evenhand.words.lowering.LoweringWords;
 import evenhand.words.lowering.LowestWords;
 import java.util.List;
@@ -209,7 +210,7 @@ record LowerReply(
 
     /** What is said before all else. */
     List<String> warnings(Units units) {
-        return LoweringWords.warnings(study, units);
+        return LoweringWarnings.of(study, units);
     }
 
     List<String> words(Units units) {

@@ -118,9 +118,17 @@ public final class OneScreen {
         return fits;
     }
 
-    /** As many of some phrases as find room in so many lines, the first ones first; never none. */
-    public void phrases(String start, List<String> phrases, int atMost) {
+    /**
+     * As many of some phrases as find room in so many lines, the first ones first; never none.
+     *
+     * @param brief what is said where the first of them finds no room
+     */
+    public void phrases(String start, List<String> phrases, String brief, int atMost) {
         String said = start + phrases.get(0);
+        if (wrapped("", said + ".").size() > atMost) {
+            paragraph("", start + brief + ".");
+            return;
+        }
         for (String phrase : phrases.subList(1, phrases.size())) {
             String more = said + "; " + phrase;
             if (wrapped("", more + ".").size() <= atMost) {

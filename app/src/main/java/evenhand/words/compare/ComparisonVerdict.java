@@ -46,14 +46,40 @@ public final class ComparisonVerdict {
     public static List<String> phrases(Map<Direction, Comparison> ways, Units units) {
         List<String> phrases = new ArrayList<>();
         for (Criterion criterion : MATTERS) {
-            List<Found> found = new ArrayList<>();
-            ways.forEach((direction, comparison) -> of(comparison, criterion)
-                    .ifPresent(difference -> found.add(new Found(direction, comparison, difference))));
+            List<Found> found = found(ways, criterion);
             if (found.stream().anyMatch(Found::isNoticeable)) {
                 phrases.add(phrase(found, ways.size() > 1, units));
             }
         }
         return phrases.isEmpty() ? List.of("nothing that a driver would notice") : phrases;
+    }
+
+    /** The first phrase without its sizes, where they stand in a table below; nothing where nothing is noticeable. */
+    public static Optional<String> brief(Map<Direction, Comparison> ways, Units units) {
+        return MATTERS.stream()
+                .map(criterion -> found(ways, criterion).stream()
+                        .filter(Found::isNoticeable)
+                        .toList())
+                .filter(told -> !told.isEmpty())
+                .findFirst()
+                .map(told -> {
+                    Found first = told.get(0);
+                    Found last = told.get(told.size() - 1);
+                    boolean alike = moving(first.difference()).equals(moving(last.difference()));
+                    return JudgedWords.pace(first.difference().judged()) + " " + moving(first.difference())
+                            + (alike && told.size() == ways.size() ? "" : " " + BothWays.turning(first.direction()))
+                            + (alike
+                                    ? ""
+                                    : ", and " + moving(last.difference()) + " " + BothWays.turning(last.direction()))
+                            + causes(first, 1, units);
+                });
+    }
+
+    private static List<Found> found(Map<Direction, Comparison> ways, Criterion criterion) {
+        List<Found> found = new ArrayList<>();
+        ways.forEach((direction, comparison) -> of(comparison, criterion)
+                .ifPresent(difference -> found.add(new Found(direction, comparison, difference))));
+        return found;
     }
 
     private static String phrase(List<Found> found, boolean both, Units units) {
@@ -72,7 +98,7 @@ public final class ComparisonVerdict {
                             ? same + ", by " + sizes(first, second, units)
                             : moved(first, true, units) + ", and " + moved(second, true, units));
         }
-        return text + causes(first, units);
+        return text + causes(first, CAUSES, units);
     }
 
     private static String moved(Found found, boolean oneWay, Units units) {
@@ -101,7 +127,7 @@ public final class ComparisonVerdict {
     }
 
     /** " (rear bar roll stiffness −1.93, front spring rate −0.64)", the largest first. */
-    private static String causes(Found found, Units units) {
+    private static String causes(Found found, int atMost, Units units) {
         List<Change> changes = found.comparison().changes();
         if (changes.size() < 2 || found.difference().shares().isEmpty()) {
             return "";
@@ -113,7 +139,7 @@ public final class ComparisonVerdict {
                 .boxed()
                 .filter(i -> Math.abs(shares.get(i)) >= WORTH_SAYING * all)
                 .sorted(Comparator.comparingDouble(i -> -Math.abs(shares.get(i))))
-                .limit(CAUSES)
+                .limit(atMost)
                 .map(i -> ChangeWords.name(changes.get(i)) + " "
                         + Numbers.signed(
                                 units.of(judged.criterion()).fromSi(shares.get(i)),

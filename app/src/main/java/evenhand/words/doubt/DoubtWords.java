@@ -92,7 +92,7 @@ public final class DoubtWords {
                 : " lies";
         return "The " + JudgedWords.figure(spread.judged()) + answer + " between "
                 + Numbers.fixed(unit.fromSi(spread.low()), criterion.digits()) + " and "
-                + show(spread.judged(), spread.high(), units) + ", twenty to one" + blame(spread);
+                + show(spread.judged(), spread.high(), units) + ", nineteen times in twenty" + blame(spread);
     }
 
     /** Whether a figure varies by no more than the solver's rounding. */
@@ -153,11 +153,11 @@ public final class DoubtWords {
                 ? "The " + figure(judged) + " of \"" + name + "\" is " + size + " " + direction + " than that of \""
                         + base + "\", and between "
                         + Numbers.fixed(units.of(criterion).fromSi(low), criterion.digits()) + " and "
-                        + show(judged, high, units) + " " + direction + " for sure, twenty to one"
+                        + show(judged, high, units) + " " + direction + ", nineteen times in twenty"
                 : "Whether the " + figure(judged) + " of \"" + name + "\" is more or less than that of \"" + base
                         + "\" is not sure: it comes out " + size + " " + direction + ", and lies between "
                         + show(judged, -spread.low(), units) + " less and " + show(judged, spread.high(), units)
-                        + " more, twenty to one";
+                        + " more, nineteen times in twenty";
         return said + narrower(spread, own, units) + ".";
     }
 

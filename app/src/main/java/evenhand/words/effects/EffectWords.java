@@ -124,6 +124,6 @@ public final class EffectWords {
     }
 
     private static String figure(Judged judged) {
-        return "the " + JudgedWords.figure(judged);
+        return JudgedWords.spoken(judged);
     }
 }

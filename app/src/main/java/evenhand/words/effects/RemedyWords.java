@@ -156,8 +156,8 @@ public final class RemedyWords {
                 ways.isBoth() && !alike && !complaint.judged().criterion().ofRide(); // which knows no turn
         String worse =
                 apart ? ", " + BothWays.turning(ways.directions().get(best.worst() % 2)) + ", the worse way," : "";
-        String lightest = best.upTo().isPresent() ? " The lightest moves the " : " It moves the ";
-        return lightest + figure() + worse + " by " + EffectWords.difference(move, units)
+        String lightest = best.upTo().isPresent() ? " The lightest moves " : " It moves ";
+        return lightest + JudgedWords.spoken(complaint.judged()) + worse + " by " + EffectWords.difference(move, units)
                 + ", from " + Numbers.fixed(unit.fromSi(move.base()), digits) + " to "
                 + units.show(move.base() + move.difference(), move.judged().criterion())
                 + best.upTo()

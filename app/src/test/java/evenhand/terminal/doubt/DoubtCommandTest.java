@@ -152,7 +152,7 @@ class DoubtCommandTest {
                 .contains("Flatter, stiffer, compared with As bought")
                 .contains("The roll gradient at 0.5 g, the lean that each further g adds, of \"Flatter, stiffer\" is")
                 .contains("less than that of \"As bought\", and between")
-                .contains("less for sure, twenty to one")
+                .contains("less, nineteen times in twenty")
                 .contains("either figure alone is only known to ±")
                 .contains("To know the understeer at 0.2 g better, measure:");
         Run back = Run.of(doubt("--setup", "Flatter, stiffer", "--setup", "As bought", "--full"));
