@@ -276,10 +276,13 @@ final class OwnerPages {
                         .map(ride -> RideWords.forOwner(one.car(), ride, on, units))
                         .orElse(List.of("There is nothing to say of its ride: it does not stand on its springs.")))
                 .toList();
-        rideAgainstBase().ifPresent(sentence -> blocks.add(new Points(InPrint.sentences(List.of(sentence)))));
+        Optional<String> against = rideAgainstBase(); // which says what it was before
+        against.ifPresent(sentence -> blocks.add(new Points(InPrint.sentences(List.of(sentence)))));
         if (told.size() == 2 && !told.get(0).equals(told.get(1))) {
-            blocks.add(new Block.Heading("Before: \"" + base.name() + "\""));
-            blocks.add(new Points(told.get(0)));
+            if (against.isEmpty()) {
+                blocks.add(new Block.Heading("Before: \"" + base.name() + "\""));
+                blocks.add(new Points(told.get(0)));
+            }
             blocks.add(new Block.Heading("Now: \"" + chosen.name() + "\""));
         } else if (told.size() == 2) {
             blocks.add(Text.plain("The changes do not touch the ride; before as now:"));

@@ -149,9 +149,9 @@ final class CheckCommand implements Asked {
                 text.append(Console.oneLine(warning.toString())).append(" (warning)\n");
             }
             NotGiven.inFull(checked.setups())
-                    .ifPresent(
-                            none -> text.append(Console.oneLine(checked.file() + ": not given, taken as none: " + none))
-                                    .append('\n'));
+                    .ifPresent(none -> text.append(Console.oneLine(
+                                    Unseen.shown(checked.file().toString()) + ": not given, taken as none: " + none))
+                            .append('\n'));
             if (checked.problems().isEmpty()) {
                 int warnings = checked.warnings().size();
                 text.append(Unseen.shown(checked.file().toString())).append(": can be read");

@@ -38,7 +38,8 @@ record RoadNeeds(Trial trial, Stance before) {
     /** The first need that a step takes away from, most telling first. */
     Optional<Refused.Missed> missed(Stance after) {
         return Need.ALL.stream()
-                .filter(need -> !need.metBy(after) && (need.metBy(before) || isWorse(need, after)))
+                .filter(need ->
+                        !need.metBy(after) && (need.metBy(before) || isWorse(need, after) || turnsRound(need, after)))
                 .findFirst()
                 .map(need -> new Refused.Missed(need, need.isNumber() ? need.value(after) : OptionalDouble.empty()));
     }
@@ -51,6 +52,19 @@ record RoadNeeds(Trial trial, Stance before) {
         }
         double worse = need.atLeast() ? was.getAsDouble() - is.getAsDouble() : is.getAsDouble() - was.getAsDouble();
         return worse > HARDLY * Math.abs(need.bound());
+    }
+
+    /** Whether the front went first in a bend, and does no longer: in each by itself, for in another the tail may have gone anyway. */
+    private boolean turnsRound(Need need, Stance after) {
+        return need.equals(Need.FRONT_FIRST)
+                && before instanceof Stance.Stands was
+                && was.bends().stream()
+                        .anyMatch(bend -> need.metBy(before.in(one -> isSame(one, bend)))
+                                && !need.metBy(after.in(one -> isSame(one, bend))));
+    }
+
+    private static boolean isSame(Stance.Bend one, Stance.Bend other) {
+        return one.radius() == other.radius() && one.direction() == other.direction();
     }
 
     /**

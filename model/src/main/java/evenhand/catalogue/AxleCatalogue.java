@@ -105,7 +105,7 @@ final class AxleCatalogue {
     static final Slot<Double> LATERAL_FORCE_STEER = measure("lateralForceSteer", Dimension.FORCE_STEER)
             .means("steer of the axle per side force, positive towards understeer")
             .usual(-0.2 * DEGREE / 1000, 0.3 * DEGREE / 1000)
-            .takes(Slot.Work.REBUILDING)
+            .takes(Slot.Work.ANOTHER_CAR)
             .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.02 * DEGREE / 1000))
             .defaultsTo(0.0);
@@ -113,7 +113,7 @@ final class AxleCatalogue {
     static final Slot<Double> ALIGNING_TORQUE_STEER = measure("aligningTorqueSteer", Dimension.MOMENT_STEER)
             .means("steer of the axle per aligning torque, positive towards understeer")
             .usual(-5 * DEGREE / 1000, 20 * DEGREE / 1000)
-            .takes(Slot.Work.REBUILDING)
+            .takes(Slot.Work.ANOTHER_CAR)
             .goesBack(Slot.WayBack.OLD_PART)
             .usualStep(Amount.of(0.5 * DEGREE / 1000))
             .defaultsTo(0.0);

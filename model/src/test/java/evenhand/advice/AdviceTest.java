@@ -204,7 +204,13 @@ class AdviceTest {
     }
 
     private static void assertSlidesNoMore(Entries car, Car changed, String what) {
+        Judged frontFirst = new Judged(Criterion.FRONT_FIRST, OptionalDouble.empty());
         for (Direction direction : Direction.values()) {
+            OptionalDouble before = frontFirst.si(turned(built(car), direction));
+            OptionalDouble after = frontFirst.si(turned(changed, direction));
+            if (before.orElse(0) == 1) {
+                assertThat(after).as(what + " " + direction + " goes first").hasValue(1);
+            }
             for (Judged balance : BALANCE) {
                 OptionalDouble was = balance.si(turned(built(car), direction));
                 OptionalDouble is = balance.si(turned(changed, direction));

@@ -82,7 +82,7 @@ import picocli.CommandLine.Spec;
             "      --aim \"understeer near the limit at most 17 deg/g\" --keep \"front first\"",
             "  app/evenhand find scenarios/bakery-front-drive.json \\",
             "      --change rear.bar.rollStiffness --from \"0 N*m/deg\" --to \"200 N*m/deg\" \\",
-            "      --grid \"10 N*m/deg\" --aim \"understeer near the limit at most 16 deg/g\"",
+            "      --grid \"10 N*m/deg\" --aim \"understeer near the limit at most 18 deg/g\"",
             "",
             "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the",
             "nearest is told) or the set-up has no answer, and with 2 when the command line",

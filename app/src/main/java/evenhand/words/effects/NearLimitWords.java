@@ -77,7 +77,7 @@ public final class NearLimitWords {
         return levers.isEmpty()
                 ? Optional.empty()
                 : Optional.of(levers.stream().map(lever -> lever(lever, units)).collect(joining(" · "))
-                        + " deg/g near the limit.");
+                        + " deg/g near the limit; `effects --complaint` tells what of it is sound.");
     }
 
     private static String lever(Lever lever, Units units) {

@@ -207,7 +207,7 @@ public final class RemedyWords {
         List<String> others = EffectWords.sideEffects(effect, complaint.judged(), units);
         return remedy.step().path() + " " + size(remedy) + ": " + moves
                 + (others.isEmpty() ? "" : "; also " + String.join(", ", others))
-                + (remedy.step().takesRebuilding() ? " (rebuilding)" : "");
+                + (remedy.step().work() == Slot.Work.REBUILDING ? " (rebuilding)" : "");
     }
 
     /** What would move it and is not advised, the largest first, and why. */

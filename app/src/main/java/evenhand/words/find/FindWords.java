@@ -291,6 +291,9 @@ public final class FindWords {
             if (note == Finding.Note.FLAT && found.aim().isYesOrNo()) {
                 continue; // that it is so throughout, or nowhere, is said with the reach
             }
+            if (note == Finding.Note.END_OF_RANGE && noBarAtNothing(found)) {
+                continue; // a bar cannot be less than none
+            }
             sentences.add(
                     switch (note) {
                         case KINK ->
@@ -307,6 +310,19 @@ public final class FindWords {
                                     + " little what is chosen.";
                     });
         }
+    }
+
+    /** Whether all that stands at an end of its range is a bar that is not fitted and best stays so. */
+    private static boolean noBarAtNothing(Finding.Found found) {
+        for (int i = 0; i < found.spans().size(); i++) {
+            Span span = found.spans().get(i);
+            double value = found.values().get(i);
+            boolean none = span.isOfNoBar() && value == 0;
+            if (!none && (value == span.from() || value == span.to())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String demand(Aim aim, Units units) {

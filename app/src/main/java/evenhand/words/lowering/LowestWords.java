@@ -34,7 +34,8 @@ public final class LowestWords {
     public static String of(LoweringStudy study, Units units) {
         Optional<LoweringStudy.Ending> stop = study.stop();
         if (stop.isEmpty()) {
-            return "Nothing that a road car needs stops it down to "
+            return notGiven(study)
+                    + "othing that a road car needs stops it down to "
                     + down(study.last().lowered(), units) + ", the lowest that was asked for.";
         }
         Need need = stop.get().need();
@@ -56,6 +57,20 @@ public final class LowestWords {
         return "The lowest that works is " + down(lowered, units) + ": there the " + need.words() + " comes to "
                 + value(need, need.bound(), units) + ", the " + (need.atLeast() ? "least" : "most")
                 + " by common practice. Any lower, and " + need.why() + ".";
+    }
+
+    /** That it cannot be told, where the file does not give how far the wheels may travel: nobody shall take silence for room. */
+    private static String notGiven(LoweringStudy study) {
+        List<String> missing = Need.ALL.stream()
+                .filter(need -> need.isNumber() && need.dimension() == Dimension.LENGTH)
+                .filter(need ->
+                        study.rows().stream().allMatch(row -> need.value(row).isEmpty()))
+                .map(Need::words)
+                .toList();
+        return missing.isEmpty()
+                ? "N"
+                : "How low it can stand cannot be told: the file does not give the " + String.join(", the ", missing)
+                        + ". Of what it gives, n";
     }
 
     private static String notEvenFirst(LoweringStudy study, Units units) {

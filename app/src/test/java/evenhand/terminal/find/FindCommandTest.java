@@ -12,6 +12,7 @@ import evenhand.choice.OneChange;
 import evenhand.choice.Span;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Scenario;
+import evenhand.scenario.ScenarioFile;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.Setup;
 import evenhand.terminal.Evenhand;
@@ -230,7 +231,9 @@ class FindCommandTest {
         String before = Files.readString(Path.of(car));
         Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", aim, "--save-as", name))));
         assertThat(run.status().code()).isEqualTo(status);
-        assertThat(run.err()).contains("nothing was saved").hasLineCount(1);
+        assertThat(run.err())
+                .contains(status == 1 ? "nothing was saved" : "give the set-up a name")
+                .hasLineCount(1);
         assertThat(Files.readString(Path.of(car))).isEqualTo(before);
     }
 
@@ -295,11 +298,14 @@ class FindCommandTest {
     }
 
     @Test
-    void whatWasFoundIsPrintedThoughItCannotBeSaved() {
-        Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--save-as", " "))));
+    void whatWasFoundIsPrintedThoughItCannotBeSaved() throws IOException {
+        String before = Files.readString(Path.of(car));
+        Files.createDirectories(ScenarioFile.previous(Path.of(car)).resolve("in the way"));
+        Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--save-as", "Mine"))));
         assertThat(run.status()).isEqualTo(Status.WRONG);
         assertThat(run.out()).contains("At 287.3 mm it is");
-        assertThat(run.err()).hasLineCount(1);
+        assertThat(run.err()).contains("nothing was saved").hasLineCount(1);
+        assertThat(Files.readString(Path.of(car))).isEqualTo(before);
     }
 
     @Test
