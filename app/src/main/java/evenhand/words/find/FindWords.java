@@ -312,17 +312,19 @@ public final class FindWords {
         }
     }
 
-    /** Whether all that stands at an end of its range is a bar that is not fitted and best stays so. */
+    /** Whether a bar that is not fitted best stays so, and nothing else stands at an end of its range. */
     private static boolean noBarAtNothing(Finding.Found found) {
+        boolean none = false;
         for (int i = 0; i < found.spans().size(); i++) {
             Span span = found.spans().get(i);
             double value = found.values().get(i);
-            boolean none = span.isOfNoBar() && value == 0;
-            if (!none && (value == span.from() || value == span.to())) {
+            if (span.isOfNoBar() && value == 0) {
+                none = true;
+            } else if (value == span.from() || value == span.to()) {
                 return false;
             }
         }
-        return true;
+        return none;
     }
 
     private static String demand(Aim aim, Units units) {

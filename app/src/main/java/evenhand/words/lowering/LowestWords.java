@@ -15,7 +15,7 @@ import java.util.Optional;
 /** How low a car can stand and what stops it: the end of the story of a lowering. */
 public final class LowestWords {
     /** Of the last digit: a height that was found by halving is not whole. */
-    private static final double ROUNDING = 1e-6;
+    private static final double ROUNDING = 0.02; // the search closes in to a thousandth of a mm
 
     /** What misses its bound by less is told with so many digits more than usual. */
     private static final int MOST_MORE_DIGITS = 3;

@@ -112,7 +112,7 @@ class RemedyWordsTest {
         assertThat(new RemedyWords(pushes(true), Ways.BOTH, false, Units.METRIC).line(light))
                 .isEqualTo(
                         "rear.bar.rollStiffness of 60 to 180 N*m/deg: −0.60 to −1.40 deg/g; also the roll gradient at"
-                                + " 0.5 g by +0.25 deg/g");
+                                + " 0.5 g by +0.25 deg/g (rebuilding)");
         assertThat(new RemedyWords(pushes(true), Ways.BOTH, false, Units.METRIC)
                         .line(light, light.effects().get(0)))
                 .contains(": −0.30 to −0.70 deg/g;");
