@@ -37,6 +37,10 @@ class LiveAxleByHandTest {
     }
 
     private static Car withRear(Car car, Spring spring, Optional<Bar> bar, Optional<Damper> damper) {
+        return withRear(car, spring, bar, damper, Stops.NONE);
+    }
+
+    private static Car withRear(Car car, Spring spring, Optional<Bar> bar, Optional<Damper> damper, Stops stops) {
         Axle.Live rear = (Axle.Live) car.rear();
         return new Car(
                 car.weights(),
@@ -53,7 +57,7 @@ class LiveAxleByHandTest {
                         rear.lateralLocator(),
                         spring,
                         bar,
-                        Stops.NONE,
+                        stops,
                         damper,
                         0,
                         rear.alignment(),
@@ -136,6 +140,41 @@ class LiveAxleByHandTest {
             // With its perch gone away by that, the spring has just its room.
             Standing moved = Standing.of(sprung(plain, installed + move, needed + longer), End.REAR);
             assertThat(moved.perchMove().orElseThrow()).isCloseTo(0, within(1e-9));
+        }
+    }
+
+    @Test
+    void coilsHaveLeftWhatTheSpringIsLongerThanSolidWhenMetalMeets() {
+        // 300 mm long at rest, nine tenths of 70 mm shorter at metal, 180 mm solid: 57 mm; and 7 mm too long for its
+        // room.
+        assertThat(atMetal(0.180)).isCloseTo(0.057, within(1e-12));
+        assertThat(atMetal(0.244)).isCloseTo(-0.007, within(1e-12));
+    }
+
+    private static double atMetal(double solid) {
+        Spring.Lengths lengths =
+                new Spring.Lengths(OptionalDouble.of(0.300), OptionalDouble.empty(), OptionalDouble.of(solid));
+        Stops stops = new Stops(
+                Optional.empty(), Optional.empty(), Optional.of(new Stops.Metal(0.070, OptionalDouble.empty())));
+        Car car = withRear(car(), upright(RATIO, lengths), Optional.empty(), Optional.empty(), stops);
+        return Standing.of(car, End.REAR).coilBindMargin().orElseThrow();
+    }
+
+    @Test
+    void whatIsLeftOnASpringInDroopIsItsLoadLessItsRateTimesHowFarItGrows() {
+        Car plain = car();
+        double carried = (plain.axleLoad(End.REAR) - plain.rear().unsprung().mass() * Weights.GRAVITY) / 2;
+        for (double droop : new double[] {0.04, 0.09, 0.2}) {
+            Stops stops = new Stops(
+                    Optional.empty(),
+                    Optional.of(new Stops.Droop(droop, 5e5, OptionalDouble.empty())),
+                    Optional.empty());
+            Car car =
+                    withRear(plain, upright(RATIO, Spring.Lengths.UNKNOWN), Optional.empty(), Optional.empty(), stops);
+            Standing found = Standing.of(car, End.REAR);
+            double left = carried / RATIO - SPRING * (RATIO * droop); // the spring grows by nine tenths of the droop
+            assertThat(found.preloadInDroop().orElseThrow()).as("%s m", droop).isCloseTo(left, within(1e-6));
+            assertThat(found.looseInDroop()).contains(left < 0);
         }
     }
 

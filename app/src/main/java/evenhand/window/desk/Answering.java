@@ -38,8 +38,8 @@ public final class Answering implements AutoCloseable {
         this.questions = List.copyOf(questions);
         this.eventThread = eventThread;
         this.turns = new Worker<>("turns", 0, this::turn, share -> {});
-        this.replies = new Worker<>("replies", 0, this::reply, this::progress);
-        this.afterthoughts = new Worker<>("afterthoughts", CALM, this::afterthought, share -> {});
+        this.replies = Worker.delivering("replies", 0, this::reply, this::progress);
+        this.afterthoughts = Worker.delivering("afterthoughts", CALM, this::afterthought, share -> {});
     }
 
     /** Where the answers go, as acts. */
@@ -99,20 +99,22 @@ public final class Answering implements AutoCloseable {
                 new Balance(new HandSums.FallsOver(why), new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
     }
 
-    private void reply(Question.Asked asked, Progress progress) {
+    private Runnable reply(Question.Asked asked, Progress progress) {
         Reply reply;
         try {
             reply = question(questions, asked.asking().question())
                     .answer(asked, progress)
                     .with(notGiven(asked));
         } catch (CancellationException stopped) {
-            post(new LookAct.ProgressCame(Optional.empty()));
-            return;
+            return () -> post(new LookAct.ProgressCame(Optional.empty()));
         } catch (RuntimeException defect) {
             reply = defect(defect);
         }
-        post(new LookAct.ReplyCame(asked.asking(), reply));
-        afterthoughts.ask(asked);
+        LookAct.ReplyCame came = new LookAct.ReplyCame(asked.asking(), reply);
+        return () -> {
+            post(came);
+            afterthoughts.ask(asked);
+        };
     }
 
     /** What every answer says of the set-ups that are shown: what was not given and was taken as none. */
@@ -128,7 +130,7 @@ public final class Answering implements AutoCloseable {
         return paragraphs;
     }
 
-    private void afterthought(Question.Asked asked, Progress progress) {
+    private Runnable afterthought(Question.Asked asked, Progress progress) {
         List<Reply.Next> next;
         try {
             next = question(questions, asked.asking().question()).next(asked, progress);
@@ -137,7 +139,8 @@ public final class Answering implements AutoCloseable {
         } catch (RuntimeException defect) {
             next = List.of(new Reply.Next(String.join("", defect(defect).headlines()), Optional.empty()));
         }
-        post(new LookAct.AfterthoughtCame(asked.asking(), next));
+        LookAct.AfterthoughtCame came = new LookAct.AfterthoughtCame(asked.asking(), next);
+        return () -> post(came);
     }
 
     /** A worker lives on, and the person hears of it. */

@@ -4,6 +4,7 @@ import evenhand.answers.Progress;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.DoubleConsumer;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,7 @@ public final class Worker<Q> implements AutoCloseable {
     /** Progress is passed on when it has grown by so much. */
     private static final double NOTICEABLE = 0.01;
 
-    private final BiConsumer<Q, Progress> work;
+    private final BiFunction<Q, Progress, Runnable> work;
     private final DoubleConsumer progress;
     private final LongSupplier clock;
     private final long calm;
@@ -44,8 +45,36 @@ public final class Worker<Q> implements AutoCloseable {
         this(name, calm, work, progress, System::nanoTime);
     }
 
+    /**
+     * The same for work whose result is delivered: by then it is no longer in hand, so that who asks for it again after he had
+     * something else gets it anew.
+     *
+     * @param work gives what delivers its result
+     */
+    static <Q> Worker<Q> delivering(
+            String name, long calm, BiFunction<Q, Progress, Runnable> work, DoubleConsumer progress) {
+        return new Worker<>(work, name, calm, progress, System::nanoTime);
+    }
+
     /** @param clock ns */
     Worker(String name, long calm, BiConsumer<Q, Progress> work, DoubleConsumer progress, LongSupplier clock) {
+        this(
+                (question, watch) -> {
+                    work.accept(question, watch);
+                    return () -> {};
+                },
+                name,
+                calm,
+                progress,
+                clock);
+    }
+
+    private Worker(
+            BiFunction<Q, Progress, Runnable> work,
+            String name,
+            long calm,
+            DoubleConsumer progress,
+            LongSupplier clock) {
         this.calm = calm;
         this.work = work;
         this.progress = progress;
@@ -85,7 +114,11 @@ public final class Worker<Q> implements AutoCloseable {
             for (Q next = next(); next != null; next = next()) {
                 Watch watch = new Watch();
                 try {
-                    work.accept(next, watch);
+                    Runnable delivery = work.apply(next, watch);
+                    synchronized (door) {
+                        inHand = null;
+                    }
+                    delivery.run();
                 } catch (CancellationException stopped) {
                     // Nobody waits for it any more.
                 }
