@@ -758,27 +758,9 @@ final class LiveAxlePose {
      * @return how far it came
      */
     Reach toRest() {
-        double most = 0;
-        for (double longer : rodLonger) {
-            most = Math.max(most, Math.abs(longer));
-        }
-        int steps = (int) Math.ceil(most / STEP - 1e-9);
-        double done = 0;
-        double stride = steps == 0 ? 0 : 1.0 / steps;
-        while (steps > 0 && done < 1) {
-            keep(kept);
-            double next = 1 - done <= stride * (1 + 1e-9) ? 1 : done + stride;
-            madeLonger = next;
-            if (settle()) {
-                done = next;
-            } else {
-                restore(kept);
-                settle();
-                stride /= 2;
-                if (stride * most < 1e-7) {
-                    return new Reach(Reach.Stage.LONGER, done);
-                }
-            }
+        double made = makeLonger(1);
+        if (made < 1) {
+            return new Reach(Reach.Stage.LONGER, made);
         }
         double down = given.stance().cameDown();
         double came = furthest(down);
@@ -788,6 +770,32 @@ final class LiveAxlePose {
         restRise = down;
         keep(keptAtRest);
         return new Reach(Reach.Stage.REST, 0);
+    }
+
+    /** Makes links longer by a share of what they are to be, in steps; returns the share that it came to. */
+    double makeLonger(double share) {
+        double most = 0;
+        for (double longer : rodLonger) {
+            most = Math.max(most, Math.abs(longer));
+        }
+        double longest = most > STEP ? STEP / most : 1;
+        double stride = longest;
+        while (madeLonger != share) {
+            keep(kept);
+            double left = share - madeLonger;
+            madeLonger = Math.abs(left) <= stride * (1 + 1e-9) ? share : madeLonger + Math.copySign(stride, left);
+            if (settle()) {
+                stride = Math.min(longest, 2 * stride);
+            } else {
+                restore(kept);
+                settle();
+                stride /= 2;
+                if (stride * most < 1e-7) {
+                    return madeLonger;
+                }
+            }
+        }
+        return share;
     }
 
     private double furthest(double down) {
