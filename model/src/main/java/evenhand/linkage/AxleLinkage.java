@@ -33,14 +33,39 @@ public abstract sealed class AxleLinkage permits LiveAxleLinkage, WheelPairLinka
     /** Springs, dampers and bar ends of a side. */
     abstract WheelMounts mounts(Side side);
 
+    /** Whether the springs have points. */
+    public final boolean hasSprings() {
+        return mounts(Side.LEFT).hasSpring();
+    }
+
     /** Length of the coil of a side, m; only where the springs have points. */
     public final double springLength(Side side) {
         return mounts(side).springLength();
     }
 
-    /** −d(length of the coil) per unit of a motion: 0 own travel or heave, 1 rack or roll. */
-    public final double springRatio(Side side, int motion) {
-        return mounts(side).springRatio(motion);
+    /** −d(length of the coil) per own travel of a wheel, or heave of a live axle; only where the springs have points. */
+    public final double springRatio(Side side) {
+        return mounts(side).springRatio(0);
+    }
+
+    /** Whether the dampers have points. */
+    public final boolean hasDampers() {
+        return mounts(Side.LEFT).hasDamper();
+    }
+
+    /** −d(length of the damper) per own travel of a wheel, or heave of a live axle; only where the dampers have points. */
+    public final double damperRatio(Side side) {
+        return mounts(side).damperRatio(0);
+    }
+
+    /** Whether the bar has points. */
+    public final boolean hasBar() {
+        return mounts(Side.LEFT).hasBar();
+    }
+
+    /** Travel of the bar's arm end along its arc per own travel of a wheel, or heave of a live axle, unsigned; only where the bar has points. */
+    public final double barRatio(Side side) {
+        return mounts(side).barRatio(0);
     }
 
     /** Turn of a Watt's crank from where it was measured, rad. */

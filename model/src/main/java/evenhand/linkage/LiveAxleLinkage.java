@@ -221,6 +221,21 @@ public final class LiveAxleLinkage extends AxleLinkage {
         return side == Side.LEFT ? leftMounts : rightMounts;
     }
 
+    /** −d(length of the coil), this wheel up by one and the other down by one; only where the springs have points. */
+    public double springRollRatio(Side side) {
+        return side.sign() * mounts(side).springRatio(ROLL);
+    }
+
+    /** The same of the damper. */
+    public double damperRollRatio(Side side) {
+        return side.sign() * mounts(side).damperRatio(ROLL);
+    }
+
+    /** Travel of the bar's arm end, one wheel up by one and the other down by one, unsigned; only where it has points. */
+    public double barRollRatio(Side side) {
+        return mounts(side).barRatio(ROLL);
+    }
+
     @Override
     public OptionalDouble crank() {
         return pose.hasCrank() ? OptionalDouble.of(pose.crank()) : OptionalDouble.empty();

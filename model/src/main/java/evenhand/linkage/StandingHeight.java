@@ -77,7 +77,7 @@ final class StandingHeight {
         double force = 2 * stops(carried.stops(), heave);
         for (Side side : Side.values()) {
             double pressed = Math.max(0, carried.freeLength() - axle.springLength(side));
-            force += carried.rate() * pressed * axle.springRatio(side, 0);
+            force += carried.rate() * pressed * axle.springRatio(side);
         }
         return force - carried.load();
     }

@@ -72,12 +72,16 @@ class LinkageInvariantsTest {
                 if (axle instanceof LiveAxleLinkage live && !live.overConstrained()) {
                     for (int r = 0; r < live.pose().rods.size(); r++) {
                         double length = live.pose().rods.get(r).length();
-                        assertThat(lengthNow(live.pose(), r)).as(kind + " " + seed).isCloseTo(length, within(1e-12));
+                        assertThat(lengthNow(live.pose(), r))
+                                .as(kind + " " + seed)
+                                .isCloseTo(length, within(1e-12));
                     }
                 }
             }
         });
-        assertThat((double) unreached[0] / unreached[1]).as("poses out of reach").isLessThan(0.01);
+        assertThat((double) unreached[0] / unreached[1])
+                .as("poses out of reach")
+                .isLessThan(0.01);
     }
 
     private static double lengthNow(LiveAxlePose pose, int rod) {
@@ -85,8 +89,7 @@ class LinkageInvariantsTest {
         double[] end = new double[3];
         pose.bodyEnd(rod, body);
         pose.axleEnd(rod, end);
-        return Math.sqrt(
-                Math.pow(end[0] - body[0], 2) + Math.pow(end[1] - body[1], 2) + Math.pow(end[2] - body[2], 2));
+        return Math.sqrt(Math.pow(end[0] - body[0], 2) + Math.pow(end[1] - body[1], 2) + Math.pow(end[2] - body[2], 2));
     }
 
     @Test
@@ -110,8 +113,14 @@ class LinkageInvariantsTest {
         near(which, one.track(), other.track());
         // two force lines that hardly cross lose digits in their crossing alone
         if (Math.abs(one.rollCentreHeight().orElse(9)) < 1) {
-            near(which, one.rollCentreHeight().orElseThrow(), other.rollCentreHeight().orElseThrow());
-            near(which, one.rollCentreOffset().orElseThrow(), -other.rollCentreOffset().orElseThrow());
+            near(
+                    which,
+                    one.rollCentreHeight().orElseThrow(),
+                    other.rollCentreHeight().orElseThrow());
+            near(
+                    which,
+                    one.rollCentreOffset().orElseThrow(),
+                    -other.rollCentreOffset().orElseThrow());
         }
         near(which, one.rollSteer(), other.rollSteer());
         near(which, one.rollCamber(), other.rollCamber());
@@ -132,7 +141,10 @@ class LinkageInvariantsTest {
             AxleState.ShaftFigures t = b.shaft().orElseThrow();
             near(which, s.pinionSlope(), t.pinionSlope());
             near(which, s.plunge(), t.plunge());
-            near(which, s.residualJointAngle() * s.residualJointAngle(), t.residualJointAngle() * t.residualJointAngle());
+            near(
+                    which,
+                    s.residualJointAngle() * s.residualJointAngle(),
+                    t.residualJointAngle() * t.residualJointAngle());
             for (int j = 0; j < s.jointAngles().size(); j++) {
                 near(which, s.jointAngles().get(j), t.jointAngles().get(j));
             }
@@ -181,7 +193,7 @@ class LinkageInvariantsTest {
             if (!axle.moveTo(at[0], at[1])) {
                 return;
             }
-            double leftRatio = axle.springRatio(Side.LEFT, 0);
+            double leftRatio = axle.springRatio(Side.LEFT);
             AxleState state = axle.state();
             double half = axle.given().stance().track() / 2;
             boolean live = axle instanceof LiveAxleLinkage;
@@ -190,30 +202,39 @@ class LinkageInvariantsTest {
             assertThat(leftRatio).as(which).isCloseTo(bySpring, within(2e-9));
             same[1]++;
             same[0] += leftRatio == bySpring ? 1 : 0;
-            double damper = -slope(axle, at, 1, live ? 1 : 0, () -> axle.mounts(Side.LEFT)
-                    .damperLength());
+            double damper = -slope(
+                    axle, at, 1, live ? 1 : 0, () -> axle.mounts(Side.LEFT).damperLength());
             assertThat(state.left().damperRatio().orElseThrow()).as(which).isCloseTo(damper, within(2e-9));
             double steer = state.rollSteer();
             double sign = axle.given().stance().end() == evenhand.car.End.REAR ? 1 : -1;
             double steered = sign * slope(axle, at, -half, half, () -> meanSteer(axle));
             assertThat(steer).as(which).isCloseTo(steered, within(5e-9));
-            double leaned = 1 + slope(axle, at, -half, half, () -> {
-                AxleState now = axle.state();
-                return (-now.left().camber() + now.right().camber()) / 2;
-            });
+            double leaned = 1
+                    + slope(axle, at, -half, half, () -> {
+                        AxleState now = axle.state();
+                        return (-now.left().camber() + now.right().camber()) / 2;
+                    });
             assertThat(state.rollCamber()).as(which).isCloseTo(leaned, within(5e-9));
             if (state.left().barRatio().isPresent()) {
                 double arm = barArm(axle.given());
-                double turned = Math.abs(slope(axle, at, 1, live ? 1 : 0, () -> axle.mounts(Side.LEFT)
-                                .barTurn()))
+                double turned = Math.abs(slope(
+                                axle,
+                                at,
+                                1,
+                                live ? 1 : 0,
+                                () -> axle.mounts(Side.LEFT).barTurn()))
                         * arm;
                 assertThat(state.left().barRatio().orElseThrow()).as(which).isCloseTo(turned, within(2e-8));
             }
             if (live) {
                 double rolled = -slope(axle, at, 1, -1, () -> axle.springLength(Side.LEFT));
-                assertThat(state.left().springRollRatio().orElseThrow()).as(which).isCloseTo(rolled, within(2e-9));
+                assertThat(state.left().springRollRatio().orElseThrow())
+                        .as(which)
+                        .isCloseTo(rolled, within(2e-9));
                 double right = -slope(axle, at, -1, 1, () -> axle.springLength(Side.RIGHT));
-                assertThat(state.right().springRollRatio().orElseThrow()).as(which).isCloseTo(right, within(2e-9));
+                assertThat(state.right().springRollRatio().orElseThrow())
+                        .as(which)
+                        .isCloseTo(right, within(2e-9));
                 assertMaterialPoint(which, (LiveAxleLinkage) axle, at, state);
             }
         });
@@ -224,8 +245,14 @@ class LinkageInvariantsTest {
     private static void assertMaterialPoint(String which, LiveAxleLinkage axle, double[] at, AxleState state) {
         axle.moveTo(at[0], at[1]);
         Part part = axle.pose().axle;
-        WheelOn left = new WheelOn(part, WheelPlace.of(axle.given().stance(), Side.LEFT), axle.given().stance());
-        WheelOn right = new WheelOn(part, WheelPlace.of(axle.given().stance(), Side.RIGHT), axle.given().stance());
+        WheelOn left = new WheelOn(
+                part,
+                WheelPlace.of(axle.given().stance(), Side.LEFT),
+                axle.given().stance());
+        WheelOn right = new WheelOn(
+                part,
+                WheelPlace.of(axle.given().stance(), Side.RIGHT),
+                axle.given().stance());
         left.read();
         right.read();
         double x = (left.contactX + right.contactX) / 2;
@@ -249,7 +276,9 @@ class LinkageInvariantsTest {
 
     private static double barArm(LinkedAxle given) {
         var arm = given.mounts().bar().orElseThrow().left();
-        return Math.hypot(arm.armEnd().ahead() - arm.pivot().ahead(), arm.armEnd().up() - arm.pivot().up());
+        return Math.hypot(
+                arm.armEnd().ahead() - arm.pivot().ahead(),
+                arm.armEnd().up() - arm.pivot().up());
     }
 
     /** Central differences of order 4 along a direction of both travels, with two strides. */
@@ -266,7 +295,8 @@ class LinkageInvariantsTest {
         int[] places = {-2, -1, 1, 2};
         double[] weights = {1.0 / 12, -8.0 / 12, 8.0 / 12, -1.0 / 12};
         for (int i = 0; i < 4; i++) {
-            assertThat(axle.moveTo(at[0] + places[i] * h * left, at[1] + places[i] * h * right)).isTrue();
+            assertThat(axle.moveTo(at[0] + places[i] * h * left, at[1] + places[i] * h * right))
+                    .isTrue();
             sum += weights[i] * figure.getAsDouble();
         }
         axle.moveTo(at[0], at[1]);
@@ -308,8 +338,14 @@ class LinkageInvariantsTest {
                 assertSame(kind + " " + seed, one.left(), two.left());
                 near(kind + " " + seed, one.rollSteer(), two.rollSteer());
                 one.live().ifPresent(l -> {
-                    near(kind + " " + seed, l.sideShift(), two.live().orElseThrow().sideShift());
-                    near(kind + " " + seed, l.axlePitch(), two.live().orElseThrow().axlePitch());
+                    near(
+                            kind + " " + seed,
+                            l.sideShift(),
+                            two.live().orElseThrow().sideShift());
+                    near(
+                            kind + " " + seed,
+                            l.axlePitch(),
+                            two.live().orElseThrow().axlePitch());
                     assertThat(l.foreAft()).isZero();
                 });
             }
@@ -321,7 +357,8 @@ class LinkageInvariantsTest {
         int moved = 0;
         for (Kind kind : Kind.values()) {
             for (long seed = 0; kind.isLive() && seed < EACH; seed++) {
-                LiveAxlePose pose = new LiveAxlePose((LinkedLiveAxle) LinkedAxles.of(kind, seed).down(0));
+                LiveAxlePose pose = new LiveAxlePose(
+                        (LinkedLiveAxle) LinkedAxles.of(kind, seed).down(0));
                 assertThat(pose.measured()).isTrue();
                 double[] before = poseOf(pose);
                 assertThat(pose.toRest().isRest()).isTrue();
@@ -336,9 +373,7 @@ class LinkageInvariantsTest {
 
     private static double[] poseOf(LiveAxlePose pose) {
         Part axle = pose.axle;
-        return new double[] {
-            axle.x, axle.y, axle.z, axle.turn[1], axle.turn[2], axle.turn[5], pose.crank()
-        };
+        return new double[] {axle.x, axle.y, axle.z, axle.turn[1], axle.turn[2], axle.turn[5], pose.crank()};
     }
 
     /**
@@ -370,7 +405,10 @@ class LinkageInvariantsTest {
                 double rightY = 0;
                 double rightZ = 0;
                 for (Side side : Side.values()) {
-                    WheelOn wheel = new WheelOn(part, WheelPlace.of(live.given().stance(), side), live.given().stance());
+                    WheelOn wheel = new WheelOn(
+                            part,
+                            WheelPlace.of(live.given().stance(), side),
+                            live.given().stance());
                     wheel.read();
                     x += wheel.contactX / 2;
                     y += wheel.contactY / 2;
@@ -387,12 +425,12 @@ class LinkageInvariantsTest {
                 double[] side = wheelForces(live, new double[] {x, 0, up}, new double[] {0, 1, live.forceLineSlope()});
                 assertThat(side[0]).as(which).isCloseTo(0, within(1e-9));
                 assertThat(side[1]).as(which).isCloseTo(0, within(1e-9));
-                double[] along = wheelForces(live, new double[] {x, y, z}, new double[] {1, 0, live.contactSideSlope()});
+                double[] along =
+                        wheelForces(live, new double[] {x, y, z}, new double[] {1, 0, live.contactSideSlope()});
                 assertThat(along[0] + along[1]).as(which).isCloseTo(0, within(1e-9));
                 double[] atWheel = wheelForces(
-                        live,
-                        new double[] {wheelX, live.sideShift(), wheelZ},
-                        new double[] {1, 0, live.wheelSideSlope()});
+                        live, new double[] {wheelX, live.sideShift(), wheelZ}, new double[] {1, 0, live.wheelSideSlope()
+                        });
                 assertThat(atWheel[0] + atWheel[1]).as(which).isCloseTo(0, within(1e-9));
             } else if (axle instanceof WheelPairLinkage pair) {
                 asked[0]++;
@@ -423,16 +461,20 @@ class LinkageInvariantsTest {
             double[] pull = {end[0] - body[0], end[1] - body[1], end[2] - body[2]};
             column(balances, r, end, pull);
             if (size > 6 && pose.rods.get(r).crank() != AxleRod.Crank.NONE) {
-                Locator.WattPoints watt = (Locator.WattPoints) axle.given().locator().orElseThrow();
+                Locator.WattPoints watt =
+                        (Locator.WattPoints) axle.given().locator().orElseThrow();
                 boolean onAxle = pose.rods.get(r).crank() == AxleRod.Crank.ON_AXLE;
                 Place p = Place.of(watt.pivot());
                 Part part = pose.axle;
                 double[] pivot = onAxle
                         ? new double[] {
-                            part.placeX(p.x(), p.y(), p.z()), part.placeY(p.x(), p.y(), p.z()), part.placeZ(p.x(), p.y(), p.z())
+                            part.placeX(p.x(), p.y(), p.z()),
+                            part.placeY(p.x(), p.y(), p.z()),
+                            part.placeZ(p.x(), p.y(), p.z())
                         }
                         : new double[] {p.x(), p.y(), p.z()};
-                double[] axis = onAxle ? new double[] {part.turn[0], part.turn[3], part.turn[6]} : new double[] {1, 0, 0};
+                double[] axis =
+                        onAxle ? new double[] {part.turn[0], part.turn[3], part.turn[6]} : new double[] {1, 0, 0};
                 double[] pin = onAxle ? end : body;
                 double[] lever = {pin[0] - pivot[0], pin[1] - pivot[1], pin[2] - pivot[2]};
                 double[] turned = cross(axis, lever);
@@ -440,7 +482,10 @@ class LinkageInvariantsTest {
             }
         }
         for (Side side : Side.values()) {
-            WheelOn wheel = new WheelOn(pose.axle, WheelPlace.of(axle.given().stance(), side), axle.given().stance());
+            WheelOn wheel = new WheelOn(
+                    pose.axle,
+                    WheelPlace.of(axle.given().stance(), side),
+                    axle.given().stance());
             wheel.read();
             column(
                     balances,
@@ -473,11 +518,8 @@ class LinkageInvariantsTest {
             double[] end = {
                 part.placeX(o.x(), o.y(), o.z()), part.placeY(o.x(), o.y(), o.z()), part.placeZ(o.x(), o.y(), o.z())
             };
-            column(
-                    balances,
-                    column++,
-                    end,
-                    new double[] {end[0] - rod[0].x(), end[1] - rod[0].y(), end[2] - rod[0].z()});
+            column(balances, column++, end, new double[] {end[0] - rod[0].x(), end[1] - rod[0].y(), end[2] - rod[0].z()
+            });
         }
         Optional<Strut> strut = WheelPose.strutOf(pair.given(), side);
         if (strut.isPresent()) {
@@ -495,11 +537,7 @@ class LinkageInvariantsTest {
         double[] inner = new double[3];
         double[] outer = new double[3];
         pose.tieRodEnds(inner, outer);
-        column(
-                balances,
-                column++,
-                outer,
-                new double[] {outer[0] - inner[0], outer[1] - inner[1], outer[2] - inner[2]});
+        column(balances, column++, outer, new double[] {outer[0] - inner[0], outer[1] - inner[1], outer[2] - inner[2]});
         column(balances, column, new double[] {part.x, part.y, part.z}, new double[] {0, 0, 1});
         return solve(balances, at, force)[5];
     }
@@ -567,7 +605,9 @@ class LinkageInvariantsTest {
 
     @Test
     void stifferRodsAllAroundBindMoreAndMoveNothing() {
-        for (Kind kind : new Kind[] {Kind.FIVE_RODS, Kind.FIVE_RODS_WATT, Kind.FIVE_RODS_WATT_ON_AXLE, Kind.SPLAYED_WITH_IDEAL}) {
+        for (Kind kind :
+                new Kind[] {Kind.FIVE_RODS, Kind.FIVE_RODS_WATT, Kind.FIVE_RODS_WATT_ON_AXLE, Kind.SPLAYED_WITH_IDEAL
+                }) {
             for (long seed = 0; seed < 25; seed++) {
                 LinkedLiveAxle given = (LinkedLiveAxle) LinkedAxles.of(kind, seed);
                 LiveAxleLinkage one = standing(given);
@@ -658,7 +698,7 @@ class LinkageInvariantsTest {
     private static double walk(AxleLinkage axle, int i) {
         double travel = 0.03 * Math.sin(0.2 * i);
         axle.moveTo(travel, -0.5 * travel);
-        double sum = axle.springLength(Side.LEFT) + axle.springRatio(Side.RIGHT, 0);
+        double sum = axle.springLength(Side.LEFT) + axle.springRatio(Side.RIGHT);
         if (axle instanceof LiveAxleLinkage live) {
             return sum
                     + live.heightOfRollCentre()

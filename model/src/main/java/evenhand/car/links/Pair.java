@@ -12,9 +12,4 @@ public record Pair<T>(T left, T right) {
     public T of(Side side) {
         return side == Side.LEFT ? left : right;
     }
-
-    /** The sides changed over: the mirrored car's. */
-    public Pair<T> mirrored() {
-        return new Pair<>(right, left);
-    }
 }

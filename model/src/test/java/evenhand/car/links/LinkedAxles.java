@@ -323,11 +323,11 @@ public final class LinkedAxles {
         return new LinkedLiveAxle(
                 new Stance(s.end(), s.track(), -s.offset(), s.loadedRadius(), s.camber(), s.toe(), s.cameDown()),
                 new AxleLinks(
-                        a.links().lowerLink().map(Pair::mirrored),
-                        a.links().upperLink().map(Pair::mirrored),
+                        a.links().lowerLink().map(LinkedAxles::swapped),
+                        a.links().upperLink().map(LinkedAxles::swapped),
                         a.links().middleLink().map(m -> new MiddleLink(m(m.body()), m(m.axle()), m.rod())),
                         a.links().torqueArm().map(t -> new TorqueArm(m(t.hanger()), m(t.end()), t.dropLink())),
-                        a.links().leaf().map(Pair::mirrored)),
+                        a.links().leaf().map(LinkedAxles::swapped)),
                 a.locator().map(LinkedAxles::mirrored),
                 mirrored(a.mounts()),
                 a.propShaft()
@@ -362,14 +362,11 @@ public final class LinkedAxles {
 
     private static LinkedWheels mirrored(LinkedWheels a) {
         WheelLinks links = a.links() instanceof WheelLinks.DoubleWishbone w
-                ? new WheelLinks.DoubleWishbone(
-                        w.lowerArm().mirrored(),
-                        w.upperArm().mirrored(),
-                        w.tieRod().mirrored())
+                ? new WheelLinks.DoubleWishbone(swapped(w.lowerArm()), swapped(w.upperArm()), swapped(w.tieRod()))
                 : new WheelLinks.StrutAndArm(
-                        a.links().lowerArm().mirrored(),
-                        ((WheelLinks.StrutAndArm) a.links()).strut().mirrored(),
-                        a.links().tieRod().mirrored());
+                        swapped(a.links().lowerArm()),
+                        swapped(((WheelLinks.StrutAndArm) a.links()).strut()),
+                        swapped(a.links().tieRod()));
         return new LinkedWheels(a.stance(), links, mirrored(a.mounts()), a.sideView(), a.carried());
     }
 
@@ -377,14 +374,14 @@ public final class LinkedAxles {
         return new Mounts(
                 mounts.spring()
                         .map(s -> s instanceof SpringLine.BetweenPoints b
-                                ? new SpringLine.BetweenPoints(b.ends().mirrored())
+                                ? new SpringLine.BetweenPoints(swapped(b.ends()))
                                 : s),
                 mounts.damper()
                         .map(d -> d.line() instanceof Dampers.BetweenEyes b
                                 ? new Dampers(
-                                        new Dampers.BetweenEyes(b.ends().mirrored()), d.closedLength(), d.openLength())
+                                        new Dampers.BetweenEyes(swapped(b.ends())), d.closedLength(), d.openLength())
                                 : d),
-                mounts.bar().map(Pair::mirrored),
+                mounts.bar().map(LinkedAxles::swapped),
                 mounts.clearances().stream().map(LinkedAxles::mirrored).toList());
     }
 
@@ -408,6 +405,10 @@ public final class LinkedAxles {
             case RIGHT_WHEEL -> Part.LEFT_WHEEL;
             default -> part;
         };
+    }
+
+    private static <T> Pair<T> swapped(Pair<T> pair) {
+        return new Pair<>(/* left= */ pair.right(), /* right= */ pair.left());
     }
 
     private static MiddlePoint m(MiddlePoint p) {
