@@ -612,15 +612,17 @@ final class LiveAxlePose {
         Arrays.fill(matrix, 0);
         for (int u = 0; u < unknowns; u++) {
             double sum = 0;
+            double sizes = 1;
             for (int row = 0; row < constraints; row++) {
                 double slope = slopes[row * unknowns + u];
                 sum += forces[row] * slope;
+                sizes += Math.abs(forces[row] * slope);
                 matrix[u * size + unknowns + row] = slope;
                 matrix[(unknowns + row) * size + u] = slope;
             }
             System.arraycopy(curvature, u * unknowns, matrix, u * size, unknowns);
             step[u] = -sum;
-            worst = Math.max(worst, Math.abs(sum));
+            worst = Math.max(worst, Math.abs(sum) / sizes); // close to a dead point forces grow, and their rounding with them
         }
         for (int row = 0; row < constraints; row++) {
             double error = errors[row] - compliance[row] * forces[row];
