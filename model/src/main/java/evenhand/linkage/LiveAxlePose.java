@@ -622,7 +622,8 @@ final class LiveAxlePose {
             }
             System.arraycopy(curvature, u * unknowns, matrix, u * size, unknowns);
             step[u] = -sum;
-            worst = Math.max(worst, Math.abs(sum) / sizes); // close to a dead point forces grow, and their rounding with them
+            worst = Math.max(
+                    worst, Math.abs(sum) / sizes); // close to a dead point forces grow, and their rounding with them
         }
         for (int row = 0; row < constraints; row++) {
             double error = errors[row] - compliance[row] * forces[row];
