@@ -69,7 +69,7 @@ class SeatRideTest {
         }
     }
 
-    private static HalfCar any(SplittableRandom random) {
+    static HalfCar any(SplittableRandom random) {
         double as = between(random, 0.8, 1.8);
         double bs = between(random, 0.8, 1.8);
         double mass = between(random, 600, 1600);
