@@ -58,10 +58,9 @@ public record Modes(Mode body, Mode hop) {
                 Math.abs(greater * slow + lesser * fast - a1) <= Math.abs(greater * fast + lesser * slow - a1)
                         ? lesser
                         : greater;
-        double fastDamping = a3 - slowDamping;
         for (int i = 0; i < POLISHING_STEPS; i++) {
             // Bairstow: what is left over when the polynomial is divided by the slow quadratic.
-            fastDamping = a3 - slowDamping;
+            double fastDamping = a3 - slowDamping;
             fast = a2 - slow - slowDamping * fastDamping;
             double linear = a1 - slowDamping * fast - slow * fastDamping;
             double constant = 1 - slow * fast;

@@ -115,6 +115,17 @@ class MeasuredRoadTest {
     }
 
     @Test
+    void aWaveThatDoesNotFitLeaksNextToNothingFarAway() {
+        // Hann's window begins and ends at nothing: ten lines away a wave between two lines is down to 1/(10.5·10.5²·π) or so.
+        List<Double> heights = new ArrayList<>();
+        for (int i = 0; i <= 4 * LENGTH; i++) {
+            heights.add(0.003 * Math.cos(2 * Math.PI * 20.5 * i / LENGTH + 0.4));
+        }
+        MeasuredRoad road = MeasuredRoad.of(SPACING, heights);
+        assertThat(road.density(31 * STEP)).isLessThan(1e-5 * road.density(20 * STEP));
+    }
+
+    @Test
     void theShortestWaveGoesUpAndDownFromPointToPoint() {
         List<Double> heights = new ArrayList<>();
         for (int i = 0; i <= 4 * LENGTH; i++) {
@@ -162,6 +173,15 @@ class MeasuredRoadTest {
                 RoadClass rougher = RoadClass.values()[road.ordinal() + 1];
                 assertThat(wave(1.02 * parting, line, 0).nearestClass()).isEqualTo(rougher);
             }
+        }
+        // Points 1.25 m apart know no waves above 0.4 cycle/m, line 16 of 1/40 m; lines 2 to 15 count, whose end is left out.
+        double parting = Math.sqrt(2 * 2 * RoadClass.B.roughness() * 14 / 40) * 0.1 / 0.1;
+        for (double part : new double[] {0.96, 1.04}) {
+            List<Double> heights = new ArrayList<>();
+            for (int i = 0; i <= 128; i++) {
+                heights.add(part * parting * Math.cos(2 * Math.PI * 4 * i / 32));
+            }
+            assertThat(MeasuredRoad.of(1.25, heights).nearestClass()).isEqualTo(part < 1 ? RoadClass.B : RoadClass.C);
         }
         assertThat(wave(0.05, 40, 0).nearestClass()).isEqualTo(RoadClass.A); // 1.6 cycle/m: the tyre swallows it
     }
