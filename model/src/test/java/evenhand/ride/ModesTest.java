@@ -51,7 +51,7 @@ class ModesTest {
             double ks = kt * ms * mu / ((ms + mu) * (ms + mu));
             double w = Math.sqrt(kt / (ms + mu));
             double b = ((ks + kt) / mu + ks / ms) / (w * w);
-            double a = 2 * Math.sqrt(b - 2) * (1.05 + random.nextDouble());
+            double a = 2 * Math.sqrt(b - 2) * (1 + Math.pow(10, -3 * random.nextDouble()));
             double apart = Math.sqrt(a * a / 4 - (b - 2));
             if (a / 2 - apart >= 2) {
                 continue; // both creep back, and of four rates the slow ones are the body's
@@ -65,7 +65,7 @@ class ModesTest {
             assertThat(less).isCloseTo((a / 2 - apart) / 2, within(1e-12));
             assertThat(more).isCloseTo((a / 2 + apart) / 2, within(1e-12));
         }
-        assertThat(asked).isGreaterThan(300);
+        assertThat(asked).isGreaterThan(250);
     }
 
     @Test
