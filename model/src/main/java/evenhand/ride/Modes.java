@@ -49,8 +49,8 @@ public record Modes(Mode body, Mode hop) {
         double a1 = c * kt / (ms * mu) / (scale * scale * scale);
 
         double sum = greatestRoot(-a2, a1 * a3 - 4, 4 * a2 - a3 * a3 - a1 * a1); // ω²₁ + ω²₂
-        double slow = 1 / greater(sum, 1);
-        double fast = 1 / slow;
+        double fast = greater(sum, 1);
+        double slow = 1 / fast;
         double greater = greater(a3, a2 - sum);
         double lesser = a3 - greater;
         // Each is 2·ζω of one quadratic; of which, the linear coefficient tells.

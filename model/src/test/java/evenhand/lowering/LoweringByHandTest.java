@@ -31,11 +31,13 @@ class LoweringByHandTest {
     private static final OptionalDouble AS_THEY_ARE = OptionalDouble.empty();
 
     /** Bump stops of foam: they say when they are touched, and hold next to nothing. */
-    private static Stops stops(double gap, OptionalDouble toMetal) {
+    private static Stops stops(double gap, OptionalDouble toMetal, OptionalDouble droop) {
         Curve foam = new Curve(List.of(new Curve.Point(0, 0), new Curve.Point(0.020, 0.1)));
         return new Stops(
                 Optional.of(new Stops.Bump(gap, foam, OptionalDouble.empty())),
-                Optional.empty(),
+                droop.isPresent()
+                        ? Optional.of(new Stops.Droop(droop.getAsDouble(), 1e5, OptionalDouble.empty()))
+                        : Optional.empty(),
                 toMetal.isPresent()
                         ? Optional.of(new Stops.Metal(toMetal.getAsDouble(), OptionalDouble.empty()))
                         : Optional.empty());
@@ -43,10 +45,10 @@ class LoweringByHandTest {
 
     /** Springs at the wheels of 22 N/mm in front; upright ones of 24 N/mm, 1.0 m apart, on a live axle behind. */
     private static Car car(double frontGap, double rearGap) {
-        return car(frontGap, rearGap, OptionalDouble.empty());
+        return car(frontGap, rearGap, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
-    private static Car car(double frontGap, double rearGap, OptionalDouble frontToMetal) {
+    private static Car car(double frontGap, double rearGap, OptionalDouble frontToMetal, OptionalDouble frontDroop) {
         Car any = RoadCars.plain(4);
         Axle.Independent front = (Axle.Independent) any.front();
         Axle.Live rear = (Axle.Live) any.rear();
@@ -64,7 +66,7 @@ class LoweringByHandTest {
                         new Axle.RollCentre(0.06, -1),
                         new Spring.AtWheel(22e3, 1, Spring.Lengths.UNKNOWN),
                         front.bar(),
-                        stops(frontGap, frontToMetal),
+                        stops(frontGap, frontToMetal, frontDroop),
                         Optional.empty(),
                         0,
                         front.rollCamber(),
@@ -77,7 +79,7 @@ class LoweringByHandTest {
                         rear.lateralLocator(),
                         new Spring.Upright(24e3, 1.0, 1, Spring.Lengths.UNKNOWN),
                         Optional.empty(),
-                        stops(rearGap, OptionalDouble.empty()),
+                        stops(rearGap, OptionalDouble.empty(), OptionalDouble.empty()),
                         Optional.empty(),
                         0,
                         rear.alignment(),
@@ -133,6 +135,16 @@ class LoweringByHandTest {
         assertThat(end(study, "rearBumpTravelToStop").orElseThrow()).isBetween(0.0101 - 1.1e-6, 0.0101 + 1e-12);
         assertThat(end(LoweringStudy.of(car(0.0333, 0.0351), 0.001, 0.008, 0.01, AS_THEY_ARE, TRIAL, Progress.NONE), "frontBumpTravelToStop"))
                 .isEmpty();
+    }
+
+    @Test
+    void theSearchOnlyGoesDown() {
+        // With 3 mm of droop the axle would hang if the body were raised by as much as the search goes down.
+        Car car = car(0.0333, 0.2, OptionalDouble.empty(), OptionalDouble.of(0.003));
+        LoweringStudy study = LoweringStudy.of(car, 0, 0.010, 0.01, AS_THEY_ARE, TRIAL, Progress.NONE);
+        assertThat(end(study, "frontBumpTravelToStop").orElseThrow()).isCloseTo(0.0083, within(1.1e-6));
+        assertThat(study.first().lowered()).isZero();
+        assertThat(study.last().lowered()).isEqualTo(0.010);
     }
 
     @Test
@@ -214,7 +226,7 @@ class LoweringByHandTest {
     @Test
     void aCarThatIsTooLowIsRaisedUntilItWorks() {
         // 62.7 mm to metal at 0: at 8 mm down there are 54.7 of the 60 that are needed; it has to come up by 5.3 mm.
-        Car car = car(0.12, 0.12, OptionalDouble.of(0.0627));
+        Car car = car(0.12, 0.12, OptionalDouble.of(0.0627), OptionalDouble.empty());
         LoweringStudy study = LoweringStudy.of(car, 0.008, 0.009, 0.001, AS_THEY_ARE, TRIAL, Progress.NONE);
         assertThat(study.ends().stream().filter(LoweringStudy.Ending::atOnce).map(one -> one.need().key()))
                 .containsExactly("frontBumpTravelToMetal");

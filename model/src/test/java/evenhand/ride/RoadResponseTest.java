@@ -162,6 +162,25 @@ class RoadResponseTest {
         }
     }
 
+    @Test
+    void aResonanceJustBesideTheRoadsWavesIsStillMet() {
+        // 1.254 Hz with a ratio of 0.002, and waves from 1.258 Hz on: the response falls from its peak within a few mHz.
+        QuarterCar car = CAR.damped(10);
+        Transfer transfer = new Transfer(car);
+        double speed = 20;
+        double low = 1.258;
+        RoadResponse found = RoadResponse.of(car, new Narrow(low / speed, 2 * low / speed), speed);
+        double sum = 0;
+        int parts = 100_000;
+        double step = Math.log(2) / parts;
+        for (int k = 0; k < parts; k++) {
+            double f = low * Math.exp((k + 0.5) * step);
+            transfer.at(f);
+            sum += step * f * 1e-6 / (f / speed * f / speed) / speed * transfer.bodyAccelerationSquared;
+        }
+        assertThat(found.bodyAcceleration()).isCloseTo(Math.sqrt(sum), within(1e-5 * Math.sqrt(sum)));
+    }
+
     private static final QuarterCar CAR = new QuarterCar(317.5, 45.4, 22000, 192000, 1200);
 
     @Test
