@@ -133,7 +133,9 @@ class LoweringByHandTest {
                 LoweringStudy.of(car(0.0333, 0.0351), 0.001, 0.011, 0.01, AS_THEY_ARE, TRIAL, Progress.NONE);
         assertThat(end(study, "frontBumpTravelToStop").orElseThrow()).isBetween(0.0083 - 1.1e-6, 0.0083 + 1e-12);
         assertThat(end(study, "rearBumpTravelToStop").orElseThrow()).isBetween(0.0101 - 1.1e-6, 0.0101 + 1e-12);
-        assertThat(end(LoweringStudy.of(car(0.0333, 0.0351), 0.001, 0.008, 0.01, AS_THEY_ARE, TRIAL, Progress.NONE), "frontBumpTravelToStop"))
+        assertThat(end(
+                        LoweringStudy.of(car(0.0333, 0.0351), 0.001, 0.008, 0.01, AS_THEY_ARE, TRIAL, Progress.NONE),
+                        "frontBumpTravelToStop"))
                 .isEmpty();
     }
 
@@ -149,7 +151,8 @@ class LoweringByHandTest {
 
     @Test
     void aStopThatIsTouchedAlmostAtOnceIsTouchedByProportion() {
-        // Where both ends have room, travel grows with the acceleration; a gap of a tenth of a millimetre is gone after as
+        // Where both ends have room, travel grows with the acceleration; a gap of a tenth of a millimetre is gone after
+        // as
         // much of it. The stops of the live axle stand with its springs, half a metre from the middle.
         Stance.Stands free = stands(car(0.2, 0.2), AS_THEY_ARE, TRIAL);
         TurnRow row = free.turns().orElseThrow().rows().get(0);
@@ -176,7 +179,8 @@ class LoweringByHandTest {
         // 0.9 g of what stands on a front spring in 60 mm; the rear has room enough for it as it is.
         Car car = car(0.060, 0.300);
         double load = (1100 * 0.55 - car.front().unsprung().mass()) / 2 * G;
-        ReserveSprings found = stands(car, OptionalDouble.of(0.9), TRIAL).springs().orElseThrow();
+        ReserveSprings found =
+                stands(car, OptionalDouble.of(0.9), TRIAL).springs().orElseThrow();
         assertThat(found.rate(End.FRONT)).isCloseTo(0.9 * load / 0.060, within(1e-6 * 0.9 * load / 0.060));
         assertThat(found.rate(End.REAR)).isEqualTo(24e3);
         // √(0.9·9.80665/0.06)/2π = 1.9303 Hz
@@ -187,7 +191,8 @@ class LoweringByHandTest {
 
     @Test
     void underALoadTheReserveIsOfTheTravelThatIsLeft() {
-        // 100 kg over the front axle: it carries 50 kg more a side and stands deeper by 50·g over the new spring's rate k:
+        // 100 kg over the front axle: it carries 50 kg more a side and stands deeper by 50·g over the new spring's rate
+        // k:
         // k·(60 mm − 50·g/k) = 0.7·(W + 50·g), so k = (0.7·(W + 50·g) + 50·g)/60 mm.
         Car car = car(0.060, 0.300);
         LoadCase load = new LoadCase("in front", List.of(new LoadCase.Added("ballast", 100, 0, 0.6)));
@@ -216,10 +221,15 @@ class LoweringByHandTest {
     @Test
     void aReserveThatNoSpringKeepsIsSaidWithItsNumbers() {
         // √(2·9.80665/0.012)/2π = 6.43 Hz
-        assertThat(Stance.of(car(0.012, 0.3), 0, OptionalDouble.of(2), TRIAL).noAnswer().orElseThrow())
-                .isEqualTo("a reserve of 2.0 g in the 12 mm that are left to its front bump stops asks for 6.4 Hz, and no"
-                        + " road spring holds so hard");
-        assertThat(Stance.of(car(0.3, -0.001), 0, OptionalDouble.of(2), TRIAL).noAnswer().orElseThrow())
+        assertThat(Stance.of(car(0.012, 0.3), 0, OptionalDouble.of(2), TRIAL)
+                        .noAnswer()
+                        .orElseThrow())
+                .isEqualTo(
+                        "a reserve of 2.0 g in the 12 mm that are left to its front bump stops asks for 6.4 Hz, and no"
+                                + " road spring holds so hard");
+        assertThat(Stance.of(car(0.3, -0.001), 0, OptionalDouble.of(2), TRIAL)
+                        .noAnswer()
+                        .orElseThrow())
                 .isEqualTo("it stands on its rear bump stops, so no spring keeps a reserve there");
     }
 
@@ -228,7 +238,9 @@ class LoweringByHandTest {
         // 62.7 mm to metal at 0: at 8 mm down there are 54.7 of the 60 that are needed; it has to come up by 5.3 mm.
         Car car = car(0.12, 0.12, OptionalDouble.of(0.0627), OptionalDouble.empty());
         LoweringStudy study = LoweringStudy.of(car, 0.008, 0.009, 0.001, AS_THEY_ARE, TRIAL, Progress.NONE);
-        assertThat(study.ends().stream().filter(LoweringStudy.Ending::atOnce).map(one -> one.need().key()))
+        assertThat(study.ends().stream()
+                        .filter(LoweringStudy.Ending::atOnce)
+                        .map(one -> one.need().key()))
                 .containsExactly("frontBumpTravelToMetal");
         assertThat(study.higher().orElseThrow()).isBetween(0.0053 - 1e-12, 0.0053 + 1.1e-6);
         assertThat(study.works().orElseThrow().lowered()).isCloseTo(0.0027, within(1.1e-6));

@@ -21,7 +21,8 @@ class AxleRideTest {
 
     @Test
     void oneWheelOverABumpFeelsTheForceThatItsSideOfTheAxleGains() {
-        // A wheel goes up by h and the other one stays: the axle by h/2, and it rolls by h/t against the body. What both
+        // A wheel goes up by h and the other one stays: the axle by h/2, and it rolls by h/t against the body. What
+        // both
         // sides gain and what moment they give tell the one from the other.
         int asked = 0;
         for (long seed = 0; seed < 60; seed++) {

@@ -76,7 +76,8 @@ class DamperChoiceTest {
     }
 
     private static Damper.Setting setting(String name, double force) {
-        Curve curve = new Curve(List.of(new Curve.Point(0, 0), new Curve.Point(0.1, force), new Curve.Point(0.6, 3 * force)));
+        Curve curve =
+                new Curve(List.of(new Curve.Point(0, 0), new Curve.Point(0.1, force), new Curve.Point(0.6, 3 * force)));
         return new Damper.Setting(name, new Damper.Forces(curve, curve));
     }
 
@@ -137,7 +138,8 @@ class DamperChoiceTest {
 
     @Test
     void dampersThatStandInboardDampRollByTheSquareOfTheirPlaceAndSpringsByTheirs() {
-        // Springs 25 N/mm 1.0 m apart, dampers of 1000 N·s/m 0.8 m apart, at the track t: (1/t)²·25 N/mm and the bar, and
+        // Springs 25 N/mm 1.0 m apart, dampers of 1000 N·s/m 0.8 m apart, at the track t: (1/t)²·25 N/mm and the bar,
+        // and
         // (0.8/t)²·1000 N·s/m; the body's ratio is near c/(2·√(k·m)), which the tyre's give moves by a few per cent.
         Car plain = LiveAxleByHandTest.car();
         Car car = LiveAxleByHandTest.withRear(

@@ -42,7 +42,8 @@ class HalfCarPolesTest {
 
     @Test
     void aStepClosesInByTheCubeOfWhatIsLeftFromEverySide() {
-        // With P' = P·Σ 1/(s − s_j) over all eight roots, what Aberth's step leaves out is its own conjugate's error alone:
+        // With P' = P·Σ 1/(s − s_j) over all eight roots, what Aberth's step leaves out is its own conjugate's error
+        // alone:
         // a step from s + d ends within |d|³/(2·Im s)² of s, nearly.
         SplittableRandom random = new SplittableRandom(51);
         int asked = 0;

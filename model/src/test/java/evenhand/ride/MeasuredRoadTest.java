@@ -95,7 +95,8 @@ class MeasuredRoadTest {
 
     @Test
     void aWaveThatFitsIntoAStretchStandsInThreeLinesOfHannsWindow() {
-        // Hann's window puts a half of the amplitude into a wave's own line and a quarter into each neighbour: as powers
+        // Hann's window puts a half of the amplitude into a wave's own line and a quarter into each neighbour: as
+        // powers
         // four to one to one, and by all of them half of the amplitude's square, a²/2.
         double amplitude = 0.003;
         int line = 21;
@@ -116,7 +117,8 @@ class MeasuredRoadTest {
 
     @Test
     void aWaveThatDoesNotFitLeaksNextToNothingFarAway() {
-        // Hann's window begins and ends at nothing: ten lines away a wave between two lines is down to 1/(10.5·10.5²·π) or so.
+        // Hann's window begins and ends at nothing: ten lines away a wave between two lines is down to 1/(10.5·10.5²·π)
+        // or so.
         List<Double> heights = new ArrayList<>();
         for (int i = 0; i <= 4 * LENGTH; i++) {
             heights.add(0.003 * Math.cos(2 * Math.PI * 20.5 * i / LENGTH + 0.4));
@@ -133,7 +135,8 @@ class MeasuredRoadTest {
         }
         MeasuredRoad road = MeasuredRoad.of(SPACING, heights);
         assertThat(road.highest()).isCloseTo(1 / (2 * SPACING), within(1e-12));
-        // Its power is a², twice that of a longer wave, and has no mirror image: two thirds in its line, a third beside.
+        // Its power is a², twice that of a longer wave, and has no mirror image: two thirds in its line, a third
+        // beside.
         double most = 0.002 * 0.002 * 2 / 3 / STEP;
         assertThat(road.density(road.highest())).isCloseTo(most, within(1e-9 * most));
         double beside = most / 2 * Math.pow(slope(LENGTH / 2) / slope(LENGTH / 2 - 1), 2);
@@ -174,7 +177,8 @@ class MeasuredRoadTest {
                 assertThat(wave(1.02 * parting, line, 0).nearestClass()).isEqualTo(rougher);
             }
         }
-        // Points 1.25 m apart know no waves above 0.4 cycle/m, line 16 of 1/40 m; lines 2 to 15 count, whose end is left out.
+        // Points 1.25 m apart know no waves above 0.4 cycle/m, line 16 of 1/40 m; lines 2 to 15 count, whose end is
+        // left out.
         double parting = Math.sqrt(2 * 2 * RoadClass.B.roughness() * 14 / 40) * 0.1 / 0.1;
         for (double part : new double[] {0.96, 1.04}) {
             List<Double> heights = new ArrayList<>();

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 class ModesTest {
     @Test
     void aDamperThatHardlyDampsTakesFromEachModeByHowFarItsMassesMoveApart() {
-        // A mode of ω has the body at 1 and the wheel at v = 1 − ω²·ms/ks; c·(1 − v)²/(ms + mu·v²) is its 2·ζω, as far as
+        // A mode of ω has the body at 1 and the wheel at v = 1 − ω²·ms/ks; c·(1 − v)²/(ms + mu·v²) is its 2·ζω, as far
+        // as
         // the damper does not change the mode, by ζ².
         SplittableRandom random = new SplittableRandom(61);
         for (int i = 0; i < 500; i++) {
@@ -38,7 +39,8 @@ class ModesTest {
 
     @Test
     void aFirmDamperGivesBothModesOneFrequencyWhereWheelRateAndTyreRateAreAsTheMassesAsk() {
-        // With ks = kt·ms·mu/(ms + mu)² and time counted in 1/ω, ω² = kt/(ms + mu), the polynomial reads the same from both
+        // With ks = kt·ms·mu/(ms + mu)² and time counted in 1/ω, ω² = kt/(ms + mu), the polynomial reads the same from
+        // both
         // ends, s⁴ + a·s³ + b·s² + a·s + 1. With d = 2·ζ of a mode it is (s² + d1·s + 1)·(s² + d2·s + 1), d1 + d2 = a,
         // d1·d2 = b − 2, as soon as the damper is firm enough for both to be real.
         SplittableRandom random = new SplittableRandom(62);

@@ -219,13 +219,17 @@ class RideTest {
                 1.0,
                 Math.toRadians(60),
                 0.2,
-                new evenhand.car.Spring.Lengths(OptionalDouble.of(0.12), OptionalDouble.empty(), OptionalDouble.empty()));
-        Car car = LiveAxleByHandTest.withRear(any, lying, any.rear().bar(), any.rear().damper());
+                new evenhand.car.Spring.Lengths(
+                        OptionalDouble.of(0.12), OptionalDouble.empty(), OptionalDouble.empty()));
+        Car car = LiveAxleByHandTest.withRear(
+                any, lying, any.rear().bar(), any.rear().damper());
         assertThat(left).isNegative();
-        assertThat(Ride.of(car, RoadClass.B, SPEED)).isInstanceOfSatisfying(RideAnswer.NoRide.class, none -> assertThat(
-                        none.text())
-                .startsWith("at the rear the springs")
-                .contains(String.format(Locale.ROOT, "a wheel rate of %.1f N/mm", left / 1000)));
+        assertThat(Ride.of(car, RoadClass.B, SPEED))
+                .isInstanceOfSatisfying(
+                        RideAnswer.NoRide.class,
+                        none -> assertThat(none.text())
+                                .startsWith("at the rear the springs")
+                                .contains(String.format(Locale.ROOT, "a wheel rate of %.1f N/mm", left / 1000)));
     }
 
     private static double sprungAlongLine(Axle axle) {

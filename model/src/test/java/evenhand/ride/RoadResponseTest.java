@@ -164,7 +164,8 @@ class RoadResponseTest {
 
     @Test
     void aResonanceJustBesideTheRoadsWavesIsStillMet() {
-        // 1.254 Hz with a ratio of 0.002, and waves from 1.258 Hz on: the response falls from its peak within a few mHz.
+        // 1.254 Hz with a ratio of 0.002, and waves from 1.258 Hz on: the response falls from its peak within a few
+        // mHz.
         QuarterCar car = CAR.damped(10);
         Transfer transfer = new Transfer(car);
         double speed = 20;

@@ -291,7 +291,8 @@ class SeatRideTest {
         for (int i = 0; i < 257; i++) {
             heights.add(0.004 * random.nextDouble());
         }
-        MeasuredRoad road = MeasuredRoad.of(0.4, heights); // lines of 1/25.6 m, between which the slopes' density is straight
+        MeasuredRoad road =
+                MeasuredRoad.of(0.4, heights); // lines of 1/25.6 m, between which the slopes' density is straight
         for (int i = 0; i < 10; i++) {
             HalfCar car = any(random);
             double seat = between(random, -0.2, 1.2) * car.wheelbase();
@@ -306,11 +307,7 @@ class SeatRideTest {
                 double f = speed / 25.6 + (k + 0.5) * step;
                 double w = 2 * Math.PI * f;
                 transfer.at(w, Math.cos(w * lag), Math.sin(w * lag));
-                sum += step
-                        * road.density(f / speed)
-                        / speed
-                        * transfer.accelerationSquared
-                        * Weighting.WK.squared(f);
+                sum += step * road.density(f / speed) / speed * transfer.accelerationSquared * Weighting.WK.squared(f);
             }
             double expected = Math.sqrt(sum);
             assertThat(SeatRide.of(car, seat, road, speed).weightedAcceleration())

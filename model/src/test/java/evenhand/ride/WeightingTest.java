@@ -35,9 +35,8 @@ class WeightingTest {
     void weightsAreTheSizesOfTheStandardsFilters() {
         for (double f = 0.02; f < 500; f *= 1.07) {
             Complex p = new Complex(0, f);
-            Complex wk = bands(p)
-                    .multiply(transition(p, 12.5, 12.5, 0.63))
-                    .multiply(upwardStep(p, 2.37, 0.91, 3.35, 0.91));
+            Complex wk =
+                    bands(p).multiply(transition(p, 12.5, 12.5, 0.63)).multiply(upwardStep(p, 2.37, 0.91, 3.35, 0.91));
             Complex wd = bands(p).multiply(transition(p, 2.0, 2.0, 0.63));
             assertThat(Weighting.WK.at(f)).as("%s Hz", f).isCloseTo(wk.abs(), within(1e-12 * wk.abs()));
             assertThat(Weighting.WD.at(f)).as("%s Hz", f).isCloseTo(wd.abs(), within(1e-12 * wd.abs()));

@@ -125,14 +125,17 @@ class AxleSuspensionByHandTest {
 
     @Test
     void withOneSpringLooseTheOtherOneAloneTurnsAndLiftsTheBody() {
-        // Up by 70 mm and rolled by 0.05 rad to the right, 25 mm at the springs: left 210·g − 30·(70 + 25) N is loose, right
-        // 190·g − 30·(70 − 25) N pushes. The droop stops, 15 mm at their 0.3 m, are beyond 60 mm left by 25 mm, not right.
+        // Up by 70 mm and rolled by 0.05 rad to the right, 25 mm at the springs: left 210·g − 30·(70 + 25) N is loose,
+        // right
+        // 190·g − 30·(70 − 25) N pushes. The droop stops, 15 mm at their 0.3 m, are beyond 60 mm left by 25 mm, not
+        // right.
         AxleSuspension suspension = suspension(UPRIGHT, FAR);
         suspension.at(-0.07, 0.05, 0.25);
         double right = 190 * G - 30 * 45;
         double pull = 50e3 * 0.025;
         assertThat(suspension.force).isCloseTo(right - pull, within(1e-8));
-        // Against the roll: the right spring's push and the left stop's pull, less what the springs had at rest; and the bar.
+        // Against the roll: the right spring's push and the left stop's pull, less what the springs had at rest; and
+        // the bar.
         double atRest = 0.5 * (190 * G - 210 * G);
         assertThat(suspension.moment).isCloseTo(0.5 * right - atRest + 0.3 * pull + BAR * 0.05, within(1e-8));
         assertThat(suspension.forceByTravel).isCloseTo(30e3 + 50e3, within(1e-6));
@@ -143,13 +146,13 @@ class AxleSuspensionByHandTest {
 
     @Test
     void withOneBumpStopTouchedTheBodyIsHeldThereAlone() {
-        // Down by 45 mm and rolled by 0.05 rad, 20 mm at the stops 0.4 m out: right 65 mm, 15 mm into the rubber, 900 N at
+        // Down by 45 mm and rolled by 0.05 rad, 20 mm at the stops 0.4 m out: right 65 mm, 15 mm into the rubber, 900 N
+        // at
         // 100 N/mm; left 25 mm, clear of it.
         AxleSuspension suspension = suspension(UPRIGHT, FAR);
         suspension.at(0.045, 0.05, 0.25);
         assertThat(suspension.force).isCloseTo(400 * G + 2 * 30e3 * 0.045 + 900, within(1e-8));
-        assertThat(suspension.moment)
-                .isCloseTo(2 * 0.5 * 30e3 * 0.025 + 0.4 * 900 + BAR * 0.05, within(1e-8));
+        assertThat(suspension.moment).isCloseTo(2 * 0.5 * 30e3 * 0.025 + 0.4 * 900 + BAR * 0.05, within(1e-8));
         assertThat(suspension.forceByTravel).isCloseTo(60e3 + 100e3, within(1e-6));
         assertThat(suspension.forceByRoll).isCloseTo(0.4 * 100e3, within(1e-6));
         assertThat(suspension.momentByTravel).isCloseTo(0.4 * 100e3, within(1e-6));
@@ -161,7 +164,8 @@ class AxleSuspensionByHandTest {
 
     @Test
     void oneSideOverItsTravelBendsAtItsStopsAndMetalWhereTheRollBringsThem() {
-        // Rolled by 0.02 rad the right side is down by 10 mm at the spring, 8 at the rubber, 6 at the strap, 7 at the metal.
+        // Rolled by 0.02 rad the right side is down by 10 mm at the spring, 8 at the rubber, 6 at the strap, 7 at the
+        // metal.
         ForceLines right = suspension(UPRIGHT, FAR).side(Side.RIGHT, 0.02, 0.25);
         double rest = 190 * G + 300;
         assertThat(right.force(0)).isCloseTo(rest, within(1e-8));

@@ -120,7 +120,9 @@ class LeverWordsTest {
     private static List<String> words(double rollCentre, HandSums low, boolean stiffened, Units units) {
         Stance.Stands high = stands(0, 0.060, sums(0.550, 0.420, 6, 1));
         List<String> said = LeverWords.of(high, stands(0.040, rollCentre, low), stiffened, units);
-        assertThat(said).hasSize(2).allSatisfy(sentence -> assertThat(sentence).endsWith(".").doesNotContain("NaN"));
+        assertThat(said)
+                .hasSize(2)
+                .allSatisfy(sentence -> assertThat(sentence).endsWith(".").doesNotContain("NaN"));
         return said;
     }
 
@@ -141,19 +143,22 @@ class LeverWordsTest {
         assertThat(lever(0.068, 0.401))
                 .isEqualTo(opening + "rises by 8 mm and the rear one not at all" + axis
                         + "shrinks from 420 mm to 401 mm.");
-        assertThat(lever(0.0605, 0.4209)).endsWith("the front roll centre not at all and the rear one not at all" + axis + "stays 421 mm.");
+        assertThat(lever(0.0605, 0.4209))
+                .endsWith("the front roll centre not at all and the rear one not at all" + axis + "stays 421 mm.");
         assertThat(lever(0.060, 0.4191)).endsWith(axis + "stays 419 mm.");
         assertThat(lever(0.060, 0.4211)).endsWith(axis + "grows from 420 mm to 421 mm.");
         assertThat(lever(0.060, 0.4189)).endsWith(axis + "shrinks from 420 mm to 419 mm.");
         assertThat(words(0.010, sums(0.515, 0.431, 6, 1), false, Units.IMPERIAL).get(0))
-                .startsWith("From 0.00 in to 1.57 in down its sprung weight comes down by 1.38 in, the front roll centre by"
-                        + " 1.97 in");
+                .startsWith(
+                        "From 0.00 in to 1.57 in down its sprung weight comes down by 1.38 in, the front roll centre by"
+                                + " 1.97 in");
     }
 
     @Test
     void aLongerLeverLeansMoreUnlessSomethingElseHolds() {
         assertThat(lean(0.44, 6.3, false))
-                .isEqualTo("So it leans more, although it is lower: 6.00 deg/g by the hand sums before, 6.30 deg/g there.");
+                .isEqualTo(
+                        "So it leans more, although it is lower: 6.00 deg/g by the hand sums before, 6.30 deg/g there.");
         assertThat(lean(0.44, 6.09, false)).startsWith("So it leans no less, although it is lower: ");
         assertThat(lean(0.44, 5.91, false)).startsWith("So it leans no less, although it is lower: ");
         assertThat(lean(0.44, 5.7, false)).startsWith("It leans less all the same, because ");
@@ -185,10 +190,13 @@ class LeverWordsTest {
     @Test
     void lessLeanComesOfTheTyresOrOfTheSprings() {
         // It leans half a degree less in all; the tyres' mean tilt by more than half of that, or by less.
-        assertThat(words(0.02, sums(0.515, 0.44, 5.5, 0.74), false, Units.METRIC).get(1))
+        assertThat(words(0.02, sums(0.515, 0.44, 5.5, 0.74), false, Units.METRIC)
+                        .get(1))
                 .startsWith("It leans less all the same, because its tyres give less under a lower weight: ");
-        assertThat(words(0.02, sums(0.515, 0.44, 5.5, 0.76), false, Units.METRIC).get(1))
-                .startsWith("It leans less all the same, because leaning springs gain leverage as the roll centre falls: ");
+        assertThat(words(0.02, sums(0.515, 0.44, 5.5, 0.76), false, Units.METRIC)
+                        .get(1))
+                .startsWith(
+                        "It leans less all the same, because leaning springs gain leverage as the roll centre falls: ");
         Stance.Stands high = stands(0, car(0.06, onUprightSprings()), sums(0.550, 0.420, 6, 1));
         Stance.Stands low = stands(0.04, car(0.02, onUprightSprings()), sums(0.515, 0.44, 5.5, 0.76));
         assertThat(LeverWords.of(high, low, false, Units.METRIC).get(1))

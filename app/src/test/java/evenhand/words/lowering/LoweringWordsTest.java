@@ -104,7 +104,11 @@ class LoweringWordsTest {
                 own.paces(),
                 own.limit(),
                 List.of(events),
-                List.of(row(0.3, before), row(0.45, just), row(0.6, behind), own.limit().row()));
+                List.of(
+                        row(0.3, before),
+                        row(0.45, just),
+                        row(0.6, behind),
+                        own.limit().row()));
     }
 
     private static TurnEvent touch(double g, End end) {
@@ -147,11 +151,12 @@ class LoweringWordsTest {
         }
         LoweringStudy study = new LoweringStudy(List.of(rows), ends, works, true, Optional.empty(), List.of());
         List<String> said = LoweringWords.of(study, car, NONE, Units.METRIC);
-        assertThat(said).allSatisfy(sentence -> assertThat(sentence)
-                .endsWith(".")
-                .doesNotContain("NaN")
-                .doesNotContain("Infinity")
-                .doesNotContain("null"));
+        assertThat(said)
+                .allSatisfy(sentence -> assertThat(sentence)
+                        .endsWith(".")
+                        .doesNotContain("NaN")
+                        .doesNotContain("Infinity")
+                        .doesNotContain("null"));
         return said;
     }
 
@@ -178,8 +183,9 @@ class LoweringWordsTest {
     void camberIsToldFromAFifthOfADegreeOnAndWearFromTwo() {
         assertThat(camber(-0.5, -0.69)).isEmpty();
         assertThat(camber(-0.5, -0.71))
-                .contains("The static camber of its front wheels goes from −0.5 to −0.7 deg at 30 mm down, unless it is set"
-                        + " back.");
+                .contains(
+                        "The static camber of its front wheels goes from −0.5 to −0.7 deg at 30 mm down, unless it is set"
+                                + " back.");
         assertThat(camber(-0.5, 0.0)).isPresent();
         assertThat(camber(-1.0, -1.99).orElseThrow()).doesNotContain("wear");
         assertThat(camber(-1.0, -2.01).orElseThrow())
@@ -202,9 +208,10 @@ class LoweringWordsTest {
         Stance.Stands early = touching(20, turn(2, 2, 2, touch(0.49, End.REAR)));
         Stance.Stands lower = touching(30, turn(2, 2, 2, touch(0.3, End.REAR)));
         assertThat(one(said(late, later, early, lower), "stops carry it"))
-                .startsWith("At 20 mm down, at 0.490 g, the right rear wheel touches its bump stop. From there the stops"
-                        + " carry it at the rear as well: the front's share of the load transfer goes from 53.6 % to"
-                        + " 53.6 % at the limit");
+                .startsWith(
+                        "At 20 mm down, at 0.490 g, the right rear wheel touches its bump stop. From there the stops"
+                                + " carry it at the rear as well: the front's share of the load transfer goes from 53.6 % to"
+                                + " 53.6 % at the limit");
         assertThat(one(said(late, later), "stops carry it")).startsWith("At 10 mm down, at 0.550 g, ");
         assertThat(one(said(late), "stops carry it")).startsWith("As it stands, at 0.700 g, ");
         assertThat(of(said(late), "At none of these heights")).isEmpty();
@@ -214,7 +221,8 @@ class LoweringWordsTest {
 
     @Test
     void whatAStopDoesInMidBendFollowsTheUndersteerBehindIt() {
-        assertThat(behind(2, 2.14)).endsWith(", and the understeer from +2.00 deg/g before it to +2.14 deg/g at 0.600 g.");
+        assertThat(behind(2, 2.14))
+                .endsWith(", and the understeer from +2.00 deg/g before it to +2.14 deg/g at 0.600 g.");
         assertThat(behind(2, 1.86)).endsWith("+1.86 deg/g at 0.600 g.");
         assertThat(behind(2, 2.16)).endsWith(": it feels as if the nose stopped answering.");
         assertThat(behind(2, 1.84)).endsWith(": it feels as if the nose turned in by itself in mid-bend.");
@@ -235,10 +243,13 @@ class LoweringWordsTest {
         assertThat(said)
                 .contains("From 0.620 g on the steering has to be let back while the speed still rises: it has come to"
                         + " oversteer.");
-        assertThat(said).contains("As it stands the front goes first, at 0.800 g; near its limit it understeers by 1.20 deg/g.");
+        assertThat(said)
+                .contains(
+                        "As it stands the front goes first, at 0.800 g; near its limit it understeers by 1.20 deg/g.");
         assertThat(said(touching(0, turn(2, 2, 2)), touching(20, turn(2, 2, 2, touch(0.42, End.FRONT)))))
-                .contains("At 20 mm down the front goes first, at 0.800 g; near its limit it understeers by 1.20 deg/g, at"
-                        + " 0 mm it understeers by 1.20 deg/g.");
+                .contains(
+                        "At 20 mm down the front goes first, at 0.800 g; near its limit it understeers by 1.20 deg/g, at"
+                                + " 0 mm it understeers by 1.20 deg/g.");
         assertThat(of(said(touching(0, turn(2, 2, 2))), "let back")).isEmpty();
     }
 
@@ -261,7 +272,8 @@ class LoweringWordsTest {
         assertThat(said(felt(0, false, 0.70), felt(20, false, 0.729)))
                 .contains(opening + "stays at 0.70 m/s² (fairly uncomfortable) as long as the car is off its stops.");
         assertThat(said(felt(0, false, 0.70), felt(20, false, 0.731)))
-                .contains(opening + "goes from 0.70 m/s² (fairly uncomfortable) to 0.73 m/s² (fairly uncomfortable) at 20 mm"
+                .contains(opening
+                        + "goes from 0.70 m/s² (fairly uncomfortable) to 0.73 m/s² (fairly uncomfortable) at 20 mm"
                         + " down.");
         assertThat(said(felt(0, false, 0.70), felt(20, false, 0.60), felt(40, true, 1.10)))
                 .contains(opening + "goes from 0.70 m/s² (fairly uncomfortable) to 0.60 m/s² (a little uncomfortable to"
@@ -273,8 +285,8 @@ class LoweringWordsTest {
 
     @Test
     void withoutDampersComfortHasNoAnswer() {
-        Ride none = new Ride(
-                RIDE.front(), RIDE.rear(), RIDE.road(), RIDE.speed(), RIDE.pitchBounce(), Optional.empty());
+        Ride none =
+                new Ride(RIDE.front(), RIDE.rear(), RIDE.road(), RIDE.speed(), RIDE.pitchBounce(), Optional.empty());
         assertThat(said(stands(0, CAR, FREE, FREE, turn(2, 2, 2), none)))
                 .contains("Without damper curves at both ends there is no answer on comfort.");
         assertThat(of(said(stands(0, CAR, FREE, FREE, turn(2, 2, 2), new RideAnswer.NoRide("why"))), "comfort"))
@@ -285,12 +297,14 @@ class LoweringWordsTest {
     void theLowestThatWorksIsToldWithItsLeanItsStopAndItsLimit() {
         Stance.Stands free = touching(20, turn(2, 2, 2));
         assertThat(said(CAR, Optional.of(free), free))
-                .contains("At 20 mm down it leans, by the hand sums, 6.00 deg/g, touches no bump stop, and the front goes"
-                        + " first, at 0.800 g.");
+                .contains(
+                        "At 20 mm down it leans, by the hand sums, 6.00 deg/g, touches no bump stop, and the front goes"
+                                + " first, at 0.800 g.");
         Stance.Stands touched = touching(0, turn(2, 2, 2, touch(0.61, End.REAR)));
         assertThat(said(CAR, Optional.of(touched), touched))
-                .contains("As it stands it leans, by the hand sums, 6.00 deg/g, touches its first bump stop at 0.610 g, and"
-                        + " the front goes first, at 0.800 g.");
+                .contains(
+                        "As it stands it leans, by the hand sums, 6.00 deg/g, touches its first bump stop at 0.610 g, and"
+                                + " the front goes first, at 0.800 g.");
         assertThat(of(said(free), "it leans, by the hand sums")).isEmpty();
     }
 
@@ -303,7 +317,8 @@ class LoweringWordsTest {
         assertThat(of(said(at(0, FREE, FREE)), "There is no answer")).isEmpty();
     }
 
-    private static String lowest(Need stopped, OptionalDouble lowered, boolean atOnce, Optional<Stance> works, Stance first) {
+    private static String lowest(
+            Need stopped, OptionalDouble lowered, boolean atOnce, Optional<Stance> works, Stance first) {
         List<LoweringStudy.Ending> ends = new ArrayList<>();
         for (Need need : Need.ALL) {
             ends.add(
@@ -316,7 +331,10 @@ class LoweringWordsTest {
     }
 
     private static Need need(String key) {
-        return Need.ALL.stream().filter(one -> one.key().equals(key)).findFirst().orElseThrow();
+        return Need.ALL.stream()
+                .filter(one -> one.key().equals(key))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -324,20 +342,23 @@ class LoweringWordsTest {
         Stance.Stands first = at(0, standing(0.02), FREE);
         Need toStop = need("frontBumpTravelToStop");
         assertThat(lowest(toStop, OptionalDouble.of(0.0153), false, Optional.empty(), first))
-                .isEqualTo("The lowest that works is 15.3 mm down: there the front bump travel to the stop comes to 25 mm,"
-                        + " the least by common practice. Any lower, and it sits on its rubbers on any rough road.");
+                .isEqualTo(
+                        "The lowest that works is 15.3 mm down: there the front bump travel to the stop comes to 25 mm,"
+                                + " the least by common practice. Any lower, and it sits on its rubbers on any rough road.");
         assertThat(lowest(need("frontFrequency"), OptionalDouble.of(0.01), false, Optional.empty(), first))
                 .contains("comes to 2.20 Hz, the most by common practice.");
         assertThat(lowest(Need.ANSWER, OptionalDouble.of(0.01), false, Optional.empty(), first))
-                .isEqualTo("The lowest that works is 10 mm down: below it there is no answer (within less than a step).");
+                .isEqualTo(
+                        "The lowest that works is 10 mm down: below it there is no answer (within less than a step).");
     }
 
     @Test
     void whereNotEvenTheFirstWorksItIsSaidHowMuchHigherItMust() {
         Need toStop = need("frontBumpTravelToStop");
         Stance.Stands first = at(0, standing(0.02), FREE);
-        String fails = "the front bump travel to the stop is 20 mm, and at least 25 mm is wanted by common practice, or it"
-                + " sits on its rubbers on any rough road. ";
+        String fails =
+                "the front bump travel to the stop is 20 mm, and at least 25 mm is wanted by common practice, or it"
+                        + " sits on its rubbers on any rough road. ";
         assertThat(lowest(toStop, NONE, true, Optional.of(at(-5, FREE, FREE)), first))
                 .isEqualTo("It does not even work as it stands: " + fails
                         + "It would have to stand 5 mm higher for all that a road car needs.");

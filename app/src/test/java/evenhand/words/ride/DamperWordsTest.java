@@ -67,7 +67,11 @@ class DamperWordsTest {
     }
 
     private static String clean(String sentence) {
-        assertThat(sentence).endsWith(".").doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("null");
+        assertThat(sentence)
+                .endsWith(".")
+                .doesNotContain("NaN")
+                .doesNotContain("Infinity")
+                .doesNotContain("null");
         return sentence;
     }
 
@@ -77,19 +81,23 @@ class DamperWordsTest {
     @Test
     void comfortAndGripEachHaveTheirSetting() {
         assertThat(verdict(CAR, choice(SOFT, HARD)))
-                .isEqualTo("Rear: \"soft\" for comfort, as it is set (0.481 m/s²), \"hard\" for grip (tyre load varies by"
-                        + " 9.1 %).");
-        assertThat(DamperWords.verdict(CAR, RIDE, End.FRONT, choice(SOFT, HARD), Units.METRIC)).startsWith("Front: ");
+                .isEqualTo(
+                        "Rear: \"soft\" for comfort, as it is set (0.481 m/s²), \"hard\" for grip (tyre load varies by"
+                                + " 9.1 %).");
+        assertThat(DamperWords.verdict(CAR, RIDE, End.FRONT, choice(SOFT, HARD), Units.METRIC))
+                .startsWith("Front: ");
     }
 
     @Test
     void oneSettingMayBeBestForBoth() {
         Fitted best = fitted("mid", false, 0.3, 0.47, 0.090);
         assertThat(verdict(CAR, choice(SOFT, best, HARD)))
-                .isEqualTo("Rear: \"mid\" for comfort and for grip (0.470 m/s², tyre load varies by 9.0 %); \"soft\" is set"
-                        + " (0.481 m/s², tyre load varies by 9.8 %).");
+                .isEqualTo(
+                        "Rear: \"mid\" for comfort and for grip (0.470 m/s², tyre load varies by 9.0 %); \"soft\" is set"
+                                + " (0.481 m/s², tyre load varies by 9.8 %).");
         assertThat(verdict(CAR, choice(fitted("mid", true, 0.3, 0.47, 0.090), HARD)))
-                .isEqualTo("Rear: \"mid\" for comfort and for grip, as it is set (0.470 m/s², tyre load varies by 9.0 %).");
+                .isEqualTo(
+                        "Rear: \"mid\" for comfort and for grip, as it is set (0.470 m/s², tyre load varies by 9.0 %).");
     }
 
     @Test
@@ -104,8 +112,9 @@ class DamperWordsTest {
     @Test
     void oneDamperAloneIsToldWithItsFirmness() {
         assertThat(verdict(CAR, choice(fitted("", true, 0.25, 0.481, 0.098))))
-                .isEqualTo("Rear: one damper without settings, a ratio of 0.25, as for comfort (0.481 m/s², tyre load varies"
-                        + " by 9.8 %).");
+                .isEqualTo(
+                        "Rear: one damper without settings, a ratio of 0.25, as for comfort (0.481 m/s², tyre load varies"
+                                + " by 9.8 %).");
         assertThat(verdict(CAR, choice(fitted("only", true, 0.55, 0.6, 0.1))))
                 .startsWith("Rear: one setting only, \"only\", a ratio of 0.55, as for track use (");
     }
@@ -113,8 +122,9 @@ class DamperWordsTest {
     @Test
     void aFirmerSettingCostsOrGivesWhatItsNumbersSay() {
         assertThat(step(0.520, 0.091))
-                .isEqualTo("One setting firmer, \"hard\" (ratio 0.40), rides 8 % harsher, 0.520 m/s² instead of 0.481 m/s²,"
-                        + " but holds the road more steadily: the tyre load varies by 9.1 % instead of 9.8 %.");
+                .isEqualTo(
+                        "One setting firmer, \"hard\" (ratio 0.40), rides 8 % harsher, 0.520 m/s² instead of 0.481 m/s²,"
+                                + " but holds the road more steadily: the tyre load varies by 9.1 % instead of 9.8 %.");
         assertThat(step(0.520, 0.105)).contains("rides 8 % harsher, ").contains(", and holds the road less steadily: ");
         assertThat(step(0.443, 0.091)).contains("rides 8 % softer, ").contains(", and holds the road more steadily: ");
         assertThat(step(0.443, 0.105)).contains("rides 8 % softer, ").contains(", but holds the road less steadily: ");
@@ -143,12 +153,14 @@ class DamperWordsTest {
                 fitted("mid", true, 0.32, 0.5, 0.094),
                 fitted("hard", false, 0.40, 0.520, 0.091)));
         assertThat(said.get(0))
-                .startsWith("The rear dampers are on \"mid\", which damps the body by a ratio of 0.32 (bump 0.27, rebound"
-                        + " 0.37) and the wheel by ")
+                .startsWith(
+                        "The rear dampers are on \"mid\", which damps the body by a ratio of 0.32 (bump 0.27, rebound"
+                                + " 0.37) and the wheel by ")
                 .endsWith(", as for fast road.");
         assertThat(said.get(1))
-                .startsWith("With the rear springs, on this road, the body above the axle shakes least at a damping ratio of"
-                        + " 0.15 and the tyre load is steadiest at 0.40: ");
+                .startsWith(
+                        "With the rear springs, on this road, the body above the axle shakes least at a damping ratio of"
+                                + " 0.15 and the tyre load is steadiest at 0.40: ");
         assertThat(said.get(2)).startsWith("One setting less firm, \"soft\" (ratio 0.25), rides 4 % softer, ");
         assertThat(said.get(3)).startsWith("One setting firmer, \"hard\" (ratio 0.40), rides 4 % harsher, ");
         assertThat(said).hasSize(4);
@@ -168,8 +180,9 @@ class DamperWordsTest {
         Fitted second = fitted("2", false, 0.199, 0.42, 0.11);
         Fitted third = fitted("3", true, 0.2, 0.44, 0.1);
         assertThat(said(choice(first, second, third)))
-                .contains("Up to \"2\" there is too little to hold the body on a wavy road (a ratio below 0.20), whatever"
-                        + " comfort on this road says.");
+                .contains(
+                        "Up to \"2\" there is too little to hold the body on a wavy road (a ratio below 0.20), whatever"
+                                + " comfort on this road says.");
         assertThat(said(choice(third, HARD))).noneMatch(sentence -> sentence.startsWith("Up to"));
         assertThat(verdict(CAR, choice(first, second, third))).contains("\"3\" for comfort");
     }
@@ -178,13 +191,16 @@ class DamperWordsTest {
     void aDamperWithoutSettingsIsScaled() {
         Fitted only = fitted("", true, 0.25, 0.481, 0.098); // 1000 N·s/m
         assertThat(said(choice(only)).get(1))
-                .isEqualTo("The file names no settings of the rear dampers, so there is no click to choose. Scaled, it would"
-                        + " give the softest ride with 0.60 times its force, 0.400 m/s² at a ratio of 0.15, too little to"
-                        + " hold the body, and the steadiest tyre load with 1.60 times its force, 8.0 % at a ratio of 0.40.");
+                .isEqualTo(
+                        "The file names no settings of the rear dampers, so there is no click to choose. Scaled, it would"
+                                + " give the softest ride with 0.60 times its force, 0.400 m/s² at a ratio of 0.15, too little to"
+                                + " hold the body, and the steadiest tyre load with 1.60 times its force, 8.0 % at a ratio of 0.40.");
         Optional<Point> held = Optional.of(new Point(800, 0.2, 0.45, 0.1));
         assertThat(said(new DamperChoice(List.of(only), held, Optional.empty())).get(1))
-                .endsWith("Scaled, it would give the softest ride with 0.80 times its force, 0.450 m/s² at a ratio of 0.20.");
-        assertThat(said(new DamperChoice(List.of(only), Optional.empty(), Optional.empty())).get(1))
+                .endsWith(
+                        "Scaled, it would give the softest ride with 0.80 times its force, 0.450 m/s² at a ratio of 0.20.");
+        assertThat(said(new DamperChoice(List.of(only), Optional.empty(), Optional.empty()))
+                        .get(1))
                 .endsWith("No damper of any force would be best within the range that is swept.");
     }
 
@@ -227,7 +243,9 @@ class DamperWordsTest {
         Car none = with(Optional.empty());
         assertThat(verdict(none, nothing))
                 .isEqualTo("Rear: nothing can be said of comfort and grip, as the file has no damper curves there.");
-        double held = 0.2 * 2 * Math.sqrt(RIDE.rear().rates().heave() * RIDE.rear().undamped().sprungMass());
+        double held = 0.2
+                * 2
+                * Math.sqrt(RIDE.rear().rates().heave() * RIDE.rear().undamped().sprungMass());
         assertThat(said(none, nothing, Units.METRIC))
                 .satisfiesExactly(
                         first -> assertThat(first)

@@ -53,7 +53,9 @@ class RideWordsTest {
                 own.end(),
                 own.rates(),
                 own.undamped(),
-                new Modes(new Modes.Mode(2 * Math.PI * frequency, 0), own.undampedModes().hop()),
+                new Modes(
+                        new Modes.Mode(2 * Math.PI * frequency, 0),
+                        own.undampedModes().hop()),
                 own.damped(),
                 standing,
                 own.staticLoad(),
@@ -80,11 +82,12 @@ class RideWordsTest {
 
     private static List<String> all(Car car, Ride ride, FirstStops stops, List<Passage> passages, Units units) {
         List<String> said = RideWords.of(car, ride, stops, passages, ROAD, units);
-        assertThat(said).allSatisfy(sentence -> assertThat(sentence)
-                .endsWith(".")
-                .doesNotContain("NaN")
-                .doesNotContain("Infinity")
-                .doesNotContain("null"));
+        assertThat(said)
+                .allSatisfy(sentence -> assertThat(sentence)
+                        .endsWith(".")
+                        .doesNotContain("NaN")
+                        .doesNotContain("Infinity")
+                        .doesNotContain("null"));
         return said;
     }
 
@@ -125,12 +128,17 @@ class RideWordsTest {
 
     @Test
     void theGiveOfTheSpringsIsTheLoadOnTheirRate() {
-        double front = RIDE.front().undamped().sprungMass() * G / RIDE.front().rates().heave();
-        double rear = RIDE.rear().undamped().sprungMass() * G / RIDE.rear().rates().heave();
+        double front =
+                RIDE.front().undamped().sprungMass() * G / RIDE.front().rates().heave();
+        double rear =
+                RIDE.rear().undamped().sprungMass() * G / RIDE.rear().rates().heave();
         assertThat(one(all(RIDE), "swings"))
-                .endsWith(String.format("; the springs give %.0f mm and %.0f mm under what stands on them.", front * 1e3, rear * 1e3));
+                .endsWith(String.format(
+                        "; the springs give %.0f mm and %.0f mm under what stands on them.", front * 1e3, rear * 1e3));
         assertThat(one(all(CAR, RIDE, FirstStops.NONE, List.of(), Units.IMPERIAL), "swings"))
-                .endsWith(String.format("; the springs give %.1f in and %.1f in under what stands on them.", front / 0.0254, rear / 0.0254));
+                .endsWith(String.format(
+                        "; the springs give %.1f in and %.1f in under what stands on them.",
+                        front / 0.0254, rear / 0.0254));
     }
 
     @Test
@@ -142,7 +150,8 @@ class RideWordsTest {
         assertThat(one(all(standing(half, quarter)), "room for"))
                 .isEqualTo("Before the bump stops there is room for 0.50 g of extra load at the front and 0.25 g at the"
                         + " rear.");
-        assertThat(one(all(standing(half, travels(mm(-3), NONE, NONE))), "room for")).endsWith("0.00 g at the rear.");
+        assertThat(one(all(standing(half, travels(mm(-3), NONE, NONE))), "room for"))
+                .endsWith("0.00 g at the rear.");
         assertThat(of(all(standing(half, PLENTY)), "room for")).isEmpty();
         assertThat(of(all(standing(PLENTY, half)), "room for")).isEmpty();
     }
@@ -150,14 +159,23 @@ class RideWordsTest {
     @Test
     void flatRideIsJudgedByTheRatioAsItIsShown() {
         assertThat(one(all(swinging(1.5, 1.485)), "Rear over front"))
-                .isEqualTo("Rear over front frequency is 0.99: the rear is the slower end, so after a bump the body goes"
-                        + " on pitching.");
+                .isEqualTo(
+                        "Rear over front frequency is 0.99: the rear is the slower end, so after a bump the body goes"
+                                + " on pitching.");
         String less = "less than the 1.1 to 1.2 that lets the rear catch up after a bump.";
-        assertThat(one(all(swinging(1, 0.996)), "Rear over front")).contains("is 1.00: ").endsWith(less);
-        assertThat(one(all(swinging(1, 1.094)), "Rear over front")).contains("is 1.09: ").endsWith(less);
+        assertThat(one(all(swinging(1, 0.996)), "Rear over front"))
+                .contains("is 1.00: ")
+                .endsWith(less);
+        assertThat(one(all(swinging(1, 1.094)), "Rear over front"))
+                .contains("is 1.09: ")
+                .endsWith(less);
         String within = "within the 1.1 to 1.2 that makes for a flat ride.";
-        assertThat(one(all(swinging(1, 1.096)), "Rear over front")).contains("is 1.10: ").endsWith(within);
-        assertThat(one(all(swinging(1, 1.204)), "Rear over front")).contains("is 1.20: ").endsWith(within);
+        assertThat(one(all(swinging(1, 1.096)), "Rear over front"))
+                .contains("is 1.10: ")
+                .endsWith(within);
+        assertThat(one(all(swinging(1, 1.204)), "Rear over front"))
+                .contains("is 1.20: ")
+                .endsWith(within);
         assertThat(one(all(swinging(1, 1.206)), "Rear over front"))
                 .isEqualTo("Rear over front frequency is 1.21: more than the 1.1 to 1.2 that makes for a flat ride: the"
                         + " tail is livelier than it need be.");
@@ -177,13 +195,11 @@ class RideWordsTest {
     @Test
     void aStopThatCarriesAtRestIsToldWithItsShare() {
         double stands = RIDE.rear().undamped().sprungMass() * G;
-        Standing on = new Standing(
-                2000, NONE, NONE, NONE, mm(-4), NONE, NONE, OptionalDouble.of(0.25 * stands), NONE);
+        Standing on = new Standing(2000, NONE, NONE, NONE, mm(-4), NONE, NONE, OptionalDouble.of(0.25 * stands), NONE);
         assertThat(all(standing(PLENTY, on)).get(0))
                 .startsWith("The rear stands on its bump stops at rest, which carry 25 % of it:");
         assertThat(all(standing(travels(mm(0), NONE, NONE), PLENTY)).get(0)).startsWith("The body swings");
-        Standing loose = new Standing(
-                0, NONE, NONE, NONE, mm(-30), NONE, NONE, OptionalDouble.of(2 * stands), NONE);
+        Standing loose = new Standing(0, NONE, NONE, NONE, mm(-30), NONE, NONE, OptionalDouble.of(2 * stands), NONE);
         assertThat(all(standing(loose, on)).subList(0, 2))
                 .satisfiesExactly(
                         first -> assertThat(first).startsWith("The front springs are loose at this ride height"),
@@ -260,7 +276,8 @@ class RideWordsTest {
         // Three times the force is a little more in ratio; what would be shown as 3.0 is not more than 3.
         assertThat(damping(60, 178)).doesNotContain("pulls the car down");
         assertThat(damping(60, 184))
-                .containsPattern("; rebound is 3\\.[1-2] times bump, and more than 3 pulls the car down on a rough road\\.$");
+                .containsPattern(
+                        "; rebound is 3\\.[1-2] times bump, and more than 3 pulls the car down on a rough road\\.$");
         assertThat(damping(100, 0)).endsWith("; in rebound they do nothing at that speed, which is unusual.");
         assertThat(damping(0, 200))
                 .endsWith("; in bump they do next to nothing at that speed, and rebound alone pulls the car down on a"
@@ -274,7 +291,8 @@ class RideWordsTest {
         Ride ride = (Ride) Ride.of(car, RoadClass.B, 80 / 3.6);
         List<String> said = all(car, ride, FirstStops.NONE, List.of(), Units.METRIC);
         assertThat(said)
-                .contains("There are no damper curves at the front, so nothing is said of damping, comfort and grip there.");
+                .contains(
+                        "There are no damper curves at the front, so nothing is said of damping, comfort and grip there.");
         assertThat(of(said, "The rear dampers give")).isPresent();
         assertThat(of(said, "the seat's mounting shakes")).isEmpty();
         assertThat(of(all(RIDE), "There are no damper curves")).isEmpty();
@@ -302,9 +320,12 @@ class RideWordsTest {
 
     @Test
     void aTrampThatIsHardlyDampedRingsOn() {
-        String hops = String.format("The rear axle hops at %.1f Hz and tramps, wheel against wheel, at 12.3 Hz", RIDE.rear().hopFrequency());
+        String hops = String.format(
+                "The rear axle hops at %.1f Hz and tramps, wheel against wheel, at 12.3 Hz",
+                RIDE.rear().hopFrequency());
         assertThat(tramp(OptionalDouble.of(0.1))).isEqualTo(hops + ", damped by 0.10.");
-        assertThat(tramp(OptionalDouble.of(0.099))).isEqualTo(hops + ", damped by 0.10: little, so one wheel's bump rings on.");
+        assertThat(tramp(OptionalDouble.of(0.099)))
+                .isEqualTo(hops + ", damped by 0.10: little, so one wheel's bump rings on.");
         assertThat(tramp(NONE)).isEqualTo(hops + ".");
         assertThat(of(all(swinging(1.3, 1.5)), "tramps")).isEmpty();
     }
@@ -320,10 +341,12 @@ class RideWordsTest {
         double front = RIDE.comfort(End.FRONT).orElseThrow();
         double rear = RIDE.comfort(End.REAR).orElseThrow();
         assertThat(one(all(ride(RIDE.front(), RIDE.rear(), Optional.of(seat))), "mounting shakes"))
-                .startsWith("On " + ROAD + " at 80 km/h the seat's mounting shakes with 0.55 m/s² as a body feels it,"
-                        + " r.m.s.: a little uncomfortable to fairly uncomfortable by ISO 2631-1; on class A (a new motorway) ")
+                .startsWith(
+                        "On " + ROAD + " at 80 km/h the seat's mounting shakes with 0.55 m/s² as a body feels it,"
+                                + " r.m.s.: a little uncomfortable to fairly uncomfortable by ISO 2631-1; on class A (a new motorway) ")
                 .contains(" and on class C (an ordinary country road) ")
-                .contains(String.format("Above the front axle it is %.2f m/s² and above the rear one %.2f m/s².", front, rear))
+                .contains(String.format(
+                        "Above the front axle it is %.2f m/s² and above the rear one %.2f m/s².", front, rear))
                 .endsWith(String.format(
                         "The load of the tyres varies by %.0f %% and %.0f %% of that at rest.",
                         100 * RIDE.tyreLoadVariation(End.FRONT).orElseThrow(),
@@ -333,28 +356,40 @@ class RideWordsTest {
     @Test
     void theRoadThatWasAskedIsNotAmongTheOthers() {
         Ride onC = (Ride) Ride.of(CAR, RoadClass.C, 80 / 3.6);
-        assertThat(SeatWords.onOtherRoads(onC).orElseThrow()).startsWith("on class A (").doesNotContain("class C");
-        assertThat(SeatWords.onOtherRoads(ride(RIDE.front(), RIDE.rear(), Optional.empty()))).isEmpty();
+        assertThat(SeatWords.onOtherRoads(onC).orElseThrow())
+                .startsWith("on class A (")
+                .doesNotContain("class C");
+        assertThat(SeatWords.onOtherRoads(ride(RIDE.front(), RIDE.rear(), Optional.empty())))
+                .isEmpty();
     }
 
     @Test
     void whatIsShortOfTravelIsNamedAndWhatHasJustEnoughIsNot() {
-        assertThat(of(all(standing(travels(mm(25), mm(60), mm(60)), PLENTY)), "little travel")).isEmpty();
+        assertThat(of(all(standing(travels(mm(25), mm(60), mm(60)), PLENTY)), "little travel"))
+                .isEmpty();
         assertThat(one(all(standing(travels(mm(24.9), mm(60), mm(60)), PLENTY)), "little travel"))
-                .isEqualTo("At the front there is little travel for the road: 25 mm before the bump stop, where 25 mm are"
-                        + " wanted.");
+                .isEqualTo(
+                        "At the front there is little travel for the road: 25 mm before the bump stop, where 25 mm are"
+                                + " wanted.");
         assertThat(one(all(standing(PLENTY, travels(mm(12), mm(41), mm(38)))), "little travel"))
-                .isEqualTo("At the rear there is little travel for the road: 12 mm before the bump stop, where 25 mm are"
-                        + " wanted, 41 mm to metal, where 60 mm are wanted, 38 mm in droop, where 60 mm are wanted.");
+                .isEqualTo(
+                        "At the rear there is little travel for the road: 12 mm before the bump stop, where 25 mm are"
+                                + " wanted, 41 mm to metal, where 60 mm are wanted, 38 mm in droop, where 60 mm are wanted.");
         assertThat(one(
-                        all(CAR, standing(travels(NONE, mm(30), NONE), PLENTY), FirstStops.NONE, List.of(), Units.IMPERIAL),
+                        all(
+                                CAR,
+                                standing(travels(NONE, mm(30), NONE), PLENTY),
+                                FirstStops.NONE,
+                                List.of(),
+                                Units.IMPERIAL),
                         "little travel"))
                 .endsWith(": 1.2 in to metal, where 2.4 in are wanted.");
     }
 
     private static List<String> touched(OptionalDouble front, OptionalDouble rear) {
         Standing gap = travels(mm(40), NONE, NONE);
-        return all(CAR, standing(gap, gap), new FirstStops(front, rear, Optional.empty()), List.of(), Units.METRIC).stream()
+        return all(CAR, standing(gap, gap), new FirstStops(front, rear, Optional.empty()), List.of(), Units.METRIC)
+                .stream()
                 .filter(sentence -> sentence.contains("left turn"))
                 .toList();
     }
@@ -405,15 +440,19 @@ class RideWordsTest {
                 .isEqualTo("The front springs bind 7 mm before metal meets.");
         assertThat(one(all(standing(PLENTY, spring(NONE, mm(5.4), NONE))), "metal meets"))
                 .isEqualTo("When metal meets, the rear springs have only 5 mm left between their coils.");
-        assertThat(one(all(standing(PLENTY, spring(NONE, mm(0), NONE))), "metal meets")).contains("have only 0 mm left");
-        assertThat(of(all(standing(PLENTY, spring(NONE, mm(6), NONE))), "metal meets")).isEmpty();
+        assertThat(one(all(standing(PLENTY, spring(NONE, mm(0), NONE))), "metal meets"))
+                .contains("have only 0 mm left");
+        assertThat(of(all(standing(PLENTY, spring(NONE, mm(6), NONE))), "metal meets"))
+                .isEmpty();
     }
 
     @Test
     void aSpringThatHangsLooseIsTold() {
         String loose = "The rear springs hang loose before droop ends: they need a helper or a strap.";
-        assertThat(all(standing(PLENTY, spring(NONE, NONE, OptionalDouble.of(-1))))).contains(loose);
-        assertThat(all(standing(PLENTY, spring(NONE, NONE, OptionalDouble.of(1))))).doesNotContain(loose);
+        assertThat(all(standing(PLENTY, spring(NONE, NONE, OptionalDouble.of(-1)))))
+                .contains(loose);
+        assertThat(all(standing(PLENTY, spring(NONE, NONE, OptionalDouble.of(1)))))
+                .doesNotContain(loose);
         assertThat(all(standing(PLENTY, PLENTY))).doesNotContain(loose);
     }
 
@@ -433,7 +472,12 @@ class RideWordsTest {
                 new Damper.Setting("soft", new Damper.Forces(line(80), line(120))),
                 new Damper.Setting("hard", new Damper.Forces(line(200), line(300))));
         Car car = with(Optional.of(new Damper(
-                OptionalDouble.of(1), NONE, NONE, Optional.of(settings.get(1).forces()), settings, Optional.of("hard"))));
+                OptionalDouble.of(1),
+                NONE,
+                NONE,
+                Optional.of(settings.get(1).forces()),
+                settings,
+                Optional.of("hard"))));
         Ride ride = (Ride) Ride.of(car, RoadClass.B, 80 / 3.6);
         assertThat(one(all(car, ride, FirstStops.NONE, List.of(), Units.METRIC), "Settings of the front damper"))
                 .matches("Settings of the front damper: \"soft\" \\d\\.\\d\\d, felt above the axle \\d\\.\\d\\d m/s²,"
