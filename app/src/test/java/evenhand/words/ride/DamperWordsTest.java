@@ -263,7 +263,7 @@ class DamperWordsTest {
                         second -> assertThat(second)
                                 .isEqualTo(String.format(
                                         "Until then: on this spring the body is held from about %.1f lbf*s/in at the wheel on.",
-                                        held / 175.12683524647637)));
+                                        held / 175.126835)));
     }
 
     @Test
