@@ -32,9 +32,9 @@ class AxleRideTest {
                 AxleSuspension suspension = AxleSuspension.of(car, end);
                 double track = axle.track();
                 double h = 1e-5;
-                suspension.at(0, 0, axle.rollCentreHeight());
+                suspension.at(0, 0, axle.geometry().rollCentreHeight());
                 double atRest = suspension.force;
-                suspension.at(h / 2, h / track, axle.rollCentreHeight()); // the right one
+                suspension.at(h / 2, h / track, axle.geometry().rollCentreHeight()); // the right one
                 double moment = suspension.moment - axle.barRollStiffness() * h / track;
                 double right = (suspension.force - atRest) / 2 + moment / track;
                 WheelRates rates = WheelRates.of(car, end);
