@@ -44,7 +44,7 @@ class ArchitectureTest {
 
     /** What steps, in time or along a road, searches or samples stands on a library of mathematics for that. */
     private static final String[] WITH_MATHEMATICS = {
-        "evenhand.road..", "evenhand.bump..", "evenhand.choice..", "evenhand.doubt.."
+        "evenhand.linkage..", "evenhand.road..", "evenhand.bump..", "evenhand.choice..", "evenhand.doubt.."
     };
 
     /** What the commands share: page, options, and the frame of a reply. */
@@ -66,6 +66,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule theCatalogueDescribesTheCar = usesOnly("catalogue", "car", "tyre", "quantity");
+
+    @ArchTest
+    static final ArchRule linksMoveByTheCarAlone = usesOnly("linkage", "car");
 
     @ArchTest
     static final ArchRule suspensionIsTheCarAsTheWheelFeelsIt = usesOnly("suspension", "geometry", "car", "tyre");
@@ -124,6 +127,7 @@ class ArchitectureTest {
     static final ArchRule physicsDoesNotKnowItsDescription = noClasses()
             .that()
             .resideInAnyPackage(
+                    "evenhand.linkage..",
                     "evenhand.suspension..",
                     "evenhand.load..",
                     "evenhand.handsums..",

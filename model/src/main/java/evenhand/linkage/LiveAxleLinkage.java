@@ -1,0 +1,365 @@
+package evenhand.linkage;
+
+import evenhand.car.End;
+import evenhand.car.Side;
+import evenhand.car.links.Clearance;
+import evenhand.car.links.LinkedLiveAxle;
+import evenhand.car.links.SideView;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A live axle on its links. Motions of its figures: heave, both wheels up by one; roll, the left one up by one and the right
+ * one down by one. Reading figures allocates nothing but in {@link #state}.
+ */
+public final class LiveAxleLinkage extends AxleLinkage {
+    private static final int HEAVE = LiveAxlePose.HEAVE;
+    private static final int ROLL = LiveAxlePose.ROLL;
+
+    /** Below this turn per travel there is no swing centre, rad/m. */
+    static final double NO_TURN = 1e-9;
+
+    private final LinkedLiveAxle given;
+    private final LiveAxlePose pose;
+    private final Part axle;
+    private final WheelOn left;
+    private final WheelOn right;
+    private final WheelMounts leftMounts;
+    private final WheelMounts rightMounts;
+    private final Optional<ShaftLine> shaft;
+    private final double restAhead;
+    private final List<JointedLink> links = new ArrayList<>();
+    private final List<Gap> gaps = new ArrayList<>();
+
+    // of the roll centre
+    private double rollCentreUp; // z in the body
+    private double forceLine;
+
+    /** Of a pose that stands at rest. */
+    LiveAxleLinkage(LiveAxlePose pose) {
+        this.pose = pose;
+        given = pose.given;
+        axle = pose.axle;
+        left = new WheelOn(axle, WheelPlace.of(given.stance(), Side.LEFT), given.stance());
+        right = new WheelOn(axle, WheelPlace.of(given.stance(), Side.RIGHT), given.stance());
+        leftMounts = new WheelMounts(given.mounts(), Side.LEFT, on -> axle, Optional.empty());
+        rightMounts = new WheelMounts(given.mounts(), Side.RIGHT, on -> axle, Optional.empty());
+        shaft = given.propShaft().map(s -> new ShaftLine(s, axle));
+        for (int r = 0; r < pose.rods.size(); r++) {
+            int rod = r;
+            AxleRod link = pose.rods.get(r);
+            links.add(new JointedLink(
+                    link.name(),
+                    link.view(),
+                    link.rod(),
+                    link.length(),
+                    JointedLink.Bolts.LEVEL,
+                    (body, moving) -> {
+                        pose.bodyEnd(rod, body);
+                        pose.axleEnd(rod, moving);
+                    },
+                    axle));
+        }
+        for (Clearance clearance : given.mounts().clearances()) {
+            gaps.add(new Gap(
+                    clearance, part(clearance.from().on()), part(clearance.to().on())));
+        }
+        read();
+        restAhead = middle(left.centreX, right.centreX);
+    }
+
+    private Optional<Part> part(Clearance.Part on) {
+        return on == Clearance.Part.BODY ? Optional.empty() : Optional.of(axle);
+    }
+
+    @Override
+    public LinkedLiveAxle given() {
+        return given;
+    }
+
+    @Override
+    public void rest() {
+        pose.rest();
+        read();
+    }
+
+    @Override
+    public boolean moveTo(double leftTravel, double rightTravel) {
+        double leftBefore = pose.leftTravel();
+        double rightBefore = pose.rightTravel();
+        if (!pose.moveTo(leftTravel, rightTravel)) {
+            return false;
+        }
+        if (!read()) {
+            pose.moveTo(leftBefore, rightBefore);
+            read();
+            return false;
+        }
+        return true;
+    }
+
+    private boolean read() {
+        left.read();
+        right.read();
+        boolean leftReached = leftMounts.read();
+        boolean reached = rightMounts.read() && leftReached;
+        rollCentre();
+        return reached;
+    }
+
+    private static double middle(double left, double right) {
+        return (left + right) / 2;
+    }
+
+    /**
+     * The one line in the transverse plane through the mean of both contact points along which a force does no work in heave
+     * nor in roll. Velocities of the axle's points there are linear in their height z, and their z-part does not depend on it:
+     * <pre>  w^h_y(z)·w^r_z = w^r_y(z)·w^h_z,   slope = −w^h_y/w^h_z </pre>
+     *
+     * <p>Source: SAE J670, the point where a side force makes no roll.
+     */
+    private void rollCentre() {
+        double x = middle(left.contactX, right.contactX);
+        double heaveSide = axle.speedY(HEAVE, x, 0, 0);
+        double rollSide = axle.speedY(ROLL, x, 0, 0);
+        double heaveUp = axle.speedZ(HEAVE, x, 0, 0);
+        double rollUp = axle.speedZ(ROLL, x, 0, 0);
+        double heaveTurn = axle.spinX(HEAVE); // the y-part falls by so much per height
+        double rollTurn = axle.spinX(ROLL);
+        rollCentreUp = (heaveSide * rollUp - rollSide * heaveUp) / (heaveTurn * rollUp - rollTurn * heaveUp);
+        forceLine = -(heaveSide - heaveTurn * rollCentreUp) / heaveUp;
+    }
+
+    /** Distance of a point in rear view from the line through both contact points, up positive, m. */
+    static double aboveGround(WheelOn left, WheelOn right, double y, double z) {
+        double dy = left.contactY - right.contactY;
+        double dz = left.contactZ - right.contactZ;
+        return ((z - right.contactZ) * dy - (y - right.contactY) * dz) / Math.sqrt(dy * dy + dz * dz);
+    }
+
+    /** Height of the roll centre over the line through both contact points, m. */
+    public double heightOfRollCentre() {
+        return aboveGround(left, right, 0, rollCentreUp);
+    }
+
+    @Override
+    public OptionalDouble rollCentreHeight() {
+        return OptionalDouble.of(heightOfRollCentre());
+    }
+
+    /** dz/dy of the line along which a side force does no work. */
+    public double forceLineSlope() {
+        return forceLine;
+    }
+
+    /** Left positive: atan2(−d_x, d_y), d from the right wheel centre to the left one. */
+    public double axleSteer() {
+        return Math.atan2(right.centreX - left.centreX, left.centreY - right.centreY);
+    }
+
+    /** Of the wheel centres' middle from the car's, left positive, m. */
+    public double sideShift() {
+        return middle(left.centreY, right.centreY);
+    }
+
+    /** Of the same from rest, forwards, m. */
+    public double foreAft() {
+        return middle(left.centreX, right.centreX) - restAhead;
+    }
+
+    /** Of the direction that was the x axis, against the body's level plane, front end up. */
+    public double axlePitch() {
+        return Angles.rise(axle.turn[0], axle.turn[3], axle.turn[6]);
+    }
+
+    /** Distance of both contact points in rear view, m. */
+    public double track() {
+        return trackOf(left, right);
+    }
+
+    static double trackOf(WheelOn left, WheelOn right) {
+        return Math.hypot(left.contactY - right.contactY, left.contactZ - right.contactZ);
+    }
+
+    /** d(axle steer)/dφ, understeer positive: at the rear as it is, at the front with the other sign. */
+    public double rollSteer() {
+        double byRoll = WheelOn.turnInPlan(
+                axle, ROLL, left.centreX - right.centreX, left.centreY - right.centreY, left.centreZ - right.centreZ);
+        double steer = -given.stance().track() / 2 * byRoll;
+        return given.stance().end() == End.REAR ? steer : -steer;
+    }
+
+    /** 1 + mean over both wheels of d(lean to the right against the body)/dφ. */
+    public double rollCamber() {
+        double half = -given.stance().track() / 2;
+        return 1 + half * (-left.camberBy(ROLL) + right.camberBy(ROLL)) / 2;
+    }
+
+    /** −w_x/w_z in heave at the middle of both contact points. */
+    public double contactSideSlope() {
+        return sideSlope(
+                middle(left.contactX, right.contactX),
+                middle(left.contactY, right.contactY),
+                middle(left.contactZ, right.contactZ));
+    }
+
+    /** The same at the middle of both wheel centres. */
+    public double wheelSideSlope() {
+        return sideSlope(
+                middle(left.centreX, right.centreX),
+                middle(left.centreY, right.centreY),
+                middle(left.centreZ, right.centreZ));
+    }
+
+    private double sideSlope(double x, double y, double z) {
+        return -axle.speedX(HEAVE, x, y, z) / axle.speedZ(HEAVE, x, y, z);
+    }
+
+    @Override
+    WheelMounts mounts(Side side) {
+        return side == Side.LEFT ? leftMounts : rightMounts;
+    }
+
+    /** −d(length of the coil), this wheel up by one and the other down by one; only where the springs have points. */
+    public double springRollRatio(Side side) {
+        return side.sign() * mounts(side).springRatio(ROLL);
+    }
+
+    /** The same of the damper. */
+    public double damperRollRatio(Side side) {
+        return side.sign() * mounts(side).damperRatio(ROLL);
+    }
+
+    /** Travel of the bar's arm end, one wheel up by one and the other down by one, unsigned; only where it has points. */
+    public double barRollRatio(Side side) {
+        return mounts(side).barRatio(ROLL);
+    }
+
+    @Override
+    public OptionalDouble crank() {
+        return pose.hasCrank() ? OptionalDouble.of(pose.crank()) : OptionalDouble.empty();
+    }
+
+    @Override
+    List<JointedLink> links() {
+        return links;
+    }
+
+    @Override
+    List<Gap> gaps() {
+        return gaps;
+    }
+
+    @Override
+    public double worstError() {
+        return pose.worstError();
+    }
+
+    /** Whether more links hold the axle than a rigid one could move on, so that their rates count. */
+    public boolean overConstrained() {
+        return pose.overConstrained();
+    }
+
+    /** Energy that the rods hold in the present pose, J. */
+    public double bindEnergy() {
+        return pose.bindEnergy();
+    }
+
+    /** Slope of that energy over heave, N. */
+    public double bindForce() {
+        return pose.bindByHeave();
+    }
+
+    /** Slope of that energy, left wheel up by one and right one down by one, N. */
+    public double bindByRoll() {
+        return pose.bindByRoll();
+    }
+
+    /** d²E/du², N/m. */
+    public double bindHeaveRate() {
+        return pose.bindHeaveRate();
+    }
+
+    /** d²E/dφ², N·m/rad: φ lowers the left wheel and lifts the right one by t/2. */
+    public double bindRollStiffness() {
+        double half = given.stance().track() / 2;
+        return half * half * pose.bindRollRate();
+    }
+
+    /** Pose below the figures, for those who look at rods. */
+    LiveAxlePose pose() {
+        return pose;
+    }
+
+    @Override
+    public AxleState state() {
+        double atContact = contactSideSlope();
+        double atWheel = wheelSideSlope();
+        End end = given.stance().end();
+        SideView car = given.sideView();
+        return new AxleState(
+                pose.leftTravel(),
+                pose.rightTravel(),
+                Optional.empty(),
+                track(),
+                OptionalDouble.of(heightOfRollCentre()),
+                OptionalDouble.of(0),
+                rollSteer(),
+                rollCamber(),
+                SideForces.antiDive(end, car, atContact, atWheel),
+                SideForces.antiLift(end, car, atContact, atWheel, atContact),
+                SideForces.antiSquat(end, car, atContact),
+                figures(left, leftMounts),
+                figures(right, rightMounts),
+                Optional.of(live(atContact, atWheel)));
+    }
+
+    private AxleState.LiveFigures live(double atContact, double atWheel) {
+        double turn = axle.spinY(HEAVE);
+        double x = middle(left.centreX, right.centreX);
+        double y = middle(left.centreY, right.centreY);
+        double z = middle(left.centreZ, right.centreZ);
+        boolean swings = Math.abs(turn) >= NO_TURN;
+        double towardsMiddle = given.stance().end() == End.REAR ? 1 : -1;
+        return new AxleState.LiveFigures(
+                forceLine,
+                axleSteer(),
+                sideShift(),
+                foreAft(),
+                axlePitch(),
+                atContact,
+                atWheel,
+                swings ? OptionalDouble.of(towardsMiddle * axle.speedZ(HEAVE, x, y, z) / turn) : OptionalDouble.empty(),
+                swings
+                        ? OptionalDouble.of(
+                                z - axle.speedX(HEAVE, x, y, z) / turn - middle(left.contactZ, right.contactZ))
+                        : OptionalDouble.empty(),
+                crank(),
+                shaft.map(ShaftLine::figures));
+    }
+
+    private static AxleState.WheelFigures figures(WheelOn wheel, WheelMounts mounts) {
+        double own = wheel.sigma; // roll lifts the left wheel
+        return new AxleState.WheelFigures(
+                wheel.toe(),
+                wheel.camber(),
+                given(mounts.hasSpring(), () -> mounts.springLength()),
+                given(mounts.hasSpring(), () -> mounts.springRatio(HEAVE)),
+                given(mounts.hasSpring(), () -> own * mounts.springRatio(ROLL)),
+                given(mounts.hasDamper(), () -> mounts.damperLength()),
+                given(mounts.hasDamper(), () -> mounts.damperRatio(HEAVE)),
+                given(mounts.hasDamper(), () -> own * mounts.damperRatio(ROLL)),
+                given(mounts.hasBar(), () -> mounts.barRatio(HEAVE)),
+                given(mounts.hasBar(), () -> mounts.barRatio(ROLL)),
+                given(mounts.hasBar(), () -> mounts.barTurn()),
+                given(mounts.hasEyes(), () -> mounts.upperEye()),
+                given(mounts.hasEyes(), () -> mounts.lowerEye()),
+                Optional.empty());
+    }
+
+    static OptionalDouble given(boolean there, java.util.function.DoubleSupplier value) {
+        return there ? OptionalDouble.of(value.getAsDouble()) : OptionalDouble.empty();
+    }
+}
