@@ -67,6 +67,11 @@ final class StepMotion {
         };
     }
 
+    /** How far a quantity with these rates at both ends of the step hardly gets from them in between: to look only where it matters. */
+    double reach(double startRate, double endRate) {
+        return length * Math.max(Math.abs(startRate), Math.abs(endRate));
+    }
+
     /** Where a rate changes its sign, which it has in the beginning of the step and no longer at its end. */
     double turningPoint(Watched rate) {
         return root(rate, 0, 1);

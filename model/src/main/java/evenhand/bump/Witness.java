@@ -81,7 +81,7 @@ final class Witness {
         mostTravel = Math.max(mostTravel, step.nextTravel());
         leastTravel = Math.min(leastTravel, step.nextTravel());
         if (start * end < 0) {
-            double reach = motion.length * Math.max(Math.abs(start), Math.abs(end));
+            double reach = motion.reach(start, end);
             if (Math.max(step.travel(), step.nextTravel()) + reach > mostTravel
                     || Math.min(step.travel(), step.nextTravel()) - reach < leastTravel) {
                 double there = motion.at(Watched.TRAVEL, motion.turningPoint(Watched.TRAVEL_RATE));
@@ -96,7 +96,7 @@ final class Witness {
         double end = step.bodyJerk(step.nextTravelRate(), step.nextWheelPull - step.nextBodyPull);
         double most = Math.max(Math.abs(step.bodyPull), Math.abs(step.nextBodyPull));
         peakBodyPull = Math.max(peakBodyPull, most);
-        if (start * end < 0 && most + motion.length * Math.max(Math.abs(start), Math.abs(end)) > peakBodyPull) {
+        if (start * end < 0 && most + motion.reach(start, end) > peakBodyPull) {
             double there = motion.at(Watched.BODY_PULL, motion.turningPoint(Watched.BODY_JERK));
             peakBodyPull = Math.max(peakBodyPull, Math.abs(there));
         }
@@ -112,7 +112,7 @@ final class Witness {
         leastDeflection = Math.min(leastDeflection, least);
         double start = step.deflectionRate();
         double end = step.nextDeflectionRate();
-        if (start < 0 && end > 0 && least - motion.length * Math.max(-start, end) < leastDeflection) {
+        if (start < 0 && end > 0 && least - motion.reach(start, end) < leastDeflection) {
             double there = motion.at(Watched.DEFLECTION, motion.turningPoint(Watched.DEFLECTION_RATE));
             leastDeflection = Math.min(leastDeflection, there);
         }
