@@ -230,4 +230,42 @@ class SlopeDoubtTest {
                         List.of(CAR), TRIAL, FIGURES, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, progress)
                 .of(0, ROLL));
     }
+
+    /** The car with nothing in doubt but what is given with a tolerance. */
+    private static Entries sure(Entries car) {
+        Entries sure = car;
+        for (Adjustable number : Catalogue.adjustments(car)) {
+            if (number.origin() == Adjustable.Origin.ESTIMATED) {
+                sure = Catalogue.with(sure, number.path(), number.si());
+            }
+        }
+        return sure;
+    }
+
+    /**
+     * One number alone, so far off that the figure bends: what a straight line misses of it, as the mean over the bell says,
+     * here by a sum over even chances. Eight cars know it to about a quarter.
+     */
+    @Test
+    void theRestIsWhatTheStraightLineMissesOverTheBell() {
+        Entries car = with(sure(CAR), "cgHeight", "500 mm ± 200 mm");
+        SlopeSpread spread = of(car, ROLL, Tolerance.Unsaid.EXACT);
+        double sigma = 0.1;
+        double here = figure(car, ROLL, Adjustable::si);
+        double slope = (raised(car, sigma) - raised(car, -sigma)) / 2;
+        double squares = 0;
+        int parts = 60;
+        for (int i = 0; i < parts; i++) {
+            double deviate = NormalPoints.deviate((i + 0.5) / parts);
+            squares += Math.pow(raised(car, sigma * deviate) - here - slope * deviate, 2);
+        }
+        double rest = 2 * Math.sqrt(squares / parts);
+        assertThat(spread.halfWidth()).isCloseTo(2 * Math.abs(slope), within(1e-4 * 2 * Math.abs(slope)));
+        assertThat(spread.rest().orElseThrow()).isBetween(0.5 * rest, 2 * rest);
+        assertThat(rest).as("it bends, and slopes more than that").isBetween(1e-3 * here, 0.9 * spread.halfWidth());
+    }
+
+    private static double raised(Entries car, double more) {
+        return figure(car, ROLL, n -> n.si() + (n.path().equals("cgHeight") ? more : 0));
+    }
 }
