@@ -191,8 +191,8 @@ final class Crossing {
                 Watched.TRAVEL_PULL,
                 step.travelRate(),
                 step.nextTravelRate(),
-                step.wheelPull - step.bodyPull,
-                step.nextWheelPull - step.nextBodyPull,
+                step.travelPull(),
+                step.nextTravelPull(),
                 damper.low(step.damperPiece),
                 damper.high(step.damperPiece));
         watch(
@@ -223,7 +223,7 @@ final class Crossing {
         double below = passed(low, -1);
         double until = 1;
         double there = end;
-        if (startRate * endRate < 0) {
+        if (StepMotion.turns(startRate, endRate)) {
             double turn = motion.turningPoint(rate);
             double turned = motion.at(what, turn);
             if (turned > above || turned < below) {
@@ -244,7 +244,8 @@ final class Crossing {
     }
 
     private void corner(Watched what, double bound, int way, double start, double until) {
-        double part = way * (start - bound) < 0 ? motion.root(what, bound, until) : 0;
+        boolean stillInside = way > 0 ? start < bound : start > bound;
+        double part = stillInside ? motion.root(what, bound, until) : 0;
         if (!cornerFound || part < cornerAt) {
             cornerFound = true;
             cornerAt = part;

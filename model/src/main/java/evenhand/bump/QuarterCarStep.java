@@ -232,6 +232,14 @@ final class QuarterCarStep {
         return station.travel() + nextWheel - nextBody;
     }
 
+    double travelPull() {
+        return wheelPull - bodyPull;
+    }
+
+    double nextTravelPull() {
+        return nextWheelPull - nextBodyPull;
+    }
+
     double nextTravelRate() {
         return nextWheelSpeed - nextBodySpeed;
     }

@@ -40,10 +40,10 @@ final class StepMotion {
                 length,
                 step.travel(),
                 step.travelRate(),
-                step.wheelPull - step.bodyPull,
+                step.travelPull(),
                 step.nextTravel(),
                 step.nextTravelRate(),
-                step.nextWheelPull - step.nextBodyPull);
+                step.nextTravelPull());
         wheel.through(
                 length,
                 step.wheel,
@@ -67,9 +67,14 @@ final class StepMotion {
         };
     }
 
-    /** How far a quantity with these rates at both ends of the step hardly gets from them in between: to look only where it matters. */
+    /** Farther than this a quantity with these rates at both ends of a step does not get in it: to look only where it matters. */
     double reach(double startRate, double endRate) {
         return length * Math.max(Math.abs(startRate), Math.abs(endRate));
+    }
+
+    /** Whether a rate with these values at both ends of the step changes its sign in between. */
+    static boolean turns(double startRate, double endRate) {
+        return startRate < 0 && endRate > 0 || startRate > 0 && endRate < 0;
     }
 
     /** Where a rate changes its sign, which it has in the beginning of the step and no longer at its end. */

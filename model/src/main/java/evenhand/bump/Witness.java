@@ -80,7 +80,7 @@ final class Witness {
         double end = step.nextTravelRate();
         mostTravel = Math.max(mostTravel, step.nextTravel());
         leastTravel = Math.min(leastTravel, step.nextTravel());
-        if (start * end < 0) {
+        if (StepMotion.turns(start, end)) {
             double reach = motion.reach(start, end);
             if (Math.max(step.travel(), step.nextTravel()) + reach > mostTravel
                     || Math.min(step.travel(), step.nextTravel()) - reach < leastTravel) {
@@ -92,11 +92,11 @@ final class Witness {
     }
 
     private void bodyPull() {
-        double start = step.bodyJerk(step.travelRate(), step.wheelPull - step.bodyPull);
-        double end = step.bodyJerk(step.nextTravelRate(), step.nextWheelPull - step.nextBodyPull);
+        double start = step.bodyJerk(step.travelRate(), step.travelPull());
+        double end = step.bodyJerk(step.nextTravelRate(), step.nextTravelPull());
         double most = Math.max(Math.abs(step.bodyPull), Math.abs(step.nextBodyPull));
         peakBodyPull = Math.max(peakBodyPull, most);
-        if (start * end < 0 && most + motion.reach(start, end) > peakBodyPull) {
+        if (StepMotion.turns(start, end) && most + motion.reach(start, end) > peakBodyPull) {
             double there = motion.at(Watched.BODY_PULL, motion.turningPoint(Watched.BODY_JERK));
             peakBodyPull = Math.max(peakBodyPull, Math.abs(there));
         }

@@ -274,6 +274,17 @@ class CrossingTest {
                 .isCloseTo(crossing.step.roadWork, within(1e-6 * Math.abs(crossing.step.roadWork)));
     }
 
+    /** Energy goes with the square of the size: a hundredth of the size is a ten-thousandth of it. */
+    @Test
+    void itIsAtRestWhereAHundredthOfTheMotionIsLeft() {
+        for (double energy : new double[] {0.2, 5, 300}) {
+            assertThat(Crossing.atRest(0.99e-4 * energy, energy)).isTrue();
+            assertThat(Crossing.atRest(1.01e-4 * energy, energy)).isFalse();
+        }
+        assertThat(Crossing.atRest(1e-10, 0)).isTrue();
+        assertThat(Crossing.atRest(1e-8, 0)).isFalse();
+    }
+
     @Test
     void aSettledCarIsBackAtItsTravelOnTheNewHeight() {
         WheelStation station = Stations.random(12, End.FRONT);

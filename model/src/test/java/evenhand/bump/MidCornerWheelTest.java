@@ -192,6 +192,48 @@ class MidCornerWheelTest {
         assertThat(crossing.witness.leastTravel).isCloseTo(IN_TURN + travel, within(1e-9));
     }
 
+    /** Long steps: the greatest and the least lie well within them. */
+    @Test
+    void peaksWithinAStepAreFoundThere() {
+        double light = 700;
+        Crossing falls = new Crossing(straight(0, light), 1e-7, 1);
+        double quick = Math.sqrt(SPRING * (1 / BODY + 1 / WHEEL));
+        double speed = 10;
+        double time = 1.3 * Math.PI / quick;
+        assertThat(falls.overEvent(new Profile(List.of(new Piece.Line(0, speed * time, -1, 0)), -1), speed))
+                .isTrue();
+        double farthest = 2 * light / WHEEL / (quick * quick);
+        assertThat(falls.steps()).isLessThan(60);
+        assertThat(falls.witness.leastTravel).isCloseTo(IN_TURN - farthest, within(1e-5 * farthest));
+        assertThat(falls.witness.peakBodyPull)
+                .isCloseTo(SPRING * farthest / BODY, within(1e-5 * SPRING * farthest / BODY));
+
+        // a wheel on its tyre alone, down a slope: the load swings by k·slope·speed/√(k/m)
+        WheelStation alone = new WheelStation(
+                BODY,
+                WHEEL,
+                StraightForce.of(2750, 0),
+                StraightForce.of(0, 0),
+                TYRE,
+                LOAD,
+                IN_TURN,
+                MORE,
+                Double.POSITIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                Double.NEGATIVE_INFINITY,
+                SideGrip.atSlip(LAW, SLIP, LEAN));
+        double hop = Math.sqrt(TYRE / WHEEL);
+        Crossing down = new Crossing(alone, 1e-7, 1);
+        double slope = -0.05;
+        double lasts = 0.8 * Math.PI / hop;
+        assertThat(down.overEvent(
+                        new Profile(List.of(new Piece.Line(0, speed * lasts, 0, slope)), slope * speed * lasts), speed))
+                .isTrue();
+        double less = -slope * speed / hop;
+        assertThat(down.steps()).isLessThan(60);
+        assertThat(down.witness.leastDeflection).isCloseTo(LOAD / TYRE - less, within(1e-5 * less));
+    }
+
     @Test
     void aWheelThatHangsInTheAirFeelsOnlyWhatIsHigherThanItHangs() {
         double hangs = 2e-3;

@@ -142,6 +142,12 @@ class FirstOrderTest {
     }
 
     @Test
+    void somethingIsAddedToEachSample() {
+        Samples sums = Samples.of(new double[] {1, 5, 9}).plus(new double[] {10, 20, 40});
+        assertThat(sums.quantiles(0, 0.5, 1)).containsExactly(11, 25, 49);
+    }
+
+    @Test
     void asManySamplesAsParametersTellNothing() {
         double[] nine = {1, 2, 3, 4, 5, 6, 7, 8, 9};
         double[] figure = {1, 4, 9, 16, 25, 36, 49, 64, 81};

@@ -26,6 +26,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -267,5 +268,75 @@ class SlopeDoubtTest {
 
     private static double raised(Entries car, double more) {
         return figure(car, ROLL, n -> n.si() + (n.path().equals("cgHeight") ? more : 0));
+    }
+
+    private static final Slot<Double> BETWEEN = Slot.measure("bar", Dimension.STIFFNESS).within(0, 1e4);
+
+    private static Adjustable bar(double si, double tolerance) {
+        return new Adjustable("bar", BETWEEN, si, tolerance, Adjustable.Origin.GIVEN, "", Unit.of("N/m"));
+    }
+
+    /** A bell far wider than what bounds leave of it is even between them: their distance over √12. */
+    @Test
+    void betweenTwoNearBoundsTheStandardDeviationIsThatOfAnEvenChance() {
+        for (double si : new double[] {5000, 2000, 9000}) {
+            double even = 1e4 / Math.sqrt(12);
+            assertThat(Draw.standardDeviation(bar(si, 2e6), 2e6)).isCloseTo(even, within(1e-4 * even));
+            double[] drawn = drawn(bar(si, 2e6));
+            assertThat(Samples.of(drawn).standardDeviation()).isCloseTo(even, within(0.01 * even));
+            assertThat(Samples.of(drawn).mean()).isCloseTo(5000.0, within(50.0));
+        }
+    }
+
+    @Test
+    void theUpperBoundCutsAsTheLowerOneDoes() {
+        for (double off : new double[] {0, 300, 1000, 4000}) {
+            Adjustable low = bar(off, 1000);
+            Adjustable high = bar(1e4 - off, 1000);
+            double deviation = Draw.standardDeviation(low, 1000);
+            assertThat(Draw.standardDeviation(high, 1000)).isCloseTo(deviation, within(1e-6 * deviation));
+            double[] drawn = drawn(high);
+            assertThat(Arrays.stream(drawn).max().orElseThrow()).isLessThanOrEqualTo(1e4);
+            assertThat(Samples.of(drawn).standardDeviation()).isCloseTo(deviation, within(0.02 * deviation));
+        }
+    }
+
+    private static double[] drawn(Adjustable number) {
+        Draw draw = new Draw(List.of(new Tolerance(number, number.tolerance())), 4000, 1, Tolerance.Unsaid.EXACT);
+        double[] drawn = new double[4000];
+        Arrays.setAll(drawn, sample -> draw.deviation(sample).of(number));
+        return drawn;
+    }
+
+    @Test
+    void aNumberIsOffTheWayThatItsErrorSays() {
+        Adjustable number = bar(5000, 100);
+        Draw draw = new Draw(List.of(new Tolerance(number, 100)), 64, 1, Tolerance.Unsaid.EXACT);
+        for (int sample = 0; sample < 64; sample++) {
+            assertThat(draw.deviation(sample).of(number))
+                    .isCloseTo(5000 + 50 * draw.errors(0)[sample], within(1e-9));
+        }
+        Adjustable nearBound = bar(200, 100);
+        Draw cut = new Draw(List.of(new Tolerance(nearBound, 100)), 64, 1, Tolerance.Unsaid.EXACT);
+        for (int sample = 0; sample < 64; sample++) {
+            double error = cut.errors(0)[sample];
+            if (Math.abs(error) > 0.1) {
+                assertThat(Math.signum(cut.deviation(sample).of(nearBound) - 200))
+                        .isEqualTo(Math.signum(error));
+            }
+        }
+    }
+
+    @Test
+    void aPictureIsFairWhereHalfOfTheHalfWidthIsNotMissed() {
+        for (double halfWidth : new double[] {0.2, 3}) {
+            assertThat(missing(halfWidth, 0.49 * halfWidth).isFair()).isTrue();
+            assertThat(missing(halfWidth, 0.51 * halfWidth).isFair()).isFalse();
+        }
+        assertThat(new Spread(ROLL, OptionalDouble.empty(), 2, 5, 3, 1, 0, List.of()).width()).isEqualTo(3);
+    }
+
+    private static SlopeSpread missing(double halfWidth, double rest) {
+        return new SlopeSpread(ROLL, 1, halfWidth, OptionalDouble.of(rest), List.of(), List.of());
     }
 }
