@@ -125,7 +125,7 @@ final class HalfCarInTime implements OrdinaryDifferentialEquation {
         double to = step.getCurrentState().getTime();
         watch.begin();
         see(step, from, watch);
-        double close = close(to - from);
+        double close = close(from, to);
         long tick = (long) Math.floor((from + close) / sampling) + 1;
         if (tick * sampling >= to - close) {
             see(step, (from + to) / 2, watch);
@@ -136,9 +136,9 @@ final class HalfCarInTime implements OrdinaryDifferentialEquation {
         see(step, to, watch);
     }
 
-    /** What is nearer to an end of a step of this length is seen there. */
-    private double close(double length) {
-        return APART * Math.min(sampling, length);
+    /** What is nearer to an end of a step is seen there, s. */
+    private double close(double from, double to) {
+        return APART * Math.min(sampling, to - from);
     }
 
     private void see(ODEStateInterpolator step, double at, Watch watch) {
