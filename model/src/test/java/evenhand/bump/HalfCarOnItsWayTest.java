@@ -140,6 +140,22 @@ class HalfCarOnItsWayTest {
     }
 
     @Test
+    void aCarWithoutDampersIsWaitedForTenSecondsAndLeftMoving() {
+        Car car = RoadCars.any(4).settled();
+        double length = 2;
+        BumpAnswer.Straight answer =
+                (BumpAnswer.Straight) DriveOver.straight(car, radius -> Profile.hump(0.01, length), SPEED);
+        List<Double> times = answer.seat().series().time();
+        double over = (length + car.wheelbase()) / SPEED;
+        assertThat(answer.seat().settled()).isFalse();
+        assertThat(times.get(times.size() - 1)).isBetween(over + 10.48, over + 10.62);
+        Series wheel = answer.axles().get(End.FRONT).series();
+        assertThat(answer.axles().get(End.FRONT).settled()).isFalse();
+        assertThat(wheel.time().get(wheel.time().size() - 1))
+                .isBetween(length / SPEED + 10.49, length / SPEED + 10.54);
+    }
+
+    @Test
     void aHumpAsLongAsTheWheelbaseIsDrivenOverWhateverItsRounding() {
         Car car = RoadCars.damped(3).settled();
         double length = car.wheelbase();

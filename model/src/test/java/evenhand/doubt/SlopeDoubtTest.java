@@ -270,7 +270,7 @@ class SlopeDoubtTest {
         return figure(car, ROLL, n -> n.si() + (n.path().equals("cgHeight") ? more : 0));
     }
 
-    private static final Slot<Double> BETWEEN = Slot.measure("bar", Dimension.STIFFNESS).within(0, 1e4);
+    private static final Slot<Double> BETWEEN = Slot.measure("bar", Dimension.STIFFNESS).within(1e4, 2e4);
 
     private static Adjustable bar(double si, double tolerance) {
         return new Adjustable("bar", BETWEEN, si, tolerance, Adjustable.Origin.GIVEN, "", Unit.of("N/m"));
@@ -279,24 +279,24 @@ class SlopeDoubtTest {
     /** A bell far wider than what bounds leave of it is even between them: their distance over √12. */
     @Test
     void betweenTwoNearBoundsTheStandardDeviationIsThatOfAnEvenChance() {
-        for (double si : new double[] {5000, 2000, 9000}) {
+        for (double si : new double[] {15_000, 12_000, 19_000}) {
             double even = 1e4 / Math.sqrt(12);
             assertThat(Draw.standardDeviation(bar(si, 2e6), 2e6)).isCloseTo(even, within(1e-4 * even));
             double[] drawn = drawn(bar(si, 2e6));
             assertThat(Samples.of(drawn).standardDeviation()).isCloseTo(even, within(0.01 * even));
-            assertThat(Samples.of(drawn).mean()).isCloseTo(5000.0, within(50.0));
+            assertThat(Samples.of(drawn).mean()).isCloseTo(15_000.0, within(50.0));
         }
     }
 
     @Test
     void theUpperBoundCutsAsTheLowerOneDoes() {
         for (double off : new double[] {0, 300, 1000, 4000}) {
-            Adjustable low = bar(off, 1000);
-            Adjustable high = bar(1e4 - off, 1000);
+            Adjustable low = bar(1e4 + off, 1000);
+            Adjustable high = bar(2e4 - off, 1000);
             double deviation = Draw.standardDeviation(low, 1000);
             assertThat(Draw.standardDeviation(high, 1000)).isCloseTo(deviation, within(1e-6 * deviation));
             double[] drawn = drawn(high);
-            assertThat(Arrays.stream(drawn).max().orElseThrow()).isLessThanOrEqualTo(1e4);
+            assertThat(Arrays.stream(drawn).max().orElseThrow()).isLessThanOrEqualTo(2e4);
             assertThat(Samples.of(drawn).standardDeviation()).isCloseTo(deviation, within(0.02 * deviation));
         }
     }
@@ -310,18 +310,18 @@ class SlopeDoubtTest {
 
     @Test
     void aNumberIsOffTheWayThatItsErrorSays() {
-        Adjustable number = bar(5000, 100);
+        Adjustable number = bar(15_000, 100);
         Draw draw = new Draw(List.of(new Tolerance(number, 100)), 64, 1, Tolerance.Unsaid.EXACT);
         for (int sample = 0; sample < 64; sample++) {
             assertThat(draw.deviation(sample).of(number))
-                    .isCloseTo(5000 + 50 * draw.errors(0)[sample], within(1e-9));
+                    .isCloseTo(15_000 + 50 * draw.errors(0)[sample], within(1e-9));
         }
-        Adjustable nearBound = bar(200, 100);
+        Adjustable nearBound = bar(10_200, 100);
         Draw cut = new Draw(List.of(new Tolerance(nearBound, 100)), 64, 1, Tolerance.Unsaid.EXACT);
         for (int sample = 0; sample < 64; sample++) {
             double error = cut.errors(0)[sample];
             if (Math.abs(error) > 0.1) {
-                assertThat(Math.signum(cut.deviation(sample).of(nearBound) - 200))
+                assertThat(Math.signum(cut.deviation(sample).of(nearBound) - 10_200))
                         .isEqualTo(Math.signum(error));
             }
         }
