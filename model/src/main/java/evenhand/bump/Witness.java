@@ -81,13 +81,9 @@ final class Witness {
         mostTravel = Math.max(mostTravel, step.nextTravel());
         leastTravel = Math.min(leastTravel, step.nextTravel());
         if (StepMotion.turns(start, end)) {
-            double reach = motion.reach(start, end);
-            if (Math.max(step.travel(), step.nextTravel()) + reach > mostTravel
-                    || Math.min(step.travel(), step.nextTravel()) - reach < leastTravel) {
-                double there = motion.at(Watched.TRAVEL, motion.turningPoint(Watched.TRAVEL_RATE));
-                mostTravel = Math.max(mostTravel, there);
-                leastTravel = Math.min(leastTravel, there);
-            }
+            double there = motion.at(Watched.TRAVEL, motion.turningPoint(Watched.TRAVEL_RATE));
+            mostTravel = Math.max(mostTravel, there);
+            leastTravel = Math.min(leastTravel, there);
         }
     }
 
@@ -96,7 +92,7 @@ final class Witness {
         double end = step.bodyJerk(step.nextTravelRate(), step.nextTravelPull());
         double most = Math.max(Math.abs(step.bodyPull), Math.abs(step.nextBodyPull));
         peakBodyPull = Math.max(peakBodyPull, most);
-        if (StepMotion.turns(start, end) && most + motion.reach(start, end) > peakBodyPull) {
+        if (StepMotion.turns(start, end)) {
             double there = motion.at(Watched.BODY_PULL, motion.turningPoint(Watched.BODY_JERK));
             peakBodyPull = Math.max(peakBodyPull, Math.abs(there));
         }
@@ -112,7 +108,7 @@ final class Witness {
         leastDeflection = Math.min(leastDeflection, least);
         double start = step.deflectionRate();
         double end = step.nextDeflectionRate();
-        if (start < 0 && end > 0 && least - motion.reach(start, end) < leastDeflection) {
+        if (start < 0 && end > 0) {
             double there = motion.at(Watched.DEFLECTION, motion.turningPoint(Watched.DEFLECTION_RATE));
             leastDeflection = Math.min(leastDeflection, there);
         }

@@ -170,6 +170,9 @@ class MidCornerWheelTest {
         assertThat(bump.gripTime()).isCloseTo(8 * 1.2 / 12.5 + 0.5, within(1e-9));
         assertThat(bump.stopTouched()).isFalse();
         assertThat(bump.settled()).isTrue();
+        assertThat(bump.series().travel()).allMatch(travel -> Math.abs(travel - IN_TURN - MORE) < 1e-15);
+        assertThat(bump.series().wheel()).allMatch(rise -> Math.abs(rise) < 1e-15);
+        assertThat(bump.series().tyreLoad()).allMatch(load -> Math.abs(load - LOAD) < 1e-9);
     }
 
     @Test
@@ -207,6 +210,27 @@ class MidCornerWheelTest {
         assertThat(falls.witness.leastTravel).isCloseTo(IN_TURN - farthest, within(1e-5 * farthest));
         assertThat(falls.witness.peakBodyPull)
                 .isCloseTo(SPRING * farthest / BODY, within(1e-5 * SPRING * farthest / BODY));
+
+        // the same upwards: a tyre so soft that a road far above pushes by nearly the same force throughout
+        WheelStation pushed = new WheelStation(
+                BODY,
+                WHEEL,
+                StraightForce.of(2750, SPRING),
+                StraightForce.of(0, 0),
+                1e-3,
+                LOAD,
+                IN_TURN,
+                MORE,
+                Double.POSITIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                Double.NEGATIVE_INFINITY,
+                SideGrip.atSlip(LAW, SLIP, LEAN));
+        Crossing rises = new Crossing(pushed, 1e-7, 1);
+        double above = light / 1e-3;
+        assertThat(rises.overEvent(
+                        new Profile(List.of(new Piece.Line(0, speed * time, above, 0)), above), speed))
+                .isTrue();
+        assertThat(rises.witness.mostTravel).isCloseTo(IN_TURN + farthest, within(1e-5 * farthest));
 
         // a wheel on its tyre alone, down a slope: the load swings by k·slope·speed/√(k/m)
         WheelStation alone = new WheelStation(
