@@ -96,8 +96,7 @@ final class HalfCarInTime implements OrdinaryDifferentialEquation {
         int dimension = OF_BODY + front.states() + rear.states();
         slope = new double[dimension];
         state = new double[dimension];
-        integrator =
-                new DormandPrince54Integrator(LEAST_STEP, LONGEST_STEP, allowed(dimension), new double[dimension]);
+        integrator = new DormandPrince54Integrator(LEAST_STEP, LONGEST_STEP, allowed(dimension), new double[dimension]);
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
         front.corners(this, OF_BODY).forEach(integrator::addEventDetector);
         rear.corners(this, OF_BODY + front.states()).forEach(integrator::addEventDetector);

@@ -74,7 +74,7 @@ final class StepMotion {
 
     /** Whether a rate with these values at both ends of the step changes its sign in between. */
     static boolean turns(double startRate, double endRate) {
-        return startRate < 0 && endRate > 0 || startRate > 0 && endRate < 0;
+        return (startRate < 0 && endRate > 0) || (startRate > 0 && endRate < 0);
     }
 
     /** Where a rate changes its sign, which it has in the beginning of the step and no longer at its end. */

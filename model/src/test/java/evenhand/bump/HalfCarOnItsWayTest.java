@@ -151,8 +151,7 @@ class HalfCarOnItsWayTest {
         assertThat(times.get(times.size() - 1)).isBetween(over + 10.48, over + 10.62);
         Series wheel = answer.axles().get(End.FRONT).series();
         assertThat(answer.axles().get(End.FRONT).settled()).isFalse();
-        assertThat(wheel.time().get(wheel.time().size() - 1))
-                .isBetween(length / SPEED + 10.49, length / SPEED + 10.54);
+        assertThat(wheel.time().get(wheel.time().size() - 1)).isBetween(length / SPEED + 10.49, length / SPEED + 10.54);
     }
 
     @Test

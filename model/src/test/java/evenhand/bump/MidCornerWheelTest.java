@@ -41,8 +41,8 @@ class MidCornerWheelTest {
     private static final double SLIP = Math.toRadians(4.1);
     private static final double LEAN = Math.toRadians(2.3);
 
-    private static final MagicFormula LAW = new MagicFormula(
-            2900, 46e3, 0.98, 0.13, 1.9, 1.38, -0.7, 0.05, 2.6, Math.toRadians(1.5), 0.03);
+    private static final MagicFormula LAW =
+            new MagicFormula(2900, 46e3, 0.98, 0.13, 1.9, 1.38, -0.7, 0.05, 2.6, Math.toRadians(1.5), 0.03);
 
     /** A wheel that has one straight line for everything and stands in the turn with this load. */
     private static WheelStation straight(double damping, double held) {
@@ -159,6 +159,29 @@ class MidCornerWheelTest {
     }
 
     @Test
+    void travelsAndStopsAreThoseOfTheWheelAndNotOfTheAxlesMiddle() {
+        WheelStation station = new WheelStation(
+                BODY,
+                WHEEL,
+                StraightForce.of(2750, SPRING),
+                StraightForce.of(0, DAMPING),
+                TYRE,
+                LOAD,
+                -0.03,
+                -0.008,
+                0.05,
+                0.08,
+                -0.06,
+                SideGrip.atSlip(LAW, SLIP, LEAN));
+        Bump bump = over(station, Profile.hump(1e-6, 1), 12.5);
+        assertThat(bump.peakDroopTravel()).isCloseTo(0.038, within(1e-5));
+        assertThat(bump.peakBumpTravel()).isZero();
+        assertThat(bump.room().toStop()).hasValue(0.05 - 0.008);
+        assertThat(bump.room().toMetal()).hasValue(0.08 - 0.008);
+        assertThat(bump.room().toDroopStop()).hasValue(0.06 + 0.008);
+    }
+
+    @Test
     void nothingHappensOverAnEventWithoutHeight() {
         Bump bump = over(straight(DAMPING, LOAD), new Profile(List.of(new Piece.Line(0, 9.6, 0, 0)), 0), 12.5);
         assertThat(bump.peakBodyAcceleration()).isZero();
@@ -177,7 +200,8 @@ class MidCornerWheelTest {
 
     @Test
     void aWheelWhoseRoadIsGoneFallsByTheForcesOfTheTurnAlone() {
-        // Without the tyre and without a damper: w'' = −T − k·u over mu, z'' = k·u over ms, u the travel from the balance
+        // Without the tyre and without a damper: w'' = −T − k·u over mu, z'' = k·u over ms, u the travel from the
+        // balance
         double light = 700;
         WheelStation station = straight(0, light);
         Crossing crossing = new Crossing(station, 1e-12, 1e-3);
@@ -227,8 +251,7 @@ class MidCornerWheelTest {
                 SideGrip.atSlip(LAW, SLIP, LEAN));
         Crossing rises = new Crossing(pushed, 1e-7, 1);
         double above = light / 1e-3;
-        assertThat(rises.overEvent(
-                        new Profile(List.of(new Piece.Line(0, speed * time, above, 0)), above), speed))
+        assertThat(rises.overEvent(new Profile(List.of(new Piece.Line(0, speed * time, above, 0)), above), speed))
                 .isTrue();
         assertThat(rises.witness.mostTravel).isCloseTo(IN_TURN + farthest, within(1e-5 * farthest));
 
@@ -280,7 +303,8 @@ class MidCornerWheelTest {
     }
 
     /** A wheel of a random car in a turn. */
-    private record Turned(String which, Axle axle, Side side, TurnRow row, AxleSuspension suspension, WheelStation station) {
+    private record Turned(
+            String which, Axle axle, Side side, TurnRow row, AxleSuspension suspension, WheelStation station) {
         private double travel(Side of) {
             return row.wheel(Wheel.of(end(), of)).travel();
         }
@@ -321,7 +345,8 @@ class MidCornerWheelTest {
             }
             for (Wheel wheel : Wheel.values()) {
                 all.add(new Turned(
-                        "seed " + seed + ", " + wheel.side() + ", " + wheel.end().key(),
+                        "seed " + seed + ", " + wheel.side() + ", "
+                                + wheel.end().key(),
                         car.axle(wheel.end()),
                         wheel.side(),
                         balance.row(),

@@ -95,9 +95,7 @@ class QuarterCarStepTest {
             double push = station.suspension().slope(0) * (at[2] - at[0])
                     + station.damper().slope(0) * (at[3] - at[1]);
             double tyre = station.tyreRate() * (road.height(x) - at[2]);
-            slopes[s] = new double[] {
-                at[1], push / station.bodyMass(), at[3], (tyre - push) / station.wheelMass()
-            };
+            slopes[s] = new double[] {at[1], push / station.bodyMass(), at[3], (tyre - push) / station.wheelMass()};
             for (int i = 0; i < 4; i++) {
                 apart[i] += length * (five[s] - ORDER_FOUR[s]) * slopes[s][i];
             }
@@ -126,8 +124,7 @@ class QuarterCarStepTest {
             motion.set(length);
             rates.forEach((what, rate) -> {
                 for (double part : new double[] {0.1, 0.5, 0.85}) {
-                    double slope =
-                            (motion.at(what, part + 1e-4) - motion.at(what, part - 1e-4)) / (2e-4 * length);
+                    double slope = (motion.at(what, part + 1e-4) - motion.at(what, part - 1e-4)) / (2e-4 * length);
                     double most = Math.max(Math.abs(motion.at(rate, 0)), Math.abs(motion.at(rate, 1)));
                     assertThat(motion.at(rate, part)).as("%s", rate).isCloseTo(slope, within(1e-4 * most));
                 }

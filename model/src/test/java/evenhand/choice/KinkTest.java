@@ -21,7 +21,9 @@ class KinkTest {
         assertThat(isKink(3, x -> Math.abs(x - 3))).isTrue();
         assertThat(isKink(3, x -> 5 + Math.max(0, 3 - x))).isTrue();
         assertThat(isKink(3, x -> x < 3 ? 0 : 1)).isTrue();
-        assertThat(isKink(2, x -> Math.abs(x - 2.02))).as("near the range's beginning").isTrue();
+        assertThat(isKink(2, x -> Math.abs(x - 2.02)))
+                .as("near the range's beginning")
+                .isTrue();
         assertThat(isKink(6, x -> Math.abs(x - 5.98))).as("near its end").isTrue();
     }
 
@@ -30,7 +32,9 @@ class KinkTest {
         assertThat(isKink(3, x -> 4)).isFalse();
         assertThat(isKink(3, x -> 7 - 40 * x)).isFalse();
         assertThat(isKink(3, x -> x * x)).isFalse();
-        assertThat(isKink(3, x -> (x - 3) * (x - 3))).as("at the bottom, where there is no slope").isFalse();
+        assertThat(isKink(3, x -> (x - 3) * (x - 3)))
+                .as("at the bottom, where there is no slope")
+                .isFalse();
         assertThat(isKink(3, x -> Math.sin(5 * x))).isFalse();
     }
 
@@ -47,17 +51,29 @@ class KinkTest {
         assertThat(isKink(3, x -> 10 * x + 0.09 * 10 * Math.max(0, x - 3))).isFalse();
         assertThat(isKink(3, x -> 10 * x + 0.13 * 10 * Math.max(0, x - 3))).isTrue();
         // second differences of a parabola q·x² are 2·q·h², and a kink by s adds s·h, with h = 0.01
-        assertThat(isKink(3, x -> (x - 3) * (x - 3) + 0.02 * 6.5 * Math.max(0, x - 3))).isFalse();
-        assertThat(isKink(3, x -> (x - 3) * (x - 3) + 0.02 * 7.5 * Math.max(0, x - 3))).isTrue();
+        assertThat(isKink(3, x -> (x - 3) * (x - 3) + 0.02 * 6.5 * Math.max(0, x - 3)))
+                .isFalse();
+        assertThat(isKink(3, x -> (x - 3) * (x - 3) + 0.02 * 7.5 * Math.max(0, x - 3)))
+                .isTrue();
         assertThat(isKink(3, x -> 0.9e-4 * Math.max(0, x - 3))).isFalse();
         assertThat(isKink(3, x -> 1.1e-4 * Math.max(0, x - 3))).isTrue();
     }
 
     @Test
     void whereAFigureIsKnownAtTooFewPlacesNoneIsSeen() {
-        assertThat(Kink.isAt(3, 2, 6, RIPPLE, at -> at < 2.985 ? OptionalDouble.of(Math.abs(at - 2.97)) : OptionalDouble.empty()))
+        assertThat(Kink.isAt(
+                        3,
+                        2,
+                        6,
+                        RIPPLE,
+                        at -> at < 2.985 ? OptionalDouble.of(Math.abs(at - 2.97)) : OptionalDouble.empty()))
                 .isFalse();
-        assertThat(Kink.isAt(3, 2, 6, RIPPLE, at -> at < 3.005 ? OptionalDouble.of(Math.abs(at - 2.98)) : OptionalDouble.empty()))
+        assertThat(Kink.isAt(
+                        3,
+                        2,
+                        6,
+                        RIPPLE,
+                        at -> at < 3.005 ? OptionalDouble.of(Math.abs(at - 2.98)) : OptionalDouble.empty()))
                 .isTrue();
     }
 

@@ -270,7 +270,8 @@ class SlopeDoubtTest {
         return figure(car, ROLL, n -> n.si() + (n.path().equals("cgHeight") ? more : 0));
     }
 
-    private static final Slot<Double> BETWEEN = Slot.measure("bar", Dimension.STIFFNESS).within(1e4, 2e4);
+    private static final Slot<Double> BETWEEN =
+            Slot.measure("bar", Dimension.STIFFNESS).within(1e4, 2e4);
 
     private static Adjustable bar(double si, double tolerance) {
         return new Adjustable("bar", BETWEEN, si, tolerance, Adjustable.Origin.GIVEN, "", Unit.of("N/m"));
@@ -313,8 +314,7 @@ class SlopeDoubtTest {
         Adjustable number = bar(15_000, 100);
         Draw draw = new Draw(List.of(new Tolerance(number, 100)), 64, 1, Tolerance.Unsaid.EXACT);
         for (int sample = 0; sample < 64; sample++) {
-            assertThat(draw.deviation(sample).of(number))
-                    .isCloseTo(15_000 + 50 * draw.errors(0)[sample], within(1e-9));
+            assertThat(draw.deviation(sample).of(number)).isCloseTo(15_000 + 50 * draw.errors(0)[sample], within(1e-9));
         }
         Adjustable nearBound = bar(10_200, 100);
         Draw cut = new Draw(List.of(new Tolerance(nearBound, 100)), 64, 1, Tolerance.Unsaid.EXACT);
@@ -333,7 +333,8 @@ class SlopeDoubtTest {
             assertThat(missing(halfWidth, 0.49 * halfWidth).isFair()).isTrue();
             assertThat(missing(halfWidth, 0.51 * halfWidth).isFair()).isFalse();
         }
-        assertThat(new Spread(ROLL, OptionalDouble.empty(), 2, 5, 3, 1, 0, List.of()).width()).isEqualTo(3);
+        assertThat(new Spread(ROLL, OptionalDouble.empty(), 2, 5, 3, 1, 0, List.of()).width())
+                .isEqualTo(3);
     }
 
     private static SlopeSpread missing(double halfWidth, double rest) {

@@ -109,8 +109,7 @@ class DoubtVerdictTest {
         Spread now = spread(NEAR, 4, 9);
         assertThat(DoubtVerdict.measureNext(List.of(), now, Units.METRIC))
                 .startsWith("No better measurement of a single value would narrow ");
-        Measurement height =
-                new Measurement(number("cgHeight"), 0.01, DEG_PER_G.toSi(5.5), DEG_PER_G.toSi(8));
+        Measurement height = new Measurement(number("cgHeight"), 0.01, DEG_PER_G.toSi(5.5), DEG_PER_G.toSi(8));
         assertThat(DoubtVerdict.measureNext(List.of(height), now, Units.METRIC))
                 .contains("better (now 4.00 to 9.00 deg/g), measure ")
                 .endsWith(" (then 5.50 to 8.00 deg/g).");

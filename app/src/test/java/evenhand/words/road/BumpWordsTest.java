@@ -133,8 +133,10 @@ class BumpWordsTest {
     @Test
     void howFarIntoBumpIsSaidAgainstItsStop() {
         Made front = new Made();
-        assertThat(allOf(front)).contains("Front: the body is jolted by 0.31 g at most. The wheel goes 30 mm into bump, "
-                + "short of its bump stop at 50 mm, and goes 20 mm into droop, short of its droop stop at 60 mm.");
+        assertThat(allOf(front))
+                .contains(
+                        "Front: the body is jolted by 0.31 g at most. The wheel goes 30 mm into bump, "
+                                + "short of its bump stop at 50 mm, and goes 20 mm into droop, short of its droop stop at 60 mm.");
         front.bump = 0.06;
         front.stop = true;
         assertThat(allOf(front)).contains("60 mm into bump, on its bump stop from 50 mm, and");
@@ -179,8 +181,8 @@ class BumpWordsTest {
     @Test
     void inACornerInnerAndOuterAreThoseOfTheTurn() {
         for (Direction way : Direction.values()) {
-            BumpAnswer.InCorner driven = (BumpAnswer.InCorner) DriveOver.inCorner(
-                    CAR, radius -> Profile.ripples(0.002, 1.2, 2), 14, 0.4 * Weights.GRAVITY, way);
+            BumpAnswer.InCorner driven = (BumpAnswer.InCorner)
+                    DriveOver.inCorner(CAR, radius -> Profile.ripples(0.002, 1.2, 2), 14, 0.4 * Weights.GRAVITY, way);
             Map<Wheel, Bump> wheels = new EnumMap<>(Wheel.class);
             for (Wheel wheel : Wheel.values()) {
                 Made made = new Made();
@@ -214,8 +216,7 @@ class BumpWordsTest {
                 .isEqualTo("Over kerb 60 mm at 36 km/h, turning right at 0.5 g on a radius of 20.4 m.");
         assertThat(BumpWords.gripLost(true)).contains("at the slip that the wheel has in the corner");
         assertThat(BumpWords.gripLost(false)).contains("of the most that the tyre could give");
-        assertThat(BumpWords.inShort(
-                        new BumpAnswer.BeyondLimit(0.9 * Weights.GRAVITY), Direction.LEFT, Units.METRIC))
+        assertThat(BumpWords.inShort(new BumpAnswer.BeyondLimit(0.9 * Weights.GRAVITY), Direction.LEFT, Units.METRIC))
                 .isEqualTo("The car does not hold 0.9 g at this speed at all: it is beyond its limit.");
     }
 }
