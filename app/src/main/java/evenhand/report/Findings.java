@@ -132,7 +132,7 @@ public record Findings(
         return Doubt.of(
                 doubted.stream().map(one -> one.setup().entries()).toList(),
                 new Doubt.Question(
-                        question.trial(),
+                        question.judging(),
                         question.samples(),
                         1,
                         Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
