@@ -3,7 +3,6 @@ package evenhand.terminal.ride;
 import evenhand.car.End;
 import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
-import evenhand.ride.ComfortBand;
 import evenhand.ride.Ride;
 import evenhand.scenario.Setup;
 import evenhand.terminal.page.Console;
@@ -158,7 +157,7 @@ final class RidePage {
                 .append(shown(felt, 2))
                 .append(
                         felt.isPresent()
-                                ? "  " + ComfortBand.nearest(felt.getAsDouble()).words()
+                                ? "  " + SeatWords.felt(felt.getAsDouble())
                                 : "")
                 .toString();
     }
