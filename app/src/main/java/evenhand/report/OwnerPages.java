@@ -81,6 +81,7 @@ final class OwnerPages {
         sections.add(pages.ride());
         sections.add(pages.sure());
         sections.add(cautions());
+        findings.complained().map(one -> ComplaintPages.of(findings, one)).ifPresent(sections::add);
         return sections;
     }
 

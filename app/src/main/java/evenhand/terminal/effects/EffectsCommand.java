@@ -186,11 +186,7 @@ public final class EffectsCommand implements Asked {
     }
 
     private static Complaint wish(String words, Setup setup, Answers before, Trial trial) throws Mistake {
-        double gentle =
-                trial.paces().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        double brisk =
-                trial.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-        return Complaint.of(words, setup.car(), before, gentle, brisk)
+        return Complaint.of(words, setup.car(), before, trial)
                 .orElseThrow(() -> new Mistake("--complaint \"" + words + "\": write " + Complaint.KNOWN));
     }
 }

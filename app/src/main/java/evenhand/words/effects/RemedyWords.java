@@ -207,7 +207,7 @@ public final class RemedyWords {
     }
 
     /** The same in a line: "stop touched at 0.47 g; no longer works 28 mm down; too small to feel". */
-    private List<String> mind(Remedy remedy) {
+    public List<String> mind(Remedy remedy) {
         List<String> mind = new ArrayList<>();
         remedy.price().earlier().ifPresent(one -> mind.add("a bump stop touched at " + pace(one.is())
                 + (one.was().isPresent() ? " instead of " + pace(one.was().getAsDouble()) : "")));
