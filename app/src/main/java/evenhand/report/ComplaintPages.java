@@ -65,14 +65,14 @@ final class ComplaintPages {
         if (complained.complaint().shown()) {
             blocks.add(Text.plain("The sums show it."));
         }
-        blocks.add(new Points(InPrint.sentences(
-                said.help(chosen.setup().car(), complained.now(), complained.advice()))));
+        blocks.add(
+                new Points(InPrint.sentences(said.help(chosen.setup().car(), complained.now(), complained.advice()))));
         List<Remedy> remedies = complained.advice().remedies();
         if (!remedies.isEmpty()) {
             blocks.add(new Block.Heading("Single changes that help, best first"));
             blocks.add(changes(remedies.subList(0, Math.min(MOST, remedies.size()))));
-            blocks.add(Text.quiet(RemedyWords.RULE
-                    + (remedies.stream().anyMatch(Remedy::tooSmall) ? " " + RemedyWords.FELT : "")));
+            blocks.add(Text.quiet(
+                    RemedyWords.RULE + (remedies.stream().anyMatch(Remedy::tooSmall) ? " " + RemedyWords.FELT : "")));
         }
         return new Section(title(), true, blocks);
     }
@@ -159,19 +159,22 @@ final class ComplaintPages {
 
     private List<String> mind(Remedy remedy) {
         List<String> mind = new ArrayList<>(said.mind(remedy));
-        mind.add(remedy.step().work() == Slot.Work.REBUILDING
-                ? "takes rebuilding"
-                : switch (remedy.step().wayBack()) {
-                    case TURNED_BACK -> "is set";
-                    case OLD_PART -> "another part";
-                    case NONE -> "cannot be undone";
-                });
+        mind.add(
+                remedy.step().work() == Slot.Work.REBUILDING
+                        ? "takes rebuilding"
+                        : switch (remedy.step().wayBack()) {
+                            case TURNED_BACK -> "is set";
+                            case OLD_PART -> "another part";
+                            case NONE -> "cannot be undone";
+                        });
         return mind;
     }
 
     /** How many ways are told: one where both are alike, or it is of the ride, which knows no turn. */
     private int told() {
-        return complained.alike() || criterion().ofRide() ? 1 : ways.directions().size();
+        return complained.alike() || criterion().ofRide()
+                ? 1
+                : ways.directions().size();
     }
 
     private Direction direction(int way) {

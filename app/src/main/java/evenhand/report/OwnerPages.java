@@ -25,6 +25,7 @@ import evenhand.report.Block.Tone;
 import evenhand.report.Block.View;
 import evenhand.ride.RoadClass;
 import evenhand.turn.TurnAnswer;
+import evenhand.words.BothWays;
 import evenhand.words.ChangeWords;
 import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
@@ -32,7 +33,6 @@ import evenhand.words.LoadWords;
 import evenhand.words.NotGiven;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
-import evenhand.words.BothWays;
 import evenhand.words.balance.LimitWords;
 import evenhand.words.compare.ComparisonWords;
 import evenhand.words.compare.RideComparisonWords;
@@ -348,9 +348,7 @@ final class OwnerPages {
                             : BothWays.turning(question.trial().direction()))
                     + ", has a chance of "
                     + Numbers.percent(now.getAsDouble(), 0)
-                    + (doubt.cars().size() == 2
-                            ? "; before it was " + Numbers.percent(before.getAsDouble(), 0)
-                            : "")
+                    + (doubt.cars().size() == 2 ? "; before it was " + Numbers.percent(before.getAsDouble(), 0) : "")
                     + "."));
         }
     }

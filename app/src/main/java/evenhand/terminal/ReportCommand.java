@@ -90,9 +90,10 @@ final class ReportCommand implements Asked {
     @Option(
             names = "--complaint",
             paramLabel = "WORDS",
-            description = "Adds a page on what a driver complains of in the set-up that is handed over: whether the sums"
-                    + " show it, and the best single changes with what else they move, both ways round. Write "
-                    + Complaint.KNOWN + ".")
+            description =
+                    "Adds a page on what a driver complains of in the set-up that is handed over: whether the sums"
+                            + " show it, and the best single changes with what else they move, both ways round. Write "
+                            + Complaint.KNOWN + ".")
     private Optional<String> complaint = Optional.empty();
 
     @Option(
@@ -193,15 +194,15 @@ final class ReportCommand implements Asked {
                 return Status.WRONG;
             }
             Question question = new Question(
-                    scenario,
-                    SoundScenario.choose(scenario, setups),
-                    before,
-                    Trial.usual().turning(ways.first()).with(load.of(scenario)),
-                    ways.isBoth(),
-                    Question.USUAL_SAMPLES,
-                    order.units(),
-                    picture,
-                    order.date())
+                            scenario,
+                            SoundScenario.choose(scenario, setups),
+                            before,
+                            Trial.usual().turning(ways.first()).with(load.of(scenario)),
+                            ways.isBoth(),
+                            Question.USUAL_SAMPLES,
+                            order.units(),
+                            picture,
+                            order.date())
                     .complaining(complaint);
             known(question);
             return write(question, target, order.size(), which, console);

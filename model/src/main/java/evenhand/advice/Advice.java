@@ -285,7 +285,10 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
                             worst,
                             felt,
                             Harm.largest(effects, wish.judged()),
-                            gain < JustFelt.least(wish.judged(), wish.worstValue(before).orElseThrow()),
+                            gain
+                                    < JustFelt.least(
+                                            wish.judged(),
+                                            wish.worstValue(before).orElseThrow()),
                             needs.price(changed.get(), stance),
                             Optional.empty()));
         }

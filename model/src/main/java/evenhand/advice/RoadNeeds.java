@@ -35,8 +35,7 @@ record RoadNeeds(Trial trial, Stance before, Supplier<OptionalDouble> lowest) {
     private static final double HIGHER = Unit.of("mm").toSi(1);
 
     static RoadNeeds of(Car car, Trial trial) {
-        return new RoadNeeds(
-                trial, stance(car, trial), new Lowest(car, trial));
+        return new RoadNeeds(trial, stance(car, trial), new Lowest(car, trial));
     }
 
     /** Looked for once, by whichever thread asks first. */

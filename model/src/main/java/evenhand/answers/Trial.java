@@ -167,8 +167,9 @@ public record Trial(
         }
         Car standing = ((Laden.AtRest) laden).car();
         boolean rides = figures.stream().anyMatch(figure -> figure.criterion().ofRide());
-        Optional<Ride> ride =
-                rides && Ride.of(riding.apply(standing), road, speed) instanceof Ride found ? Optional.of(found) : Optional.empty();
+        Optional<Ride> ride = rides && Ride.of(riding.apply(standing), road, speed) instanceof Ride found
+                ? Optional.of(found)
+                : Optional.empty();
         return new Answers(bends(standing), ride);
     }
 

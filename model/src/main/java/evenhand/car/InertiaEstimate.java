@@ -12,8 +12,9 @@ public final class InertiaEstimate {
     private static final double AT_THE_WHEELS = 0.6;
 
     /** How pitch inertia is estimated, in words. */
-    public static final String PITCH_RULE = "from the sprung mass and its distances from the axles, dynamic index 0.9, ± 20 %;"
-            + " common practice, no source";
+    public static final String PITCH_RULE =
+            "from the sprung mass and its distances from the axles, dynamic index 0.9, ± 20 %;"
+                    + " common practice, no source";
 
     /** How a live axle's roll inertia is estimated, in words. */
     public static final String ROLL_RULE =

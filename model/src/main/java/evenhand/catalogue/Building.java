@@ -157,7 +157,11 @@ final class Building {
     private static String usual(Slot<?> slot) {
         return slot.content() instanceof Content.Measure measure && measure.dimension() == Dimension.RATIO
                 ? slot.usual()
-                        .map(range -> "; most cars have from " + Quantity.of(range.low(), Dimension.RATIO.metric()).text() + " to " + Quantity.of(range.high(), Dimension.RATIO.metric()).text())
+                        .map(range -> "; most cars have from "
+                                + Quantity.of(range.low(), Dimension.RATIO.metric())
+                                        .text() + " to "
+                                + Quantity.of(range.high(), Dimension.RATIO.metric())
+                                        .text())
                         .orElse("")
                 : "";
     }
@@ -188,7 +192,9 @@ final class Building {
                 fault(
                         here,
                         "is missing; give it, or "
-                                + wanting.stream().map(need -> named(need, object)).collect(joining(", "))
+                                + wanting.stream()
+                                        .map(need -> named(need, object))
+                                        .collect(joining(", "))
                                 + " to estimate it from");
             }
             return Optional.empty();

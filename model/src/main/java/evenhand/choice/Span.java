@@ -85,7 +85,11 @@ public record Span(Adjustable adjustable, double from, double to) {
     public boolean isUnusual(double value) {
         return !(isOfBar() && value == 0)
                 && value != adjustable.si()
-                && adjustable.slot().usual().filter(usual -> !usual.nearlyHolds(value)).isPresent();
+                && adjustable
+                        .slot()
+                        .usual()
+                        .filter(usual -> !usual.nearlyHolds(value))
+                        .isPresent();
     }
 
     public double width() {

@@ -288,7 +288,11 @@ public final class Doubt {
             }
             frontFirst[car][sample] = answers.isPresent() && answers.get().frontFirst();
             if (question.aim().isPresent() && answers.isPresent()) {
-                aim(question.aim().get(), car, sample, aimed == 1 ? answers.get().in(0) : answers.get());
+                aim(
+                        question.aim().get(),
+                        car,
+                        sample,
+                        aimed == 1 ? answers.get().in(0) : answers.get());
             }
         }
     }
@@ -297,8 +301,7 @@ public final class Doubt {
     private static Optional<Answers> ask(Entries car, Trial trial, Deviation deviation) {
         return Catalogue.build(car, deviation)
                 .value()
-                .map(built ->
-                        trial.ask(built, trial.judged(), standing -> Catalogue.ridingOff(standing, deviation)));
+                .map(built -> trial.ask(built, trial.judged(), standing -> Catalogue.ridingOff(standing, deviation)));
     }
 
     private static Optional<Answers> in(int bend, Optional<Answers> answers) {

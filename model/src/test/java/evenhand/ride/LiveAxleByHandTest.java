@@ -27,7 +27,7 @@ class LiveAxleByHandTest {
     private static final double RATIO = 0.9;
 
     /** The first random car whose rear axle is a live one. */
-    private static Car car() {
+    static Car car() {
         for (long seed = 0; ; seed++) {
             Car car = RoadCars.damped(seed).settled();
             if (car.rear() instanceof Axle.Live) {
@@ -36,7 +36,7 @@ class LiveAxleByHandTest {
         }
     }
 
-    private static Car withRear(Car car, Spring spring, Optional<Bar> bar, Optional<Damper> damper) {
+    static Car withRear(Car car, Spring spring, Optional<Bar> bar, Optional<Damper> damper) {
         return withRear(car, spring, bar, damper, Stops.NONE);
     }
 
@@ -100,9 +100,9 @@ class LiveAxleByHandTest {
             live++;
             AxleSuspension suspension = AxleSuspension.of(car, End.REAR);
             double little = 1e-7;
-            suspension.at(0, little, axle.rollCentreHeight());
+            suspension.at(0, little, axle.geometry().rollCentreHeight());
             double right = suspension.moment;
-            suspension.at(0, -little, axle.rollCentreHeight());
+            suspension.at(0, -little, axle.geometry().rollCentreHeight());
             double ofSprings = (right - suspension.moment) / (2 * little);
             double half = axle.track() / 2;
             double tyre = axle.tyre().verticalRate();
@@ -113,7 +113,7 @@ class LiveAxleByHandTest {
             assertThat(found.frequency()).as("car %d", seed).isCloseTo(angular / (2 * Math.PI), within(1e-4 * angular));
             // An undamped swing loses ½·C·(ω·ψ)²·T of its energy ½·I·(ω·ψ)² in a cycle: 4π·ζ of it.
             WheelDamper damper = WheelDamper.of(car, End.REAR).orElseThrow();
-            double arm = damper.rollArm(axle.rollCentreHeight());
+            double arm = damper.rollArm(axle.geometry().rollCentreHeight());
             double force = damper.linearRate(AxleRide.USUAL_DAMPER_SPEED) * arm * angular; // at ψ = 1
             double lost = 2 * force * (arm * angular) / 2 * (2 * Math.PI / angular); // mean of cos² is a half, of both
             double energy = inertia * angular * angular / 2;

@@ -11,7 +11,9 @@ import evenhand.car.RoadCars;
 import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
+import evenhand.geometry.RollArm;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -139,6 +141,12 @@ class AxleSuspensionTest {
             long pieces = axle.pieces;
             double[] forceBy = {axle.forceByTravel, axle.forceByRoll, axle.forceByRollCentre};
             double[] momentBy = {axle.momentByTravel, axle.momentByRoll, axle.momentByRollCentre};
+            assertThat(Arrays.stream(forceBy).allMatch(Double::isFinite))
+                    .as("seed %d", seed)
+                    .isTrue();
+            assertThat(Arrays.stream(momentBy).allMatch(Double::isFinite))
+                    .as("seed %d", seed)
+                    .isTrue();
             for (int i = 0; i < 3; i++) {
                 double[] high = place.clone();
                 double[] low = place.clone();
@@ -184,8 +192,10 @@ class AxleSuspensionTest {
             Axle axle = RoadCars.any(seed).settled().rear();
             if (axle.spring() instanceof Spring.Leaning leaning) {
                 boolean known = leaning.lengths().installed().isPresent();
-                double heave = SpringRates.heaveRate(axle, 2500);
-                assertThat(heave < SpringRates.rollRate(axle)).isEqualTo(known);
+                double heave =
+                        SpringRates.heaveRate(leaning.rate(), axle.geometry().springs(), 2500);
+                assertThat(heave < SpringRates.wheelRate(leaning.rate(), Math.cos(leaning.lean())))
+                        .isEqualTo(known);
                 seen++;
             }
         }

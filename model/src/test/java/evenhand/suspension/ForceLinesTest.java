@@ -20,7 +20,7 @@ class ForceLinesTest {
             for (End end : End.values()) {
                 AxleSuspension axle = AxleSuspension.of(car, end);
                 double roll = 0.12 * (random.nextDouble() - 0.5);
-                double rollCentre = car.axle(end).rollCentreHeight() + 0.1 * (random.nextDouble() - 0.5);
+                double rollCentre = car.axle(end).geometry().rollCentreHeight() + 0.1 * (random.nextDouble() - 0.5);
                 ForceLines left = axle.side(Side.LEFT, roll, rollCentre);
                 ForceLines right = axle.side(Side.RIGHT, roll, rollCentre);
                 for (int i = 0; i < 20; i++) {
@@ -73,6 +73,16 @@ class ForceLinesTest {
         assertThat(lines.placeOf(5).orElseThrow()).isCloseTo(3, within(1e-12));
         assertThat(lines.placeOf(-1)).isEmpty();
         assertThat(ForceLines.none().force(7)).isZero();
+    }
+
+    @Test
+    void aForceThatOnlyACornerHasIsFoundThere() {
+        // Beside the flat part only the slanting one can tell where.
+        ForceLines rising = ForceLines.of(v -> Math.max(0, v - 1), 1);
+        assertThat(rising.placeOf(0).orElseThrow()).isCloseTo(1, within(1e-12));
+        ForceLines ending = ForceLines.of(v -> Math.min(v, 2), 2);
+        assertThat(ending.placeOf(2).orElseThrow()).isCloseTo(2, within(1e-12));
+        assertThat(ending.placeOf(2.001)).isEmpty();
     }
 
     @Test

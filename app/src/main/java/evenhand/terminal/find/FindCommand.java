@@ -202,8 +202,7 @@ public final class FindCommand implements Asked {
             finding = search(car, spans, aim, keeps, steps, trial, progress);
         }
         try (ProgressLine progress = new ProgressLine(console, "looking for what blocks it")) {
-            obstacles = Obstacle.of(
-                    finding, keeps, others -> search(car, spans, aim, others, steps, trial, progress));
+            obstacles = Obstacle.of(finding, keeps, others -> search(car, spans, aim, others, steps, trial, progress));
         }
         List<Optional<SetupAnswer.NoAnswer>> silent = List.of();
         if (finding instanceof Finding.NoValue none) {

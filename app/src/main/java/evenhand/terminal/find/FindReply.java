@@ -259,8 +259,7 @@ record FindReply(
 
     /** What is said of it: what was found, and what stands in the way of more. */
     List<String> words(Units units) {
-        return Stream.concat(
-                        FindWords.of(finding, units).stream(), FindWords.obstacles(obstacles, units).stream())
+        return Stream.concat(FindWords.of(finding, units).stream(), FindWords.obstacles(obstacles, units).stream())
                 .toList();
     }
 

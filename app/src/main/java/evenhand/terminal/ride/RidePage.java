@@ -155,10 +155,7 @@ final class RidePage {
         OptionalDouble felt = ride.seatComfort();
         return line.append("  ")
                 .append(shown(felt, 2))
-                .append(
-                        felt.isPresent()
-                                ? "  " + SeatWords.felt(felt.getAsDouble())
-                                : "")
+                .append(felt.isPresent() ? "  " + SeatWords.felt(felt.getAsDouble()) : "")
                 .toString();
     }
 

@@ -97,8 +97,7 @@ final class SearchFields {
     private Field choice(List<String> chosen) {
         List<String> left = new ArrayList<>(changes());
         left.removeAll(chosen);
-        List<String> names =
-                new ArrayList<>(left.stream().map(this::name).toList());
+        List<String> names = new ArrayList<>(left.stream().map(this::name).toList());
         if (chosen.isEmpty()) {
             String bar = "rear.bar.rollStiffness";
             String start = left.contains(bar) && !noBars.contains(bar) ? bar : "rear.spring.rate";

@@ -50,7 +50,9 @@ public final class DoubtWords {
                     + (ways.isBoth() ? "both ways round" : BothWays.turning(ways.first())) + ", is "
                     + Numbers.percent(left.frontFirst().getAsDouble(), 0) + ".");
         }
-        if (aim.isPresent() && !aim.get().equals(Aim.frontFirst()) && left.chance().isPresent()) {
+        if (aim.isPresent()
+                && !aim.get().equals(Aim.frontFirst())
+                && left.chance().isPresent()) {
             sentences.add(
                     "The chance that \"" + AimText.write(aim.get(), units) + "\" is met" + within(aim.get(), units)
                             + " is " + Numbers.percent(left.chance().getAsDouble(), 0) + ".");

@@ -34,8 +34,9 @@ public final class RemedyWords {
                     + " that can go in again 0.8, what cannot be undone 0.6.";
 
     /** From where a driver feels a gain, in a sentence. */
-    public static final String FELT = "Too small to feel by itself is a gain of less than a tenth of what there is, and of"
-            + " understeer one below 0.3 deg/g (common practice): two such steps together may be felt.";
+    public static final String FELT =
+            "Too small to feel by itself is a gain of less than a tenth of what there is, and of"
+                    + " understeer one below 0.3 deg/g (common practice): two such steps together may be felt.";
 
     private static final int MOST_REFUSED = 3;
 
@@ -193,8 +194,12 @@ public final class RemedyWords {
     }
 
     private Optional<String> earlier(Remedy best) {
-        return best.price().earlier().map(one -> "The first bump stop is then touched at " + pace(one.is())
-                + (one.was().isPresent() ? ", earlier than now (" + pace(one.was().getAsDouble()) + ")." : "; now none is."));
+        return best.price()
+                .earlier()
+                .map(one -> "The first bump stop is then touched at " + pace(one.is())
+                        + (one.was().isPresent()
+                                ? ", earlier than now (" + pace(one.was().getAsDouble()) + ")."
+                                : "; now none is."));
     }
 
     private String pace(double lateralAcceleration) {
@@ -202,15 +207,21 @@ public final class RemedyWords {
     }
 
     private Optional<String> lessLow(Remedy best) {
-        return best.price().lessLow().map(one -> "It costs height: let down by " + LowestWords.length(one.lowest(), units)
-                + ", which works now, " + LowestWords.missed(one.missed(), units) + ".");
+        return best.price()
+                .lessLow()
+                .map(one -> "It costs height: let down by " + LowestWords.length(one.lowest(), units)
+                        + ", which works now, " + LowestWords.missed(one.missed(), units) + ".");
     }
 
     /** The same in a line: "stop touched at 0.47 g; no longer works 28 mm down; too small to feel". */
     public List<String> mind(Remedy remedy) {
         List<String> mind = new ArrayList<>();
-        remedy.price().earlier().ifPresent(one -> mind.add("a bump stop touched at " + pace(one.is())
-                + (one.was().isPresent() ? " instead of " + pace(one.was().getAsDouble()) : "")));
+        remedy.price()
+                .earlier()
+                .ifPresent(one -> mind.add("a bump stop touched at " + pace(one.is())
+                        + (one.was().isPresent()
+                                ? " instead of " + pace(one.was().getAsDouble())
+                                : "")));
         remedy.price()
                 .lessLow()
                 .ifPresent(one -> mind.add("no longer works " + LowestWords.length(one.lowest(), units) + " down"));

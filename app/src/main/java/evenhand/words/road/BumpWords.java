@@ -30,8 +30,9 @@ public final class BumpWords {
     private static final double GRIP_WORTH_SAYING = 0.005;
 
     /** What is said of peaks once metal is met. */
-    static final String NO_FORECAST = "From where metal meets, the peaks are no forecast: how hard that blow is, the shell"
-            + " and its brackets decide, whose give is assumed here; take it that it strikes, not how hard.";
+    static final String NO_FORECAST =
+            "From where metal meets, the peaks are no forecast: how hard that blow is, the shell"
+                    + " and its brackets decide, whose give is assumed here; take it that it strikes, not how hard.";
 
     private final Units units;
     private final List<String> sentences = new ArrayList<>();
@@ -182,7 +183,8 @@ public final class BumpWords {
             words.sentences.add(beyondLimit(beyond));
         }
         if (answer instanceof BumpAnswer.Straight || answer instanceof BumpAnswer.InCorner) {
-            if (BumpWheel.of(answer, direction).stream().anyMatch(wheel -> wheel.bump().metalTouched())) {
+            if (BumpWheel.of(answer, direction).stream()
+                    .anyMatch(wheel -> wheel.bump().metalTouched())) {
                 words.sentences.add(NO_FORECAST);
             }
             words.dampers(car);

@@ -109,7 +109,9 @@ class BalanceCommandTest {
     void whichLeanIsToldIsSaid() {
         String saloon = "../scenarios/harbour-saloon.json";
         assertThat(Run.of("balance", saloon).out()).contains("leans at").contains("0 g, deg/g");
-        assertThat(Run.of("balance", saloon, "--setup", "As bought", "--full").out().replaceAll("\\s+", " "))
+        assertThat(Run.of("balance", saloon, "--setup", "As bought", "--full")
+                        .out()
+                        .replaceAll("\\s+", " "))
                 .contains("It rolls 6.42 deg/g by the hand sums, as lateral acceleration begins");
         assertThat(Run.of("compare", saloon).out().replaceAll("\\s+", " "))
                 .contains("and at 0.5 g, lean that each further g adds there turning left, in deg/g");

@@ -213,7 +213,8 @@ class BumpCommandTest {
         String struck = Run.of(over(asked, "kerb 60 mm")).out().replaceAll("\\s+", " ");
         assertThat(struck).contains(said);
         assertThat(Run.of(over(over(asked, "kerb 60 mm"), "--json")).out()).contains(said);
-        assertThat(Run.of(over(asked, "step 5 mm")).out().replaceAll("\\s+", " ")).doesNotContain(said);
+        assertThat(Run.of(over(asked, "step 5 mm")).out().replaceAll("\\s+", " "))
+                .doesNotContain(said);
     }
 
     private static String[] over(String[] words, String more) {

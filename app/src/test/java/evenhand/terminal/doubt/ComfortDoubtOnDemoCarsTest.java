@@ -62,8 +62,8 @@ class ComfortDoubtOnDemoCarsTest {
             Car car = scenario.setups().get(0).car();
             Spread spread = comfort(scenario.setups().get(0).entries(), Optional.empty());
             double variance = spread.standardDeviation() * spread.standardDeviation();
-            Map<String, Adjustable> guessed = Catalogue.estimatedForComfort(car).stream()
-                    .collect(Collectors.toMap(Adjustable::path, one -> one));
+            Map<String, Adjustable> guessed =
+                    Catalogue.estimatedForComfort(car).stream().collect(Collectors.toMap(Adjustable::path, one -> one));
             double inertia = guessed.get(INERTIA).si();
             double seat = guessed.get(SEAT).si();
             double bySeat = guessed.get(SEAT).tolerance() / 2;

@@ -103,7 +103,8 @@ class DoubtCommandTest {
 
     @Test
     void theChanceThatTheFrontGoesFirstIsToldWithoutBeingAsked() {
-        JsonNode first = json(doubt("--setup", "As bought", "--json")).get("setups").get(0);
+        JsonNode first =
+                json(doubt("--setup", "As bought", "--json")).get("setups").get(0);
         double chance = first.get("frontFirstChance").asDouble();
         assertThat(chance).isBetween(0.2, 0.9);
         JsonNode aimed = json(doubt("--setup", "As bought", "--json", "--aim", "front first"))
@@ -127,7 +128,8 @@ class DoubtCommandTest {
                 .get("estimated");
         Map<String, String> rules = new HashMap<>();
         estimated.forEach(one -> rules.put(
-                one.get("path").asText(), one.get("tolerance").asDouble() + " " + one.get("rule").asText()));
+                one.get("path").asText(),
+                one.get("tolerance").asDouble() + " " + one.get("rule").asText()));
         assertThat(rules.get("seat.behindFrontAxle"))
                 .startsWith("0.266")
                 .contains("0.55 ± 0.1 of it behind the front axle; common practice, no source");

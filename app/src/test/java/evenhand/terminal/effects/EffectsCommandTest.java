@@ -10,11 +10,11 @@ import evenhand.terminal.Run;
 import evenhand.terminal.asked.Status;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -268,7 +268,8 @@ class EffectsCommandTest {
                 .contains("By itself that is too small a gain to be felt.")
                 .containsPattern("front.bar.diameter −1 mm: [^:]*; no longer works 13 mm down; too small to feel")
                 .containsPattern("rear.bar.rollStiffness of 60 to 180 N\\*m/deg: [^:]*deg/g \\(rebuilding\\)");
-        JsonNode setup = json(Stream.concat(Arrays.stream(asked), Stream.of("--json")).toArray(String[]::new))
+        JsonNode setup = json(Stream.concat(Arrays.stream(asked), Stream.of("--json"))
+                        .toArray(String[]::new))
                 .get("setups")
                 .get(0);
         assertThat(effect(setup, "front.tyre.pressure").get("tooSmallToFeel").asBoolean())
@@ -278,7 +279,8 @@ class EffectsCommandTest {
         assertThat(bar.get("noLongerWorks").get("need").asText()).isNotEmpty();
         double least = 0.1 * 20.95;
         for (JsonNode one : setup.get("effects")) {
-            JsonNode move = one.get("differences").valueStream()
+            JsonNode move = one.get("differences")
+                    .valueStream()
                     .filter(each -> each.get("figure").asText().equals("understeer near the limit"))
                     .findFirst()
                     .orElseThrow();

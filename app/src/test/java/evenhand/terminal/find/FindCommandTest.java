@@ -246,8 +246,9 @@ class FindCommandTest {
         Run run = Run.of(asked);
         assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
         assertThat(flat(run))
-                .contains("What blocks the aim is to keep \"roll gradient at most 1 deg/g at 0.5 g\": without that it is met"
-                        + " by rear lateral locator height 287.3 mm, with ")
+                .contains(
+                        "What blocks the aim is to keep \"roll gradient at most 1 deg/g at 0.5 g\": without that it is met"
+                                + " by rear lateral locator height 287.3 mm, with ")
                 .contains(". Then the roll gradient at 0.5 g is ");
         JsonNode answer = json(join(asked, of("--json")));
         JsonNode without = answer.get("withoutKeeps");

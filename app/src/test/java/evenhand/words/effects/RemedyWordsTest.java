@@ -3,8 +3,8 @@ package evenhand.words.effects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.advice.Advice;
-import evenhand.advice.Refused;
 import evenhand.advice.Price;
+import evenhand.advice.Refused;
 import evenhand.advice.Remedy;
 import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
