@@ -47,7 +47,8 @@ public record Findings(
         Optional<Comparison> comparison,
         Optional<Doubt.Answer> doubt,
         Optional<LoweringStudy> lower,
-        List<CostWords.Cost> costs) {
+        List<CostWords.Cost> costs,
+        Optional<Complained> complained) {
     /** How far down the chosen set-up is tried, m. */
     private static final double LOWEST = Unit.of("mm").toSi(80);
 
@@ -92,7 +93,11 @@ public record Findings(
                                 done -> {})),
                 both || (base.index() == chosen.index() && chosen.turns().isPresent())
                         ? costs(base.setup(), chosen.setup(), question.judging())
-                        : List.of());
+                        : List.of(),
+                Complained.of(
+                        question,
+                        chosen.setup(),
+                        base.index() == chosen.index() ? Optional.empty() : Optional.of(base.setup())));
     }
 
     /** Each change is undone by itself, so that the one that decides shows. */
@@ -132,7 +137,7 @@ public record Findings(
         return Doubt.of(
                 doubted.stream().map(one -> one.setup().entries()).toList(),
                 new Doubt.Question(
-                        question.trial(),
+                        question.judging(),
                         question.samples(),
                         1,
                         Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,

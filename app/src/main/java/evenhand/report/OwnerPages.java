@@ -25,6 +25,7 @@ import evenhand.report.Block.Tone;
 import evenhand.report.Block.View;
 import evenhand.ride.RoadClass;
 import evenhand.turn.TurnAnswer;
+import evenhand.words.BothWays;
 import evenhand.words.ChangeWords;
 import evenhand.words.InPrint;
 import evenhand.words.JudgedWords;
@@ -43,6 +44,7 @@ import evenhand.words.ride.RideWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -79,6 +81,7 @@ final class OwnerPages {
         sections.add(pages.ride());
         sections.add(pages.sure());
         sections.add(cautions());
+        findings.complained().map(one -> ComplaintPages.of(findings, one)).ifPresent(sections::add);
         return sections;
     }
 
@@ -325,6 +328,7 @@ final class OwnerPages {
                     units)));
         }
         blocks.add(table(doubt, both));
+        frontFirst(doubt, blocks);
         doubt.cars().get(0).spreads().stream()
                 .findFirst()
                 .ifPresent(first -> measureNext(
@@ -332,6 +336,21 @@ final class OwnerPages {
         blocks.add(Text.quiet("Between: nineteen of twenty such cars lie there. What was estimated, and by which rule,"
                 + " and what was not given, is listed at the end."));
         return new Section("How sure this is", false, blocks);
+    }
+
+    private void frontFirst(Doubt.Answer doubt, List<Block> blocks) {
+        OptionalDouble now = doubt.cars().get(doubt.cars().size() - 1).frontFirst();
+        OptionalDouble before = doubt.cars().get(0).frontFirst();
+        if (now.isPresent() && before.isPresent()) {
+            blocks.add(Text.plain("That the front goes first at the limit, "
+                    + (question.bothWays()
+                            ? "both ways round"
+                            : BothWays.turning(question.trial().direction()))
+                    + ", has a chance of "
+                    + Numbers.percent(now.getAsDouble(), 0)
+                    + (doubt.cars().size() == 2 ? "; before it was " + Numbers.percent(before.getAsDouble(), 0) : "")
+                    + "."));
+        }
     }
 
     /** The first of several sentences says what for. */

@@ -56,9 +56,7 @@ final class Checks {
             return;
         }
         Range usual = value.slot().usual().get();
-        // A bound written in another unit may differ in its last digits.
-        double slack = 1e-9 * Math.max(Math.abs(usual.low()), Math.abs(usual.high()));
-        if (value.si() < usual.low() - slack || value.si() > usual.high() + slack) {
+        if (!usual.nearlyHolds(value.si())) {
             warn(
                     value.path(),
                     "is unusual: " + Quantity.of(value.si(), value.unit()).text() + ", where most cars have from "

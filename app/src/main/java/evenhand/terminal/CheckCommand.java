@@ -15,6 +15,7 @@ import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UnitlessOptions;
 import evenhand.terminal.page.Console;
+import evenhand.terminal.page.Page;
 import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SharedParts;
 import evenhand.words.NotGiven;
@@ -125,7 +126,7 @@ final class CheckCommand implements Asked {
         if (json) {
             console.answer(JsonForm.write("check", REPLY, new Reply(found)));
         } else {
-            console.answer(inLines(found));
+            console.answer(inLines(found, console));
         }
         return sound ? Status.DONE : Status.WRONG;
     }
@@ -139,28 +140,21 @@ final class CheckCommand implements Asked {
                 reading.scenario().map(Scenario::setups).orElse(List.of()));
     }
 
-    private static String inLines(List<Checked> found) {
-        StringBuilder text = new StringBuilder();
+    /** A problem and a warning are each one line, for editors that jump to it; what was not given is a paragraph. */
+    private static String inLines(List<Checked> found, Console console) {
+        Page page = new Page(console);
         for (Checked checked : found) {
-            for (Problem problem : checked.problems()) {
-                text.append(Console.oneLine(problem.toString())).append('\n');
-            }
-            for (Warning warning : checked.warnings()) {
-                text.append(Console.oneLine(warning.toString())).append(" (warning)\n");
-            }
+            checked.problems().forEach(problem -> page.line(Console.oneLine(problem.toString())));
+            checked.warnings().forEach(warning -> page.line(Console.oneLine(warning.toString()) + " (warning)"));
+            String file = Unseen.shown(checked.file().toString());
             NotGiven.inFull(checked.setups())
-                    .ifPresent(none -> text.append(Console.oneLine(
-                                    Unseen.shown(checked.file().toString()) + ": not given, taken as none: " + none))
-                            .append('\n'));
+                    .ifPresent(none -> page.paragraph("", file + ": not given, taken as none: " + none));
             if (checked.problems().isEmpty()) {
                 int warnings = checked.warnings().size();
-                text.append(Unseen.shown(checked.file().toString())).append(": can be read");
-                if (warnings > 0) {
-                    text.append(", with ").append(warnings).append(warnings == 1 ? " warning" : " warnings");
-                }
-                text.append('\n');
+                String with = warnings == 0 ? "" : ", with " + warnings + (warnings == 1 ? " warning" : " warnings");
+                page.line(file + ": can be read" + with);
             }
         }
-        return text.toString();
+        return page.text();
     }
 }

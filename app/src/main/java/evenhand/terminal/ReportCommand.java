@@ -21,6 +21,7 @@ import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.words.Units;
+import evenhand.words.effects.Complaint;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -51,6 +52,8 @@ import picocli.CommandLine.Parameters;
             "  app/evenhand report scenarios/slipper-coupe.json -o coupe.pdf",
             "  app/evenhand report scenarios/harbour-saloon.json -o saloon.html \\",
             "      --setup \"Pivot high\" --date 2026-05-04",
+            "  app/evenhand report scenarios/bakery-front-drive.json -o bakery.pdf \\",
+            "      --complaint \"pushes at the limit\"",
             "  app/evenhand report scenarios/slipper-coupe.json \\",
             "      scenarios/harbour-saloon.json -o .",
             "",
@@ -83,6 +86,15 @@ final class ReportCommand implements Asked {
             paramLabel = "NAME",
             description = "The set-up that the others are compared with. Otherwise the first of the file.")
     private Optional<String> base = Optional.empty();
+
+    @Option(
+            names = "--complaint",
+            paramLabel = "WORDS",
+            description =
+                    "Adds a page on what a driver complains of in the set-up that is handed over: whether the sums"
+                            + " show it, and the best single changes with what else they move, both ways round. Write "
+                            + Complaint.KNOWN + ".")
+    private Optional<String> complaint = Optional.empty();
 
     @Option(
             names = "--turn",
@@ -182,15 +194,17 @@ final class ReportCommand implements Asked {
                 return Status.WRONG;
             }
             Question question = new Question(
-                    scenario,
-                    SoundScenario.choose(scenario, setups),
-                    before,
-                    Trial.usual().turning(ways.first()).with(load.of(scenario)),
-                    ways.isBoth(),
-                    Question.USUAL_SAMPLES,
-                    order.units(),
-                    picture,
-                    order.date());
+                            scenario,
+                            SoundScenario.choose(scenario, setups),
+                            before,
+                            Trial.usual().turning(ways.first()).with(load.of(scenario)),
+                            ways.isBoth(),
+                            Question.USUAL_SAMPLES,
+                            order.units(),
+                            picture,
+                            order.date())
+                    .complaining(complaint);
+            known(question);
             return write(question, target, order.size(), which, console);
         } catch (CannotReport e) {
             throw new Mistake(String.valueOf(e.getMessage()));
@@ -205,6 +219,18 @@ final class ReportCommand implements Asked {
         }
         delivery.remarks().forEach(remark -> console.complain("evenhand report: " + remark));
         return delivery.complete() ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    /** Whether what is complained of is understood; before the long work. */
+    private static void known(Question question) throws Mistake {
+        if (question.complaint().isPresent()) {
+            Setup setup = question.base();
+            String words = question.complaint().get();
+            if (Complaint.of(words, setup.car(), question.trial().ask(setup.car()), question.trial())
+                    .isEmpty()) {
+                throw new Mistake("--complaint \"" + words + "\": write " + Complaint.KNOWN);
+            }
+        }
     }
 
     private PaperSize size() throws Mistake {

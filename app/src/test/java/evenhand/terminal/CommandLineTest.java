@@ -126,6 +126,9 @@ class CommandLineTest {
                 .map(example -> example.group(1).replaceFirst(" > .*", ""))
                 .toList();
         assertThat(examples).isNotEmpty();
+        assertThat(help)
+                .as("an example that goes on in the next line says so by a backslash")
+                .doesNotContainPattern("(?m)^  (app/evenhand|    ) .*[^\\\\]\\n      ");
         for (String example : examples) {
             Run run = Run.of(words(example));
             assertThat(run.err()).as(example).isEmpty();

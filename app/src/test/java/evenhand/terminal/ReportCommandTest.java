@@ -128,6 +128,9 @@ class ReportCommandTest {
 
     @Test
     void wrongOptionsAreNamed() {
+        assertThat(stiffer("x.pdf", "--complaint", "leens").err())
+                .contains("--complaint \"leens\": write \"pushes\" or")
+                .hasLineCount(1);
         assertThat(stiffer("x.pdf", "--paper", "a5").err()).contains("--paper \"a5\": write a4 or letter");
         assertThat(stiffer("x.pdf", "--date", "yesterday").err()).contains("--date \"yesterday\": write year");
         assertThat(stiffer("x.pdf", "--base", "As baught").err()).contains("did you mean \"As bought\"?");

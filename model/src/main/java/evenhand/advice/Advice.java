@@ -279,7 +279,18 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
             return restsOnStop(step, gain, stance)
                     ? new Outcome.Not(new Refused(step, there, felt, Refused.Reason.STOP, Optional.empty()))
                     : new Outcome.Helps(new Remedy(
-                            step, effects, gain, worst, felt, Harm.largest(effects, wish.judged()), Optional.empty()));
+                            step,
+                            effects,
+                            gain,
+                            worst,
+                            felt,
+                            Harm.largest(effects, wish.judged()),
+                            gain
+                                    < JustFelt.least(
+                                            wish.judged(),
+                                            wish.worstValue(before).orElseThrow()),
+                            needs.price(changed.get(), stance),
+                            Optional.empty()));
         }
 
         private Optional<Refused.Reason> reason(Effect.Step step, List<Effect> effects, Answers after) {

@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param worst the bend that has it as the car stands
  * @param felt the gain in what is noticeable
  * @param harm the largest that gets worse, in what is noticeable; 0 where nothing noticeable does
+ * @param tooSmall whether a driver would not feel the gain by itself
+ * @param price what it takes of the room to the stops
  * @param upTo the largest of the usual sizes that may be taken as well, of a part that comes in sizes
  */
 public record Remedy(
@@ -29,6 +31,8 @@ public record Remedy(
         int worst,
         double felt,
         double harm,
+        boolean tooSmall,
+        Price price,
         Optional<Remedy> upTo) {
     private static final double REBUILDING = 0.5;
     private static final double OLD_PART = 0.8;
@@ -55,6 +59,6 @@ public record Remedy(
     }
 
     Remedy upTo(Remedy largest) {
-        return new Remedy(step, effects, gain, worst, felt, harm, Optional.of(largest));
+        return new Remedy(step, effects, gain, worst, felt, harm, tooSmall, price, Optional.of(largest));
     }
 }

@@ -46,9 +46,21 @@ public final class HandSumFigures {
             moment("frontGeometric", "front moment by the links", HandSums::front, AxleSums::geometricMoment),
             moment("frontElastic", "front moment by springs and bar", HandSums::front, AxleSums::elasticMoment),
             moment("frontUnsprung", "front moment of unsprung mass", HandSums::front, AxleSums::unsprungMoment),
+            moment(
+                    "frontLeaning",
+                    "front moment of weight leaning on its tyres",
+                    HandSums::front,
+                    AxleSums::leaningMoment),
+            moment("frontMoment", "front moment in all, load transfer x track", HandSums::front, AxleSums::moment),
             moment("rearGeometric", "rear moment by the links", HandSums::rear, AxleSums::geometricMoment),
             moment("rearElastic", "rear moment by springs and bar", HandSums::rear, AxleSums::elasticMoment),
             moment("rearUnsprung", "rear moment of unsprung mass", HandSums::rear, AxleSums::unsprungMoment),
+            moment(
+                    "rearLeaning",
+                    "rear moment of weight leaning on its tyres",
+                    HandSums::rear,
+                    AxleSums::leaningMoment),
+            moment("rearMoment", "rear moment in all, load transfer x track", HandSums::rear, AxleSums::moment),
             rollStiffness("frontRollStiffness", "front roll stiffness, springs and bar", HandSums::front),
             rollStiffness("rearRollStiffness", "rear roll stiffness, springs and bar", HandSums::rear),
             UNDERSTEER_GRADIENT);

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * The trial that cars are judged by: steady turns, one way round or both, on one circle or several, and a ride on a road.
@@ -148,6 +149,11 @@ public record Trial(
 
     /** The same, as far as some figures are read from it: a ride that none of them judges is left out. */
     public Answers ask(Car car, Collection<Judged> figures) {
+        return ask(car, figures, UnaryOperator.identity());
+    }
+
+    /** The same, with what the ride estimates put in by the asker; of the car at rest, for a load is part of the estimate. */
+    public Answers ask(Car car, Collection<Judged> figures, UnaryOperator<Car> riding) {
         Laden laden = Laden.of(car, load);
         if (laden instanceof Laden.NoRest none) {
             String why = none.text();
@@ -161,8 +167,9 @@ public record Trial(
         }
         Car standing = ((Laden.AtRest) laden).car();
         boolean rides = figures.stream().anyMatch(figure -> figure.criterion().ofRide());
-        Optional<Ride> ride =
-                rides && Ride.of(standing, road, speed) instanceof Ride found ? Optional.of(found) : Optional.empty();
+        Optional<Ride> ride = rides && Ride.of(riding.apply(standing), road, speed) instanceof Ride found
+                ? Optional.of(found)
+                : Optional.empty();
         return new Answers(bends(standing), ride);
     }
 

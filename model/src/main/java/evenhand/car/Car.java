@@ -129,7 +129,16 @@ public record Car(
         return with(front.onSpringsOf(frontRate), rear.onSpringsOf(rearRate));
     }
 
+    /** This car with another inertia in pitch, kg·m², and its seat at another place, m behind the front axle. */
+    public Car riding(double itsPitchInertia, double seatBehindFront) {
+        return with(front, rear, OptionalDouble.of(itsPitchInertia), new Seat(OptionalDouble.of(seatBehindFront)));
+    }
+
     private Car with(Axle newFront, Axle newRear) {
+        return with(newFront, newRear, pitchInertia, seat);
+    }
+
+    private Car with(Axle newFront, Axle newRear, OptionalDouble newPitchInertia, Seat newSeat) {
         return new Car(
                 weights,
                 wheelbase,
@@ -141,8 +150,8 @@ public record Car(
                 newFront,
                 newRear,
                 drive,
-                pitchInertia,
-                seat);
+                newPitchInertia,
+                newSeat);
     }
 
     /** This car at the height that its axles' {@code lowered} leave; they are zero afterwards. */

@@ -15,7 +15,8 @@ public record Seat(OptionalDouble behindFrontAxle) {
     private static final double USUAL_SHARE = 0.55;
 
     /** How it is estimated, in words. */
-    public static final String RULE = "from the wheelbase: 0.55 of it behind the front axle";
+    public static final String RULE =
+            "from the wheelbase: 0.55 ± 0.1 of it behind the front axle;" + " common practice, no source";
 
     /** Half-width of the estimate, two standard deviations, over the wheelbase. */
     public static final double TOLERANCE = 0.1;

@@ -3,13 +3,16 @@ package evenhand.catalogue;
 import static java.util.stream.Collectors.joining;
 
 import evenhand.car.Curve;
+import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.Unit;
 import evenhand.quantity.Unseen;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Makes records from entries. A fault in one object does not keep the others from being looked at. */
 final class Building {
@@ -18,6 +21,7 @@ final class Building {
 
     private final List<Built.Fault> faults = new ArrayList<>();
     private final List<Adjustable> numbers = new ArrayList<>();
+    private final Set<String> spelt = new HashSet<>(); // choices whose words were told
 
     private final Deviation deviation;
     private final Parts parts;
@@ -145,7 +149,32 @@ final class Building {
                 + (slot.meaning().isEmpty()
                         ? ""
                         : ": give " + (isClause(slot.meaning()) ? "" : "the ") + slot.meaning())
-                + slot.instead().map(other -> ", or " + other.slot().key()).orElse("");
+                + slot.instead().map(other -> ", or " + other.slot().key()).orElse("")
+                + usual(slot);
+    }
+
+    /** What is usual of a bare number, whose size its meaning does not tell. */
+    private static String usual(Slot<?> slot) {
+        return slot.content() instanceof Content.Measure measure && measure.dimension() == Dimension.RATIO
+                ? slot.usual()
+                        .map(range -> "; most cars have from "
+                                + Quantity.of(range.low(), Dimension.RATIO.metric())
+                                        .text() + " to "
+                                + Quantity.of(range.high(), Dimension.RATIO.metric())
+                                        .text())
+                        .orElse("")
+                : "";
+    }
+
+    /** A need by its key; the first time in an object with the words that it can be: "kind (one of "cross-ply", ...)". */
+    private String named(Slot<?> need, String object) {
+        if (!(need.content() instanceof Content.Choice<?> choice) || !spelt.add(object + need.key())) {
+            return need.key();
+        }
+        return need.key()
+                + choice.words().keySet().stream()
+                        .map(word -> "\"" + word + "\"")
+                        .collect(joining(", ", " (one of ", ")"));
     }
 
     private static boolean isClause(String meaning) {
@@ -158,11 +187,15 @@ final class Building {
         List<Slot<?>> wanting = wanting(standIn.needs(), values);
         if (!wanting.isEmpty()) {
             // A need that is there but could not be read, or was itself to be estimated, has its own line.
+            String object = here.substring(0, here.length() - slot.key().length());
             if (wanting.stream().noneMatch(need -> entries.given().containsKey(need.key()) || !isPlain(need))) {
                 fault(
                         here,
                         "is missing; give it, or "
-                                + wanting.stream().map(Slot::key).collect(joining(", ")) + " to estimate it from");
+                                + wanting.stream()
+                                        .map(need -> named(need, object))
+                                        .collect(joining(", "))
+                                + " to estimate it from");
             }
             return Optional.empty();
         }

@@ -116,25 +116,7 @@ public final class Catalogue {
 
     /** What the ride estimates where it is not given: pitch inertia, where the driver sits, roll inertia of live axles. */
     public static List<Adjustable> estimatedForRide(Car car) {
-        List<Adjustable> estimated = new ArrayList<>();
-        if (car.pitchInertia().isEmpty()) {
-            estimated.add(inertia(
-                    "pitchInertia",
-                    CarCatalogue.PITCH_INERTIA,
-                    InertiaEstimate.pitch(car),
-                    InertiaEstimate.PITCH_TOLERANCE,
-                    InertiaEstimate.PITCH_RULE));
-        }
-        if (car.seat().behindFrontAxle().isEmpty()) {
-            estimated.add(new Adjustable(
-                    Path.join(CarCatalogue.SEAT.key(), CarCatalogue.SEAT_BEHIND_FRONT.key()),
-                    CarCatalogue.SEAT_BEHIND_FRONT,
-                    car.seatBehindFront(),
-                    Seat.TOLERANCE * car.wheelbase(),
-                    Adjustable.Origin.ESTIMATED,
-                    Seat.RULE,
-                    Dimension.LENGTH.metric()));
-        }
+        List<Adjustable> estimated = new ArrayList<>(estimatedForComfort(car));
         for (End end : End.values()) {
             if (car.axle(end) instanceof Axle.Live live && live.rollInertia().isEmpty()) {
                 estimated.add(inertia(
@@ -146,6 +128,47 @@ public final class Catalogue {
             }
         }
         return List.copyOf(estimated);
+    }
+
+    /**
+     * Those of them that comfort at the seat rests on. The roll inertia of a live axle is not among them: it moves tramp alone.
+     */
+    public static List<Adjustable> estimatedForComfort(Car car) {
+        List<Adjustable> estimated = new ArrayList<>();
+        if (car.pitchInertia().isEmpty()) {
+            estimated.add(pitchInertia(car));
+        }
+        if (car.seat().behindFrontAxle().isEmpty()) {
+            estimated.add(seat(car));
+        }
+        return List.copyOf(estimated);
+    }
+
+    /** A car at rest whose estimates for comfort are off; what was given is as it was built. */
+    public static Car ridingOff(Car standing, Deviation deviation) {
+        return standing.riding(
+                standing.pitchInertia().orElseGet(() -> deviation.of(pitchInertia(standing))),
+                standing.seat().behindFrontAxle().orElseGet(() -> deviation.of(seat(standing))));
+    }
+
+    private static Adjustable pitchInertia(Car car) {
+        return inertia(
+                CarCatalogue.PITCH_INERTIA.key(),
+                CarCatalogue.PITCH_INERTIA,
+                InertiaEstimate.pitch(car),
+                InertiaEstimate.PITCH_TOLERANCE,
+                InertiaEstimate.PITCH_RULE);
+    }
+
+    private static Adjustable seat(Car car) {
+        return new Adjustable(
+                Path.join(CarCatalogue.SEAT.key(), CarCatalogue.SEAT_BEHIND_FRONT.key()),
+                CarCatalogue.SEAT_BEHIND_FRONT,
+                car.seatBehindFront(),
+                Seat.TOLERANCE * car.wheelbase(),
+                Adjustable.Origin.ESTIMATED,
+                Seat.RULE,
+                Dimension.LENGTH.metric());
     }
 
     private static Adjustable inertia(String path, Slot<Double> slot, double si, double tolerance, String rule) {

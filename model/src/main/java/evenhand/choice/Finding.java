@@ -16,7 +16,9 @@ public sealed interface Finding permits Finding.Found, Finding.NoValue {
         KINK("kink"),
         END_OF_RANGE("endOfRange"),
         /** The whole range moves the figure by less than anyone notices. */
-        FLAT("flat");
+        FLAT("flat"),
+        /** A value that was found lies where most cars have none. */
+        UNUSUAL("unusual");
 
         private final String key;
 

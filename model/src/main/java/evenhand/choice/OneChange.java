@@ -358,6 +358,9 @@ public final class OneChange {
         if (reach.highest() - reach.lowest() < aim.judged().criterion().noticeable()) {
             notes.add(Finding.Note.FLAT);
         }
+        if (span.isUnusual(value)) {
+            notes.add(Finding.Note.UNUSUAL);
+        }
         return notes;
     }
 }

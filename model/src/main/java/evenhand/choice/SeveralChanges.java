@@ -348,6 +348,9 @@ public final class SeveralChanges {
         if (reach.highest() - reach.lowest() < aim.judged().criterion().noticeable()) {
             notes.add(Finding.Note.FLAT);
         }
+        if (changes().stream().anyMatch(k -> spans.get(k).isUnusual(moves.values(move)[k]))) {
+            notes.add(Finding.Note.UNUSUAL);
+        }
         return notes;
     }
 

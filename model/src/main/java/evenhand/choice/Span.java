@@ -81,6 +81,17 @@ public record Span(Adjustable adjustable, double from, double to) {
         return adjustable.path();
     }
 
+    /** Whether a value lies outside what is usual, and is not what the car has; no bar is usual too. */
+    public boolean isUnusual(double value) {
+        return !(isOfBar() && value == 0)
+                && value != adjustable.si()
+                && adjustable
+                        .slot()
+                        .usual()
+                        .filter(usual -> !usual.nearlyHolds(value))
+                        .isPresent();
+    }
+
     public double width() {
         return to - from;
     }

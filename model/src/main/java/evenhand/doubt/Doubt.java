@@ -6,7 +6,6 @@ import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
-import evenhand.car.Car;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Deviation;
 import evenhand.catalogue.Entries;
@@ -76,10 +75,6 @@ public final class Doubt {
             this(trial, samples, seed, unsaid, aim, List.of(), progress);
         }
 
-        private Question in(Trial other) {
-            return new Question(other, samples, seed, unsaid, aim, along, progress);
-        }
-
         /**
          * One bend, by which it is told how much a number counts: the same whichever way is asked, so that the same cars are
          * sampled.
@@ -104,9 +99,15 @@ public final class Doubt {
      * @param spreads in the order of what is judged; the figure of an aim first
      * @param noAnswerShare part of the samples that do not turn at all
      * @param chance that the aim is met; samples without an answer do not meet it
+     * @param frontFirst chance that the front goes first in every bend; samples without an answer do not; none of a difference
      * @param along of the figures besides, in their order, as far as samples have them; whose fault it is, is not asked
      */
-    public record Left(List<Spread> spreads, double noAnswerShare, OptionalDouble chance, List<Spread> along) {
+    public record Left(
+            List<Spread> spreads,
+            double noAnswerShare,
+            OptionalDouble chance,
+            OptionalDouble frontFirst,
+            List<Spread> along) {
         public Left {
             spreads = List.copyOf(spreads);
             along = List.copyOf(along);
@@ -148,12 +149,15 @@ public final class Doubt {
     private final double[][][][] figures; // by bend, car, figure, sample
     private final boolean[][][][] has; // whether there is such a figure
     private final boolean[][][] turns; // by bend, car, sample
+    private final boolean[][] frontFirst; // by car, sample: whether it does in every bend
+    private final int aimed; // so many bends have to meet the aim
     private final boolean[][] meets; // by car, sample: whether it meets the aim
     private final double[] decides; // by sample: the first car's value that decides the aim
     private final boolean[] decided; // whether there is such a value
 
-    private Doubt(List<Entries> cars, Question question) {
+    private Doubt(List<Entries> cars, Question question, int aimed) {
         this.cars = cars;
+        this.aimed = aimed;
         this.question = question;
         trial = question.everyPace();
         nominal = cars.stream()
@@ -168,6 +172,7 @@ public final class Doubt {
         figures = new double[trial.bends()][cars.size()][judged.size()][n];
         has = new boolean[trial.bends()][cars.size()][judged.size()][n];
         turns = new boolean[trial.bends()][cars.size()][n];
+        frontFirst = new boolean[cars.size()][n];
         meets = new boolean[cars.size()][n];
         decides = new double[n];
         decided = new boolean[n];
@@ -195,12 +200,13 @@ public final class Doubt {
     }
 
     /**
-     * Takes the doubt of some set-ups of one car in the first bend of the trial.
+     * Takes the doubt of some set-ups of one car in the first bend of the trial; of the others it is told only whether the
+     * front goes first in all.
      *
      * @throws CancellationException if it is no longer wanted
      */
     public static Answer of(List<Entries> cars, Question question) {
-        return inEachBend(cars, question.in(question.trial().firstBend())).get(0);
+        return new Doubt(List.copyOf(cars), question, 1).answer(0);
     }
 
     /**
@@ -209,13 +215,13 @@ public final class Doubt {
      * @throws CancellationException if it is no longer wanted
      */
     public static List<Answer> inEachBend(List<Entries> cars, Question question) {
-        Doubt doubt = new Doubt(List.copyOf(cars), question);
+        Doubt doubt = new Doubt(List.copyOf(cars), question, question.trial().bends());
         return IntStream.range(0, doubt.trial.bends()).mapToObj(doubt::answer).toList();
     }
 
     /** Every number that may be off, those first whose standard deviation moves the first car's figures most. */
     private List<Tolerance> byInfluence() {
-        List<Tolerance> all = Tolerance.all(cars, question.unsaid());
+        List<Tolerance> all = Tolerance.withRide(cars, question.unsaid());
         Entries car = cars.get(0);
         Map<Tolerance, Double> influence = new HashMap<>();
         Optional<Answers> asGiven = Catalogue.build(car).value().map(question.whatCounts()::ask);
@@ -238,7 +244,7 @@ public final class Doubt {
         Deviation deviation = number -> number.path().equals(one.path())
                 ? number.slot().bounds().cut(number.si() + one.halfWidth() / 2)
                 : number.si();
-        Optional<Answers> off = Catalogue.build(car, deviation).value().map(question.whatCounts()::ask);
+        Optional<Answers> off = ask(car, question.whatCounts(), deviation);
         double largest = 0;
         for (Judged figure : judged.subList(0, inFull)) {
             OptionalDouble now = figure.si(asGiven);
@@ -269,8 +275,7 @@ public final class Doubt {
     private void take(int sample) {
         Deviation deviation = draw.deviation(sample);
         for (int car = 0; car < cars.size(); car++) {
-            Optional<Car> built = Catalogue.build(cars.get(car), deviation).value();
-            Optional<Answers> answers = built.map(trial::ask);
+            Optional<Answers> answers = ask(cars.get(car), trial, deviation);
             for (int bend = 0; bend < trial.bends(); bend++) {
                 Optional<Answers> here = in(bend, answers);
                 turns[bend][car][sample] =
@@ -281,10 +286,22 @@ public final class Doubt {
                     has[bend][car][figure][sample] = value.isPresent();
                 }
             }
+            frontFirst[car][sample] = answers.isPresent() && answers.get().frontFirst();
             if (question.aim().isPresent() && answers.isPresent()) {
-                aim(question.aim().get(), car, sample, answers.get());
+                aim(
+                        question.aim().get(),
+                        car,
+                        sample,
+                        aimed == 1 ? answers.get().in(0) : answers.get());
             }
         }
+    }
+
+    /** What a car answers that is off, also in what its ride estimates. */
+    private static Optional<Answers> ask(Entries car, Trial trial, Deviation deviation) {
+        return Catalogue.build(car, deviation)
+                .value()
+                .map(built -> trial.ask(built, trial.judged(), standing -> Catalogue.ridingOff(standing, deviation)));
     }
 
     private static Optional<Answers> in(int bend, Optional<Answers> answers) {
@@ -315,7 +332,7 @@ public final class Doubt {
         List<Left> differences = new ArrayList<>();
         for (int car = 0; car < cars.size(); car++) {
             List<OptionalDouble> own = values(in(bend, nominal.get(car)));
-            left.add(left(samples.get(car), own, silent(bend, car, car), chance(car)));
+            left.add(left(samples.get(car), own, silent(bend, car, car), chance(car), chance(frontFirst[car])));
             if (car > 0) {
                 List<OptionalDouble> base = values(in(bend, nominal.get(0)));
                 List<Samples> apart = new ArrayList<>();
@@ -328,7 +345,8 @@ public final class Doubt {
                                             - base.get(k).getAsDouble())
                                     : OptionalDouble.empty());
                 }
-                differences.add(left(apart, nominalApart, silent(bend, 0, car), OptionalDouble.empty()));
+                differences.add(left(
+                        apart, nominalApart, silent(bend, 0, car), OptionalDouble.empty(), OptionalDouble.empty()));
             }
         }
         Optional<Spread> narrowed = narrowed(left.get(0));
@@ -359,7 +377,7 @@ public final class Doubt {
     }
 
     private boolean decidesTogether() {
-        return trial.bends() > 1
+        return aimed > 1
                 && question.aim()
                         .filter(aim -> !aim.judged().criterion().equals(Criterion.FRONT_FIRST))
                         .isPresent();
@@ -392,16 +410,20 @@ public final class Doubt {
     }
 
     private OptionalDouble chance(int car) {
-        if (question.aim().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        long met = IntStream.range(0, question.samples())
-                .filter(i -> meets[car][i])
-                .count();
-        return OptionalDouble.of((double) met / question.samples());
+        return question.aim().isEmpty() ? OptionalDouble.empty() : chance(meets[car]);
     }
 
-    private Left left(List<Samples> figures, List<OptionalDouble> nominal, double silent, OptionalDouble chance) {
+    private static OptionalDouble chance(boolean[] happens) {
+        long often = IntStream.range(0, happens.length).filter(i -> happens[i]).count();
+        return OptionalDouble.of((double) often / happens.length);
+    }
+
+    private Left left(
+            List<Samples> figures,
+            List<OptionalDouble> nominal,
+            double silent,
+            OptionalDouble chance,
+            OptionalDouble goesFrontFirst) {
         List<Integer> present = IntStream.range(0, judged.size())
                 .filter(k -> figures.get(k).count() > 1)
                 .boxed()
@@ -414,6 +436,7 @@ public final class Doubt {
                         .each(full, k -> spread(judged.get(k), nominal.get(k), figures.get(k), causes(k, figures))),
                 silent,
                 chance,
+                goesFrontFirst,
                 besides.stream()
                         .map(k -> spread(judged.get(k), nominal.get(k), figures.get(k), List.of()))
                         .toList());

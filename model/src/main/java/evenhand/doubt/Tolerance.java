@@ -6,6 +6,8 @@ import evenhand.catalogue.Entries;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * How far one number of a car may be off: the half-width that holds nineteen times in twenty, two standard deviations of a normal law.
@@ -39,16 +41,32 @@ public record Tolerance(Adjustable number, double halfWidth) {
         return unsaid == Unsaid.EXACT ? 0 : number.usualTolerance();
     }
 
-    /** Every number of some cars that may be off, once each. */
+    /** Every number of some cars that may be off, once each; without what their ride estimates. */
     static List<Tolerance> all(List<Entries> cars, Unsaid unsaid) {
+        return each(cars, unsaid, car -> Catalogue.adjustments(car).stream());
+    }
+
+    /** The same with what their ride estimates for comfort. */
+    static List<Tolerance> withRide(List<Entries> cars, Unsaid unsaid) {
+        return each(
+                cars,
+                unsaid,
+                car -> Stream.concat(
+                        Catalogue.adjustments(car).stream(),
+                        Catalogue.build(car).value().stream()
+                                .flatMap(built -> Catalogue.estimatedForComfort(built).stream())));
+    }
+
+    private static List<Tolerance> each(
+            List<Entries> cars, Unsaid unsaid, Function<Entries, Stream<Adjustable>> numbers) {
         Map<String, Tolerance> all = new LinkedHashMap<>();
         for (Entries car : cars) {
-            for (Adjustable number : Catalogue.adjustments(car)) {
+            numbers.apply(car).forEach(number -> {
                 double halfWidth = of(number, unsaid);
                 if (halfWidth > 0) {
                     all.putIfAbsent(number.path(), new Tolerance(number, halfWidth));
                 }
-            }
+            });
         }
         return List.copyOf(all.values());
     }

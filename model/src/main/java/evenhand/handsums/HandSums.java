@@ -64,7 +64,20 @@ public record HandSums(
             double rollStiffness,
             double tyreTilt,
             double suspensionRoll,
-            double lateralLoadTransfer) {}
+            double lateralLoadTransfer) {
+        /** (Kz − Kt)·ψ of the weight that moves outwards as the axle tilts on its tyres, N·m. */
+        public double leaningMoment() {
+            return (tyreRollStiffness - tyreRollStiffnessLeft) * tyreTilt;
+        }
+
+        /**
+         * What the tyres hold, N·m: the sum of its four parts, and ΔFz times the track.
+         * <pre>  Kz·ψ = M + N·z + mu·ay·hu + (Kz − Kt)·ψ  </pre>
+         */
+        public double moment() {
+            return elasticMoment + geometricMoment + unsprungMoment + leaningMoment();
+        }
+    }
 
     /** An answer of the hand sums: the sums, or that gravity beats springs and tyres. */
     public sealed interface Outcome permits Found, FallsOver {}

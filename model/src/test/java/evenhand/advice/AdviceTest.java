@@ -312,7 +312,17 @@ class AdviceTest {
     }
 
     private static double worth(Effect.Step step, double felt, double harm) {
-        return new Remedy(step, List.of(new Effect(step, List.of())), felt, 0, felt, harm, Optional.empty()).worth();
+        return new Remedy(
+                        step,
+                        List.of(new Effect(step, List.of())),
+                        felt,
+                        0,
+                        felt,
+                        harm,
+                        false,
+                        Price.NONE,
+                        Optional.empty())
+                .worth();
     }
 
     @Test

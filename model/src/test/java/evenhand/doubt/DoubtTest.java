@@ -19,6 +19,7 @@ import evenhand.catalogue.Deviation;
 import evenhand.catalogue.Entries;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
+import evenhand.turn.Direction;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -226,6 +227,33 @@ class DoubtTest {
         assertThat(limit.noAnswerShare()).isEqualTo(left.noAnswerShare());
         assertThat(left.chance().orElseThrow()).isCloseTo(1 - left.noAnswerShare(), within(1e-12));
         assertThat(left.spreads().get(0)).isEqualTo(limit);
+    }
+
+    /** A driven live axle with a propeller shaft goes front first one way more often than the other. */
+    @Test
+    void theChanceThatTheFrontGoesFirstIsOfBothWaysAndToldWithoutAnAim() {
+        Entries car = with(Catalogue.with(CAR, "drive.finalDrive", 3.9), "rear.spring.rate", "45 N/mm");
+        List<Entries> cars = List.of(car);
+        Doubt.Question plain = question(TRIAL, 128, 1, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES);
+        Doubt.Question both = question(TRIAL.bothWays(), 128, 1, plain.unsaid());
+        double left = Doubt.of(cars, plain).cars().get(0).frontFirst().orElseThrow();
+        double right = Doubt.of(cars, question(TRIAL.turning(Direction.RIGHT), 128, 1, plain.unsaid()))
+                .cars()
+                .get(0)
+                .frontFirst()
+                .orElseThrow();
+        double bothWays = Doubt.of(cars, both).cars().get(0).frontFirst().orElseThrow();
+        assertThat(bothWays).isBetween(0.05, Math.min(left, right));
+        assertThat(left).isNotEqualTo(right);
+        assertThat(Math.max(left, right)).isLessThan(1).isGreaterThan(bothWays);
+        Doubt.Question aimed =
+                new Doubt.Question(both.trial(), 128, 1, plain.unsaid(), Optional.of(Aim.frontFirst()), Progress.NONE);
+        for (Doubt.Answer answer : Doubt.inEachBend(cars, aimed)) {
+            assertThat(answer.cars().get(0).frontFirst()).hasValue(bothWays);
+            assertThat(answer.cars().get(0).chance()).hasValue(bothWays);
+        }
+        assertThat(Doubt.of(cars, both).cars().get(0).spreads())
+                .isEqualTo(Doubt.of(cars, plain).cars().get(0).spreads());
     }
 
     @Test

@@ -20,6 +20,19 @@ class HandSumsTest {
     }
 
     @Test
+    void theFourPartsOfAnAxlesMomentAddUpToItsLoadTransferTimesItsTrack() {
+        for (long seed = 0; seed < 1_000; seed++) {
+            Car car = RoadCars.any(seed).settled();
+            HandSums sums = ((HandSums.Found) HandSums.of(car, 0.6 * Weights.GRAVITY)).sums();
+            double front = sums.front().lateralLoadTransfer() * car.front().track();
+            double rear = sums.rear().lateralLoadTransfer() * car.rear().track();
+            assertThat(sums.front().moment()).as("seed %d", seed).isCloseTo(front, within(1e-12 * Math.abs(front)));
+            assertThat(sums.rear().moment()).as("seed %d", seed).isCloseTo(rear, within(1e-12 * Math.abs(rear)));
+            assertThat(sums.rear().leaningMoment()).isNotZero();
+        }
+    }
+
+    @Test
     void everyFigureGrowsInProportionToTheLateralAcceleration() {
         for (long seed = 0; seed < 500; seed++) {
             Car car = RoadCars.any(seed).settled();

@@ -38,8 +38,9 @@ final class BalancePage {
     private static final String NOTHING = "–";
     private static final int WIDTH = 100;
     private static final int LONGEST_NAME = 34;
+    private static final int LEANS = 12;
     private static final int TOUCHED = 12;
-    private static final int AFTER_THE_GRADIENTS = 14 + 16 + 7 + TOUCHED;
+    private static final int AFTER_THE_GRADIENTS = 14 + 16 + LEANS + TOUCHED;
     private static final int MOST_PACES = 3;
     private static final int MOST_WARNINGS = 4;
     private static final int NUMBER = 8;
@@ -108,7 +109,7 @@ final class BalancePage {
                 gradients()));
         above.append(centre("limit, g", both ? 14 : 8));
         above.append(centre("goes first", both ? 16 : 8))
-                .append(left("leans", 7))
+                .append(left("leans at", LEANS))
                 .append(left("rubber", TOUCHED));
         StringBuilder below = new StringBuilder(pad("", nameWidth));
         for (double pace : paces()) {
@@ -120,7 +121,7 @@ final class BalancePage {
                 below.append(left(direction.key(), column));
             }
         }
-        below.append(left("deg/g", 7)).append(left("met at, g", TOUCHED));
+        below.append(left("0 g, deg/g", LEANS)).append(left("met at, g", TOUCHED));
         screen.line(above.toString().stripTrailing());
         screen.line(below.toString().stripTrailing());
     }
@@ -160,7 +161,7 @@ final class BalancePage {
                         .mapToObj(lean -> Numbers.fixed(lean, 1))
                         .findFirst()
                         .orElse(NOTHING),
-                7));
+                LEANS));
         row.append(left(touched(turned), TOUCHED));
     }
 

@@ -76,7 +76,8 @@ final class ComparePage {
     }
 
     private String heading(CompareReply compared) {
-        return "Understeer near the limit and at " + Units.pace(brisk(compared)) + ", lean"
+        return "Understeer near the limit and at " + Units.pace(brisk(compared))
+                + ", lean that each further g adds there"
                 + (isApart(compared) ? " " + BothWays.turning(compared.trial().direction()) : "") + ", in "
                 + units.of(Criterion.UNDERSTEER).symbol() + "; limit in g; differences from the base"
                 + (compared.circles().size() > 1

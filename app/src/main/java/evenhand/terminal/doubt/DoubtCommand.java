@@ -42,8 +42,10 @@ import picocli.CommandLine.Option;
             "The figures that matter on one screen; with --full all of them and what each doubt comes from.",
             "",
             "Every number of the file is taken to be off by its tolerance, or by what a workshop's usual measurement"
-                    + " leaves; estimated tyre values by their own spread. All are sampled at once. The set-ups are"
-                    + " the same car with the same errors, so their differences are surer than their answers.",
+                    + " leaves; what is estimated (tyres, place of the seat, inertia in pitch) by its own spread. All are"
+                    + " sampled at once. The set-ups are the same car with the same errors, so their differences are"
+                    + " surer than their answers. The chance that the front goes first at the limit is always told,"
+                    + " both ways round unless --turn names one.",
             ""
         },
         footer = {

@@ -2,6 +2,7 @@ package evenhand.terminal.doubt;
 
 import evenhand.answers.Answers;
 import evenhand.answers.Trial;
+import evenhand.catalogue.Catalogue;
 import evenhand.doubt.Doubt;
 import evenhand.scenario.Setup;
 import evenhand.terminal.reply.EachWay;
@@ -94,9 +95,11 @@ final class DoubtOnCircle {
                                     direction,
                                     new DoubtReply.Doubted(
                                             question.aim(),
+                                            circle.ways(),
                                             answers.get(way).cars().get(doubted.indexOf(setup)))));
         }
-        return EachWay.of(setup, ways, isAlike(setup), EachWay.Caution.of(setup, asGiven(setup)));
+        return EachWay.of(setup, ways, isAlike(setup), EachWay.Caution.of(setup, asGiven(setup)))
+                .estimating(Catalogue.estimatedForComfort(setup.car()));
     }
 
     /** Of those that turn this way, from the first, if that turns too. */

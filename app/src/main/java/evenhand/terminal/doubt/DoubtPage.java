@@ -1,5 +1,6 @@
 package evenhand.terminal.doubt;
 
+import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
@@ -89,7 +90,12 @@ final class DoubtPage {
         OptionalDouble chance = ways.values().stream()
                 .flatMapToDouble(left -> left.chance().stream())
                 .findFirst();
-        if (chance.isPresent()) {
+        ways.values().stream()
+                .flatMapToDouble(left -> left.frontFirst().stream())
+                .findFirst()
+                .ifPresent(frontFirst -> phrases.add(
+                        DoubtVerdict.frontFirst(frontFirst, doubted.trial().ways())));
+        if (chance.isPresent() && !doubted.aim().orElseThrow().equals(Aim.frontFirst())) {
             phrases.add("the chance of \"" + AimText.write(doubted.aim().orElseThrow(), units) + "\" is "
                     + Numbers.percent(chance.getAsDouble(), 0));
         }

@@ -3,6 +3,7 @@ package evenhand.terminal.doubt;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Trial;
+import evenhand.answers.Ways;
 import evenhand.car.LoadCase;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Measurement;
@@ -68,10 +69,14 @@ record DoubtReply(
         }
     }
 
-    /** One set-up one way round. */
-    record Doubted(Optional<Aim> aim, Doubt.Left left) {
+    /**
+     * One set-up one way round.
+     *
+     * @param ways that were asked which end goes first
+     */
+    record Doubted(Optional<Aim> aim, Ways ways, Doubt.Left left) {
         List<String> words(Units units) {
-            return DoubtWords.alone(left, aim, units);
+            return DoubtWords.alone(left, aim, ways, units);
         }
     }
 
@@ -125,11 +130,12 @@ record DoubtReply(
             Contents.of(Doubted.class).with(Doubted::left, FIGURES.number("noAnswerShare", Doubt.Left::noAnswerShare));
 
     private static final Contents<EachWay<Doubted>> SETUP = EachWay.contents(
-            LEFT.partIfAny(
-                    "aim",
-                    doubted -> doubted.aim()
-                            .map(aim -> new Chance(aim, doubted.left().chance())),
-                    CHANCE),
+            LEFT.numberIfAny("frontFirstChance", doubted -> doubted.left().frontFirst())
+                    .partIfAny(
+                            "aim",
+                            doubted -> doubted.aim()
+                                    .map(aim -> new Chance(aim, doubted.left().chance())),
+                            CHANCE),
             LEFT,
             doubted -> doubted.words(Units.METRIC));
 

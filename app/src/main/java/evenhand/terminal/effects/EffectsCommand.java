@@ -52,6 +52,10 @@ import picocli.CommandLine.Option;
                     + " 1/2 for rebuilding; way back is 1 for what is turned back, 0.8 for an old part that goes in"
                     + " again, 0.6 for what cannot be undone.",
             "",
+            "Said with a step: that a driver would not feel it by itself (less than a tenth of what there is, or than"
+                    + " 0.3 deg/g of understeer: common practice), that a bump stop comes to be touched earlier, and that"
+                    + " the car could no longer stand as low as `lower` says it can now.",
+            "",
             "A step is judged by the worse way round. None is advised that makes the car slide, or slide more, either"
                     + " way round or at another pace, that goes past what is usual, that takes what `lower` says a road"
                     + " car needs, that works by a stop alone, or that mends only the number: softer springs against"
@@ -182,11 +186,7 @@ public final class EffectsCommand implements Asked {
     }
 
     private static Complaint wish(String words, Setup setup, Answers before, Trial trial) throws Mistake {
-        double gentle =
-                trial.paces().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        double brisk =
-                trial.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-        return Complaint.of(words, setup.car(), before, gentle, brisk)
+        return Complaint.of(words, setup.car(), before, trial)
                 .orElseThrow(() -> new Mistake("--complaint \"" + words + "\": write " + Complaint.KNOWN));
     }
 }

@@ -1,5 +1,6 @@
 package evenhand.terminal.effects;
 
+import evenhand.advice.Remedy;
 import evenhand.answers.Criterion;
 import evenhand.catalogue.Slot;
 import evenhand.choice.Effect;
@@ -108,6 +109,10 @@ final class EffectsPage {
                 .map(remedy -> against.said(units).line(remedy))
                 .filter(line -> page.room() - page.lines("    ", line) >= left)
                 .forEach(line -> page.paragraph("    ", line));
+        if (against.advice().remedies().stream().anyMatch(Remedy::tooSmall)
+                && page.room() - page.lines("  ", RemedyWords.FELT) >= left) {
+            page.paragraph("  ", RemedyWords.FELT);
+        }
         if (against.advice().remedies().size() > 1 && page.room() - page.lines("  ", RemedyWords.RULE) >= left) {
             page.paragraph("  ", RemedyWords.RULE);
         }

@@ -1,6 +1,7 @@
 package evenhand.terminal.effects;
 
 import evenhand.advice.Advice;
+import evenhand.advice.Price;
 import evenhand.advice.Refused;
 import evenhand.advice.Remedy;
 import evenhand.answers.Answers;
@@ -119,11 +120,23 @@ public record EffectsReply(Scenario scenario, Trial trial, List<EachWay.Circle<F
             .judged("base", move -> move.judged().criterion(), Effect.Move::base)
             .judged("difference", move -> move.judged().criterion(), Effect.Move::difference);
 
+    private static final Contents<Price.Earlier> EARLIER = Contents.of(Price.Earlier.class)
+            .numberIfAny("from_g", one -> SharedParts.inG(one.was()))
+            .number("to_g", one -> SharedParts.inG(one.is()));
+
+    private static final Contents<Price.LessLow> LESS_LOW = Contents.of(Price.LessLow.class)
+            .number("lowered_m", Price.LessLow::lowest)
+            .text("need", one -> one.missed().need().key())
+            .numberIfAny("value", one -> one.missed().value());
+
     private static final Contents<Remedy> WORTH = Contents.of(Remedy.class)
             .withIfAny(Remedy::upTo, Contents.of(Remedy.class).with(Remedy::step, UP_TO))
             .text("work", remedy -> remedy.step().work() == Slot.Work.SETTING ? SETTING : "rebuilding")
             .text("wayBack", remedy -> WAYS_BACK.get(remedy.step().wayBack()))
-            .number("worth", Remedy::worth);
+            .number("worth", Remedy::worth)
+            .mark("tooSmallToFeel", Remedy::tooSmall)
+            .partIfAny("firstStop", remedy -> remedy.price().earlier(), EARLIER)
+            .partIfAny("noLongerWorks", remedy -> remedy.price().lessLow(), LESS_LOW);
 
     private static final Contents<Found> FOUND = Contents.of(Found.class)
             .list(

@@ -102,6 +102,9 @@ final class EffectsTables {
         }
         page.blank();
         page.paragraph("  ", RemedyWords.RULE);
+        if (helping.stream().anyMatch(Remedy::tooSmall)) {
+            page.paragraph("  ", RemedyWords.FELT);
+        }
     }
 
     private boolean idle(Effect effect) {

@@ -2,11 +2,13 @@ package evenhand.terminal.find;
 
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
+import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
 import evenhand.catalogue.Entries;
 import evenhand.choice.Finding;
+import evenhand.choice.Obstacle;
 import evenhand.choice.OneChange;
 import evenhand.choice.SeveralChanges;
 import evenhand.choice.Span;
@@ -195,20 +197,35 @@ public final class FindCommand implements Asked {
         List<Span> spans = spans(car);
         List<OptionalDouble> steps = steps(spans);
         Finding finding;
+        List<Obstacle> obstacles;
         try (ProgressLine progress = new ProgressLine(console, "looking for it")) {
-            finding = spans.size() == 1
-                    ? OneChange.find(car, spans.get(0), aim, keeps, steps.get(0), trial, progress)
-                    : SeveralChanges.find(car, spans, aim, keeps, steps, trial, progress);
+            finding = search(car, spans, aim, keeps, steps, trial, progress);
+        }
+        try (ProgressLine progress = new ProgressLine(console, "looking for what blocks it")) {
+            obstacles = Obstacle.of(finding, keeps, others -> search(car, spans, aim, others, steps, trial, progress));
         }
         List<Optional<SetupAnswer.NoAnswer>> silent = List.of();
         if (finding instanceof Finding.NoValue none) {
             silent = silent(setup, none, trial);
             finding = together(none, silent);
         }
-        new FindReply(scenario, trial, setup, finding, silent).give(form, console, shown);
+        new FindReply(scenario, trial, setup, finding, obstacles, silent).give(form, console, shown);
         // Last: what was found is not lost where it cannot be saved.
-        boolean saved = saving.isEmpty() || saving.get().save(car, finding, console);
+        boolean saved = saving.isEmpty() || saving.get().save(car, finding, form, console);
         return !saved ? Status.WRONG : met(finding) ? Status.DONE : Status.NO_ANSWER;
+    }
+
+    private static Finding search(
+            Entries car,
+            List<Span> spans,
+            Aim aim,
+            List<Aim> keeps,
+            List<OptionalDouble> steps,
+            Trial trial,
+            Progress progress) {
+        return spans.size() == 1
+                ? OneChange.find(car, spans.get(0), aim, keeps, steps.get(0), trial, progress)
+                : SeveralChanges.find(car, spans, aim, keeps, steps, trial, progress);
     }
 
     private static boolean met(Finding finding) {

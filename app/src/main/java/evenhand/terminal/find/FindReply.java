@@ -6,6 +6,7 @@ import evenhand.answers.Criterion;
 import evenhand.answers.Trial;
 import evenhand.car.LoadCase;
 import evenhand.choice.Finding;
+import evenhand.choice.Obstacle;
 import evenhand.choice.Span;
 import evenhand.forms.Contents;
 import evenhand.quantity.Unit;
@@ -29,12 +30,19 @@ import java.util.stream.Stream;
 /**
  * What {@code find} answers.
  *
+ * @param obstacles what stands in the way where the aim is not met
  * @param silent why there is no figure, of each bend that has none anywhere in the range; empty where something was found
  */
 record FindReply(
-        Scenario scenario, Trial trial, Setup setup, Finding finding, List<Optional<SetupAnswer.NoAnswer>> silent)
+        Scenario scenario,
+        Trial trial,
+        Setup setup,
+        Finding finding,
+        List<Obstacle> obstacles,
+        List<Optional<SetupAnswer.NoAnswer>> silent)
         implements Reply {
     FindReply {
+        obstacles = List.copyOf(obstacles);
         silent = List.copyOf(silent);
     }
 
@@ -150,6 +158,20 @@ record FindReply(
             .text("unit", kept -> kept.keep().judged().criterion().unit().symbol())
             .flag("ok", Finding.Kept::ok);
 
+    private static final Contents<Obstacle> OBSTACLE = Contents.of(Obstacle.class)
+            .flag("blocks", Obstacle::blocks)
+            .texts(
+                    "leftOut",
+                    one -> one.leftOut().stream()
+                            .map(keep -> AimText.write(keep, Units.METRIC))
+                            .toList())
+            .list("changes", one -> Changed.of(one.without()), CHANGES)
+            .judged(
+                    "achieved",
+                    one -> criterion(one.without()),
+                    one -> one.without().achieved())
+            .list("stand", Obstacle::stand, KEPT);
+
     /** Beside what was found, where the front does not go first there. */
     private record StillFrontFirst(Setup setup, Trial trial, Finding.Found found, Finding.FrontFirst last) {
         Circle circle() {
@@ -224,15 +246,22 @@ record FindReply(
             .withIfAny(reply -> reply.on(Finding.Several.class), SEVERAL)
             .withIfAny(reply -> reply.finding() instanceof Finding.NoValue ? reply.circle() : Optional.empty(), NOTHING)
             .partIfAny("frontFirst", FindReply::stillFrontFirst, STILL_FRONT_FIRST)
+            .listIfAny("withoutKeeps", FindReply::obstacles, OBSTACLE)
             .partIfAny("noAnswer", FindReply::firstSilent, SharedParts.NO_ANSWER)
             .listIfAny("atRadius", FindReply::furtherCircles, CIRCLE)
-            .sentences("words", reply -> FindWords.of(reply.finding(), Units.METRIC))
+            .sentences("words", reply -> reply.words(Units.METRIC))
             .with(
                     reply -> SharedParts.Remarks.of(
                             reply.setup(),
                             reply.setup().estimated(),
                             FindWords.warnings(reply.finding(), Units.METRIC)),
                     SharedParts.REMARKS);
+
+    /** What is said of it: what was found, and what stands in the way of more. */
+    List<String> words(Units units) {
+        return Stream.concat(FindWords.of(finding, units).stream(), FindWords.obstacles(obstacles, units).stream())
+                .toList();
+    }
 
     private static <T> Contents<T> any() {
         return Contents.ofAny();

@@ -35,7 +35,7 @@ final class FindTables {
         reply.load().ifPresent(load -> page.paragraph("", LoadWords.aboard(load, units)));
         page.blank();
         page.title(reply.setup().name());
-        page.sentences(FindWords.of(finding, units));
+        page.sentences(reply.words(units));
         if (finding instanceof Finding.One one) {
             page.table(curve(one));
         } else if (finding instanceof Finding.Several several) {

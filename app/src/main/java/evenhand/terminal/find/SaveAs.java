@@ -12,8 +12,10 @@ import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
 import evenhand.scenario.WholeFile;
+import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.page.Console;
+import evenhand.terminal.page.Page;
 import evenhand.words.find.FindWords;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
@@ -61,14 +63,15 @@ record SaveAs(Scenario scenario, Setup setup, String name) {
         }
     }
 
-    /** Saves; what went wrong is complained of in a line. */
-    boolean save(Entries car, Finding finding, Console console) {
+    /** Saves, and says where; what went wrong is complained of in a line. */
+    boolean save(Entries car, Finding finding, FormOptions.Form form, Console console) {
         if (!(finding instanceof Finding.Found found) || !found.met()) {
             console.complain("evenhand find: nothing was saved as \"" + name + "\": the aim is not met");
             return true;
         }
         try {
             ScenarioFile.change(Path.of(scenario.file()), now -> added(now, car, found, console));
+            saved(form, console);
             return true;
         } catch (Refusal | IllegalArgumentException e) {
             return refused(String.valueOf(e.getMessage()), console);
@@ -79,6 +82,19 @@ record SaveAs(Scenario scenario, Setup setup, String name) {
                     "cannot write " + scenario.file() + " (" + WholeFile.why(e)
                             + "), which is as it was; copy it to where you may write and search there",
                     console);
+        }
+    }
+
+    /** People read it below the answer; an answer for programs stays as it is. */
+    private void saved(FormOptions.Form form, Console console) {
+        String where = " as the set-up \"" + name + "\", based on \"" + setup.name() + "\", in " + scenario.file();
+        if (form == FormOptions.Form.PEOPLE) {
+            Page page = new Page(console);
+            page.blank();
+            page.paragraph("", "Saved" + where + ".");
+            console.answer(page.text());
+        } else {
+            console.complain("evenhand find: saved" + where);
         }
     }
 

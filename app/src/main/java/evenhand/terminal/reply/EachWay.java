@@ -2,6 +2,7 @@ package evenhand.terminal.reply;
 
 import evenhand.answers.Answers;
 import evenhand.answers.Trial;
+import evenhand.catalogue.Adjustable;
 import evenhand.forms.Contents;
 import evenhand.scenario.Setup;
 import evenhand.terminal.page.OneScreen;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What a set-up answers on one circle, one way round or both.
@@ -21,9 +23,16 @@ import java.util.function.Function;
  * @param other the other way, where both were asked and are not alike
  * @param alike whether both were asked and are one turn and its mirror image
  * @param cautions what comes before all else
+ * @param estimated what was estimated of all that the answer rests on
  * @param <A> the answer of one way
  */
-public record EachWay<A>(Setup setup, Way<A> first, Optional<Way<A>> other, boolean alike, List<Caution> cautions)
+public record EachWay<A>(
+        Setup setup,
+        Way<A> first,
+        Optional<Way<A>> other,
+        boolean alike,
+        List<Caution> cautions,
+        List<Adjustable> estimated)
         implements SetupAnswer {
     /** The answer of one way, or why there is none. */
     public record Way<A>(Direction direction, Optional<A> found, Optional<NoAnswer> noAnswer) {
@@ -86,12 +95,29 @@ public record EachWay<A>(Setup setup, Way<A> first, Optional<Way<A>> other, bool
 
     public EachWay {
         cautions = List.copyOf(cautions);
+        estimated = List.copyOf(estimated);
     }
 
     /** @param ways in the order of the trial's */
     public static <A> EachWay<A> of(Setup setup, List<Way<A>> ways, boolean alike, List<Caution> cautions) {
         return new EachWay<>(
-                setup, ways.get(0), ways.stream().skip(1).filter(way -> !alike).findFirst(), alike, cautions);
+                setup,
+                ways.get(0),
+                ways.stream().skip(1).filter(way -> !alike).findFirst(),
+                alike,
+                cautions,
+                setup.estimated());
+    }
+
+    /** The same of an answer that rests on more estimates than those of the turn. */
+    public EachWay<A> estimating(List<Adjustable> more) {
+        return new EachWay<>(
+                setup,
+                first,
+                other,
+                alike,
+                cautions,
+                Stream.concat(estimated.stream(), more.stream()).toList());
     }
 
     public Optional<A> found() {
@@ -105,7 +131,7 @@ public record EachWay<A>(Setup setup, Way<A> first, Optional<Way<A>> other, bool
 
     @Override
     public SharedParts.Remarks remarks() {
-        return SharedParts.Remarks.of(setup, setup.estimated(), warnings());
+        return SharedParts.Remarks.of(setup, estimated, warnings());
     }
 
     /** The cautions; by name where they are of another set-up. */

@@ -46,7 +46,8 @@ import picocli.CommandLine.Option;
             "  app/evenhand ride scenarios/harbour-saloon.json --road C --speed \"60 km/h\"",
             "  app/evenhand ride scenarios/harbour-saloon.json --speed \"50 km/h\" \\",
             "      --road validation/data/road-profile-quarter-metre.csv",
-            "  app/evenhand ride scenarios/harbour-saloon.json --setup Lowered --full --curves",
+            "  app/evenhand ride scenarios/harbour-saloon.json --setup Lowered \\",
+            "      --full --curves",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or the file is wrong."

@@ -3,7 +3,6 @@ package evenhand.terminal.ride;
 import evenhand.car.End;
 import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
-import evenhand.ride.ComfortBand;
 import evenhand.ride.Ride;
 import evenhand.scenario.Setup;
 import evenhand.terminal.page.Console;
@@ -156,10 +155,7 @@ final class RidePage {
         OptionalDouble felt = ride.seatComfort();
         return line.append("  ")
                 .append(shown(felt, 2))
-                .append(
-                        felt.isPresent()
-                                ? "  " + ComfortBand.nearest(felt.getAsDouble()).words()
-                                : "")
+                .append(felt.isPresent() ? "  " + SeatWords.felt(felt.getAsDouble()) : "")
                 .toString();
     }
 

@@ -38,6 +38,14 @@ final class Knobs {
                         "rear.spring.rate"));
     }
 
+    /** Stiffnesses of bars that this car has not, and could have. */
+    static List<String> barsNotFitted(Setup setup) {
+        return Stream.of(End.values())
+                .filter(end -> setup.car().axle(end).bar().isEmpty())
+                .map(end -> end.key() + ".bar.rollStiffness")
+                .toList();
+    }
+
     static List<String> heights() {
         return List.of("front.lowered", "rear.lowered");
     }

@@ -3,10 +3,13 @@ package evenhand.window.question;
 import evenhand.answers.Aim;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Entries;
 import evenhand.choice.Span;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.FormField;
@@ -31,6 +34,9 @@ final class SearchFields {
     private static final int STEPS_EACH_WAY = 5;
     private static final String NOTHING = "nothing else";
 
+    /** The stiffest bar that a search begins with where there is none, N·m/rad: as heavy as road cars have. Common practice. */
+    private static final double HEAVY_BAR = Unit.of("N*m/deg").toSi(200);
+
     private static final Field AIM = new Field(
                     "aim",
                     "so that",
@@ -43,39 +49,58 @@ final class SearchFields {
     /**
      * What is asked for.
      *
+     * @param car that is searched: with a bar of no stiffness where one that is not fitted may change
      * @param steps that can be built, in the order of the changes
      */
-    record Wanted(List<Span> spans, Aim aim, List<Aim> keeps, List<OptionalDouble> steps, Trial trial) {
+    record Wanted(Entries car, List<Span> spans, Aim aim, List<Aim> keeps, List<OptionalDouble> steps, Trial trial) {
         /** The same of one change in another range. */
         Wanted in(Span span, OptionalDouble step) {
-            return new Wanted(List.of(span), aim, keeps, List.of(step), trial);
+            return new Wanted(car, List.of(span), aim, keeps, List.of(step), trial);
         }
     }
 
+    private static final String NOT_FITTED = ", not fitted";
+
     private final Asking asking;
     private final Setup setup;
+    private final List<String> noBars;
 
     SearchFields(Asking asking) {
         this.asking = asking;
         this.setup = asking.work().activeSetup();
+        this.noBars = Knobs.barsNotFitted(setup);
     }
 
-    /** Paths of what may change. */
+    /** Paths of what may change: what the car has, then bars that it could have. */
     private List<String> changes() {
-        return Knobs.here(
-                setup,
-                Stream.of(Knobs.springsAndBars(setup), Knobs.rollCentres(setup), Knobs.heights())
-                        .flatMap(List::stream));
+        return Stream.concat(
+                        Knobs.here(
+                                setup,
+                                Stream.of(Knobs.springsAndBars(setup), Knobs.rollCentres(setup), Knobs.heights())
+                                        .flatMap(List::stream))
+                                .stream(),
+                        noBars.stream())
+                .toList();
+    }
+
+    /** "rear bar roll stiffness, not fitted". */
+    private String name(String path) {
+        return ChangeWords.name(path) + (noBars.contains(path) ? NOT_FITTED : "");
+    }
+
+    /** A name that was chosen before its bar was fitted is still that bar's. */
+    private static String bare(String name) {
+        return name.endsWith(NOT_FITTED) ? name.substring(0, name.length() - NOT_FITTED.length()) : name;
     }
 
     /** The field that chooses one more change, besides those that are chosen. */
     private Field choice(List<String> chosen) {
         List<String> left = new ArrayList<>(changes());
         left.removeAll(chosen);
-        List<String> names =
-                new ArrayList<>(left.stream().map(ChangeWords::name).toList());
+        List<String> names = new ArrayList<>(left.stream().map(this::name).toList());
         if (chosen.isEmpty()) {
-            String start = left.contains("rear.bar.rollStiffness") ? "rear.bar.rollStiffness" : "rear.spring.rate";
+            String bar = "rear.bar.rollStiffness";
+            String start = left.contains(bar) && !noBars.contains(bar) ? bar : "rear.spring.rate";
             return new Field("change", "change", names, ChangeWords.name(start));
         }
         names.add(0, NOTHING);
@@ -90,7 +115,7 @@ final class SearchFields {
     private List<String> chosen() {
         List<String> chosen = new ArrayList<>();
         while (chosen.size() < MOST_CHANGES) {
-            String name = wish(choice(chosen));
+            String name = bare(wish(choice(chosen)));
             List<String> paths = changes().stream()
                     .filter(path ->
                             !chosen.contains(path) && ChangeWords.name(path).equals(name))
@@ -132,8 +157,19 @@ final class SearchFields {
                         .collect(Collectors.joining("; ")));
     }
 
+    /** The car with room for what may change: a bar that is not fitted has no stiffness. */
+    private Entries fitting(List<String> chosen) {
+        Entries car = setup.entries();
+        for (String path : chosen) {
+            car = Span.fitting(car, path);
+        }
+        return car;
+    }
+
     private Adjustable adjustable(String path) {
-        return setup.values().stream()
+        List<Adjustable> values =
+                noBars.contains(path) ? Catalogue.adjustments(Span.fitting(setup.entries(), path)) : setup.values();
+        return values.stream()
                 .filter(value -> value.path().equals(path))
                 .findFirst()
                 .orElseThrow();
@@ -154,6 +190,9 @@ final class SearchFields {
 
     /** So many usual steps from where it stands, to a round number, as far as a car can have that. */
     private double usualEnd(Adjustable now, int steps) {
+        if (noBars.contains(now.path())) {
+            return steps < 0 ? 0 : HEAVY_BAR;
+        }
         double coarse = Knob.coarseStep(now, asking.units());
         return now.slot().bounds().cut(coarse * Math.rint((now.si() + steps * now.step()) / coarse));
     }
@@ -173,14 +212,15 @@ final class SearchFields {
             }
             keeps.add(keep);
         }
-        List<Span> spans = chosen().stream().map(this::span).toList();
+        Entries car = fitting(chosen());
+        List<Span> spans = chosen().stream().map(path -> span(car, path)).toList();
         Trial trial = asking.work().usualTrial();
         for (Aim one : Stream.concat(Stream.of(aim), keeps.stream()).toList()) {
             trial = one.judged().pace().isPresent()
                     ? trial.at(one.judged().pace().getAsDouble())
                     : trial;
         }
-        return new Wanted(spans, aim, keeps, steps(spans), trial);
+        return new Wanted(car, spans, aim, keeps, steps(spans), trial);
     }
 
     private List<OptionalDouble> steps(List<Span> spans) {
@@ -218,7 +258,7 @@ final class SearchFields {
         }
     }
 
-    private Span span(String path) {
+    private Span span(Entries car, String path) {
         Adjustable now = adjustable(path);
         double from = number(from(now), now, -STEPS_EACH_WAY);
         double to = number(to(now), now, STEPS_EACH_WAY);
@@ -232,7 +272,7 @@ final class SearchFields {
                             + " ends before it begins; put the lower value first.");
         }
         try {
-            return Span.of(setup.entries(), path, from, to);
+            return Span.of(car, path, from, to);
         } catch (InvalidValue beyond) {
             throw new InvalidValue(path, "\"from\" and \"to\": the " + name + " " + beyond.getMessage() + ".");
         }

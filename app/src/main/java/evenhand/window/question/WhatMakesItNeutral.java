@@ -115,12 +115,12 @@ final class WhatMakesItNeutral implements Question {
         }
         Finding finding = wanted.spans().size() == 1
                 ? clearOfJump(
-                        setup.entries(),
+                        wanted.car(),
                         wanted,
-                        one(setup.entries(), wanted.spans().get(0), wanted, progress),
+                        one(wanted.car(), wanted.spans().get(0), wanted, progress),
                         progress.part(1, 1))
                 : SeveralChanges.find(
-                        setup.entries(),
+                        wanted.car(),
                         wanted.spans(),
                         wanted.aim(),
                         wanted.keeps(),
@@ -198,18 +198,18 @@ final class WhatMakesItNeutral implements Question {
                                 ? curve(asked, setup, one)
                                 : moves(asked, setup, found)),
                 beforeAndAfter(wanted, setup, found, asked.units()),
-                next(asked, setup, found));
+                next(asked, wanted, setup, found));
     }
 
     /** What was found, done to the set-up, or as a set-up of its own. */
-    private static List<Reply.Next> next(Asked asked, Setup setup, Found found) {
+    private static List<Reply.Next> next(Asked asked, Wanted wanted, Setup setup, Found found) {
         Map<String, String> texts = new LinkedHashMap<>();
         List<String> said = new ArrayList<>();
         for (int i = 0; i < found.spans().size(); i++) {
             Span span = found.spans().get(i);
             double value = found.values().get(i);
             if (value != span.adjustable().si()) {
-                texts.put(span.path(), FindWords.written(setup.entries(), span, value, asked.units()));
+                texts.put(span.path(), FindWords.written(wanted.car(), span, value, asked.units()));
                 said.add(
                         ChangeWords.name(span.path()) + " " + FindWords.value(span.adjustable(), value, asked.units()));
             }
@@ -229,7 +229,7 @@ final class WhatMakesItNeutral implements Question {
 
     private static Table beforeAndAfter(Wanted wanted, Setup setup, Found found, Units units) {
         Optional<Answers> after =
-                Catalogue.build(found.in(setup.entries())).value().map(wanted.trial()::ask);
+                Catalogue.build(found.in(wanted.car())).value().map(wanted.trial()::ask);
         if (after.isEmpty()) {
             return Table.NONE;
         }

@@ -99,10 +99,11 @@ final class WhatToMeasure implements Question {
         }
         Aim aim = aim(asked.wish(FIGURE));
         Criterion followed = followed(aim.judged().criterion());
+        Trial trial = asked.work().usualTrial().bothWays();
         Doubt.Answer answer = Doubt.of(
                 turning.stream().map(one -> one.setup().entries()).toList(),
                 new Doubt.Question(
-                        asked.work().usualTrial(),
+                        trial,
                         SAMPLES,
                         1,
                         Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
@@ -123,7 +124,7 @@ final class WhatToMeasure implements Question {
         for (int i = 0; i < turning.size(); i++) {
             TurnedSetup one = turning.get(i);
             Doubt.Left left = answer.cars().get(i);
-            List<String> sentences = new ArrayList<>(DoubtWords.alone(left, Optional.empty(), units));
+            List<String> sentences = new ArrayList<>(DoubtWords.alone(left, Optional.empty(), trial.ways(), units));
             if (i > 0) {
                 sentences.addAll(DoubtWords.apart(
                         one.setup().name(),

@@ -291,7 +291,7 @@ public final class BalanceWords {
         StringBuilder text = new StringBuilder("It rolls ");
         text.append(Numbers.fixed(
                 DEG_PER_G.fromSi(HandSumFigures.ROLL_GRADIENT.si(sums).orElse(0)), 2));
-        text.append(" deg/g by the hand sums");
+        text.append(" deg/g by the hand sums, as lateral acceleration begins");
         for (PaceAnswer answer : turn.paces()) {
             if (answer instanceof PaceAnswer.InBalance pace) {
                 text.append(", ")

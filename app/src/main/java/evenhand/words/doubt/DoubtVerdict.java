@@ -1,6 +1,7 @@
 package evenhand.words.doubt;
 
 import evenhand.answers.Criterion;
+import evenhand.answers.Ways;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Measurement;
 import evenhand.doubt.Spread;
@@ -62,6 +63,12 @@ public final class DoubtVerdict {
                 .flatMap(DoubtVerdict::causes)
                 .ifPresent(phrases::add);
         return phrases.isEmpty() ? List.of("too few samples turn to say anything") : phrases;
+    }
+
+    /** "chance of front first both ways 54 %". */
+    public static String frontFirst(double chance, Ways ways) {
+        return "chance of front first " + (ways.isBoth() ? "both ways" : BothWays.turning(ways.first())) + " "
+                + Numbers.percent(chance, 0);
     }
 
     private static String sign(Spread spread) {

@@ -3,6 +3,7 @@ package evenhand.words.doubt;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.Ways;
 import evenhand.catalogue.Adjustable;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Measurement;
@@ -10,6 +11,7 @@ import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
 import evenhand.quantity.Unit;
 import evenhand.words.AimText;
+import evenhand.words.BothWays;
 import evenhand.words.ChangeWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
@@ -33,13 +35,24 @@ public final class DoubtWords {
 
     private DoubtWords() {}
 
-    /** Of one set-up by itself. */
-    public static List<String> alone(Doubt.Left left, Optional<Aim> aim, Units units) {
+    /**
+     * Of one set-up by itself.
+     *
+     * @param ways that were asked which end goes first
+     */
+    public static List<String> alone(Doubt.Left left, Optional<Aim> aim, Ways ways, Units units) {
         List<String> sentences = new ArrayList<>();
         for (Spread spread : said(left.spreads())) {
             sentences.add(interval(spread, units) + "." + silent(spread, left.noAnswerShare()));
         }
-        if (aim.isPresent() && left.chance().isPresent()) {
+        if (left.frontFirst().isPresent()) {
+            sentences.add("The chance that the front goes first at the limit, "
+                    + (ways.isBoth() ? "both ways round" : BothWays.turning(ways.first())) + ", is "
+                    + Numbers.percent(left.frontFirst().getAsDouble(), 0) + ".");
+        }
+        if (aim.isPresent()
+                && !aim.get().equals(Aim.frontFirst())
+                && left.chance().isPresent()) {
             sentences.add(
                     "The chance that \"" + AimText.write(aim.get(), units) + "\" is met" + within(aim.get(), units)
                             + " is " + Numbers.percent(left.chance().getAsDouble(), 0) + ".");

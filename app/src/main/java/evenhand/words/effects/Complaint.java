@@ -4,6 +4,7 @@ import evenhand.advice.Wish;
 import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.car.Drive;
 import evenhand.car.End;
@@ -48,6 +49,15 @@ public record Complaint(Kind kind, Judged judged, boolean up, boolean shown) {
         SPINS,
         RIDES_HARD,
         WALLOWS
+    }
+
+    /** A complaint by its words, at the gentlest and the briskest pace of a trial. */
+    public static Optional<Complaint> of(String words, Car car, Answers before, Trial trial) {
+        double gentle =
+                trial.paces().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        double brisk =
+                trial.paces().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        return of(words, car, before, gentle, brisk);
     }
 
     /**

@@ -33,6 +33,11 @@ public final class RemedyWords {
             "Best first: the gain, divided by what it makes worse; rebuilding counts half, an old part"
                     + " that can go in again 0.8, what cannot be undone 0.6.";
 
+    /** From where a driver feels a gain, in a sentence. */
+    public static final String FELT =
+            "Too small to feel by itself is a gain of less than a tenth of what there is, and of"
+                    + " understeer one below 0.3 deg/g (common practice): two such steps together may be felt.";
+
     private static final int MOST_REFUSED = 3;
 
     private final Complaint complaint;
@@ -70,6 +75,11 @@ public final class RemedyWords {
                     others.isEmpty()
                             ? "Nothing else moves noticeably with it."
                             : "It also moves " + String.join("; ", others) + ".");
+            if (best.tooSmall()) {
+                sentences.add("By itself that is too small a gain to be felt.");
+            }
+            earlier(best).ifPresent(sentences::add);
+            lessLow(best).ifPresent(sentences::add);
             sentences.add(work(best.step()));
             past(best).ifPresent(sentences::add);
         }
@@ -183,6 +193,44 @@ public final class RemedyWords {
         };
     }
 
+    private Optional<String> earlier(Remedy best) {
+        return best.price()
+                .earlier()
+                .map(one -> "The first bump stop is then touched at " + pace(one.is())
+                        + (one.was().isPresent()
+                                ? ", earlier than now (" + pace(one.was().getAsDouble()) + ")."
+                                : "; now none is."));
+    }
+
+    private String pace(double lateralAcceleration) {
+        return units.show(lateralAcceleration, Dimension.ACCELERATION, 2);
+    }
+
+    private Optional<String> lessLow(Remedy best) {
+        return best.price()
+                .lessLow()
+                .map(one -> "It costs height: let down by " + LowestWords.length(one.lowest(), units)
+                        + ", which works now, " + LowestWords.missed(one.missed(), units) + ".");
+    }
+
+    /** The same in a line: "stop touched at 0.47 g; no longer works 28 mm down; too small to feel". */
+    public List<String> mind(Remedy remedy) {
+        List<String> mind = new ArrayList<>();
+        remedy.price()
+                .earlier()
+                .ifPresent(one -> mind.add("a bump stop touched at " + pace(one.is())
+                        + (one.was().isPresent()
+                                ? " instead of " + pace(one.was().getAsDouble())
+                                : "")));
+        remedy.price()
+                .lessLow()
+                .ifPresent(one -> mind.add("no longer works " + LowestWords.length(one.lowest(), units) + " down"));
+        if (remedy.upTo().orElse(remedy).tooSmall()) {
+            mind.add("too small to feel");
+        }
+        return mind;
+    }
+
     private Optional<String> past(Remedy best) {
         return EffectWords.past(complaint, move(best), units);
     }
@@ -207,6 +255,7 @@ public final class RemedyWords {
         List<String> others = EffectWords.sideEffects(effect, complaint.judged(), units);
         return remedy.step().path() + " " + size(remedy) + ": " + moves
                 + (others.isEmpty() ? "" : "; also " + String.join(", ", others))
+                + mind(remedy).stream().map(one -> "; " + one).collect(Collectors.joining())
                 + (remedy.step().work() == Slot.Work.REBUILDING ? " (rebuilding)" : "");
     }
 

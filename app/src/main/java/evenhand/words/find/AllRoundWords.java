@@ -10,6 +10,7 @@ import evenhand.choice.Finding;
 import evenhand.turn.PacesAnswer;
 import evenhand.words.AimText;
 import evenhand.words.ChangeWords;
+import evenhand.words.JudgedWords;
 import evenhand.words.Units;
 import evenhand.words.balance.LimitWords;
 import java.util.ArrayList;
@@ -176,19 +177,33 @@ final class AllRoundWords {
                 Character.toUpperCase(text.charAt(0)) + text.substring(1) + ": only the mean of all meets the aim.");
     }
 
+    /** "the roll gradient at 0.5 g is 6.35 deg/g the worse way": where a thing to be kept is not asked for any more. */
+    String standing(Finding.Kept one) {
+        if (one.keep().isYesOrNo()) {
+            return goesFirst(one);
+        }
+        Judged judged = one.keep().judged();
+        return "the " + JudgedWords.figure(judged)
+                + (one.value().isEmpty()
+                        ? " has no value"
+                        : " is " + units.show(one.value().getAsDouble(), judged.criterion()) + deciding(one.keep()));
+    }
+
+    private String goesFirst(Finding.Kept one) {
+        return one.ok()
+                ? "the front goes first " + everywhere()
+                : answers.bends().stream()
+                        .filter(bend -> !(bend.turn() instanceof PacesAnswer.Paces turn
+                                && turn.limit().frontFirst()))
+                        .map(bend -> in(bend) + " " + limit(bend))
+                        .collect(joining("; "));
+    }
+
     /** How a thing to be kept stands. */
     String kept(Finding.Kept one) {
         String text = (one.ok() ? "Kept: " : "Not kept: ") + AimText.write(one.keep(), units) + "; ";
         if (one.keep().isYesOrNo()) {
-            return text
-                    + (one.ok()
-                            ? "the front goes first " + everywhere()
-                            : answers.bends().stream()
-                                    .filter(bend -> !(bend.turn() instanceof PacesAnswer.Paces turn
-                                            && turn.limit().frontFirst()))
-                                    .map(bend -> in(bend) + " " + limit(bend))
-                                    .collect(joining("; ")))
-                    + ".";
+            return text + goesFirst(one) + ".";
         }
         if (one.value().isEmpty()) {
             return text + "it is no value at all.";

@@ -1,12 +1,16 @@
 package evenhand.words.find;
 
+import static java.util.stream.Collectors.joining;
+
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
+import evenhand.catalogue.Range;
 import evenhand.choice.Finding;
+import evenhand.choice.Obstacle;
 import evenhand.choice.Span;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
@@ -21,6 +25,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What a search has found, in sentences: first what can be reached, then what does, then how sharp it is. */
 public final class FindWords {
@@ -144,7 +149,7 @@ public final class FindWords {
             sentences.add(sharpness(one, units));
         }
         one.kept().forEach(kept -> sentences.add(round.kept(kept)));
-        notes(one, sentences);
+        notes(one, units, sentences);
     }
 
     /** What the change can reach: "With the front spring rate between 20 N/mm and 40 N/mm, the ...". */
@@ -283,10 +288,10 @@ public final class FindWords {
                     + "; the nearest is: " + list + ", with " + achieved + ".");
         }
         several.kept().forEach(one -> sentences.add(round.kept(one)));
-        notes(several, sentences);
+        notes(several, units, sentences);
     }
 
-    private static void notes(Finding.Found found, List<String> sentences) {
+    private static void notes(Finding.Found found, Units units, List<String> sentences) {
         for (Finding.Note note : found.notes()) {
             if (note == Finding.Note.FLAT && found.aim().isYesOrNo()) {
                 continue; // that it is so throughout, or nowhere, is said with the reach
@@ -305,11 +310,68 @@ public final class FindWords {
                                     + (found.met()
                                             ? "there is nothing left to adjust."
                                             : "where more of it can be built, widen the range and look further.");
+                        case UNUSUAL -> unusual(found, units);
                         case FLAT ->
                             "Mind: over the whole range the figure moves by less than anyone notices, so it matters"
                                     + " little what is chosen.";
                     });
         }
+    }
+
+    /** "Mind: 90 N/mm is no usual rear spring rate: most cars have from 10 to 60 N/mm; see first that it can be had." */
+    private static String unusual(Finding.Found found, Units units) {
+        List<String> each = new ArrayList<>();
+        for (int i = 0; i < found.spans().size(); i++) {
+            Span span = found.spans().get(i);
+            double value = found.values().get(i);
+            if (span.isUnusual(value)) {
+                Adjustable now = span.adjustable();
+                Range usual = now.slot().usual().orElseThrow();
+                each.add(value(now, value, units) + " is no usual " + ChangeWords.name(span.path())
+                        + ": most cars have from " + rounded(now, usual.low(), units) + " to "
+                        + rounded(now, usual.high(), units));
+            }
+        }
+        return "Mind: " + String.join("; ", each) + "; see first that it can be had.";
+    }
+
+    /** Three digits are enough to compare with. */
+    private static String rounded(Adjustable adjustable, double si, Units units) {
+        Unit unit = unit(adjustable, units);
+        String symbol = unit.symbol();
+        return Numbers.significant(unit.fromSi(si), 3) + (symbol.isEmpty() ? "" : " " + symbol);
+    }
+
+    /** What stands in the way of an aim that is not met. */
+    public static List<String> obstacles(List<Obstacle> obstacles, Units units) {
+        return obstacles.stream().map(one -> obstacle(one, units)).toList();
+    }
+
+    private static String obstacle(Obstacle obstacle, Units units) {
+        Finding.Found without = obstacle.without();
+        String kept = obstacle.leftOut().stream()
+                .map(keep -> "\"" + AimText.write(keep, units) + "\"")
+                .collect(joining(" and "));
+        String place = IntStream.range(0, without.spans().size())
+                .mapToObj(i -> ChangeWords.name(without.spans().get(i).path()) + " "
+                        + value(
+                                without.spans().get(i).adjustable(),
+                                without.values().get(i),
+                                units))
+                .collect(joining("; "));
+        AllRoundWords round = new AllRoundWords(without, units);
+        String best = place
+                + (without.aim().isYesOrNo()
+                        ? ""
+                        : ", with " + figure(without.aim().judged(), without.achieved(), units)
+                                + round.deciding(without.aim()));
+        if (!obstacle.blocks()) {
+            return "It is not what is to be kept that blocks the aim: without keeping " + kept
+                    + " nothing in the range meets it either; the nearest is then " + best + ".";
+        }
+        String stand = obstacle.stand().stream().map(round::standing).collect(joining("; "));
+        return "What blocks the aim is to keep " + kept + (obstacle.leftOut().size() > 1 ? ", together" : "")
+                + ": without that it is met by " + best + ". Then " + stand + ".";
     }
 
     /** Whether a bar that is not fitted best stays so, and nothing else stands at an end of its range. */

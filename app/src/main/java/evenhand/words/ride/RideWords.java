@@ -21,6 +21,7 @@ import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -66,6 +67,11 @@ public final class RideWords {
 
     /** Upper ends of the classes of body frequency, Hz, and what rides so. Common practice. */
     private record RidesLike(double front, double rear, String words) {}
+
+    /** Rear over front frequency of ends that were made for one another. Common practice. */
+    private static final double TOGETHER_FROM = 0.85;
+
+    private static final double TOGETHER_TO = 1.3;
 
     private static final List<RidesLike> CLASSES = List.of(
             new RidesLike(1.1, 1.2, "a soft old saloon"),
@@ -178,13 +184,9 @@ public final class RideWords {
     }
 
     private void frequencies() {
-        RidesLike front = classOf(End.FRONT);
-        RidesLike rear = classOf(End.REAR);
         sentences.add("The body swings at " + hertz(ride.front().bodyFrequency()) + " at the front and "
                 + hertz(ride.rear().bodyFrequency()) + " at the rear, "
-                + (front.equals(rear)
-                        ? "as " + front.words()
-                        : "as " + front.words() + " at the front and " + rear.words() + " at the rear")
+                + ridesLike(shown(ride.frequency(End.FRONT)), shown(ride.frequency(End.REAR)))
                 + "; the springs give " + length(ride.front().staticDeflection()) + " and "
                 + length(ride.rear().staticDeflection()) + " under what stands on them.");
         double reserveFront = reserve(ride.front());
@@ -200,12 +202,28 @@ public final class RideWords {
         return Math.max(0, axle.standing().bumpTravelToStop().orElse(Double.NaN)) / axle.staticDeflection();
     }
 
-    private RidesLike classOf(End end) {
-        double frequency = ride.frequency(end);
-        return CLASSES.stream()
-                .filter(one -> frequency < (end == End.FRONT ? one.front() : one.rear()))
-                .findFirst()
-                .orElseThrow();
+    /**
+     * What cars ride so, by the frequencies of both ends, Hz. Rears are made some tenth quicker than fronts, so each end has its
+     * own classes; but ends that belong together have one verdict, by the mean of how far each is up to its end of a class. By
+     * themselves two ends of one frequency would be of two classes where it lies between both ends.
+     */
+    static String ridesLike(double front, double rear) {
+        boolean together = rear >= TOGETHER_FROM * front && rear <= TOGETHER_TO * front;
+        if (together) {
+            return "as " + first(one -> front / one.front() + rear / one.rear() < 2);
+        }
+        String ofFront = first(one -> front < one.front());
+        String ofRear = first(one -> rear < one.rear());
+        return "as " + (ofFront.equals(ofRear) ? ofFront : ofFront + " at the front and " + ofRear + " at the rear");
+    }
+
+    private static String first(Predicate<RidesLike> fits) {
+        return CLASSES.stream().filter(fits).findFirst().orElseThrow().words();
+    }
+
+    /** As it is shown: a verdict must not part from its number. */
+    private static double shown(double frequency) {
+        return Math.round(100 * frequency) / 100.0;
     }
 
     private void flatRide() {

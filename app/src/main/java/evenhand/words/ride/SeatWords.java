@@ -8,18 +8,23 @@ import evenhand.words.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** How a road is felt where the driver sits; the words of ISO 2631-1 are for nothing else. */
 public final class SeatWords {
     /** A good road and an ordinary one, beside the one that was asked for. */
     private static final List<RoadClass> OTHER_ROADS = List.of(RoadClass.A, RoadClass.C);
 
+    /** Parts of a m/s² that are shown. */
+    private static final double SHOWN = 100;
+
     private SeatWords() {}
 
-    /** What people say of a weighted acceleration, m/s², where its bands overlap of both: "fairly uncomfortable to uncomfortable". */
+    /**
+     * What people say of a weighted acceleration, m/s², in one word wherever it stands: of bands that overlap the nearer. As it is
+     * shown: a word must not part from its number.
+     */
     public static String felt(double acceleration) {
-        return ComfortBand.of(acceleration).stream().map(ComfortBand::words).collect(Collectors.joining(" to "));
+        return ComfortBand.nearest(Math.round(SHOWN * acceleration) / SHOWN).words();
     }
 
     /** "0.58 m/s²". */

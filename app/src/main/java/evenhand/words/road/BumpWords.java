@@ -29,6 +29,11 @@ public final class BumpWords {
     /** Less grip than this, as a ratio, nobody misses. */
     private static final double GRIP_WORTH_SAYING = 0.005;
 
+    /** What is said of peaks once metal is met. */
+    static final String NO_FORECAST =
+            "From where metal meets, the peaks are no forecast: how hard that blow is, the shell"
+                    + " and its brackets decide, whose give is assumed here; take it that it strikes, not how hard.";
+
     private final Units units;
     private final List<String> sentences = new ArrayList<>();
 
@@ -72,7 +77,12 @@ public final class BumpWords {
         List<BumpWheel> wheels = BumpWheel.of(answer, direction);
         BumpWords words = new BumpWords(units);
         String jolt = answer instanceof BumpAnswer.Straight straight ? words.seat(straight.seat()) : words.jolt(wheels);
-        return words.contacts(wheels) + "; " + stops(wheels) + "; " + jolt + ends(answer) + ".";
+        return words.contacts(wheels) + "; " + stops(wheels) + "; " + jolt + ends(answer) + "." + noForecast(wheels);
+    }
+
+    /** Said where metal was met: what gives then is the shell, of which the sums know nothing. */
+    private static String noForecast(List<BumpWheel> wheels) {
+        return wheels.stream().anyMatch(wheel -> wheel.bump().metalTouched()) ? " " + NO_FORECAST : "";
     }
 
     private String contacts(List<BumpWheel> wheels) {
@@ -173,6 +183,10 @@ public final class BumpWords {
             words.sentences.add(beyondLimit(beyond));
         }
         if (answer instanceof BumpAnswer.Straight || answer instanceof BumpAnswer.InCorner) {
+            if (BumpWheel.of(answer, direction).stream()
+                    .anyMatch(wheel -> wheel.bump().metalTouched())) {
+                words.sentences.add(NO_FORECAST);
+            }
             words.dampers(car);
         }
         return words.sentences;

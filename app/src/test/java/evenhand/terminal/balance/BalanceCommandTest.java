@@ -78,6 +78,45 @@ class BalanceCommandTest {
         car = Run.car(folder).toString();
     }
 
+    /** With a pocket calculator, from what is printed. */
+    @Test
+    void thePartsOfAnAxlesMomentAddUpAsPrinted() {
+        String table = Run.of("balance", "../scenarios/harbour-saloon.json", "--setup", "As bought", "--full")
+                .out();
+        for (String end : List.of("front", "rear")) {
+            double sum = 0;
+            for (String part : List.of(
+                    "by the links", "by springs and bar", "of unsprung mass", "of weight leaning on its tyres")) {
+                sum += printed(table, end + " moment " + part);
+            }
+            double all = printed(table, end + " moment in all, load transfer x track");
+            assertThat(sum).isCloseTo(all, within(2.0));
+            double track = end.equals("front") ? 1.312 : 1.296;
+            assertThat(printed(table, "load transfer at the " + end) * track).isCloseTo(all, within(1.5));
+        }
+    }
+
+    private static double printed(String table, String row) {
+        String line = table.lines()
+                .filter(one -> one.strip().startsWith(row))
+                .findFirst()
+                .orElseThrow();
+        return Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1));
+    }
+
+    /** The hand sums' lean as a turn begins, and the slope of the lean in mid-corner, are two numbers. */
+    @Test
+    void whichLeanIsToldIsSaid() {
+        String saloon = "../scenarios/harbour-saloon.json";
+        assertThat(Run.of("balance", saloon).out()).contains("leans at").contains("0 g, deg/g");
+        assertThat(Run.of("balance", saloon, "--setup", "As bought", "--full")
+                        .out()
+                        .replaceAll("\\s+", " "))
+                .contains("It rolls 6.42 deg/g by the hand sums, as lateral acceleration begins");
+        assertThat(Run.of("compare", saloon).out().replaceAll("\\s+", " "))
+                .contains("and at 0.5 g, lean that each further g adds there turning left, in deg/g");
+    }
+
     @Test
     void theAnswerOpensAsEveryAnswerDoes() {
         JsonNode answer = json("balance", car, "--json");
@@ -114,9 +153,13 @@ class BalanceCommandTest {
                         "frontGeometric_Nm_per_g",
                         "frontElastic_Nm_per_g",
                         "frontUnsprung_Nm_per_g",
+                        "frontLeaning_Nm_per_g",
+                        "frontMoment_Nm_per_g",
                         "rearGeometric_Nm_per_g",
                         "rearElastic_Nm_per_g",
                         "rearUnsprung_Nm_per_g",
+                        "rearLeaning_Nm_per_g",
+                        "rearMoment_Nm_per_g",
                         "frontRollStiffness_Nm_per_deg",
                         "rearRollStiffness_Nm_per_deg",
                         "understeerGradient_deg_per_g",

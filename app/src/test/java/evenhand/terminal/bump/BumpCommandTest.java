@@ -10,6 +10,7 @@ import evenhand.terminal.Run;
 import evenhand.terminal.asked.Status;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -202,6 +203,24 @@ class BumpCommandTest {
         assertThat(Run.of("bump", car, "--over", "step 1 mm", "--speed", "10 km/h", "--pace", "0.5 g")
                         .err())
                 .contains("is a circle of less than 4 m");
+    }
+
+    @Test
+    void whereMetalIsMetThePeaksAreSaidToBeNoForecast() {
+        String said = "From where metal meets, the peaks are no forecast";
+        String slipper = "../scenarios/slipper-coupe.json";
+        String[] asked = {"bump", slipper, "--setup", "As the customer wished", "--over"};
+        String struck = Run.of(over(asked, "kerb 60 mm")).out().replaceAll("\\s+", " ");
+        assertThat(struck).contains(said);
+        assertThat(Run.of(over(over(asked, "kerb 60 mm"), "--json")).out()).contains(said);
+        assertThat(Run.of(over(asked, "step 5 mm")).out().replaceAll("\\s+", " "))
+                .doesNotContain(said);
+    }
+
+    private static String[] over(String[] words, String more) {
+        String[] all = Arrays.copyOf(words, words.length + 1);
+        all[words.length] = more;
+        return all;
     }
 
     @Test

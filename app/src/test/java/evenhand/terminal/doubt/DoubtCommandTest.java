@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -98,6 +99,41 @@ class DoubtCommandTest {
                             figure.get("high").asDouble() - figure.get("low").asDouble());
         }
         assertThat(answer.get("measureNext").size()).isLessThanOrEqualTo(3);
+    }
+
+    @Test
+    void theChanceThatTheFrontGoesFirstIsToldWithoutBeingAsked() {
+        JsonNode first =
+                json(doubt("--setup", "As bought", "--json")).get("setups").get(0);
+        double chance = first.get("frontFirstChance").asDouble();
+        assertThat(chance).isBetween(0.2, 0.9);
+        JsonNode aimed = json(doubt("--setup", "As bought", "--json", "--aim", "front first"))
+                .get("setups")
+                .get(0);
+        assertThat(aimed.get("aim").get("chance").asDouble()).isEqualTo(chance);
+        String percent = Math.round(100 * chance) + " %";
+        assertThat(flat(Run.of(doubt("--setup", "As bought"))))
+                .contains("As bought: chance of front first both ways " + percent + ";");
+        assertThat(flat(Run.of(doubt("--setup", "As bought", "--full"))))
+                .contains("The chance that the front goes first at the limit, both ways round, is " + percent + ".");
+        assertThat(flat(Run.of(doubt("--setup", "As bought", "--turn", "left"))))
+                .contains("chance of front first turning left ");
+    }
+
+    @Test
+    void whatTheRideEstimatesIsListedWithItsToleranceAndRule() {
+        JsonNode estimated = json(doubt("--setup", "As bought", "--json"))
+                .get("setups")
+                .get(0)
+                .get("estimated");
+        Map<String, String> rules = new HashMap<>();
+        estimated.forEach(one -> rules.put(
+                one.get("path").asText(),
+                one.get("tolerance").asDouble() + " " + one.get("rule").asText()));
+        assertThat(rules.get("seat.behindFrontAxle"))
+                .startsWith("0.266")
+                .contains("0.55 ± 0.1 of it behind the front axle; common practice, no source");
+        assertThat(rules.get("pitchInertia")).contains("± 20 %; common practice, no source");
     }
 
     @Test

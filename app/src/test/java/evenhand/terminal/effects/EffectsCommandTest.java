@@ -10,9 +10,11 @@ import evenhand.terminal.Run;
 import evenhand.terminal.asked.Status;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -248,6 +250,46 @@ class EffectsCommandTest {
         }
         JsonNode hard = json("effects", damped, "--complaint", "rides hard", "--json");
         assertThat(hard.get("setups").get(0).get("words").asText()).contains("the shaking above the rear axle");
+    }
+
+    @Test
+    void whatNobodyFeelsAndWhatCostsHeightIsSaid() {
+        String[] asked = {
+            "effects",
+            "../scenarios/bakery-front-drive.json",
+            "--complaint",
+            "pushes at the limit",
+            "--setup",
+            "As delivered"
+        };
+        String words = Run.of(asked).out().replaceAll("\\s+", " ");
+        assertThat(words)
+                .contains("−1.41 deg/g, from 20.95 to 19.55 deg/g.")
+                .contains("By itself that is too small a gain to be felt.")
+                .containsPattern("front.bar.diameter −1 mm: [^:]*; no longer works 13 mm down; too small to feel")
+                .containsPattern("rear.bar.rollStiffness of 60 to 180 N\\*m/deg: [^:]*deg/g \\(rebuilding\\)");
+        JsonNode setup = json(Stream.concat(Arrays.stream(asked), Stream.of("--json"))
+                        .toArray(String[]::new))
+                .get("setups")
+                .get(0);
+        assertThat(effect(setup, "front.tyre.pressure").get("tooSmallToFeel").asBoolean())
+                .isTrue();
+        JsonNode bar = effect(setup, "front.bar.diameter");
+        assertThat(bar.get("noLongerWorks").get("lowered_m").asDouble()).isBetween(0.012, 0.014);
+        assertThat(bar.get("noLongerWorks").get("need").asText()).isNotEmpty();
+        double least = 0.1 * 20.95;
+        for (JsonNode one : setup.get("effects")) {
+            JsonNode move = one.get("differences")
+                    .valueStream()
+                    .filter(each -> each.get("figure").asText().equals("understeer near the limit"))
+                    .findFirst()
+                    .orElseThrow();
+            if (one.get("upTo") == null) {
+                assertThat(one.has("tooSmallToFeel"))
+                        .as(one.get("change").asText())
+                        .isEqualTo(Math.abs(move.get("difference").asDouble()) < least);
+            }
+        }
     }
 
     private static JsonNode effect(JsonNode setup, String change) {

@@ -17,6 +17,7 @@ import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.Setup;
 import evenhand.terminal.Evenhand;
 import evenhand.terminal.Run;
+import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.page.Console;
 import evenhand.turn.Direction;
@@ -237,6 +238,65 @@ class FindCommandTest {
         assertThat(Files.readString(Path.of(car))).isEqualTo(before);
     }
 
+    @Test
+    void whatIsToBeKeptIsNamedWhereItBlocksTheAim() {
+        String reach = "limit at least 0.1 g";
+        String[] asked = find(join(
+                PIVOT_RANGE, of("--aim", aim(), "--keep", reach, "--keep", "roll gradient at most 1 deg/g at 0.5 g")));
+        Run run = Run.of(asked);
+        assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
+        assertThat(flat(run))
+                .contains(
+                        "What blocks the aim is to keep \"roll gradient at most 1 deg/g at 0.5 g\": without that it is met"
+                                + " by rear lateral locator height 287.3 mm, with ")
+                .contains(". Then the roll gradient at 0.5 g is ");
+        JsonNode answer = json(join(asked, of("--json")));
+        JsonNode without = answer.get("withoutKeeps");
+        assertThat(without.size()).isEqualTo(1);
+        assertThat(without.get(0).get("blocks").asBoolean()).isTrue();
+        assertThat(without.get(0).get("leftOut").get(0).asText()).startsWith("roll gradient");
+        assertThat(without.get(0).get("changes").get(0).get("value").asDouble()).isCloseTo(0.2873, within(1e-7));
+        assertThat(without.get(0).get("stand").get(0).get("ok").asBoolean()).isFalse();
+    }
+
+    @Test
+    void whatBlocksOnlyTogetherAndWhatDoesNotBlockAreToldApart() {
+        String[] two = of(
+                "--keep", "roll gradient at most 1 deg/g at 0.5 g", "--keep", "roll gradient at most 1 deg/g at 0.3 g");
+        assertThat(flat(Run.of(find(join(PIVOT_RANGE, of("--aim", aim()), two)))))
+                .contains("and \"roll gradient at most 1 deg/g at 0.3 g\", together: without that it is met by");
+        Run beyond = Run.of(find(
+                join(PIVOT_RANGE, of("--aim", "understeer -90 deg/g at 0.5 g", "--keep", "limit at least 0.1 g"))));
+        assertThat(flat(beyond))
+                .contains("It is not what is to be kept that blocks the aim: without keeping \"limit at least 0.1 g\""
+                        + " nothing in the range meets it either; the nearest is then ");
+        assertThat(flat(Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--keep", "limit at least 0.1 g"))))))
+                .doesNotContain("block");
+    }
+
+    @Test
+    void whatWasSavedIsToldWithItsNameAndFile() {
+        String where = "as the set-up \"Pivot right\", based on \"As bought\", in " + car;
+        Run run = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--save-as", "Pivot right"))));
+        assertThat(run.err()).isEmpty();
+        assertThat(flat(run)).endsWith("Saved " + where + ". ");
+        Run json = Run.of(find(join(PIVOT_RANGE, of("--aim", aim(), "--save-as", "Pivot second", "--json"))));
+        assertThat(json.err())
+                .contains("evenhand find: saved " + where.replace("right", "second"))
+                .hasLineCount(1);
+        assertThat(parsed(json.out()).get("status").asText()).isEqualTo("met");
+    }
+
+    @Test
+    void aValueThatFewCarsHaveIsCautionedAgainst() {
+        String[] high = of("--change", PIVOT, "--from", "450 mm", "--to", "500 mm", "--aim", "limit at least 0.1 g");
+        assertThat(flat(Run.of(find(high))))
+                .contains("Mind: 450 mm is no usual rear lateral locator height: most cars have from 100 mm to 400 mm;"
+                        + " see first that it can be had.");
+        assertThat(json(find(join(high, of("--json")))).get("notes").toString()).contains("\"unusual\"");
+        assertThat(Run.of(find(join(PIVOT_RANGE, of("--aim", aim())))).out()).doesNotContain("no usual");
+    }
+
     /** Somebody writes the file while the search goes on: what the search read is not what stands there when it is done. */
     private Run foundWhile(String meanwhile, String name) throws IOException {
         Path file = Path.of(car);
@@ -253,7 +313,11 @@ class FindCommandTest {
         Files.writeString(file, meanwhile);
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         boolean saved = new SaveAs(read, setup, name)
-                .save(setup.entries(), finding, Console.of(new ByteArrayOutputStream(), err, false, Map.of()));
+                .save(
+                        setup.entries(),
+                        finding,
+                        FormOptions.Form.PEOPLE,
+                        Console.of(new ByteArrayOutputStream(), err, false, Map.of()));
         return new Run(saved ? Status.DONE : Status.WRONG, "", err.toString(StandardCharsets.UTF_8));
     }
 
@@ -523,6 +587,11 @@ class FindCommandTest {
         assertThat(run.status()).isEqualTo(Status.WRONG);
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).startsWith("evenhand find: ").contains(said).hasLineCount(1);
+    }
+
+    /** The answer with its line breaks undone. */
+    private static String flat(Run run) {
+        return run.out().replaceAll("\\s+", " ");
     }
 
     private static JsonNode json(String... args) {

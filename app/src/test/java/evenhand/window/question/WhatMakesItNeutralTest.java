@@ -70,6 +70,30 @@ class WhatMakesItNeutralTest {
                 .orElseThrow();
     }
 
+    /** As the terminal's search from zero; taking it fits the bar. */
+    @Test
+    void aBarThatIsNotFittedIsOfferedFromZeroAndFittedWhereItIsTaken() {
+        String bar = "rear bar roll stiffness, not fitted";
+        assertThat(HARBOUR.activeSetup().car().rear().bar()).isEmpty();
+        List<Field> fields = fields(Map.of("change", bar));
+        assertThat(fields.get(0).choices()).contains(bar).doesNotContain("front bar roll stiffness, not fitted");
+        assertThat(fields.get(0).start()).isEqualTo("rear spring rate");
+        assertThat(fields.get(1).hint()).isEqualTo("0 N·m/deg");
+        assertThat(fields.get(2).hint()).isEqualTo("200 N·m/deg");
+        Reply reply = answer(Map.of("change", bar, "aim", AIM));
+        assertThat(reply.headlines().get(0)).contains("the car has none now");
+        Act take = reply.next().get(0).act().orElseThrow();
+        Bench bench = new Bench(ByHand.desk(HARBOUR), asking -> {});
+        bench.act(take);
+        Setup fitted = bench.desk().work().activeSetup();
+        assertThat(fitted.car().rear().barRollStiffness()).isPositive();
+        assertThat(understeer(fitted)).isCloseTo(WANTED, within(NOTICEABLE));
+        Act add = reply.next().get(1).act().orElseThrow();
+        Bench other = new Bench(ByHand.desk(HARBOUR), asking -> {});
+        other.act(add);
+        assertThat(other.desk().work().activeSetup().car().rear().bar()).isPresent();
+    }
+
     @Test
     void oneChangeIsAllThatIsAskedAtFirstAndSaysWhichRangeItSearches() {
         List<Field> fields = fields(Map.of("change", PIVOT));

@@ -26,12 +26,12 @@ class DoubtWordsTest {
                 unit.toSi(high - low) / 4,
                 0,
                 List.of());
-        Doubt.Left left = new Doubt.Left(List.of(spread), 0, OptionalDouble.empty(), List.of());
+        Doubt.Left left = new Doubt.Left(List.of(spread), 0, OptionalDouble.empty(), OptionalDouble.empty(), List.of());
         return DoubtWords.apart(
                         "Now",
                         "Before",
                         left,
-                        new Doubt.Left(List.of(), 0, OptionalDouble.empty(), List.of()),
+                        new Doubt.Left(List.of(), 0, OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
                         Units.METRIC)
                 .get(0);
     }

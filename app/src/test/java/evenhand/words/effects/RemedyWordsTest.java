@@ -3,6 +3,7 @@ package evenhand.words.effects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.advice.Advice;
+import evenhand.advice.Price;
 import evenhand.advice.Refused;
 import evenhand.advice.Remedy;
 import evenhand.answers.Answers;
@@ -74,12 +75,34 @@ class RemedyWordsTest {
 
     private static Remedy remedy(Effect.Step step, double difference, Optional<Remedy> upTo) {
         List<Effect> ways = List.of(effect(step, 2, difference / 2), effect(step, 3, difference));
-        return new Remedy(step, ways, 1, 1, 1, 0, upTo);
+        return new Remedy(step, ways, 1, 1, 1, 0, false, Price.NONE, upTo);
     }
 
     private static List<String> help(Complaint complaint, Remedy... remedies) {
         return new RemedyWords(complaint, Ways.BOTH, false, Units.METRIC)
                 .help(SALOON.car(), BEFORE, new Advice(List.of(remedies), List.of()));
+    }
+
+    @Test
+    void aStopThatIsTouchedEarlierIsSaidWithBothPacesAndLostHeightWithWhatIsMissed() {
+        Remedy plain = remedy(step("front.toe", Math.toRadians(0.1)), -0.5, Optional.empty());
+        Unit g = Unit.of("g");
+        Price price = new Price(
+                Optional.of(new Price.Earlier(OptionalDouble.of(g.toSi(0.62)), g.toSi(0.55))),
+                Optional.of(new Price.LessLow(
+                        0.028, new Refused.Missed(Need.FIRST_STOP_TOUCHED, OptionalDouble.of(g.toSi(0.46))))));
+        Remedy dear = new Remedy(plain.step(), plain.effects(), 1, 1, 1, 0, true, price, Optional.empty());
+        assertThat(help(pushes(true), dear))
+                .contains(
+                        "By itself that is too small a gain to be felt.",
+                        "The first bump stop is then touched at 0.55 g, earlier than now (0.62 g).",
+                        "It costs height: let down by 28 mm, which works now, the pace at which the first bump stop is"
+                                + " touched would be 0.46 g, and at least 0.50 g is wanted.");
+        RemedyWords words = new RemedyWords(pushes(true), Ways.BOTH, false, Units.METRIC);
+        assertThat(words.line(dear))
+                .endsWith("; a bump stop touched at 0.55 g instead of 0.62 g; no longer works 28 mm down;"
+                        + " too small to feel");
+        assertThat(words.line(plain)).doesNotContain("stop").doesNotContain("feel");
     }
 
     @Test

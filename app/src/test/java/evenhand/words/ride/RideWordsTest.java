@@ -120,10 +120,42 @@ class RideWordsTest {
             assertThat(one(all(swinging(front[i], rear[i])), "swings"))
                     .contains(" at the rear, as " + kinds[i + 1] + ";");
             assertThat(one(all(swinging(front[i] - 0.01, rear[i])), "swings"))
-                    .contains(" at the rear, as " + kinds[i] + " at the front and " + kinds[i + 1] + " at the rear;");
+                    .contains(" at the rear, as " + kinds[i] + ";");
+            assertThat(one(all(swinging(front[i] + 0.01, rear[i])), "swings"))
+                    .contains(" at the rear, as " + kinds[i + 1] + ";");
         }
         assertThat(one(all(swinging(1.234, 1.456)), "swings"))
                 .startsWith("The body swings at 1.23 Hz at the front and 1.46 Hz at the rear, ");
+    }
+
+    @Test
+    void twoEndsOfOneFrequencyHaveOneVerdict() {
+        assertThat(RideWords.ridesLike(1.51, 1.51)).isEqualTo("as a fast road car in daily use");
+        assertThat(RideWords.ridesLike(1.45, 1.45)).isEqualTo("as an ordinary car");
+        for (double hertz = 0.8; hertz < 3; hertz += 0.01) {
+            assertThat(RideWords.ridesLike(hertz, hertz)).doesNotContain("at the front");
+        }
+    }
+
+    @Test
+    void endsThatAreNotMadeForOneAnotherAreTold() {
+        assertThat(RideWords.ridesLike(1.0, 2.0))
+                .isEqualTo("as a soft old saloon at the front and a road car for track days at the rear");
+        assertThat(RideWords.ridesLike(1.3, 1.45)).isEqualTo("as an ordinary car");
+        assertThat(RideWords.ridesLike(1.6, 1.0))
+                .isEqualTo("as a fast road car in daily use at the front and a soft old saloon at the rear");
+        assertThat(RideWords.ridesLike(1.0, 1.31)).contains("at the front");
+        assertThat(RideWords.ridesLike(1.0, 1.3)).doesNotContain("at the front");
+        assertThat(RideWords.ridesLike(1.15, 0.98)).isEqualTo("as a soft old saloon");
+        assertThat(RideWords.ridesLike(1.15, 0.97)).contains("at the front");
+    }
+
+    @Test
+    void comfortHasOneWordWhereItsBandsOverlapAndThatOfTheNumberShown() {
+        assertThat(SeatWords.felt(0.55)).isEqualTo("a little uncomfortable");
+        assertThat(SeatWords.felt(0.60)).isEqualTo("fairly uncomfortable");
+        assertThat(SeatWords.felt(0.3149)).isEqualTo(SeatWords.felt(0.31)).isEqualTo("not uncomfortable");
+        assertThat(SeatWords.felt(0.3151)).isEqualTo(SeatWords.felt(0.32)).isEqualTo("a little uncomfortable");
     }
 
     @Test
@@ -341,9 +373,8 @@ class RideWordsTest {
         double front = RIDE.comfort(End.FRONT).orElseThrow();
         double rear = RIDE.comfort(End.REAR).orElseThrow();
         assertThat(one(all(ride(RIDE.front(), RIDE.rear(), Optional.of(seat))), "mounting shakes"))
-                .startsWith(
-                        "On " + ROAD + " at 80 km/h the seat's mounting shakes with 0.55 m/s² as a body feels it,"
-                                + " r.m.s.: a little uncomfortable to fairly uncomfortable by ISO 2631-1; on class A (a new motorway) ")
+                .startsWith("On " + ROAD + " at 80 km/h the seat's mounting shakes with 0.55 m/s² as a body feels it,"
+                        + " r.m.s.: a little uncomfortable by ISO 2631-1; on class A (a new motorway) ")
                 .contains(" and on class C (an ordinary country road) ")
                 .contains(String.format(
                         "Above the front axle it is %.2f m/s² and above the rear one %.2f m/s².", front, rear))
