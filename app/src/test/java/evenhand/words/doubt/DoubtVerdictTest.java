@@ -50,7 +50,7 @@ class DoubtVerdictTest {
     }
 
     private static Doubt.Left left(Spread... spreads) {
-        return new Doubt.Left(List.of(spreads), 0, OptionalDouble.empty(), List.of());
+        return new Doubt.Left(List.of(spreads), 0, OptionalDouble.empty(), OptionalDouble.empty(), List.of());
     }
 
     private static List<String> alike(Spread... spreads) {
