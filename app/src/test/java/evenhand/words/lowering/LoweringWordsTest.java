@@ -276,8 +276,8 @@ class LoweringWordsTest {
                         + "goes from 0.70 m/s² (fairly uncomfortable) to 0.73 m/s² (fairly uncomfortable) at 20 mm"
                         + " down.");
         assertThat(said(felt(0, false, 0.70), felt(20, false, 0.60), felt(40, true, 1.10)))
-                .contains(opening + "goes from 0.70 m/s² (fairly uncomfortable) to 0.60 m/s² (a little uncomfortable to"
-                        + " fairly uncomfortable) at 20 mm down; standing on them it has 1.10 m/s² (uncomfortable) at 40 mm"
+                .contains(opening + "goes from 0.70 m/s² (fairly uncomfortable) to 0.60 m/s² (fairly"
+                        + " uncomfortable) at 20 mm down; standing on them it has 1.10 m/s² (uncomfortable) at 40 mm"
                         + " down.");
         assertThat(said(felt(0, true, 1.10), felt(20, true, 1.2)))
                 .contains(opening + "stays at 1.10 m/s² (uncomfortable).");
