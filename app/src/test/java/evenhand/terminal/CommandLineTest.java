@@ -128,7 +128,7 @@ class CommandLineTest {
         assertThat(examples).isNotEmpty();
         assertThat(help)
                 .as("an example that goes on in the next line says so by a backslash")
-                .doesNotContainPattern("(?m)^  (app/evenhand|    ) .*[^\\\\]\\n      ");
+                .doesNotContainPattern("(?m)^  app/evenhand (?:.*\\\\\\n)*.*[^\\\\\\n]\\n {4,}\\S");
         for (String example : examples) {
             Run run = Run.of(words(example));
             assertThat(run.err()).as(example).isEmpty();
