@@ -1,6 +1,5 @@
 package evenhand.advice;
 
-import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.lowering.LoweringStudy;
@@ -59,8 +58,7 @@ record RoadNeeds(Trial trial, Stance before, Supplier<OptionalDouble> lowest) {
 
         private OptionalDouble search() {
             try {
-                return LoweringStudy.of(car, 0, LOWEST, LOWEST, OptionalDouble.empty(), trial, Progress.NONE)
-                        .lowest();
+                return LoweringStudy.lowest(car, 0, LOWEST, trial);
             } catch (InvalidValue e) {
                 return OptionalDouble.empty(); // its body cannot come down so far
             }

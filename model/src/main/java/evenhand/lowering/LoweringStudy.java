@@ -98,6 +98,15 @@ public record LoweringStudy(
         return all.with(search.otherTurn(all, trial.radius()), further);
     }
 
+    /**
+     * The {@link #lowest()} of a study by itself, which ends at the first need that is not met.
+     *
+     * @throws InvalidValue if the last height is further than a body can go before a need ends
+     */
+    public static OptionalDouble lowest(Car car, double from, double to, Trial trial) {
+        return new Search(car, from, to, to - from, OptionalDouble.empty(), trial, Progress.NONE).lowest();
+    }
+
     private LoweringStudy with(Optional<LoweringStudy> other, List<OnCircle> circles) {
         return new LoweringStudy(rows, ends, works, alike, other, circles);
     }
@@ -209,6 +218,26 @@ public record LoweringStudy(
             boolean alike =
                     rows.stream().allMatch(row -> row instanceof Stance.Stands stands && trial.isAlike(stands.car()));
             return new LoweringStudy(rows, all, works(all), alike, Optional.empty(), List.of());
+        }
+
+        /** The lowest height down to which every need is met, m; none where not even the first does. */
+        OptionalDouble lowest() {
+            int searched = steps(from, to, SEARCH_STEP);
+            double above = from;
+            for (int i = 0; i <= searched; i++) {
+                double here = i == searched ? to : from + i * SEARCH_STEP;
+                Stance stance = at(here);
+                double met = above;
+                OptionalDouble first = Need.ALL.stream()
+                        .filter(need -> !need.metBy(stance))
+                        .mapToDouble(need -> end(need, met, here))
+                        .min();
+                if (first.isPresent()) {
+                    return i == 0 ? OptionalDouble.empty() : first;
+                }
+                above = here;
+            }
+            return OptionalDouble.of(to);
         }
 
         private Optional<Stance> works(List<Ending> ends) {

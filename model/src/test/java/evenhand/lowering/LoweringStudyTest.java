@@ -179,6 +179,7 @@ class LoweringStudyTest {
                 LoweringStudy fine = study(car.get(), 0, 0.08, 0.007);
                 assertThat(fine.ends()).as("seed %d", seed).isEqualTo(coarse.ends());
                 assertThat(fine.lowest()).isEqualTo(coarse.lowest());
+                assertThat(LoweringStudy.lowest(car.get(), 0, 0.08, TRIAL)).isEqualTo(coarse.lowest());
                 assertThat(fine.rows()).hasSize(13);
                 assertThat(coarse.rows()).hasSize(2);
                 stopped += coarse.stop().isPresent() ? 1 : 0;
