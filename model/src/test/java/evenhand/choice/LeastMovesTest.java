@@ -37,7 +37,8 @@ class LeastMovesTest {
 
     /** An aim by so many times what is noticeable above the present car. */
     private static Aim above(Judged judged, Aim.Sense sense, double times) {
-        return new Aim(judged, sense, at(judged, PRESENT) + times * judged.criterion().noticeable());
+        return new Aim(
+                judged, sense, at(judged, PRESENT) + times * judged.criterion().noticeable());
     }
 
     private static double[] slopes(Judged judged, double[] move) {
@@ -47,7 +48,9 @@ class LeastMovesTest {
             double[] down = move.clone();
             up[k] += 1e-3;
             down[k] -= 1e-3;
-            slopes[k] = (at(judged, up) - at(judged, down)) / 2e-3 / judged.criterion().noticeable();
+            slopes[k] = (at(judged, up) - at(judged, down))
+                    / 2e-3
+                    / judged.criterion().noticeable();
         }
         return slopes;
     }
@@ -85,8 +88,7 @@ class LeastMovesTest {
         double[] across = cross(slopes(ROLL, least), slopes(SHARE, least));
         double off = least[0] * across[0] + least[1] * across[1] + least[2] * across[2];
         assertThat(Math.abs(off)).isLessThan(1e-4 * length(least) * length(across));
-        assertThat(length(across))
-                .isGreaterThan(1e-2 * length(slopes(ROLL, least)) * length(slopes(SHARE, least)));
+        assertThat(length(across)).isGreaterThan(1e-2 * length(slopes(ROLL, least)) * length(slopes(SHARE, least)));
     }
 
     @Test
@@ -135,6 +137,19 @@ class LeastMovesTest {
         assertThat(at(ROLL, least)).isCloseTo(aim.value(), within(1e-9));
         double[] slopes = slopes(ROLL, least);
         assertThat(least[1] * slopes[2]).isCloseTo(least[2] * slopes[1], within(1e-4 * length(slopes)));
+    }
+
+    /** All of a fifth of a micrometre moves the lean by next to nothing, yet evenly: three tenths of the range are three tenths. */
+    @Test
+    void aRangeThatHardlyMovesTheFigureIsWalkedLikeAnother() {
+        double pivot = SPANS.get(0).adjustable().si();
+        Span narrow = Span.of(CAR, SPANS.get(0).path(), pivot - 1e-7, pivot + 1e-7);
+        Variation variation = new Variation(CAR, List.of(narrow), TRIAL, Progress.NONE);
+        double wanted = variation
+                .figure(new Aim(ROLL, Aim.Sense.EXACTLY, 0), pivot + 0.6e-7)
+                .orElseThrow();
+        Moves moves = new Moves(variation, List.of(new Aim(ROLL, Aim.Sense.EXACTLY, wanted)));
+        assertThat(new LeastMoves(moves).near(new double[] {0})[0]).isCloseTo(0.3, within(1e-3));
     }
 
     @Test
