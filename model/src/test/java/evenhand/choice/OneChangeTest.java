@@ -145,6 +145,16 @@ class OneChangeTest {
         assertThat(found.slope()).isCloseTo(slope, within(0.02 * Math.abs(slope)));
     }
 
+    /** A slope of a change that is counted in ten thousands, by a difference of this test's own. */
+    @Test
+    void theSlopeOverTheRangeOfABarIsThatOfTheFigureThere() {
+        double place = 140 * BAR_UNIT;
+        Finding.One found = find(bar(), new Aim(ROLL, Aim.Sense.EXACTLY, figure(ROLL, bar(), place)));
+        double h = 0.5 * BAR_UNIT;
+        double slope = (figure(ROLL, bar(), place + h) - figure(ROLL, bar(), place - h)) / (2 * h);
+        assertThat(found.slope()).isCloseTo(slope, within(1e-3 * Math.abs(slope)));
+    }
+
     @Test
     void aBoundThatThePresentCarMeetsNeedsNoChange() {
         double now = figure(ROLL, bar(), 100 * BAR_UNIT);
