@@ -105,7 +105,7 @@ public record Comparison(
         if (n <= FEW) {
             return changes;
         }
-        int all = (1 << n) - 1;
+        int all = ~0;
         List<Integer> sets = new ArrayList<>(List.of(0, all));
         for (int i = 0; i < n; i++) {
             sets.add(1 << i);

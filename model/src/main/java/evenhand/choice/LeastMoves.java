@@ -8,6 +8,7 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
+import org.apache.commons.math3.util.MathArrays;
 
 /**
  * The walk from a start to the least moves that do what is asked.
@@ -137,10 +138,7 @@ final class LeastMoves {
                 return move;
             }
             double[] next = leastWithin(move, free, active, lacking);
-            double way = 0;
-            for (int k = 0; k < next.length; k++) {
-                way = Math.max(way, Math.abs(next[k] - move[k]));
-            }
+            double way = MathArrays.distanceInf(next, move);
             move = next;
             if (way < STILL) {
                 break;

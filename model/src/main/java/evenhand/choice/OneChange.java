@@ -218,9 +218,10 @@ public final class OneChange {
                 places.add(values.get(i));
             } else if (i > 0) {
                 double before = figure(asks, values.get(i - 1)).orElseThrow() - asks.level();
-                if (before * here < 0 && asks.isYesOrNo()) {
+                boolean passes = before != 0 && before < 0 != here < 0;
+                if (passes && asks.isYesOrNo()) {
                     places.add(clearYes(asks, values.get(before < 0 ? i : i - 1), values.get(before < 0 ? i - 1 : i)));
-                } else if (before * here < 0) {
+                } else if (passes) {
                     Pass pass = pass(asks, values.get(i - 1), values.get(i), before < 0);
                     if (pass.place().isPresent()) {
                         places.add(pass.place().getAsDouble());

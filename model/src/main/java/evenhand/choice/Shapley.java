@@ -52,9 +52,12 @@ public record Shapley(List<Double> shares, List<Double> largest, double ordersUs
         }
         double[] before = new double[all + 1];
         before[0] = value[0].isPresent() ? 1 : 0;
-        for (int set = 1; set <= all; set++) {
-            for (int i = 0; i < changes && value[set].isPresent(); i++) {
-                before[set] += (set & 1 << i) != 0 ? before[set ^ 1 << i] : 0;
+        for (int set = 0; set < all; set++) {
+            for (int i = 0; i < changes; i++) {
+                int with = set | 1 << i;
+                if (set != with && value[with].isPresent()) {
+                    before[with] += before[set];
+                }
             }
         }
         double used = before[all];
@@ -65,7 +68,8 @@ public record Shapley(List<Double> shares, List<Double> largest, double ordersUs
         after[all] = 1;
         for (int set = all - 1; set >= 0; set--) {
             for (int i = 0; i < changes && value[set].isPresent(); i++) {
-                after[set] += (set & 1 << i) == 0 ? after[set | 1 << i] : 0;
+                int with = set | 1 << i;
+                after[set] += set != with ? after[with] : 0;
             }
         }
         double orders = 1;

@@ -260,15 +260,16 @@ public final class Doubt {
 
     private void sample() {
         int n = question.samples();
-        List<Integer> chunks =
-                IntStream.range(0, (n + CHUNK - 1) / CHUNK).boxed().toList();
-        question.progress().part(INFLUENCE_KNOWN, SAMPLED).each(chunks, chunk -> {
-            int end = Math.min(n, (chunk + 1) * CHUNK);
-            for (int sample = chunk * CHUNK; sample < end; sample++) {
+        List<Integer> firsts = IntStream.iterate(0, first -> first < n, first -> first + CHUNK)
+                .boxed()
+                .toList();
+        question.progress().part(INFLUENCE_KNOWN, SAMPLED).each(firsts, first -> {
+            int end = Math.min(n, first + CHUNK);
+            for (int sample = first; sample < end; sample++) {
                 question.progress().goOn();
                 take(sample);
             }
-            return chunk;
+            return first;
         });
     }
 

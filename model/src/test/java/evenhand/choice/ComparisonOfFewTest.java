@@ -12,7 +12,13 @@ import evenhand.answers.Trials;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.CatalogueTest;
 import evenhand.catalogue.Entries;
+import evenhand.catalogue.Entry;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.Unit;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ComparisonOfFewTest {
@@ -88,6 +94,135 @@ class ComparisonOfFewTest {
         Change rest = few.changes().get(Comparison.FEW - 1);
         assertThat(rest.differences()).hasSize(8 - (Comparison.FEW - 1));
         assertThat(rest.path()).contains(", ");
+    }
+
+    private static Entries with(Entries car, Map<String, Double> values) {
+        Entries changed = car;
+        for (Map.Entry<String, Double> value : values.entrySet()) {
+            changed = Catalogue.with(changed, value.getKey(), value.getValue());
+        }
+        return changed;
+    }
+
+    private static double at(Judged judged, Entries car) {
+        return judged.si(TRIAL.ask(Catalogue.build(car).value().orElseThrow())).orElseThrow();
+    }
+
+    /** A game of two: each share is the mean of making the change first and making it last. */
+    @Test
+    void ofTwoChangesEachShareIsTheMeanOfFirstAndLast() {
+        String base = "rear.spring.base";
+        String rate = "rear.spring.rate";
+        double none = at(UNDERSTEER, CAR);
+        double wide = at(UNDERSTEER, with(CAR, Map.of(base, 1.2)));
+        double stiff = at(UNDERSTEER, with(CAR, Map.of(rate, 40_000.0)));
+        Entries other = with(CAR, Map.of(base, 1.2, rate, 40_000.0));
+        double both = at(UNDERSTEER, other);
+        Comparison.Difference difference = of(Comparison.of(CAR, other, TRIAL), UNDERSTEER);
+        List<Change> changes = Comparison.of(CAR, other, TRIAL).changes();
+        double shareOfBase = (wide - none + both - stiff) / 2;
+        assertThat(changes).extracting(Change::path).containsExactlyInAnyOrder(base, rate);
+        int index = changes.get(0).path().equals(base) ? 0 : 1;
+        Shapley shares = difference.shares().orElseThrow();
+        assertThat(shares.shares().get(index)).isCloseTo(shareOfBase, within(1e-12));
+        assertThat(shares.shares().get(1 - index)).isCloseTo(both - none - shareOfBase, within(1e-12));
+        assertThat(shares.orders()).isEqualTo(2);
+    }
+
+    /** Springs of a beam close together hold no roll: their rate works only once they stand wide, and all along before they do not. */
+    @Test
+    void aChangeThatWorksOnlyBesideAnotherIsKeptMadeFirstOrLast() {
+        Entries close = with(CAR, Map.of("rear.spring.base", 0.05));
+        Entries wide = with(
+                CAR,
+                Map.of(
+                        "rear.spring.base", 1.0,
+                        "rear.spring.rate", 45_000.0,
+                        "front.spring.rate", 60_500.0,
+                        "rear.lateralLocator.height", 0.2545,
+                        "mass", 1_101.0,
+                        "front.track", 1.421));
+        for (List<Entries> pair : List.of(List.of(close, wide), List.of(wide, close))) {
+            Comparison few = Comparison.ofFew(pair.get(0), pair.get(1), TRIAL, List.of(UNDERSTEER), Progress.NONE);
+            assertThat(few.changes()).hasSize(Comparison.FEW);
+            assertThat(few.changes().subList(0, Comparison.FEW - 1))
+                    .extracting(Change::path)
+                    .contains("rear.spring.base", "rear.spring.rate");
+        }
+    }
+
+    /** Hundreds of newtons on a wheel are not more than a whole degree per g: each figure counts in what is noticeable of it. */
+    @Test
+    void aPressureThatMovesNoLoadIsKeptForTheBalanceThatItMoves() {
+        Judged load = judged(Criterion.INSIDE_REAR_LOAD, 0.5);
+        Entries other = with(
+                CAR,
+                Map.of(
+                        "front.tyre.pressure", 300_000.0,
+                        "rear.lateralLocator.height", 0.256,
+                        "mass", 1_102.0,
+                        "front.track", 1.421,
+                        "rear.track", 1.401));
+        Comparison few = Comparison.ofFew(CAR, other, TRIAL, List.of(UNDERSTEER, load), Progress.NONE);
+        assertThat(few.changes().subList(0, Comparison.FEW - 1))
+                .extracting(Change::path)
+                .contains("front.tyre.pressure");
+    }
+
+    @Test
+    void aMillionthOfWhatIsNoticeableIsNoEffect() {
+        List<Change> one = Change.between(CAR, changed(1));
+        for (double part : new double[] {0.9e-6, 1.1e-6}) {
+            double step = part * UNDERSTEER.criterion().noticeable();
+            Shapley shapley = new Shapley(List.of(step), List.of(step), 1, 1);
+            Comparison.Difference difference = new Comparison.Difference(UNDERSTEER, 0, step, Optional.of(shapley));
+            Comparison comparison = new Comparison(one, List.of(difference), List.of(), 2, 0);
+            assertThat(comparison.withoutEffect()).isEqualTo(part < 1e-6 ? one : List.of());
+        }
+    }
+
+    private static double number(String path) {
+        return Catalogue.adjustments(CAR).stream()
+                .filter(number -> number.path().equals(path))
+                .findFirst()
+                .orElseThrow()
+                .si();
+    }
+
+    /** Scales in place of a mass are one change of what makes a car together, and take a place of the twelve. */
+    @Test
+    void changesNeverOutnumberWhatAComparisonTellsApart() {
+        Entries other = CAR;
+        for (String path : List.of(
+                "wheelbase",
+                "cgHeight",
+                "front.track",
+                "front.unsprungMass",
+                "front.spring.rate",
+                "front.spring.motionRatio",
+                "front.tyre.pressure",
+                "rear.track",
+                "rear.unsprungMass",
+                "rear.spring.rate",
+                "rear.spring.base",
+                "rear.tyre.pressure")) {
+            other = Catalogue.with(other, path, 1.01 * number(path));
+        }
+        assertThat(Change.between(CAR, other)).hasSize(Shapley.MOST);
+        for (String path : List.of("mass", "frontWeightFraction")) {
+            other = Catalogue.with(other, new Catalogue.Difference(path, Catalogue.entry(CAR, path), Optional.empty()));
+        }
+        Map<String, Entry> wheels = new LinkedHashMap<>();
+        for (String wheel : List.of("frontLeft", "frontRight", "rearLeft", "rearRight")) {
+            wheels.put(wheel, new Entry.Measured(Quantity.of(275, Unit.of("kg"))));
+        }
+        other = Catalogue.with(
+                other,
+                new Catalogue.Difference(
+                        "cornerWeights", Optional.empty(), Optional.of(new Entries(Optional.empty(), wheels))));
+        List<Change> changes = Change.between(CAR, other);
+        assertThat(changes.get(0).path()).contains("mass", "cornerWeights");
+        assertThat(changes).hasSizeLessThanOrEqualTo(Shapley.MOST);
     }
 
     @Test

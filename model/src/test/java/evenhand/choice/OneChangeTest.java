@@ -145,6 +145,16 @@ class OneChangeTest {
         assertThat(found.slope()).isCloseTo(slope, within(0.02 * Math.abs(slope)));
     }
 
+    /** A slope of a change that is counted in ten thousands, by a difference of this test's own. */
+    @Test
+    void theSlopeOverTheRangeOfABarIsThatOfTheFigureThere() {
+        double place = 140 * BAR_UNIT;
+        Finding.One found = find(bar(), new Aim(ROLL, Aim.Sense.EXACTLY, figure(ROLL, bar(), place)));
+        double h = 0.5 * BAR_UNIT;
+        double slope = (figure(ROLL, bar(), place + h) - figure(ROLL, bar(), place - h)) / (2 * h);
+        assertThat(found.slope()).isCloseTo(slope, within(1e-3 * Math.abs(slope)));
+    }
+
     @Test
     void aBoundThatThePresentCarMeetsNeedsNoChange() {
         double now = figure(ROLL, bar(), 100 * BAR_UNIT);
@@ -210,6 +220,64 @@ class OneChangeTest {
         assertThat(bound.value() / (25 * BAR_UNIT)).isCloseTo(Math.rint(bound.value() / (25 * BAR_UNIT)), within(1e-9));
         assertThat(bound.achieved()).isLessThanOrEqualTo(0.9 * now);
         assertThat(figure(ROLL, bar(), bound.value() - 25 * BAR_UNIT)).isGreaterThan(0.9 * now);
+    }
+
+    @Test
+    void aStepThatDoesNotKeepIsNotMet() {
+        double wanted = figure(UNDERSTEER, pivot(), 0.2987);
+        Aim aim = new Aim(UNDERSTEER, Aim.Sense.EXACTLY, wanted);
+        double little = 0.1 * Math.abs(figure(UNDERSTEER, pivot(), 0.3) - wanted);
+        List<Aim> keeps = List.of(
+                new Aim(UNDERSTEER, Aim.Sense.AT_LEAST, wanted - little),
+                new Aim(UNDERSTEER, Aim.Sense.AT_MOST, wanted + little));
+        assertThat(find(pivot(), aim, keeps, OptionalDouble.empty()).met()).isTrue();
+        Finding.One stepped = find(pivot(), aim, keeps, OptionalDouble.of(0.005));
+        assertThat(stepped.value()).isCloseTo(0.3, within(1e-12));
+        assertThat(stepped.met()).isFalse();
+    }
+
+    /** A range of 800 steps, of which half at most are looked at: those about the solution, wherever it lies. */
+    @Test
+    void ofManyStepsThoseAboutTheSolutionAreLookedAtUpToBothEnds() {
+        double step = 0.5 * BAR_UNIT;
+        Span span = Span.of(car(), BAR, 0, 400.3 * BAR_UNIT);
+        for (double units : new double[] {0.2, 3.3, 200.2, 397.7, 399.4, 400.28}) {
+            Aim aim = new Aim(ROLL, Aim.Sense.EXACTLY, figure(ROLL, span, units * BAR_UNIT));
+            double built = Math.min(800, Math.rint(2 * units));
+            assertThat(find(span, aim, List.of(), OptionalDouble.of(step)).value() / step)
+                    .isCloseTo(built, within(1e-9));
+        }
+    }
+
+    @Test
+    void aStepBeyondTheRangeIsNoneThoughItBeNearer() {
+        Span up = Span.of(car(), PIVOT, 0.2, 0.2149);
+        Aim high = new Aim(ROLL, Aim.Sense.EXACTLY, figure(ROLL, up, 0.2148));
+        assertThat(find(up, high, List.of(), OptionalDouble.of(0.005)).value()).isCloseTo(0.21, within(1e-12));
+        Span down = Span.of(car(), PIVOT, 0.2012, 0.206);
+        Aim low = new Aim(ROLL, Aim.Sense.EXACTLY, figure(ROLL, down, 0.2013));
+        assertThat(find(down, low, List.of(), OptionalDouble.of(0.005)).value()).isCloseTo(0.205, within(1e-12));
+    }
+
+    /** A hundredth of the range is the end of it. */
+    @Test
+    void whatIsFoundNearAnEndOfTheRangeSaysSo() {
+        Span span = Span.of(car(), BAR, 50 * BAR_UNIT, 450 * BAR_UNIT);
+        for (double units : new double[] {52, 58, 442, 448}) {
+            Aim aim = new Aim(ROLL, Aim.Sense.EXACTLY, figure(ROLL, span, units * BAR_UNIT));
+            Finding.One found = find(span, aim);
+            assertThat(found.value() / BAR_UNIT).isCloseTo(units, within(1e-4));
+            assertThat(found.notes().contains(Finding.Note.END_OF_RANGE)).isEqualTo(units < 54 || units > 446);
+        }
+    }
+
+    @Test
+    void whereNothingKeepsThePresentValueStands() {
+        Aim anything = aim(ROLL, Aim.Sense.AT_MOST, 1e3);
+        Aim never = aim(UNDERSTEER, Aim.Sense.AT_LEAST, 1e3);
+        Finding.One found = find(bar(), anything, List.of(never), OptionalDouble.empty());
+        assertThat(found.met()).isFalse();
+        assertThat(found.value()).isCloseTo(100 * BAR_UNIT, within(1e-9));
     }
 
     @Test
@@ -304,6 +372,31 @@ class OneChangeTest {
             }
         }
         assertThat(seen).isPositive();
+    }
+
+    /** The same two places for whoever starts: a soft spring is stiffened to the nearer one, a stiff one softened. */
+    @Test
+    void ofTwoSolutionsTheOneNearerToThePresentCarIsBuilt() {
+        Judged limit = judged(Criterion.LIMIT);
+        Span spring = Span.of(car(), "front.spring.rate", 3_000, 130_000);
+        double end = figure(limit, spring, spring.to());
+        double level = end + 0.7 * (find(spring, limitAtLeast(0)).reach().highest() - end);
+        Aim aim = new Aim(limit, Aim.Sense.EXACTLY, level);
+        List<Double> solutions = find(spring, aim).solutions();
+        for (double solution : solutions) {
+            Entries present = Catalogue.with(car(), spring.path(), solution - 700);
+            Finding.One found = (Finding.One) OneChange.find(
+                    present,
+                    Span.of(present, spring.path(), 3_000, 130_000),
+                    aim,
+                    List.of(),
+                    OptionalDouble.of(500),
+                    TRIAL,
+                    Progress.NONE);
+            assertThat(found.value()).isCloseTo(solution, within(500.0));
+            assertThat(found.unrounded().orElseThrow()).isCloseTo(solution, within(1e-6 * solution));
+        }
+        assertThat(solutions).hasSize(2);
     }
 
     private static Aim limitAtLeast(double value) {

@@ -328,6 +328,65 @@ class DoubtTest {
     }
 
     @Test
+    void everySampleIsTakenWhateverTheirNumber() {
+        for (int samples : new int[] {15, 16, 17, 33}) {
+            Doubt.Left left = doubt(CAR, samples, Tolerance.Unsaid.EXACT).cars().get(0);
+            assertThat(left.noAnswerShare()).isZero();
+            assertThat(of(left, ROLL).noAnswerShare()).isZero();
+        }
+    }
+
+    /** The usual measurement of a centre of gravity leaves 40 mm: of 120 mm that is better than half, of 60 mm half is. */
+    @Test
+    void aBetterMeasurementIsTheUsualOneOrTwiceAsGood() {
+        Map<String, Double> better = Map.of("500 mm ± 120 mm", 0.04, "500 mm ± 60 mm", 0.03);
+        better.forEach((given, halfWidth) -> {
+            Aim aim = new Aim(ROLL, Aim.Sense.AT_MOST, 0.1);
+            Doubt.Answer answer = Doubt.of(
+                    List.of(with(CAR, "cgHeight", given)),
+                    new Doubt.Question(TRIAL, 256, 1, Tolerance.Unsaid.EXACT, Optional.of(aim), Progress.NONE));
+            Measurement height = answer.measureNext().stream()
+                    .filter(one -> one.tolerance().path().equals("cgHeight"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(height.halfWidth()).isCloseTo(halfWidth, within(1e-12));
+        });
+    }
+
+    @Test
+    void measurementsNarrowTheIntervalAndTheBestComesFirst() {
+        Entries car = with(CAR, "cgHeight", "500 mm ± 60 mm");
+        car = with(car, "rear.spring.rate", "28 N/mm ± 25 %");
+        car = with(car, "front.spring.rate", "60 N/mm ± 35 %");
+        car = with(car, "rear.lateralLocator.height", "255 mm ± 60 mm");
+        for (Judged judged : List.of(ROLL, UNDERSTEER)) {
+            Aim aim = new Aim(judged, Aim.Sense.AT_MOST, 0.1);
+            Doubt.Answer answer = Doubt.of(
+                    List.of(car),
+                    new Doubt.Question(TRIAL, 512, 1, Tolerance.Unsaid.EXACT, Optional.of(aim), Progress.NONE));
+            double before = of(answer.cars().get(0), judged).width();
+            assertThat(answer.measureNext()).hasSizeGreaterThan(1);
+            List<Double> widths = answer.measureNext().stream()
+                    .map(one -> one.high() - one.low())
+                    .toList();
+            assertThat(widths).isSorted().allMatch(width -> width > 0 && width < before);
+        }
+    }
+
+    /** A car that is the same left and right turns right as it turns left, its sideslip the other way; one that leans to a side does not. */
+    @Test
+    void samplesOfACarAlikeOnBothSidesAreMirrorImages() {
+        Trial both = TRIAL.bothWays();
+        List<Doubt.Answer> alike = Doubt.inEachBend(List.of(CAR), question(both, 32, 1, Tolerance.Unsaid.EXACT));
+        assertThat(alike).extracting(Doubt.Answer::mirrored).containsExactly(List.of(false), List.of(true));
+        Judged sideslip = judged(Criterion.SIDESLIP, 0.5);
+        Spread left = of(alike.get(0).cars().get(0), sideslip);
+        Spread right = of(alike.get(1).cars().get(0), sideslip);
+        assertThat(right.median()).isCloseTo(-left.median(), within(1e-12));
+        assertThat(right.low()).isCloseTo(-left.high(), within(1e-12));
+    }
+
+    @Test
     void whoWaitsSeesItComeAndMayStopIt() throws InterruptedException {
         Impatient.mayStop(progress -> Doubt.of(
                 List.of(CAR), new Doubt.Question(TRIAL, 300, 1, Tolerance.Unsaid.EXACT, Optional.empty(), progress)));
