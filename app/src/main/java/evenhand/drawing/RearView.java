@@ -57,7 +57,7 @@ public final class RearView {
         this.detail = detail;
         this.alone = alone;
         axle = stance.car().axle(end);
-        double pivot = axle.rollCentreHeight();
+        double pivot = axle.geometry().rollCentreHeight();
         body = AffineTransform.getTranslateInstance(0, stance.heave(end));
         body.rotate(-stance.roll(end), 0, pivot);
         Wheel left = left(end);

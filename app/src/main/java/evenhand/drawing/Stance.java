@@ -119,10 +119,10 @@ public record Stance(
     }
 
     double rollCentreHeight(End end) {
-        double rest = car.axle(end).rollCentreHeight();
+        double rest = car.axle(end).geometry().rollCentreHeight();
         return row.map(at -> (end == End.FRONT ? at.frontRollCentreHeight() : at.rearRollCentreHeight())
                         + rest
-                        - inTurn.axle(end).rollCentreHeight())
+                        - inTurn.axle(end).geometry().rollCentreHeight())
                 .orElse(rest);
     }
 

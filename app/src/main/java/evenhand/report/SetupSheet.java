@@ -190,7 +190,10 @@ public record SetupSheet(
 
         private void locator(Axle axle) {
             if (!(axle instanceof Axle.Live live)) {
-                length("roll centre height (worked out, not measured)", "rollCentre.height", axle.rollCentreHeight());
+                length(
+                        "roll centre height (worked out, not measured)",
+                        "rollCentre.height",
+                        axle.geometry().rollCentreHeight());
                 return;
             }
             LateralLocator locator = live.lateralLocator();

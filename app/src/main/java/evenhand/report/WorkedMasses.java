@@ -50,8 +50,9 @@ final class WorkedMasses {
         pencil.step(
                 "roll arm",
                 "H = hs − (z_f·s_f + z_r·s_r)",
-                n(sprung.height()) + " − (" + n(car.front().rollCentreHeight()) + " × " + n(sprung.frontShare()) + " + "
-                        + n(car.rear().rollCentreHeight()) + " × " + n(sprung.rearShare()) + ")",
+                n(sprung.height()) + " − (" + n(car.front().geometry().rollCentreHeight()) + " × "
+                        + n(sprung.frontShare()) + " + "
+                        + n(car.rear().geometry().rollCentreHeight()) + " × " + n(sprung.rearShare()) + ")",
                 sums.rollArm(),
                 "m");
         return pencil.part("Masses", "moments of mass about front axle and ground; Milliken & Milliken 1995 ch. 18");

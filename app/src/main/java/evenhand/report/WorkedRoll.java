@@ -53,21 +53,22 @@ final class WorkedRoll {
             pencil.step(
                     "moment by links and unsprung mass, " + EventWords.end(end),
                     "G_" + i + " = N·z + mu·g·hu",
-                    n(of.linkForce()) + " × " + n(axle.rollCentreHeight()) + " + " + n(mu) + " × " + n(G) + " × "
-                            + n(axle.unsprung().height()),
+                    n(of.linkForce()) + " × " + n(axle.geometry().rollCentreHeight()) + " + " + n(mu) + " × " + n(G)
+                            + " × " + n(axle.unsprung().height()),
                     pencil.outside(end),
                     "N·m");
         }
         double overturning = sums.front().linkForce()
-                        * (sprung.height() - car.front().rollCentreHeight())
-                + sums.rear().linkForce() * (sprung.height() - car.rear().rollCentreHeight());
+                        * (sprung.height() - car.front().geometry().rollCentreHeight())
+                + sums.rear().linkForce()
+                        * (sprung.height() - car.rear().geometry().rollCentreHeight());
         pencil.step(
                 "moment left for the springs",
                 "E = N_f·(hs − z_f) + N_r·(hs − z_r)",
                 n(sums.front().linkForce()) + " × (" + n(sprung.height()) + " − "
-                        + n(car.front().rollCentreHeight())
+                        + n(car.front().geometry().rollCentreHeight())
                         + ") + " + n(sums.rear().linkForce()) + " × (" + n(sprung.height()) + " − "
-                        + n(car.rear().rollCentreHeight()) + ")",
+                        + n(car.rear().geometry().rollCentreHeight()) + ")",
                 overturning,
                 "N·m");
         pencil.step(

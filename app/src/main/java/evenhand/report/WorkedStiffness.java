@@ -71,7 +71,8 @@ final class WorkedStiffness {
                 "Kt_" + i + " = Kz − g·(ms·s·z + mu·hu)",
                 n(of.tyreRollStiffness()) + " − " + n(G) + " × ("
                         + n(sums.sprung().mass()) + " × "
-                        + n(sums.sprung().share(end)) + " × " + n(axle.rollCentreHeight()) + " + "
+                        + n(sums.sprung().share(end)) + " × "
+                        + n(axle.geometry().rollCentreHeight()) + " + "
                         + n(axle.unsprung().mass()) + " × " + n(axle.unsprung().height()) + ")",
                 of.tyreRollStiffnessLeft(),
                 "N·m/rad");
@@ -105,12 +106,12 @@ final class WorkedStiffness {
         if (axle.spring() instanceof Spring.Leaning leaning) {
             double tan = Math.tan(leaning.lean());
             double cos = Math.cos(leaning.lean());
-            double arm = leaning.base() / 2 - (axle.rollCentreHeight() - leaning.lowerMountHeight()) * tan;
+            double arm = leaning.base() / 2 - (axle.geometry().rollCentreHeight() - leaning.lowerMountHeight()) * tan;
             pencil.step(
                     "arm of a spring where its line passes the roll centre",
                     "e = base ÷ 2 − (z − z_low)·tan θ",
-                    n(leaning.base()) + " ÷ 2 − (" + n(axle.rollCentreHeight()) + " − " + n(leaning.lowerMountHeight())
-                            + ") × " + n(tan),
+                    n(leaning.base()) + " ÷ 2 − (" + n(axle.geometry().rollCentreHeight()) + " − "
+                            + n(leaning.lowerMountHeight()) + ") × " + n(tan),
                     arm,
                     "m");
             double springs = 2 * leaning.rate() * cos * cos * arm * arm;

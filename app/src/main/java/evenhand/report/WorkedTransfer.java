@@ -82,7 +82,7 @@ final class WorkedTransfer {
                     .append(" × ")
                     .append(n(sprung.share(end)))
                     .append(" × ");
-            numbers.append(n(axle.rollCentreHeight()))
+            numbers.append(n(axle.geometry().rollCentreHeight()))
                     .append(" + ")
                     .append(n(axle.unsprung().mass()));
             numbers.append(" × ")

@@ -44,9 +44,9 @@ final class WorkedUndersteer {
         pencil.step(
                 "roll steer",
                 "ε_f·φs_f + ε_r·φs_r",
-                n(car.front().alignment().rollSteer()) + " × "
+                n(car.front().geometry().rollSteer()) + " × "
                         + n(degrees(sums.front().suspensionRoll())) + " + "
-                        + n(car.rear().alignment().rollSteer()) + " × "
+                        + n(car.rear().geometry().rollSteer()) + " × "
                         + n(degrees(sums.rear().suspensionRoll())),
                 perG(sums.budget().rollSteer()),
                 "deg/g");

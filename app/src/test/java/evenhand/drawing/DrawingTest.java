@@ -113,8 +113,8 @@ class DrawingTest {
             assertThat(centres)
                     .extracting(Mark::z)
                     .containsExactly(
-                            stance.car().front().rollCentreHeight(),
-                            stance.car().rear().rollCentreHeight());
+                            stance.car().front().geometry().rollCentreHeight(),
+                            stance.car().rear().geometry().rollCentreHeight());
             Mark cg = side.marks().get(2);
             assertThat(cg.x()).isEqualTo(stance.car().cgBehindFront());
             assertThat(cg.z()).isEqualTo(stance.car().cgHeight());
@@ -219,7 +219,7 @@ class DrawingTest {
                                 scenario.text(), Optional.of(before.name()), "rear.lateralLocator.height", "271 mm"))
                 .scenario()
                 .orElseThrow();
-        double up = 0.271 - before.car().rear().rollCentreHeight();
+        double up = 0.271 - before.car().rear().geometry().rollCentreHeight();
         assertThat(Math.abs(up)).isGreaterThan(0.01);
         TurnRow row = turn(before, Direction.LEFT).limit().row();
         Drawing then = RearView.of(stance(scenario, 1).turning(row), End.REAR, METRIC, before.values());

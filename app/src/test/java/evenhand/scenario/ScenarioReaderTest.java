@@ -129,7 +129,7 @@ class ScenarioReaderTest {
     @Test
     void aSetupBuildsOnAnother() {
         Setup setup = Samples.everyKey().setups().get(2);
-        assertThat(setup.car().rear().rollCentreHeight()).isEqualTo(0.275);
+        assertThat(setup.car().rear().geometry().rollCentreHeight()).isEqualTo(0.275);
         assertThat(setup.car().front().bar()).isEmpty();
     }
 

@@ -49,7 +49,7 @@ class ScenarioWriterTest {
                 Map.of("rear.spring.rate", "30 N/mm", "rear.lateralLocator.height", "290 mm"));
         Setup found = Samples.read(edited).setup("Found \"it\"").orElseThrow();
         assertThat(found.car().rear().spring().rate()).isEqualTo(30_000);
-        assertThat(found.car().rear().rollCentreHeight()).isEqualTo(0.29);
+        assertThat(found.car().rear().geometry().rollCentreHeight()).isEqualTo(0.29);
         assertThat(edited).contains("    {\"name\": \"Pivot up, soft bar\"");
     }
 

@@ -30,7 +30,7 @@ class WindowIT extends AtTheWindow {
     private static final String PIVOT = "rear.lateralLocator.height";
 
     private double height() {
-        return hands.desk().work().activeSetup().car().rear().rollCentreHeight();
+        return hands.desk().work().activeSetup().car().rear().geometry().rollCentreHeight();
     }
 
     private static String text(JTextField field) {

@@ -2,6 +2,7 @@ package evenhand.car;
 
 import static evenhand.quantity.InvalidValue.require;
 
+import evenhand.geometry.Linear;
 import evenhand.tyre.Tyre;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,11 +32,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
     /** Moment of inertia of a live axle about its long axis of roll, kg·m², where known. */
     OptionalDouble rollInertia();
 
-    /** Height of the roll centre above the ground at rest, m. */
-    double rollCentreHeight();
-
-    /** Change of the roll centre's height per mean bump travel, the wheels standing still. */
-    double rollCentrePerBump();
+    /** What its links make of travel and roll. */
+    Linear geometry();
 
     /**
      * This axle after the body went down by its {@code lowered}: same links, springs and loads, perches down. Roll
@@ -56,6 +54,12 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
     /** This axle on springs of another rate, N/m along their line, that carry the same. */
     Axle onSpringsOf(double rate);
+
+    /** Half the base of a live axle's stops or dampers, m: that of the springs where they have none of their own. */
+    default double halfBase(OptionalDouble ofTheirOwn) {
+        boolean live = this instanceof Live;
+        return live && ofTheirOwn.isPresent() ? ofTheirOwn.getAsDouble() / 2 : spring().halfBase(track());
+    }
 
     /** Roll stiffness of the bar, N·m/rad; zero without one. */
     default double barRollStiffness() {
@@ -84,18 +88,15 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
         }
 
         @Override
-        public double rollCentreHeight() {
-            return rollCentre.height();
-        }
-
-        @Override
-        public double rollCentrePerBump() {
-            return rollCentre.perBump();
-        }
-
-        /** Lean of a wheel per bump travel against the body, rad/m: 2·(1 − rollCamber)/track. */
-        public double camberPerBump() {
-            return 2 * (1 - rollCamber) / track;
+        public Linear geometry() {
+            return new Linear(
+                    rollCentre.height(),
+                    rollCentre.perBump(),
+                    alignment.rollSteer(),
+                    rollCamber,
+                    Linear.leanByTravel(rollCamber, track),
+                    spring.lever(track),
+                    damper.map(fitted -> fitted.lever(this)));
         }
 
         @Override
@@ -143,10 +144,11 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
         }
 
         private Axle at(double travel, double squash, Spring shortened) {
+            Linear links = geometry();
             return new Independent(
                     track,
                     unsprung.lower(squash),
-                    new RollCentre(rollCentre.height() + rollCentre.perBump() * travel - squash, rollCentre.perBump()),
+                    new RollCentre(links.rollCentreHeight(travel) - squash, rollCentre.perBump()),
                     (Spring.AtWheel) shortened,
                     bar,
                     stops.inBump(travel),
@@ -154,7 +156,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     0,
                     rollCamber,
                     new Alignment(
-                            alignment.camber() - camberPerBump() * travel,
+                            alignment.camber() - links.lean(travel),
                             alignment.toe(),
                             alignment.rollSteer(),
                             alignment.lateralForceSteer(),
@@ -193,13 +195,15 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
         }
 
         @Override
-        public double rollCentreHeight() {
-            return lateralLocator.height();
-        }
-
-        @Override
-        public double rollCentrePerBump() {
-            return lateralLocator.perBump();
+        public Linear geometry() {
+            return new Linear(
+                    lateralLocator.height(),
+                    lateralLocator.perBump(),
+                    alignment.rollSteer(),
+                    0,
+                    0,
+                    spring.lever(track),
+                    damper.map(fitted -> fitted.lever(this)));
         }
 
         @Override
@@ -248,7 +252,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
             return new Live(
                     track,
                     unsprung.lower(squash),
-                    lateralLocator.at(lateralLocator.height() + lateralLocator.perBump() * travel - squash),
+                    lateralLocator.at(geometry().rollCentreHeight(travel) - squash),
                     shortened,
                     bar,
                     stops.inBump(travel),

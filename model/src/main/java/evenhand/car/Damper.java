@@ -2,6 +2,8 @@ package evenhand.car;
 
 import static evenhand.quantity.InvalidValue.require;
 
+import evenhand.geometry.Lever;
+import evenhand.geometry.RollArm;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,6 +26,22 @@ public record Damper(
         Optional<Forces> forces,
         List<Setting> settings,
         Optional<String> setting) {
+    /**
+     * Leverage on an axle: the file's motionRatio; of a live axle's damper that leans cos(lean); 1 where neither is given.
+     * Lower mounts stand with those of leaning springs, otherwise at the height of the axle: nothing else is known.
+     */
+    public Lever lever(Axle axle) {
+        double leans = lean.orElse(0);
+        double lowerMountHeight = axle.spring() instanceof Spring.Leaning springs
+                ? springs.lowerMountHeight()
+                : axle.unsprung().height();
+        return new Lever(
+                motionRatio.orElse(Math.cos(leans)),
+                RollArm.leaning(axle.halfBase(base), lowerMountHeight, leans),
+                leans,
+                OptionalDouble.empty());
+    }
+
     /** Force over speed, in bump and in rebound. */
     public record Forces(Curve bump, Curve rebound) {}
 

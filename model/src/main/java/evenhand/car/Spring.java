@@ -2,6 +2,7 @@ package evenhand.car;
 
 import static evenhand.quantity.InvalidValue.require;
 
+import evenhand.geometry.Lever;
 import java.util.OptionalDouble;
 
 /** The springs of one axle, left and right alike. */
@@ -12,8 +13,11 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
     /** Lengths of one spring, for ride height and coil bind. */
     Lengths lengths();
 
-    /** Change of a spring's length per travel of its axle or wheel, positive: shorter in bump. */
-    double shortening();
+    /** Leverage on an axle or a wheel of a track, m. */
+    Lever lever(double track);
+
+    /** Half the distance between the springs at their lower mounts, m: half the track of wheels of their own. */
+    double halfBase(double track);
 
     /** These springs with another rate, of the same length at rest. */
     Spring ofRate(double rate);
@@ -55,8 +59,13 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
         }
 
         @Override
-        public double shortening() {
-            return motionRatio;
+        public Lever lever(double track) {
+            return Lever.upright(motionRatio, halfBase(track));
+        }
+
+        @Override
+        public double halfBase(double track) {
+            return track / 2;
         }
 
         @Override
@@ -66,7 +75,7 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
 
         @Override
         public Spring pressed(double travel, double squash) {
-            return new AtWheel(rate, motionRatio, lengths.shorter(shortening() * travel));
+            return new AtWheel(rate, motionRatio, lengths.shorter(motionRatio * travel));
         }
     }
 
@@ -79,8 +88,13 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
         }
 
         @Override
-        public double shortening() {
-            return motionRatio;
+        public Lever lever(double track) {
+            return Lever.upright(motionRatio, halfBase(track));
+        }
+
+        @Override
+        public double halfBase(double track) {
+            return base / 2;
         }
 
         @Override
@@ -90,7 +104,7 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
 
         @Override
         public Spring pressed(double travel, double squash) {
-            return new Upright(rate, base, motionRatio, lengths.shorter(shortening() * travel));
+            return new Upright(rate, base, motionRatio, lengths.shorter(motionRatio * travel));
         }
     }
 
@@ -104,8 +118,13 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
         }
 
         @Override
-        public double shortening() {
-            return Math.cos(lean);
+        public Lever lever(double track) {
+            return Lever.leaning(halfBase(track), lowerMountHeight, lean, lengths.installed());
+        }
+
+        @Override
+        public double halfBase(double track) {
+            return base / 2;
         }
 
         @Override
@@ -115,7 +134,7 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
 
         @Override
         public Spring pressed(double travel, double squash) {
-            return new Leaning(rate, base, lean, lowerMountHeight - squash, lengths.shorter(shortening() * travel));
+            return new Leaning(rate, base, lean, lowerMountHeight - squash, lengths.shorter(Math.cos(lean) * travel));
         }
     }
 }

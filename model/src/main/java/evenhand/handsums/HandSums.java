@@ -136,7 +136,11 @@ public record HandSums(
                         rear.lean(rearSums),
                         ay),
                 UndersteerBudget.ofRollSteer(
-                        f.rollSteer(), frontSums.suspensionRoll(), r.rollSteer(), rearSums.suspensionRoll(), ay),
+                        car.front().geometry().rollSteer(),
+                        frontSums.suspensionRoll(),
+                        car.rear().geometry().rollSteer(),
+                        rearSums.suspensionRoll(),
+                        ay),
                 UndersteerBudget.ofLateralForceSteer(
                         f.lateralForceSteer(), frontForce, r.lateralForceSteer(), rearForce),
                 UndersteerBudget.ofAligningTorqueSteer(
@@ -172,7 +176,7 @@ public record HandSums(
 
     /** Moment of mass that tilts with an axle's tyres, ms·s·z + mu·hu, kg·m. */
     private double tiltingMoment(Axle axle, double share) {
-        return sprung.mass() * share * axle.rollCentreHeight()
+        return sprung.mass() * share * axle.geometry().rollCentreHeight()
                 + axle.unsprung().mass() * axle.unsprung().height();
     }
 
@@ -202,7 +206,7 @@ public record HandSums(
         static AxleAtRest of(Car car, End end) {
             Axle axle = car.axle(end);
             AxleSuspension suspension = AxleSuspension.of(car, end);
-            suspension.at(0, 0, axle.rollCentreHeight());
+            suspension.at(0, 0, axle.geometry().rollCentreHeight());
             double ofSuspension = suspension.momentByRoll;
             double ofTyres =
                     RollStiffness.tyreRollStiffness(axle.track(), axle.tyre().verticalRate());
@@ -210,7 +214,7 @@ public record HandSums(
             double tyresLeft = RollStiffness.tyreRollStiffnessLeft(
                     ofTyres,
                     sprung.mass() * sprung.share(end),
-                    axle.rollCentreHeight(),
+                    axle.geometry().rollCentreHeight(),
                     axle.unsprung().mass(),
                     axle.unsprung().height());
             LateralLaw law = axle.tyre().lateral();
@@ -218,7 +222,7 @@ public record HandSums(
             double rightStiffness = law.corneringStiffness(car.staticLoad(end, Side.RIGHT));
             double trail = law.pneumaticTrail(car.axleLoad(end) / 2);
             return new AxleAtRest(
-                    axle.rollCentreHeight(),
+                    axle.geometry().rollCentreHeight(),
                     axle.unsprung().mass(),
                     axle.unsprung().height(),
                     axle.track(),
@@ -229,7 +233,7 @@ public record HandSums(
                     leftStiffness + rightStiffness,
                     trail,
                     law.camberThrustRatio(),
-                    axle instanceof Axle.Independent independent ? independent.rollCamber() : 0);
+                    axle.geometry().rollCamber());
         }
 
         AxleForces forces(double ay, double sideForce) {

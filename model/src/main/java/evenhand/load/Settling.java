@@ -28,7 +28,7 @@ final class Settling {
     /** The bump travel at which springs and stops carry what stands on them, if it can be had within {@link #DEEPEST}. */
     static OptionalDouble travel(Car car, End end, double added) {
         AxleSuspension suspension = AxleSuspension.of(car, end);
-        double rollCentre = car.axle(end).rollCentreHeight();
+        double rollCentre = car.axle(end).geometry().rollCentreHeight();
         double carried = car.axleLoad(end) - car.axle(end).unsprung().mass() * Weights.GRAVITY + added;
         double low = -DEEPEST;
         double high = DEEPEST;
@@ -50,7 +50,7 @@ final class Settling {
     /** What solid thing meets before the springs carry the load. */
     static Optional<String> solid(Axle axle, Sinking sinking) {
         double metal = axle.stops().metal().map(Stops.Metal::gap).orElse(DEEPEST);
-        double bound = travelToBind(axle.spring());
+        double bound = travelToBind(axle);
         if (sinking.travel() <= Math.max(0, Math.min(metal, bound))) {
             return Optional.empty();
         }
@@ -63,10 +63,11 @@ final class Settling {
                 1000 * Math.max(0, Math.min(metal, bound))));
     }
 
-    private static double travelToBind(Spring spring) {
-        Spring.Lengths lengths = spring.lengths();
+    private static double travelToBind(Axle axle) {
+        Spring.Lengths lengths = axle.spring().lengths();
         return lengths.installed().isPresent() && lengths.solid().isPresent()
-                ? (lengths.installed().getAsDouble() - lengths.solid().getAsDouble()) / spring.shortening()
+                ? (lengths.installed().getAsDouble() - lengths.solid().getAsDouble())
+                        / axle.geometry().springs().ratio()
                 : DEEPEST;
     }
 }

@@ -119,7 +119,7 @@ public final class LoweringFigures {
                 Dimension.LENGTH,
                 "m",
                 0,
-                stance -> stance.car().axle(end).rollCentreHeight());
+                stance -> stance.car().axle(end).geometry().rollCentreHeight());
     }
 
     static Figure<Stands> onSprings(End end) {

@@ -240,7 +240,8 @@ public record LoweringStudy(
             double missed = below;
             while (missed - met > NEAR_ENOUGH) {
                 double middle = (met + missed) / 2;
-                if (need.metBy(at(middle))) {
+                Stance stance = need.atRest() ? Stance.atRest(car, middle, reserve, trial) : at(middle);
+                if (need.metBy(stance)) {
                     met = middle;
                 } else {
                     missed = middle;

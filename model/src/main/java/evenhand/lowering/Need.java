@@ -17,8 +17,9 @@ import java.util.OptionalDouble;
  * @param why what goes wrong without it, as a clause
  * @param bound SI
  * @param atLeast whether the bound is the least; else it is the most
+ * @param atRest whether the car shows it as it stands; else in its turns
  */
-public record Need(Figure<Stance.Stands> figure, String why, double bound, boolean atLeast) {
+public record Need(Figure<Stance.Stands> figure, String why, double bound, boolean atLeast, boolean atRest) {
     /** m; 25 to 35 mm before the rubber are usual. */
     public static final double TO_STOP = 0.025;
 
@@ -43,14 +44,16 @@ public record Need(Figure<Stance.Stands> figure, String why, double bound, boole
                     "noAnswer", "answer to every question", Dimension.RATIO, "", 0, stance -> OptionalDouble.empty()),
             "the sums cannot tell what it does",
             0,
-            true);
+            true,
+            false);
 
     /** At the limit the front goes, so that the car runs wide instead of coming round. It is a yes or a no. */
     public static final Need FRONT_FIRST = new Need(
             TurnFigures.FRONT_FIRST.within(stance -> stance.turns().map(TurnAnswer.Turns::limit)),
             "the tail leads at the limit",
             1,
-            true);
+            true,
+            false);
 
     /** Off its bump stops a car comes to them in a bend only so late. */
     public static final Need FIRST_STOP_TOUCHED = new Need(
@@ -58,7 +61,8 @@ public record Need(Figure<Stance.Stands> figure, String why, double bound, boole
                     LoweringFigures.FIRST_STOP.name(), "pace at which the first bump stop is touched"),
             "the stops carry it in any brisk bend and turn its balance there",
             FIRST_STOP,
-            true);
+            true,
+            false);
 
     /** All, the most telling first: of two that fail at the same height the first is named. */
     public static final List<Need> ALL = List.of(
@@ -79,7 +83,8 @@ public record Need(Figure<Stance.Stands> figure, String why, double bound, boole
                             Stance.Stands::steerReversal),
                     "it comes to oversteer at a pace of the road",
                     STEER_REVERSAL,
-                    true),
+                    true,
+                    false),
             rollCentre(End.FRONT),
             rollCentre(End.REAR),
             frequency(End.FRONT),
@@ -114,11 +119,12 @@ public record Need(Figure<Stance.Stands> figure, String why, double bound, boole
                 LoweringFigures.onSprings(end).named(end.key() + "Frequency", end.key() + " frequency on its springs"),
                 "it is harder than road cars are, even those that see a track",
                 FREQUENCY,
-                false);
+                false,
+                true);
     }
 
     private static Need needed(Figure<Stance.Stands> figure, String words, String why, double least) {
-        return new Need(figure.named(figure.name(), words), why, least, true);
+        return new Need(figure.named(figure.name(), words), why, least, true, true);
     }
 
     /** Name in answers. */
@@ -149,6 +155,9 @@ public record Need(Figure<Stance.Stands> figure, String why, double bound, boole
     public OptionalDouble value(Stance stance) {
         OptionalDouble worst = OptionalDouble.empty();
         if (stance instanceof Stance.Stands stands) {
+            if (atRest) {
+                return figure.si(stands);
+            }
             for (Stance.Bend bend : stands.bends()) {
                 OptionalDouble value = stands.in(bend::equals) instanceof Stance.Stands alone
                         ? figure.si(alone)

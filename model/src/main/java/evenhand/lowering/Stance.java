@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** A car at one height, asked what a height decides. */
@@ -218,6 +219,16 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
      * @throws evenhand.quantity.InvalidValue if that is further than a body can go
      */
     static Stance of(Car car, double lowered, OptionalDouble reserve, Trial trial) {
+        return of(car, lowered, reserve, trial, settled -> bends(settled, trial));
+    }
+
+    /** The same asked only what it shows at rest: it has no bends. */
+    static Stance atRest(Car car, double lowered, OptionalDouble reserve, Trial trial) {
+        return of(car, lowered, reserve, trial, settled -> List.of());
+    }
+
+    private static Stance of(
+            Car car, double lowered, OptionalDouble reserve, Trial trial, Function<Car, List<Bend>> bends) {
         Car down = car.letDown(lowered);
         Laden laden = Laden.of(down, trial.load());
         Optional<ReserveSprings> springs = Optional.empty();
@@ -243,7 +254,7 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
                 Standing.of(settled, End.FRONT),
                 Standing.of(settled, End.REAR),
                 HandSums.of(settled, Weights.GRAVITY),
-                bends(settled, trial),
+                bends.apply(settled),
                 Ride.of(settled, ROAD, SPEED));
     }
 

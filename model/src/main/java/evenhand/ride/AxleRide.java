@@ -76,7 +76,7 @@ public record AxleRide(
     }
 
     private static double rollShare(Axle axle, WheelDamper damper) {
-        double share = 2 * damper.rollArm(axle.rollCentreHeight()) / axle.track();
+        double share = 2 * damper.rollArm(axle.geometry().rollCentreHeight()) / axle.track();
         return share * share;
     }
 

@@ -41,7 +41,7 @@ public record AxleTramp(double frequency, OptionalDouble dampingRatio, double ro
     }
 
     private static double rollDamping(Axle axle, WheelDamper damper, double damperSpeed) {
-        double arm = damper.rollArm(axle.rollCentreHeight());
+        double arm = damper.rollArm(axle.geometry().rollCentreHeight());
         return 2 * damper.linearRate(damperSpeed) * arm * arm;
     }
 }

@@ -40,7 +40,7 @@ public record Standing(
         Axle axle = car.axle(end);
         AxleSuspension suspension = AxleSuspension.of(car, end);
         Spring spring = axle.spring();
-        double ratio = motionRatio(spring);
+        double ratio = axle.geometry().springs().ratio();
         double atWheel = (suspension.springLoadAtRest(Side.LEFT) + suspension.springLoadAtRest(Side.RIGHT)) / 2;
         double load = Math.max(0, atWheel) / ratio;
         Stops stops = axle.stops();
@@ -85,15 +85,6 @@ public record Standing(
     /** Whether it stands on its bump stop. */
     public boolean onStop() {
         return bumpTravelToStop.orElse(1) < 0;
-    }
-
-    private static double motionRatio(Spring spring) {
-        if (spring instanceof Spring.AtWheel wheel) {
-            return wheel.motionRatio();
-        }
-        return spring instanceof Spring.Upright upright
-                ? upright.motionRatio()
-                : Math.cos(((Spring.Leaning) spring).lean());
     }
 
     private static OptionalDouble of(Optional<Double> value) {

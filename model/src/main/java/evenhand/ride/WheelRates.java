@@ -22,7 +22,7 @@ public record WheelRates(double heave, double ride, double roll, double rollWith
     public static WheelRates of(Car car, End end) {
         Axle axle = car.axle(end);
         AxleSuspension suspension = AxleSuspension.of(car, end);
-        suspension.at(0, 0, axle.rollCentreHeight());
+        suspension.at(0, 0, axle.geometry().rollCentreHeight());
         double heave = suspension.forceByTravel / 2;
         double tyre = axle.tyre().verticalRate();
         double perWheel = 2 / (axle.track() * axle.track());

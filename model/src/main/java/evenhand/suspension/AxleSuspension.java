@@ -7,6 +7,8 @@ import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.car.Stops;
 import evenhand.car.Weights;
+import evenhand.geometry.Lever;
+import evenhand.geometry.RollArm;
 import java.util.OptionalDouble;
 
 /**
@@ -75,13 +77,13 @@ public final class AxleSuspension {
         bar = axle.barRollStiffness();
 
         Stops stops = axle.stops();
-        bumpArm = RollArm.halfBase(axle, stops.bump().map(Stops.Bump::base).orElse(OptionalDouble.empty()));
+        bumpArm = axle.halfBase(stops.bump().map(Stops.Bump::base).orElse(OptionalDouble.empty()));
         bumpGap = stops.bump().map(Stops.Bump::gap).orElse(Double.POSITIVE_INFINITY);
         bumpCurve = new PointLines(stops.bump().map(Stops.Bump::curve).orElse(Curve.NO_FORCE));
-        droopArm = RollArm.halfBase(axle, stops.droop().map(Stops.Droop::base).orElse(OptionalDouble.empty()));
+        droopArm = axle.halfBase(stops.droop().map(Stops.Droop::base).orElse(OptionalDouble.empty()));
         droopTravel = stops.droop().map(Stops.Droop::travel).orElse(Double.POSITIVE_INFINITY);
         droopRate = stops.droop().map(Stops.Droop::rate).orElse(0.0);
-        metalArm = RollArm.halfBase(axle, stops.metal().map(Stops.Metal::base).orElse(OptionalDouble.empty()));
+        metalArm = axle.halfBase(stops.metal().map(Stops.Metal::base).orElse(OptionalDouble.empty()));
         metalGap = stops.metal().map(Stops.Metal::gap).orElse(Double.POSITIVE_INFINITY);
 
         stopForce = 0;
@@ -92,9 +94,10 @@ public final class AxleSuspension {
         leftRest = left - standsOnStop - hangsOnStop;
         rightRest = right - standsOnStop - hangsOnStop;
 
-        springArm = RollArm.ofSprings(axle);
-        rollRate = SpringRates.rollRate(axle);
-        heaveRate = SpringRates.heaveRate(axle, (leftRest + rightRest) / 2);
+        Lever springs = axle.geometry().springs();
+        springArm = springs.arm();
+        rollRate = SpringRates.wheelRate(axle.spring().rate(), springs.ratio());
+        heaveRate = SpringRates.heaveRate(axle.spring().rate(), springs, (leftRest + rightRest) / 2);
     }
 
     /** The suspension at one end of a car, as it stands at rest. */

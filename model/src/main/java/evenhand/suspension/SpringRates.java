@@ -1,7 +1,6 @@
 package evenhand.suspension;
 
-import evenhand.car.Axle;
-import evenhand.car.Spring;
+import evenhand.geometry.Lever;
 
 /**
  * Rates of an axle's springs as the wheel or the axle feels them, one method for each formula.
@@ -43,24 +42,16 @@ final class SpringRates {
     /**
      * Rate of one spring in heave, N/m.
      *
-     * @param loadAtRest that it carries, N; it counts where the spring leans and its installed length is known
+     * @param rate along the spring, N/m
+     * @param loadAtRest that it carries, N; it counts where the spring leans and its length is known
      */
-    static double heaveRate(Axle axle, double loadAtRest) {
-        Spring spring = axle.spring();
-        double rate = rollRate(axle);
-        return spring instanceof Spring.Leaning leaning
-                        && leaning.lengths().installed().isPresent()
-                ? rate
+    static double heaveRate(double rate, Lever lever, double loadAtRest) {
+        double rollRate = wheelRate(rate, lever.ratio());
+        return lever.length().isPresent()
+                ? rollRate
                         - rateLostByTurning(
-                                loadAtRest,
-                                leaning.lean(),
-                                leaning.lengths().installed().getAsDouble())
-                : rate;
-    }
-
-    /** Rate of one spring in roll, at its arm, N/m. */
-    static double rollRate(Axle axle) {
-        return wheelRate(axle.spring().rate(), axle.spring().shortening());
+                                loadAtRest, lever.lean(), lever.length().getAsDouble())
+                : rollRate;
     }
 
     /**

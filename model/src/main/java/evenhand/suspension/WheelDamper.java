@@ -4,7 +4,8 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Damper;
 import evenhand.car.End;
-import evenhand.car.Spring;
+import evenhand.geometry.Lever;
+import evenhand.geometry.RollArm;
 import java.util.Optional;
 
 /**
@@ -15,9 +16,8 @@ import java.util.Optional;
  * taken negative, the rebound curve for u' &lt; 0, straight lines through their points, the last slope going on; MR
  * damper travel over wheel travel. The force counts as that of a spring does, upwards on the body.
  *
- * <p>MR of an independent wheel and of a live axle is the file's {@code motionRatio}; of a live axle's damper that leans
- * it is cos(lean); 1 where neither is given. In roll a live axle's dampers work with the same ratio at their own arm,
- * see {@link #rollArm}. {@link #at} sets the fields and allocates nothing. One per thread.
+ * <p>MR is that of the axle's geometry. In roll a live axle's dampers work with the same ratio at their own arm, see
+ * {@link #rollArm}. {@link #at} sets the fields and allocates nothing. One per thread.
  *
  * <p>Source: Dixon, The Shock Absorber Handbook, 2007, ch. 3 (motion ratio squared).
  */
@@ -36,30 +36,24 @@ public final class WheelDamper {
     private final PointLines bump;
     private final PointLines rebound;
 
-    private WheelDamper(Axle axle, Damper damper, Damper.Forces forces) {
+    private WheelDamper(Lever lever, Damper.Forces forces) {
         bump = new PointLines(forces.bump());
         rebound = new PointLines(forces.rebound());
-        double lean = damper.lean().orElse(0);
-        motionRatio = damper.motionRatio().orElse(Math.cos(lean));
-        rollArm = RollArm.leaning(RollArm.halfBase(axle, damper.base()), lowerMountHeight(axle), lean);
+        motionRatio = lever.ratio();
+        rollArm = lever.arm();
     }
 
     /** The damper at one end of a car as it is set; none where the car has no curves of it. */
     public static Optional<WheelDamper> of(Car car, End end) {
         Axle axle = car.axle(end);
-        return axle.damper().flatMap(damper -> damper.forces().map(forces -> new WheelDamper(axle, damper, forces)));
+        return axle.damper()
+                .flatMap(Damper::forces)
+                .flatMap(forces -> axle.geometry().dampers().map(lever -> new WheelDamper(lever, forces)));
     }
 
     /** The damper of an axle with other curves, for instance those of one of its settings. */
     public static WheelDamper of(Axle axle, Damper damper, Damper.Forces forces) {
-        return new WheelDamper(axle, damper, forces);
-    }
-
-    /** Lower mounts stand with those of leaning springs, otherwise at the height of the axle: nothing else is known. */
-    private static double lowerMountHeight(Axle axle) {
-        return axle.spring() instanceof Spring.Leaning leaning
-                ? leaning.lowerMountHeight()
-                : axle.unsprung().height();
+        return new WheelDamper(damper.lever(axle), forces);
     }
 
     /**

@@ -6,6 +6,7 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.car.Weights;
+import evenhand.geometry.Linear;
 import evenhand.suspension.AxleSuspension;
 
 /**
@@ -70,6 +71,7 @@ final class AxleInTurn {
     long pieces;
 
     final Alignment alignment;
+    final Linear geometry;
     final double camberThrustRatio;
     final double halfTrack;
     /** Mass on its springs and below them, kg; height of the latter, m. */
@@ -81,8 +83,6 @@ final class AxleInTurn {
 
     private final boolean live;
     private final double track;
-    private final double restRollCentre;
-    private final double perBump;
     private final double restDifference; // right less left at rest, N
     private final Differential differential;
 
@@ -97,8 +97,8 @@ final class AxleInTurn {
         alignment = axle.alignment();
         camberThrustRatio = axle.tyre().lateral().camberThrustRatio();
         suspension = AxleSuspension.of(car, end);
-        restRollCentre = axle.rollCentreHeight();
-        perBump = axle.rollCentrePerBump();
+        geometry = axle.geometry();
+        double perBump = geometry.rollCentreByTravel();
         restDifference = right.restLoad - left.restLoad;
         sprungMass = car.sprung().mass() * car.sprung().share(end);
         unsprungMass = axle.unsprung().mass();
@@ -168,7 +168,7 @@ final class AxleInTurn {
         travel = rise - heave;
         tyreTilt = (leftRise - rightRise) / track;
         suspensionRoll = roll - tyreTilt;
-        rollCentre = restRollCentre + perBump * travel + rise;
+        rollCentre = geometry.rollCentreHeight(travel) + rise;
     }
 
     /** Tyre loads, their sum and the difference that the turn makes: twice the lateral load transfer, N. */

@@ -338,11 +338,11 @@ final class Equilibrium {
     private void complianceSteer(int row, AxleInTurn axle, int[] unknowns, double compliance) {
         var alignment = axle.alignment;
         left[row] = compliance
-                - alignment.rollSteer() * axle.suspensionRoll
+                - axle.geometry.steer(axle.suspensionRoll)
                 - alignment.lateralForceSteer() * axle.sideForce
                 + alignment.aligningTorqueSteer() * axle.aligningMoment;
         add(row, unknowns[AxleInTurn.COMPLIANCE], 1);
-        addOfPosture(row, -alignment.rollSteer(), axle.suspensionRollBy, unknowns);
+        addOfPosture(row, -axle.geometry.rollSteer(), axle.suspensionRollBy, unknowns);
         add(row, -alignment.lateralForceSteer(), axle.sideForceBy, unknowns);
         add(row, alignment.aligningTorqueSteer(), axle.aligningMomentBy, unknowns);
     }

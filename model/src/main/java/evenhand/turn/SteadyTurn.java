@@ -111,7 +111,7 @@ public final class SteadyTurn {
     }
 
     private static double overturning(Car car, HandSums sums, End end) {
-        double arm = sums.sprung().height() - car.axle(end).rollCentreHeight();
+        double arm = sums.sprung().height() - car.axle(end).geometry().rollCentreHeight();
         return sums.sprung().mass() * sums.sprung().share(end) * Weights.GRAVITY * arm;
     }
 
@@ -299,7 +299,7 @@ public final class SteadyTurn {
         double aligningTorque = 0;
         for (End end : End.values()) {
             AxleInTurn axle = equilibrium.axle(end);
-            rollSteer += axle.alignment.rollSteer() * along(axle.suspensionRollBy, end, way);
+            rollSteer += axle.geometry.rollSteer() * along(axle.suspensionRollBy, end, way);
             lateralForce += axle.alignment.lateralForceSteer() * along(axle.sideForceBy, end, way);
             aligningTorque -= axle.alignment.aligningTorqueSteer() * along(axle.aligningMomentBy, end, way);
         }

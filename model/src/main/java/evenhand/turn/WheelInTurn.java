@@ -5,6 +5,7 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Side;
+import evenhand.geometry.Linear;
 import evenhand.tyre.SideForce;
 import evenhand.tyre.Tyre;
 
@@ -72,7 +73,7 @@ final class WheelInTurn {
     private final double curvature;
     private final double camber;
     private final double toe;
-    private final double camberPerBump;
+    private final Linear geometry;
     private final double tyreRate;
     private final double rollingResistance;
     private final double frictionRatio;
@@ -97,7 +98,8 @@ final class WheelInTurn {
         Alignment alignment = axle.alignment();
         camber = alignment.camber();
         toe = alignment.toe();
-        camberPerBump = axle instanceof Axle.Independent independent ? independent.camberPerBump() : 0;
+        geometry = axle.geometry();
+        double camberPerBump = geometry.leanByTravel();
         Tyre fitted = axle.tyre();
         tyre = SideForce.of(fitted.lateral());
         tyreRate = fitted.verticalRate();
@@ -149,7 +151,7 @@ final class WheelInTurn {
             double cos,
             double sin) {
         travel = axleTravel - sigma * halfTrack * suspensionRoll;
-        lean = live ? tyreTilt - sigma * camber : bodyRoll + sigma * (camberPerBump * travel - camber);
+        lean = live ? tyreTilt - sigma * camber : bodyRoll + sigma * (geometry.lean(travel) - camber);
         steerAngle(referenceSteer, compliance);
         slipAngle(cos, sin);
         tyre.at(slip, lean, load);

@@ -85,7 +85,12 @@ public class CatalogueTest {
         Entries car = car();
         Entries changed = Catalogue.with(car, "car.rear.lateralLocator.height", 0.275);
         assertThat(Catalogue.number(changed, "rear.lateralLocator.height")).hasValue(0.275);
-        assertThat(Catalogue.build(changed).value().orElseThrow().rear().rollCentreHeight())
+        assertThat(Catalogue.build(changed)
+                        .value()
+                        .orElseThrow()
+                        .rear()
+                        .geometry()
+                        .rollCentreHeight())
                 .isEqualTo(0.275);
         assertThat(Catalogue.number(car, "rear.lateralLocator.height")).hasValue(0.255);
         assertThat(Catalogue.differences(car, changed))

@@ -106,7 +106,7 @@ class LadenByHandTest {
         assertThat(rest.rear().travel()).isCloseTo(0.0150153, within(1e-7));
         assertThat(rest.rear().squash()).isCloseTo(0.0019613, within(1e-7));
         Axle rear = rest.car().rear();
-        assertThat(rear.rollCentreHeight()).isCloseTo(0.230 - 0.0150153 - 0.0019613, within(1e-7));
+        assertThat(rear.geometry().rollCentreHeight()).isCloseTo(0.230 - 0.0150153 - 0.0019613, within(1e-7));
         assertThat(gap(rear)).isCloseTo(0.040 - 0.0150153, within(1e-7));
         assertThat(rear.stops().droop().orElseThrow().travel()).isCloseTo(0.070 + 0.0150153, within(1e-7));
         assertThat(rear.stops().metal().orElseThrow().gap()).isCloseTo(0.075 - 0.0150153, within(1e-7));
@@ -123,7 +123,7 @@ class LadenByHandTest {
         assertThat(rest.rear().travel()).isCloseTo(0.0260188, within(1e-7));
         assertThat(gap(rest.car().rear())).isCloseTo(-0.0060188, within(1e-7));
         AxleSuspension settled = AxleSuspension.of(rest.car(), End.REAR);
-        settled.at(0, 0, rest.car().rear().rollCentreHeight());
+        settled.at(0, 0, rest.car().rear().geometry().rollCentreHeight());
         assertThat(settled.forceByTravel).isCloseTo(2 * (26124.36 + 50e3), within(0.1));
         assertThat(settled.bumpDeflection(0, 0, Side.LEFT)).isCloseTo(0.0060188, within(1e-7));
     }
@@ -136,7 +136,7 @@ class LadenByHandTest {
         double squash = 784.532 / 400e3;
         assertThat(rest.front().travel()).isCloseTo(travel, within(1e-9));
         Axle front = rest.car().front();
-        assertThat(front.rollCentreHeight()).isCloseTo(0.050 - 1.3 * travel - squash, within(1e-9));
+        assertThat(front.geometry().rollCentreHeight()).isCloseTo(0.050 - 1.3 * travel - squash, within(1e-9));
         assertThat(front.alignment().camber())
                 .isCloseTo(Math.toRadians(-0.5) - 2 * 0.25 / 1.320 * travel, within(1e-9));
     }

@@ -64,7 +64,7 @@ class LadenTest {
                 moment += end == End.REAR ? carried * car.wheelbase() : 0;
                 // Springs and stops of the car before, pressed in by the travel, between body and axle.
                 AxleSuspension springs = AxleSuspension.of(before.settled(), end);
-                springs.at(sinking.travel(), 0, unladen.rollCentreHeight());
+                springs.at(sinking.travel(), 0, unladen.geometry().rollCentreHeight());
                 double hung = axle.unsprung().mass() * G;
                 assertThat(springs.force).as(which).isCloseTo(carried - hung, within(1e-9 * carried));
                 if (loose(before.settled(), end)) {
@@ -74,7 +74,7 @@ class LadenTest {
                 assertThat(springs.moment).as(which).isCloseTo(0, within(1e-6));
                 // And those of the car as it has settled, at rest.
                 AxleSuspension settled = AxleSuspension.of(car, end);
-                settled.at(0, 0, axle.rollCentreHeight());
+                settled.at(0, 0, axle.geometry().rollCentreHeight());
                 assertThat(settled.force).as(which).isCloseTo(carried - hung, within(1e-9 * carried));
                 assertThat(settled.moment).as(which).isCloseTo(0, within(1e-6));
                 onStops += gap(axle) < 0 ? 1 : 0;
@@ -183,7 +183,9 @@ class LadenTest {
         for (End end : End.values()) {
             Axle a = one.axle(end);
             Axle b = other.axle(end);
-            assertThat(a.rollCentreHeight()).as(which).isCloseTo(b.rollCentreHeight(), within(1e-10));
+            assertThat(a.geometry().rollCentreHeight())
+                    .as(which)
+                    .isCloseTo(b.geometry().rollCentreHeight(), within(1e-10));
             assertThat(a.alignment().camber()).as(which).isCloseTo(b.alignment().camber(), within(1e-10));
             assertThat(a.unsprung().height()).as(which).isCloseTo(b.unsprung().height(), within(1e-10));
             assertThat(a.tyre().loadedRadius()).as(which).isCloseTo(b.tyre().loadedRadius(), within(1e-10));

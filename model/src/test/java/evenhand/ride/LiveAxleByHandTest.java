@@ -100,9 +100,9 @@ class LiveAxleByHandTest {
             live++;
             AxleSuspension suspension = AxleSuspension.of(car, End.REAR);
             double little = 1e-7;
-            suspension.at(0, little, axle.rollCentreHeight());
+            suspension.at(0, little, axle.geometry().rollCentreHeight());
             double right = suspension.moment;
-            suspension.at(0, -little, axle.rollCentreHeight());
+            suspension.at(0, -little, axle.geometry().rollCentreHeight());
             double ofSprings = (right - suspension.moment) / (2 * little);
             double half = axle.track() / 2;
             double tyre = axle.tyre().verticalRate();
@@ -113,7 +113,7 @@ class LiveAxleByHandTest {
             assertThat(found.frequency()).as("car %d", seed).isCloseTo(angular / (2 * Math.PI), within(1e-4 * angular));
             // An undamped swing loses ½·C·(ω·ψ)²·T of its energy ½·I·(ω·ψ)² in a cycle: 4π·ζ of it.
             WheelDamper damper = WheelDamper.of(car, End.REAR).orElseThrow();
-            double arm = damper.rollArm(axle.rollCentreHeight());
+            double arm = damper.rollArm(axle.geometry().rollCentreHeight());
             double force = damper.linearRate(AxleRide.USUAL_DAMPER_SPEED) * arm * angular; // at ψ = 1
             double lost = 2 * force * (arm * angular) / 2 * (2 * Math.PI / angular); // mean of cos² is a half, of both
             double energy = inertia * angular * angular / 2;

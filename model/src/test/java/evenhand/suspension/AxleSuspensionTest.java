@@ -11,6 +11,7 @@ import evenhand.car.RoadCars;
 import evenhand.car.Side;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
+import evenhand.geometry.RollArm;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -184,8 +185,10 @@ class AxleSuspensionTest {
             Axle axle = RoadCars.any(seed).settled().rear();
             if (axle.spring() instanceof Spring.Leaning leaning) {
                 boolean known = leaning.lengths().installed().isPresent();
-                double heave = SpringRates.heaveRate(axle, 2500);
-                assertThat(heave < SpringRates.rollRate(axle)).isEqualTo(known);
+                double heave =
+                        SpringRates.heaveRate(leaning.rate(), axle.geometry().springs(), 2500);
+                assertThat(heave < SpringRates.wheelRate(leaning.rate(), Math.cos(leaning.lean())))
+                        .isEqualTo(known);
                 seen++;
             }
         }

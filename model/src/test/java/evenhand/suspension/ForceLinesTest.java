@@ -20,7 +20,7 @@ class ForceLinesTest {
             for (End end : End.values()) {
                 AxleSuspension axle = AxleSuspension.of(car, end);
                 double roll = 0.12 * (random.nextDouble() - 0.5);
-                double rollCentre = car.axle(end).rollCentreHeight() + 0.1 * (random.nextDouble() - 0.5);
+                double rollCentre = car.axle(end).geometry().rollCentreHeight() + 0.1 * (random.nextDouble() - 0.5);
                 ForceLines left = axle.side(Side.LEFT, roll, rollCentre);
                 ForceLines right = axle.side(Side.RIGHT, roll, rollCentre);
                 for (int i = 0; i < 20; i++) {

@@ -217,8 +217,10 @@ class SteadyTurnTest {
                 live.track(),
                 live.unsprung(),
                 new LateralLocator.WattsLinkage(
-                        live.rollCentreHeight() + 0.025,
-                        live.rollCentrePerBump() == -1 ? LateralLocator.CarriedBy.BODY : LateralLocator.CarriedBy.AXLE),
+                        live.geometry().rollCentreHeight() + 0.025,
+                        live.lateralLocator().perBump() == -1
+                                ? LateralLocator.CarriedBy.BODY
+                                : LateralLocator.CarriedBy.AXLE),
                 live.spring(),
                 live.bar(),
                 live.stops(),

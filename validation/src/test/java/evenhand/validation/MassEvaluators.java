@@ -102,7 +102,7 @@ final class MassEvaluators {
         return new Computed()
                 .with("cg_height_m", car.cgHeight())
                 .with("sprung_cg_height_m", car.sprung().height())
-                .with("front_roll_centre_m", car.front().rollCentreHeight())
-                .with("rear_roll_centre_m", car.rear().rollCentreHeight());
+                .with("front_roll_centre_m", car.front().geometry().rollCentreHeight())
+                .with("rear_roll_centre_m", car.rear().geometry().rollCentreHeight());
     }
 }

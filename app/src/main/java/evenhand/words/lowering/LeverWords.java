@@ -51,8 +51,10 @@ final class LeverWords {
 
     private String lever() {
         double fall = before.sprung().height() - after.sprung().height();
-        double front = high.car().front().rollCentreHeight() - low.car().front().rollCentreHeight();
-        double rear = high.car().rear().rollCentreHeight() - low.car().rear().rollCentreHeight();
+        double front = high.car().front().geometry().rollCentreHeight()
+                - low.car().front().geometry().rollCentreHeight();
+        double rear = high.car().rear().geometry().rollCentreHeight()
+                - low.car().rear().geometry().rollCentreHeight();
         double longer = after.rollArm() - before.rollArm();
         StringBuilder text = new StringBuilder("From ");
         text.append(length(high.lowered())).append(" to ").append(LowestWords.down(low.lowered(), units));

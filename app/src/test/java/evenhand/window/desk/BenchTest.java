@@ -112,7 +112,7 @@ class BenchTest {
     }
 
     private static double height(Bench bench) {
-        return bench.desk().work().activeSetup().car().rear().rollCentreHeight();
+        return bench.desk().work().activeSetup().car().rear().geometry().rollCentreHeight();
     }
 
     @Test

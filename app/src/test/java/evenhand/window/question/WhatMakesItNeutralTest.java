@@ -76,7 +76,7 @@ class WhatMakesItNeutralTest {
         assertThat(fields)
                 .extracting(Field::words)
                 .containsExactly("change", "from", "to", "and", "so that", "keeping", "in steps of");
-        double now = HARBOUR.activeSetup().car().rear().rollCentreHeight();
+        double now = HARBOUR.activeSetup().car().rear().geometry().rollCentreHeight();
         double from = Double.parseDouble(fields.get(1).hint().replace(" mm", "")) / 1000;
         double to = Double.parseDouble(fields.get(2).hint().replace(" mm", "")) / 1000;
         assertThat((from + to) / 2).isCloseTo(now, within(0.003)); // both ends are round
@@ -117,8 +117,8 @@ class WhatMakesItNeutralTest {
         assertThat(bench.act(act)).isEmpty();
         Setup changed = bench.desk().work().activeSetup();
         assertThat(understeer(changed)).isCloseTo(WANTED, within(NOTICEABLE));
-        assertThat(changed.car().rear().rollCentreHeight())
-                .isNotEqualTo(HARBOUR.activeSetup().car().rear().rollCentreHeight());
+        assertThat(changed.car().rear().geometry().rollCentreHeight())
+                .isNotEqualTo(HARBOUR.activeSetup().car().rear().geometry().rollCentreHeight());
         assertThat(cells(reply, "understeer at 0.5 g").get(1)).isEqualTo(Numbers.fixed(WANTED, 2));
         bench.undo();
         assertThat(bench.desk().work()).isEqualTo(HARBOUR);
