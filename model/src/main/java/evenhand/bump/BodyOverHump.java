@@ -70,11 +70,11 @@ public final class BodyOverHump {
         HalfCarInTime half = new HalfCarInTime(car, end(front), end(rear), () -> {});
         Seen over = new Seen(car);
         half.watch(over, SEEN_EVERY);
-        boolean followed = half.over(hump, hump, speed);
+        boolean overIt = half.over(hump, hump, speed);
         Seen after = new Seen(car);
         half.watch(after, SEEN_EVERY);
-        followed &= half.onTo(half.time() + AFTER);
-        if (!followed) {
+        boolean behindIt = half.onTo(half.time() + AFTER);
+        if (!overIt || !behindIt) {
             throw new IllegalStateException("a linear body cannot be too stiff to be followed");
         }
         double pitchAfter = after.pitch.highest - after.pitch.lowest;

@@ -35,12 +35,6 @@ final class Crossing {
     /** Rest is looked for so often, s. */
     private static final double LOOK = 0.02;
 
-    private static final double FIRST_STEP = 1e-4;
-    private static final double SAFETY = 0.9;
-    private static final double MOST_GROWTH = 5;
-    private static final double LEAST_GROWTH = 0.2;
-    private static final double ONE_OVER_ORDER = 0.2;
-
     /** Beyond, something is too stiff or the road too long to be followed. */
     private static final int MOST_STEPS = 5_000_000;
 
@@ -56,7 +50,7 @@ final class Crossing {
     private final ForceLines spring;
     private final ForceLines damper;
     private final Runnable goOn;
-    private double proposed = FIRST_STEP;
+    private final StepLength stepLength = new StepLength();
     private int steps;
     private boolean settled;
 
@@ -145,12 +139,11 @@ final class Crossing {
                 goOn.run();
             }
             double left = end - step.time;
-            boolean last = proposed >= left * (1 - 1e-9);
-            double length = last ? left : proposed;
+            boolean last = stepLength.reaches(left);
+            double length = last ? left : stepLength.next();
             double error = step.attempt(length);
-            double wished = length * SAFETY * Math.pow(error, -ONE_OVER_ORDER);
             if (!(error <= 1)) {
-                proposed = Math.max(LEAST_GROWTH * length, wished);
+                stepLength.refused(length, error);
                 continue;
             }
             motion.set(length);
@@ -161,9 +154,7 @@ final class Crossing {
             }
             witness.see();
             step.keep(last ? end : step.time + length);
-            if (!last || wished > proposed) {
-                proposed = Math.min(wished, MOST_GROWTH * length);
-            }
+            stepLength.kept(length, error, last);
         }
         return true;
     }
@@ -200,8 +191,8 @@ final class Crossing {
                 Watched.TRAVEL_PULL,
                 step.travelRate(),
                 step.nextTravelRate(),
-                step.wheelPull - step.bodyPull,
-                step.nextWheelPull - step.nextBodyPull,
+                step.travelPull(),
+                step.nextTravelPull(),
                 damper.low(step.damperPiece),
                 damper.high(step.damperPiece));
         watch(
@@ -224,29 +215,37 @@ final class Crossing {
             double endRate,
             double low,
             double high) {
-        double reach = motion.length * Math.max(Math.abs(startRate), Math.abs(endRate));
+        double reach = motion.reach(startRate, endRate);
         if (Math.max(start, end) + reach < high && Math.min(start, end) - reach > low) {
             return;
         }
+        double above = passed(high, 1);
+        double below = passed(low, -1);
         double until = 1;
         double there = end;
-        if (startRate * endRate < 0) {
+        if (StepMotion.turns(startRate, endRate)) {
             double turn = motion.turningPoint(rate);
             double turned = motion.at(what, turn);
-            if (turned > high + PASSED || turned < low - PASSED) {
+            if (turned > above || turned < below) {
                 until = turn;
                 there = turned;
             }
         }
-        if (there > high + PASSED) {
-            corner(what, high + PASSED, 1, start, until);
-        } else if (there < low - PASSED) {
-            corner(what, low - PASSED, -1, start, until);
+        if (there > above) {
+            corner(what, above, 1, start, until);
+        } else if (there < below) {
+            corner(what, below, -1, start, until);
         }
     }
 
+    /** Where an end of a piece counts as passed, upwards +1 or downwards −1. */
+    private static double passed(double end, int way) {
+        return end + way * PASSED;
+    }
+
     private void corner(Watched what, double bound, int way, double start, double until) {
-        double part = way * (start - bound) < 0 ? motion.root(what, bound, until) : 0;
+        boolean stillInside = way > 0 ? start < bound : start > bound;
+        double part = stillInside ? motion.root(what, bound, until) : 0;
         if (!cornerFound || part < cornerAt) {
             cornerFound = true;
             cornerAt = part;

@@ -96,15 +96,20 @@ final class HalfCarInTime implements OrdinaryDifferentialEquation {
         int dimension = OF_BODY + front.states() + rear.states();
         slope = new double[dimension];
         state = new double[dimension];
-        double[] allowed = new double[dimension];
-        for (int i = 0; i < dimension; i++) {
-            boolean speed = i < OF_BODY ? i >= FRONT_SPEED : (i - OF_BODY) % 2 == 1;
-            allowed[i] = speed ? SPEED_SCALE * TOLERANCE : TOLERANCE;
-        }
-        integrator = new DormandPrince54Integrator(LEAST_STEP, LONGEST_STEP, allowed, new double[dimension]);
+        integrator = new DormandPrince54Integrator(LEAST_STEP, LONGEST_STEP, allowed(dimension), new double[dimension]);
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
         front.corners(this, OF_BODY).forEach(integrator::addEventDetector);
         rear.corners(this, OF_BODY + front.states()).forEach(integrator::addEventDetector);
+    }
+
+    /** Errors that a step may have: of the body two places and two speeds, then of each wheel place and speed. */
+    private static double[] allowed(int dimension) {
+        double[] allowed = new double[dimension];
+        for (int i = 0; i < dimension; i++) {
+            boolean speed = i < OF_BODY ? i >= FRONT_SPEED : i % 2 == 1;
+            allowed[i] = speed ? SPEED_SCALE * TOLERANCE : TOLERANCE;
+        }
+        return allowed;
     }
 
     /** Sees it at multiples of a time, s. */
@@ -119,7 +124,7 @@ final class HalfCarInTime implements OrdinaryDifferentialEquation {
         double to = step.getCurrentState().getTime();
         watch.begin();
         see(step, from, watch);
-        double close = APART * Math.min(sampling, to - from);
+        double close = close(from, to);
         long tick = (long) Math.floor((from + close) / sampling) + 1;
         if (tick * sampling >= to - close) {
             see(step, (from + to) / 2, watch);
@@ -128,6 +133,11 @@ final class HalfCarInTime implements OrdinaryDifferentialEquation {
             see(step, tick * sampling, watch);
         }
         see(step, to, watch);
+    }
+
+    /** What is nearer to an end of a step is seen there, s. */
+    private double close(double from, double to) {
+        return APART * Math.min(sampling, to - from);
     }
 
     private void see(ODEStateInterpolator step, double at, Watch watch) {

@@ -80,7 +80,7 @@ final class OnWheels extends BodyEnd {
         List<ODEEventDetector> corners = new ArrayList<>();
         for (int piece = 0; piece + 1 < spring.pieces(); piece++) {
             int below = piece;
-            double corner = spring.high(piece) + PASSED;
+            double corner = passed(spring, piece);
             corners.add(new CornerDetector(
                     FASTEST_TRAVEL,
                     (time, state) -> travel(car, state, at) - corner,
@@ -88,7 +88,7 @@ final class OnWheels extends BodyEnd {
         }
         for (int piece = 0; piece + 1 < damper.pieces(); piece++) {
             int below = piece;
-            double corner = damper.high(piece) + PASSED;
+            double corner = passed(damper, piece);
             corners.add(new CornerDetector(
                     HARDEST_PULL,
                     (time, state) -> closing(car, state, at) - corner,
@@ -97,6 +97,11 @@ final class OnWheels extends BodyEnd {
         corners.add(new CornerDetector(
                 FASTEST_TRAVEL, (time, state) -> pressed(time, state, at), above -> onGround = above));
         return corners;
+    }
+
+    /** Where a piece is left upwards, or come to from above. */
+    private static double passed(ForceLines law, int piece) {
+        return law.high(piece) + PASSED;
     }
 
     private double travel(HalfCarInTime car, double[] state, int at) {

@@ -171,27 +171,22 @@ final class QuarterCarStep {
         nextRoadRise = rise;
         nextBodyPull = bodyPulls[STAGES - 1];
         nextWheelPull = wheelPulls[STAGES - 1];
-        nextRoadWork = 0;
-        nextDamped = 0;
-        double bodyError = 0;
-        double bodySpeedError = 0;
-        double wheelError = 0;
-        double wheelSpeedError = 0;
+        nextRoadWork = length * together(WEIGHTS, roadPowers);
+        nextDamped = length * together(WEIGHTS, damperPowers);
+        double places =
+                Math.max(Math.abs(together(ERROR, bodySpeeds)), Math.abs(together(ERROR, wheelSpeeds))) / tolerance;
+        double speeds =
+                Math.max(Math.abs(together(ERROR, bodyPulls)), Math.abs(together(ERROR, wheelPulls))) / speedTolerance;
+        return length * Math.max(places, speeds);
+    }
+
+    /** Σ parts·stages. */
+    private static double together(double[] parts, double[] stages) {
+        double sum = 0;
         for (int s = 0; s < STAGES; s++) {
-            nextRoadWork += WEIGHTS[s] * roadPowers[s];
-            nextDamped += WEIGHTS[s] * damperPowers[s];
-            double part = ERROR[s];
-            bodyError += part * bodySpeeds[s];
-            bodySpeedError += part * bodyPulls[s];
-            wheelError += part * wheelSpeeds[s];
-            wheelSpeedError += part * wheelPulls[s];
+            sum += parts[s] * stages[s];
         }
-        nextRoadWork *= length;
-        nextDamped *= length;
-        return length
-                * Math.max(
-                        Math.max(Math.abs(bodyError), Math.abs(wheelError)) / tolerance,
-                        Math.max(Math.abs(bodySpeedError), Math.abs(wheelSpeedError)) / speedTolerance);
+        return sum;
     }
 
     /** Makes the end of the last attempt the beginning of the next step. */
@@ -235,6 +230,14 @@ final class QuarterCarStep {
 
     double nextTravel() {
         return station.travel() + nextWheel - nextBody;
+    }
+
+    double travelPull() {
+        return wheelPull - bodyPull;
+    }
+
+    double nextTravelPull() {
+        return nextWheelPull - nextBodyPull;
     }
 
     double nextTravelRate() {

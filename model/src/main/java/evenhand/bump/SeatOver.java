@@ -57,6 +57,10 @@ final class SeatOver implements HalfCarInTime.Watch {
                 : Optional.empty();
     }
 
+    private boolean isDue(double time) {
+        return rows.due() <= time + ROUNDING;
+    }
+
     @Override
     public void begin() {
         crest.begin();
@@ -66,7 +70,7 @@ final class SeatOver implements HalfCarInTime.Watch {
     public void see(double time, double front, double rear, double frontPull, double rearPull) {
         double pull = frontPull + (rearPull - frontPull) * rearPart;
         crest.see(time, pull);
-        while (rows.due() <= time + ROUNDING) {
+        while (isDue(time)) {
             double part = time > beforeTime ? (rows.due() - beforeTime) / (time - beforeTime) : 1;
             rows.put(0, before + part * (pull - before));
             rows.next();

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 
 /**
  * Side force of a tyre by its load alone: in mid-corner at the slip and lean that the wheel has there, straight ahead
- * the greatest that it could give upright. What drive takes is the same share at every load and falls out.
+ * the greatest that it could give upright. What drive takes is held to be the same share at every load, and falls out.
  */
 final class SideGrip {
     private final SideForce tyre;

@@ -40,10 +40,10 @@ final class StepMotion {
                 length,
                 step.travel(),
                 step.travelRate(),
-                step.wheelPull - step.bodyPull,
+                step.travelPull(),
                 step.nextTravel(),
                 step.nextTravelRate(),
-                step.nextWheelPull - step.nextBodyPull);
+                step.nextTravelPull());
         wheel.through(
                 length,
                 step.wheel,
@@ -65,6 +65,16 @@ final class StepMotion {
             case BODY_PULL -> step.bodyPull(travel.place(part), travel.speed(part));
             case BODY_JERK -> step.bodyJerk(travel.speed(part), travel.pull(part));
         };
+    }
+
+    /** Farther than this a quantity with these rates at both ends of a step does not get in it: to look only where it matters. */
+    double reach(double startRate, double endRate) {
+        return length * Math.max(Math.abs(startRate), Math.abs(endRate));
+    }
+
+    /** Whether a rate with these values at both ends of the step changes its sign in between. */
+    static boolean turns(double startRate, double endRate) {
+        return (startRate < 0 && endRate > 0) || (startRate > 0 && endRate < 0);
     }
 
     /** Where a rate changes its sign, which it has in the beginning of the step and no longer at its end. */

@@ -80,23 +80,19 @@ final class Witness {
         double end = step.nextTravelRate();
         mostTravel = Math.max(mostTravel, step.nextTravel());
         leastTravel = Math.min(leastTravel, step.nextTravel());
-        if (start * end < 0) {
-            double reach = motion.length * Math.max(Math.abs(start), Math.abs(end));
-            if (Math.max(step.travel(), step.nextTravel()) + reach > mostTravel
-                    || Math.min(step.travel(), step.nextTravel()) - reach < leastTravel) {
-                double there = motion.at(Watched.TRAVEL, motion.turningPoint(Watched.TRAVEL_RATE));
-                mostTravel = Math.max(mostTravel, there);
-                leastTravel = Math.min(leastTravel, there);
-            }
+        if (StepMotion.turns(start, end)) {
+            double there = motion.at(Watched.TRAVEL, motion.turningPoint(Watched.TRAVEL_RATE));
+            mostTravel = Math.max(mostTravel, there);
+            leastTravel = Math.min(leastTravel, there);
         }
     }
 
     private void bodyPull() {
-        double start = step.bodyJerk(step.travelRate(), step.wheelPull - step.bodyPull);
-        double end = step.bodyJerk(step.nextTravelRate(), step.nextWheelPull - step.nextBodyPull);
+        double start = step.bodyJerk(step.travelRate(), step.travelPull());
+        double end = step.bodyJerk(step.nextTravelRate(), step.nextTravelPull());
         double most = Math.max(Math.abs(step.bodyPull), Math.abs(step.nextBodyPull));
         peakBodyPull = Math.max(peakBodyPull, most);
-        if (start * end < 0 && most + motion.length * Math.max(Math.abs(start), Math.abs(end)) > peakBodyPull) {
+        if (StepMotion.turns(start, end)) {
             double there = motion.at(Watched.BODY_PULL, motion.turningPoint(Watched.BODY_JERK));
             peakBodyPull = Math.max(peakBodyPull, Math.abs(there));
         }
@@ -112,7 +108,7 @@ final class Witness {
         leastDeflection = Math.min(leastDeflection, least);
         double start = step.deflectionRate();
         double end = step.nextDeflectionRate();
-        if (start < 0 && end > 0 && least - motion.length * Math.max(-start, end) < leastDeflection) {
+        if (start < 0 && end > 0) {
             double there = motion.at(Watched.DEFLECTION, motion.turningPoint(Watched.DEFLECTION_RATE));
             leastDeflection = Math.min(leastDeflection, there);
         }

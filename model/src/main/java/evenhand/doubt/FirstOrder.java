@@ -67,7 +67,7 @@ public final class FirstOrder {
                 if (figure.has(order[i])) {
                     double x = input[order[i]] - meanX;
                     xx += x * x;
-                    xy += x * (figure.value(order[i]) - meanY);
+                    xy += product(x, figure.value(order[i]), meanY);
                 }
             }
             double slope = xx > 0 ? xy / xx : 0;
@@ -76,6 +76,11 @@ public final class FirstOrder {
             }
         }
         return line;
+    }
+
+    /** A part of Σx·(y − mean), where the x add up to nothing: the mean falls out but for rounding, which is why it is taken away. */
+    private static double product(double x, double y, double mean) {
+        return x * (y - mean);
     }
 
     /** The share of the input in a figure's variance; zero of a figure that does not vary. */
@@ -90,7 +95,8 @@ public final class FirstOrder {
                 double y = figure.value(i) - mean;
                 n++;
                 all += y * y;
-                left += (y - line[i]) * (y - line[i]);
+                double missed = y - line[i];
+                left += missed * missed;
             }
         }
         double parameters = 2 * pieces;

@@ -77,7 +77,8 @@ public final class Samples {
     double standardDeviation() {
         double mean = mean();
         double sum = has.stream()
-                .mapToDouble(i -> (values[i] - mean) * (values[i] - mean))
+                .mapToDouble(i -> values[i] - mean)
+                .map(off -> off * off)
                 .sum();
         return count() < 2 ? 0 : Math.sqrt(sum / (count() - 1));
     }

@@ -103,7 +103,8 @@ public final class LiveAxleLinkage extends AxleLinkage {
     private boolean read() {
         left.read();
         right.read();
-        boolean reached = leftMounts.read() & rightMounts.read();
+        boolean leftReached = leftMounts.read();
+        boolean reached = rightMounts.read() && leftReached;
         rollCentre();
         return reached;
     }

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The pose of a live axle under its links, its two wheel centres held at given heights.
@@ -84,8 +83,6 @@ final class LiveAxlePose {
 
     // crank
     private final int crankAt;
-    private final boolean crankOnBody;
-    private final double crankTilt;
     private final Place pivot;
     private double crank;
 
@@ -163,12 +160,8 @@ final class LiveAxlePose {
         }
 
         if (locator.isPresent() && locator.get() instanceof Locator.WattPoints w) {
-            crankOnBody = w.carriedBy() == CarriedBy.BODY;
-            crankTilt = w.tilt();
             pivot = Place.of(w.pivot());
         } else {
-            crankOnBody = false;
-            crankTilt = 0;
             pivot = new Place(0, 0, 0);
         }
         if (locator.isPresent() && locator.get() instanceof Locator.Ideal i) {
@@ -619,15 +612,18 @@ final class LiveAxlePose {
         Arrays.fill(matrix, 0);
         for (int u = 0; u < unknowns; u++) {
             double sum = 0;
+            double sizes = 1;
             for (int row = 0; row < constraints; row++) {
                 double slope = slopes[row * unknowns + u];
                 sum += forces[row] * slope;
+                sizes += Math.abs(forces[row] * slope);
                 matrix[u * size + unknowns + row] = slope;
                 matrix[(unknowns + row) * size + u] = slope;
             }
             System.arraycopy(curvature, u * unknowns, matrix, u * size, unknowns);
             step[u] = -sum;
-            worst = Math.max(worst, Math.abs(sum));
+            worst = Math.max(
+                    worst, Math.abs(sum) / sizes); // close to a dead point forces grow, and their rounding with them
         }
         for (int row = 0; row < constraints; row++) {
             double error = errors[row] - compliance[row] * forces[row];
@@ -996,9 +992,5 @@ final class LiveAxlePose {
         at[0] = axle.placeX(end.x(), y, z);
         at[1] = axle.placeY(end.x(), y, z);
         at[2] = axle.placeZ(end.x(), y, z);
-    }
-
-    OptionalDouble crankTilt() {
-        return hasCrank() ? OptionalDouble.of(crankTilt) : OptionalDouble.empty();
     }
 }

@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
  * The first place, on the way out from rest, at which something ends the travel or goes beyond what it is given.
  *
  * @param at size of travel, m, or of roll, rad: 0 where it is so at rest
- * @param part that is meant
+ * @param part that is meant: a damper, a link or a gap by its name; "links" where there is no pose further out, "lateralLocator"
+ *     where its crank is over centre
  * @param crank turn of a Watt's crank there, rad, where there is one
  */
 public record TravelLimit(Motion motion, double at, Kind kind, String part, OptionalDouble crank) {

@@ -199,7 +199,7 @@ public final class WheelPairLinkage extends AxleLinkage {
     }
 
     /**
-     * Difference of both steer angles over that of wheels whose axles meet on the rear axle's line.
+     * Difference of both steer angles, static toe in it, over that of wheels whose axles meet on the rear axle's line.
      *
      * <pre>  (δ_L − δ_R)/(ack_L − ack_R),  tan ack_j = tan δ/(1 − σ·(t/2L)·tan δ) </pre>
      */

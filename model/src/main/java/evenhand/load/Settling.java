@@ -41,10 +41,15 @@ final class Settling {
             }
             low = over < 0 ? travel : low;
             high = over > 0 ? travel : high;
-            double next = travel - over / suspension.forceByTravel; // meets it at once where no corner lies between
-            travel = next > low && next < high ? next : (low + high) / 2;
+            travel = next(travel, over, suspension.forceByTravel, low, high);
         }
         return OptionalDouble.empty();
+    }
+
+    /** Where the slope meets it, which is at once where no corner lies between, or half way where it leads astray. */
+    private static double next(double travel, double over, double slope, double low, double high) {
+        double next = travel - over / slope;
+        return next > low && next < high ? next : (low + high) / 2;
     }
 
     /** What solid thing meets before the springs carry the load. */

@@ -27,8 +27,11 @@ final class HalfCarPoles {
 
     final double[] away = new double[MOST];
 
-    private final double[] real = new double[MOST];
-    private final double[] imaginary = new double[MOST];
+    /** The roots themselves, rad/s. */
+    final double[] real = new double[MOST];
+
+    final double[] imaginary = new double[MOST];
+
     private final double between;
     private final double[][] ends = new double[2][];
 
@@ -83,8 +86,8 @@ final class HalfCarPoles {
         }
     }
 
-    /** One step of one root. */
-    private boolean improve(int k) {
+    /** One step of one root, which closes in by the cube of what is left; whether that was near enough. */
+    boolean improve(int k) {
         double x = real[k];
         double y = imaginary[k];
         value(x, y);

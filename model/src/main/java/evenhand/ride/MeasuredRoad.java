@@ -72,7 +72,7 @@ public final class MeasuredRoad implements Road {
         return new MeasuredRoad(spacing, 1 / (length * spacing), power);
     }
 
-    /** Fast Fourier transform in place, radix two (Cooley and Tukey 1965). */
+    /** Fast Fourier transform in place, radix two (Cooley and Tukey 1965); powers are the same whichever way it turns. */
     private static void transform(double[] real, double[] imaginary) {
         int length = real.length;
         for (int i = 1, j = 0; i < length; i++) {
@@ -90,7 +90,7 @@ public final class MeasuredRoad implements Road {
             int half = span / 2;
             for (int k = 0; k < half; k++) {
                 double cos = Math.cos(2 * Math.PI * k / span);
-                double sin = -Math.sin(2 * Math.PI * k / span);
+                double sin = Math.sin(2 * Math.PI * k / span);
                 for (int i = k; i < length; i += span) {
                     int other = i + half;
                     double turnedReal = real[other] * cos - imaginary[other] * sin;

@@ -49,19 +49,18 @@ public record Modes(Mode body, Mode hop) {
         double a1 = c * kt / (ms * mu) / (scale * scale * scale);
 
         double sum = greatestRoot(-a2, a1 * a3 - 4, 4 * a2 - a3 * a3 - a1 * a1); // ω²₁ + ω²₂
-        double slow = 2 / (sum + Math.sqrt(Math.max(0, sum * sum - 4)));
-        double fast = 1 / slow;
-        double greater = (a3 + Math.sqrt(Math.max(0, a3 * a3 - 4 * (a2 - sum)))) / 2;
+        double fast = greater(sum, 1);
+        double slow = 1 / fast;
+        double greater = greater(a3, a2 - sum);
         double lesser = a3 - greater;
         // Each is 2·ζω of one quadratic; of which, the linear coefficient tells.
         double slowDamping =
                 Math.abs(greater * slow + lesser * fast - a1) <= Math.abs(greater * fast + lesser * slow - a1)
                         ? lesser
                         : greater;
-        double fastDamping = a3 - slowDamping;
         for (int i = 0; i < POLISHING_STEPS; i++) {
             // Bairstow: what is left over when the polynomial is divided by the slow quadratic.
-            fastDamping = a3 - slowDamping;
+            double fastDamping = a3 - slowDamping;
             fast = a2 - slow - slowDamping * fastDamping;
             double linear = a1 - slowDamping * fast - slow * fastDamping;
             double constant = 1 - slow * fast;
@@ -78,6 +77,11 @@ public record Modes(Mode body, Mode hop) {
         Mode one = mode(slow, slowDamping, scale);
         Mode other = mode(1 / slow, a3 - slowDamping, scale);
         return slow <= 1 ? new Modes(one, other) : new Modes(other, one);
+    }
+
+    /** The greater of two numbers with this sum and this product; half the sum where rounding makes them none. */
+    private static double greater(double sum, double product) {
+        return (sum + Math.sqrt(Math.max(0, sum * sum - 4 * product))) / 2;
     }
 
     private static Mode mode(double square, double damping, double scale) {

@@ -43,7 +43,8 @@ public record RoadResponse(
         }
         double[] edges = edges(car.modes(), road, speed);
         Transfer transfer = new Transfer(car);
-        double[] factors = new double[2 * NODES.length]; // of a panel's points over its middle
+        double[] up = new double[NODES.length]; // of a panel's points over its middle
+        double[] down = new double[NODES.length];
         double acceleration = 0;
         double weighted = 0;
         double travel = 0;
@@ -52,15 +53,16 @@ public record RoadResponse(
             int parts = (int) Math.ceil((edges[i + 1] - edges[i]) / WIDEST);
             double half = parts == 0 ? 0 : (edges[i + 1] - edges[i]) / parts / 2;
             for (int pair = 0; pair < NODES.length && parts > 0; pair++) {
-                factors[2 * pair] = Math.exp(half * NODES[pair]);
-                factors[2 * pair + 1] = 1 / factors[2 * pair];
+                up[pair] = Math.exp(half * NODES[pair]);
+                down[pair] = 1 / up[pair];
             }
             for (int part = 0; part < parts; part++) {
                 double middle = Math.exp(edges[i] + (2 * part + 1) * half);
                 for (int point = 0; point < 2 * NODES.length; point++) {
-                    double frequency = middle * factors[point];
+                    int pair = point / 2;
+                    double frequency = point % 2 == 0 ? middle * up[pair] : middle * down[pair];
                     transfer.at(frequency);
-                    double share = half * WEIGHTS[point / 2] * frequency * road.density(frequency / speed) / speed;
+                    double share = half * WEIGHTS[pair] * frequency * road.density(frequency / speed) / speed;
                     double one = share * transfer.bodyAccelerationSquared;
                     acceleration += one;
                     weighted += one * Weighting.WK.squared(frequency);

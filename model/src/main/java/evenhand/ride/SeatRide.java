@@ -29,8 +29,8 @@ public record SeatRide(HalfCar car, double behindFrontAxle, double weightedAccel
     /** A pole that rounding puts on the axis itself narrows a panel no further. */
     private static final double NARROWEST = 1e-9;
 
-    /** Width over a wave of the lag. */
-    private static final double OF_A_WAVE = 1;
+    /** What is left of a panel is taken with it where it is not more than this part of its place. */
+    private static final double SLIVER = 1e-9;
 
     /**
      * Asks a half car.
@@ -59,7 +59,7 @@ public record SeatRide(HalfCar car, double behindFrontAxle, double weightedAccel
         SeatTransfer seat = new SeatTransfer(car, behindFrontAxle);
         HalfCarPoles poles = new HalfCarPoles(car, front, rear);
         double lag = 2 * Math.PI * car.wheelbase() / speed;
-        double widest = OF_A_WAVE * speed / car.wheelbase();
+        double widest = speed / car.wheelbase(); // a wave of the lag
         double end = road.highest() * speed;
         double[] corners = road.corners();
         int corner = 0;
@@ -71,7 +71,7 @@ public record SeatRide(HalfCar car, double behindFrontAxle, double weightedAccel
             }
             double stop = corner < corners.length ? Math.min(end, corners[corner] * speed) : end;
             double to = Math.min(stop, from + width(from, poles, widest));
-            if (stop - to < 1e-9 * stop) {
+            if (isSliver(to, stop)) {
                 to = stop;
             }
             double middle = (from + to) / 2;
@@ -102,6 +102,10 @@ public record SeatRide(HalfCar car, double behindFrontAxle, double weightedAccel
     private static double at(SeatTransfer seat, Road road, double speed, double frequency, double cos, double sin) {
         seat.at(2 * Math.PI * frequency, cos, sin);
         return seat.accelerationSquared * Weighting.WK.squared(frequency) * road.density(frequency / speed);
+    }
+
+    private static boolean isSliver(double from, double to) {
+        return to - from < SLIVER * to;
     }
 
     private static double width(double from, HalfCarPoles poles, double widest) {

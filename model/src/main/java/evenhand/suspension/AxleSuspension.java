@@ -264,14 +264,14 @@ public final class AxleSuspension {
 
     /** Arguments: load of the spring at no travel, and how much more than the mean the stops of this side travel. */
     private ForceLines lines(double rest, double bumpMore, double droopMore, double metalMore) {
-        int ofBump = bumpCurve.count() + 1;
-        double[] corners = new double[ofBump + 3];
-        for (int i = 0; i < ofBump; i++) {
-            corners[i] = bumpGap + bumpCurve.end(i) - bumpMore;
+        double[] corners = new double[bumpCurve.count() + 4];
+        int corner = 0;
+        for (int i = 0; i <= bumpCurve.count(); i++) {
+            corners[corner++] = bumpGap + bumpCurve.end(i) - bumpMore;
         }
-        corners[ofBump] = -rest / heaveRate;
-        corners[ofBump + 1] = -droopTravel - droopMore;
-        corners[ofBump + 2] = metalGap - metalMore;
+        corners[corner++] = -rest / heaveRate;
+        corners[corner++] = -droopTravel - droopMore;
+        corners[corner] = metalGap - metalMore;
         return ForceLines.of(
                 travel -> {
                     spring(rest + heaveRate * travel);

@@ -170,6 +170,7 @@ class CrossingTest {
             QuarterCarStep step = crossing.step;
             lifted += crossing.witness.offGround > 0 ? 1 : 0;
             double scale = step.damped + Math.abs(step.roadWork);
+            assertThat(scale).as("seed %d", seed).isBetween(0.01, 1e5);
             assertThat(step.roadWork - step.damped).as("seed %d", seed).isCloseTo(step.energy(), within(1e-6 * scale));
         }
         assertThat(lifted).as("wheels that left the ground").isGreaterThan(100);
@@ -268,8 +269,20 @@ class CrossingTest {
         assertThat(crossing.settled()).isFalse();
         assertThat(crossing.step.time).isBetween(10.0, 11.0);
         assertThat(crossing.step.damped).isZero();
+        assertThat(crossing.step.roadWork).isBetween(0.01, 1e5);
         assertThat(crossing.step.energy())
                 .isCloseTo(crossing.step.roadWork, within(1e-6 * Math.abs(crossing.step.roadWork)));
+    }
+
+    /** Energy goes with the square of the size: a hundredth of the size is a ten-thousandth of it. */
+    @Test
+    void itIsAtRestWhereAHundredthOfTheMotionIsLeft() {
+        for (double energy : new double[] {0.2, 5, 300}) {
+            assertThat(Crossing.atRest(0.99e-4 * energy, energy)).isTrue();
+            assertThat(Crossing.atRest(1.01e-4 * energy, energy)).isFalse();
+        }
+        assertThat(Crossing.atRest(1e-10, 0)).isTrue();
+        assertThat(Crossing.atRest(1e-8, 0)).isFalse();
     }
 
     @Test

@@ -138,6 +138,8 @@ class DriveOverTest {
     void gripLostCanBeWorkedOutAgainFromTheSeries() {
         Car car = RoadCars.damped(2).settled();
         BumpAnswer.InCorner corner = inCorner(car, 0.4, Direction.LEFT);
+        assertThat(corner.row().speed()).isCloseTo(SPEED, within(1e-9));
+        assertThat(corner.row().lateralAcceleration()).isCloseTo(0.4 * Weights.GRAVITY, within(1e-9));
         Wheel wheel = Wheel.FRONT_RIGHT;
         Bump bump = corner.wheels().get(wheel);
         SideGrip grip = SideGrip.atSlip(

@@ -3,7 +3,12 @@ package evenhand.doubt;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -90,5 +95,67 @@ class FirstOrderTest {
         assertThat(samples.standardDeviation()).isCloseTo(Math.sqrt(2.5), within(1e-12));
         assertThat(Samples.of(new double[] {7, 0}, new boolean[] {true, false}).quantiles(0.025, 0.975))
                 .containsExactly(7, 7);
+    }
+
+    /** Of 230 samples, four pieces: the library's line through each, and the part that they explain as textbooks adjust it. */
+    @Test
+    void shareAndErrorAreThoseOfTheLinesThroughEachPiece() {
+        int n = 230;
+        SplittableRandom random = new SplittableRandom(31);
+        double[] input = random.doubles(n, -2, 3).toArray();
+        double[] figure = new double[n];
+        boolean[] has = new boolean[n];
+        for (int i = 0; i < n; i++) {
+            figure[i] = 40 + 2 * Math.sin(2 * input[i]) + random.nextDouble();
+            has[i] = i % 5 != 2;
+        }
+        int[] order = IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> input[i]))
+                .mapToInt(i -> i)
+                .toArray();
+        SummaryStatistics all = new SummaryStatistics();
+        IntStream.range(0, n).filter(i -> has[i]).forEach(i -> all.addValue(figure[i]));
+        double[] line = new FirstOrder(input).line(Samples.of(figure, has));
+        double left = 0;
+        for (int piece = 0; piece < 4; piece++) {
+            SimpleRegression through = new SimpleRegression();
+            int[] members = Arrays.copyOfRange(order, n * piece / 4, n * (piece + 1) / 4);
+            for (int i : members) {
+                if (has[i]) {
+                    through.addData(input[i], figure[i]);
+                }
+            }
+            for (int i : members) {
+                assertThat(line[i]).isCloseTo(through.predict(input[i]) - all.getMean(), within(1e-10));
+            }
+            left += through.getSumSquaredErrors();
+        }
+        double count = all.getN();
+        double share = 1 - left / (count - 8) / all.getVariance();
+        double error = Math.sqrt(
+                4 * share * Math.pow(1 - share, 2) / count + 2 * 8 * Math.pow(1 - share, 2) / (count * count));
+        FirstOrder.Share found = new FirstOrder(input).share(Samples.of(figure, has));
+        assertThat(share).isBetween(0.7, 0.98);
+        assertThat(found.share()).isCloseTo(share, within(1e-10));
+        assertThat(found.standardError()).isCloseTo(error, within(1e-10));
+    }
+
+    @Test
+    void somethingIsAddedToEachSample() {
+        Samples sums = Samples.of(new double[] {1, 5, 9}).plus(new double[] {10, 20, 40});
+        assertThat(sums.quantiles(0, 0.5, 1)).containsExactly(11, 25, 49);
+    }
+
+    @Test
+    void asManySamplesAsParametersTellNothing() {
+        double[] nine = {1, 2, 3, 4, 5, 6, 7, 8, 9};
+        double[] figure = {1, 4, 9, 16, 25, 36, 49, 64, 81};
+        assertThat(new FirstOrder(nine).share(Samples.of(figure)).share()).isGreaterThan(0.9);
+        boolean[] three = {true, true, true, false, false, false, false, false, false};
+        assertThat(new FirstOrder(nine).share(Samples.of(figure, three)).share())
+                .isZero();
+        boolean[] four = {true, true, true, true, false, false, false, false, false};
+        assertThat(new FirstOrder(nine).share(Samples.of(figure, four)).share()).isPositive();
     }
 }

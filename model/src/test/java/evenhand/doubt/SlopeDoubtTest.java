@@ -26,6 +26,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -229,5 +230,114 @@ class SlopeDoubtTest {
         Impatient.mayStop(progress -> SlopeDoubt.of(
                         List.of(CAR), TRIAL, FIGURES, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, progress)
                 .of(0, ROLL));
+    }
+
+    /** The car with nothing in doubt but what is given with a tolerance. */
+    private static Entries sure(Entries car) {
+        Entries sure = car;
+        for (Adjustable number : Catalogue.adjustments(car)) {
+            if (number.origin() == Adjustable.Origin.ESTIMATED) {
+                sure = Catalogue.with(sure, number.path(), number.si());
+            }
+        }
+        return sure;
+    }
+
+    /**
+     * One number alone, so far off that the figure bends: what a straight line misses of it, as the mean over the bell says,
+     * here by a sum over even chances. Eight cars know it to about a quarter.
+     */
+    @Test
+    void theRestIsWhatTheStraightLineMissesOverTheBell() {
+        Entries car = with(sure(CAR), "cgHeight", "500 mm ± 200 mm");
+        SlopeSpread spread = of(car, ROLL, Tolerance.Unsaid.EXACT);
+        double sigma = 0.1;
+        double here = figure(car, ROLL, Adjustable::si);
+        double slope = (raised(car, sigma) - raised(car, -sigma)) / 2;
+        double squares = 0;
+        int parts = 60;
+        for (int i = 0; i < parts; i++) {
+            double deviate = NormalPoints.deviate((i + 0.5) / parts);
+            squares += Math.pow(raised(car, sigma * deviate) - here - slope * deviate, 2);
+        }
+        double rest = 2 * Math.sqrt(squares / parts);
+        assertThat(spread.halfWidth()).isCloseTo(2 * Math.abs(slope), within(1e-4 * 2 * Math.abs(slope)));
+        assertThat(spread.rest().orElseThrow()).isBetween(0.5 * rest, 2 * rest);
+        assertThat(rest).as("it bends, and slopes more than that").isBetween(1e-3 * here, 0.9 * spread.halfWidth());
+    }
+
+    private static double raised(Entries car, double more) {
+        return figure(car, ROLL, n -> n.si() + (n.path().equals("cgHeight") ? more : 0));
+    }
+
+    private static final Slot<Double> BETWEEN =
+            Slot.measure("bar", Dimension.STIFFNESS).within(1e4, 2e4);
+
+    private static Adjustable bar(double si, double tolerance) {
+        return new Adjustable("bar", BETWEEN, si, tolerance, Adjustable.Origin.GIVEN, "", Unit.of("N/m"));
+    }
+
+    /** A bell far wider than what bounds leave of it is even between them: their distance over √12. */
+    @Test
+    void betweenTwoNearBoundsTheStandardDeviationIsThatOfAnEvenChance() {
+        for (double si : new double[] {15_000, 12_000, 19_000}) {
+            double even = 1e4 / Math.sqrt(12);
+            assertThat(Draw.standardDeviation(bar(si, 2e6), 2e6)).isCloseTo(even, within(1e-4 * even));
+            double[] drawn = drawn(bar(si, 2e6));
+            assertThat(Samples.of(drawn).standardDeviation()).isCloseTo(even, within(0.01 * even));
+            assertThat(Samples.of(drawn).mean()).isCloseTo(15_000.0, within(50.0));
+        }
+    }
+
+    @Test
+    void theUpperBoundCutsAsTheLowerOneDoes() {
+        for (double off : new double[] {0, 300, 1000, 4000}) {
+            Adjustable low = bar(1e4 + off, 1000);
+            Adjustable high = bar(2e4 - off, 1000);
+            double deviation = Draw.standardDeviation(low, 1000);
+            assertThat(Draw.standardDeviation(high, 1000)).isCloseTo(deviation, within(1e-6 * deviation));
+            double[] drawn = drawn(high);
+            assertThat(Arrays.stream(drawn).max().orElseThrow()).isLessThanOrEqualTo(2e4);
+            assertThat(Samples.of(drawn).standardDeviation()).isCloseTo(deviation, within(0.02 * deviation));
+        }
+    }
+
+    private static double[] drawn(Adjustable number) {
+        Draw draw = new Draw(List.of(new Tolerance(number, number.tolerance())), 4000, 1, Tolerance.Unsaid.EXACT);
+        double[] drawn = new double[4000];
+        Arrays.setAll(drawn, sample -> draw.deviation(sample).of(number));
+        return drawn;
+    }
+
+    @Test
+    void aNumberIsOffTheWayThatItsErrorSays() {
+        Adjustable number = bar(15_000, 100);
+        Draw draw = new Draw(List.of(new Tolerance(number, 100)), 64, 1, Tolerance.Unsaid.EXACT);
+        for (int sample = 0; sample < 64; sample++) {
+            assertThat(draw.deviation(sample).of(number)).isCloseTo(15_000 + 50 * draw.errors(0)[sample], within(1e-9));
+        }
+        Adjustable nearBound = bar(10_200, 100);
+        Draw cut = new Draw(List.of(new Tolerance(nearBound, 100)), 64, 1, Tolerance.Unsaid.EXACT);
+        for (int sample = 0; sample < 64; sample++) {
+            double error = cut.errors(0)[sample];
+            if (Math.abs(error) > 0.1) {
+                assertThat(Math.signum(cut.deviation(sample).of(nearBound) - 10_200))
+                        .isEqualTo(Math.signum(error));
+            }
+        }
+    }
+
+    @Test
+    void aPictureIsFairWhereHalfOfTheHalfWidthIsNotMissed() {
+        for (double halfWidth : new double[] {0.2, 3}) {
+            assertThat(missing(halfWidth, 0.49 * halfWidth).isFair()).isTrue();
+            assertThat(missing(halfWidth, 0.51 * halfWidth).isFair()).isFalse();
+        }
+        assertThat(new Spread(ROLL, OptionalDouble.empty(), 2, 5, 3, 1, 0, List.of()).width())
+                .isEqualTo(3);
+    }
+
+    private static SlopeSpread missing(double halfWidth, double rest) {
+        return new SlopeSpread(ROLL, 1, halfWidth, OptionalDouble.of(rest), List.of(), List.of());
     }
 }

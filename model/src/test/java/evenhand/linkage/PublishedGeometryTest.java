@@ -83,8 +83,13 @@ class PublishedGeometryTest {
             assertThat(Math.abs(axle.sideShift() * 1000)).isCloseTo(Math.abs(shift[i]), within(1e-5));
             assertThat(Math.toDegrees(Math.abs(axle.crank().orElseThrow()))).isCloseTo(crank[i], within(2e-4));
         }
+        // the axle up: the upper rod, which goes to the left, pulls the crank's top there, and in the plane, with
+        // a = l + c·sin θ and e = c·(1 − cos θ), s = −u·e/a: the axle goes to the right
         axle.moveTo(0.08, 0.08);
         double up = axle.sideShift();
+        double turned = axle.crank().orElseThrow();
+        assertThat(turned).isNegative();
+        assertThat(up).isCloseTo(-0.08 * 0.06 * (1 - Math.cos(turned)) / (0.3 + 0.06 * Math.sin(turned)), within(1e-7));
         axle.moveTo(-0.08, -0.08);
         assertThat(axle.sideShift()).isCloseTo(-up, within(1e-9));
     }

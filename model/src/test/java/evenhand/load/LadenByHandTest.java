@@ -223,6 +223,24 @@ class LadenByHandTest {
                 .isCloseTo((1120 * 0.53 - 76) * G / 2 + 21e3 * rest.front().travel(), within(1e-6));
     }
 
+    /** Of 1120 kg 201 are wheels and axles, which stay: the centre of all falls by 919/1120 of what the body does. */
+    @Test
+    void aBodyThatIsLetDownTakesItsWeightAndItsDragWithIt() {
+        Car low = coupe(Stops.NONE, Stops.NONE, Spring.Lengths.UNKNOWN, 0.030).settled();
+        assertThat(low.air().dragHeight().orElseThrow()).isCloseTo(0.570, within(1e-12));
+        assertThat(low.cgHeight()).isCloseTo(0.500 - 0.030 * 919 / 1120, within(1e-12));
+    }
+
+    /** In front 593.6 kg stand on the tyres, 76 of them the wheels': what takes 517.6 kg away lifts the body off its springs. */
+    @Test
+    void anAxleIsLiftedWhereNothingIsLeftOnItsSprings() {
+        Car car = coupe(Stops.NONE, Stops.NONE, Spring.Lengths.UNKNOWN, 0);
+        assertThat(noRest(car, one(518, 2 * WHEELBASE, 0.7))).contains("its front axle is lifted");
+        Laden less = Laden.of(car, Optional.of(one(517, 2 * WHEELBASE, 0.7)));
+        assertThat(less instanceof Laden.NoRest none && none.text().contains("is lifted"))
+                .isFalse();
+    }
+
     @Test
     void aLoadThatNoCarCarriesIsSaidInWords() {
         Car car = coupe(0.040, 0.070, 0.075);
@@ -241,6 +259,10 @@ class LadenByHandTest {
         assertThat(noRest(bare, one(9000, WHEELBASE / 2, 0.7)))
                 .isEqualTo(
                         "with \"one\" aboard its front springs are far too soft: it comes down by more than a metre");
+        // 1200 kg more on each axle: 280.2 + 29.4 mm in front, 225.2 + 29.4 mm behind
+        assertThat(noRest(bare, one(2400, WHEELBASE / 2, 0.7)))
+                .isEqualTo("with \"one\" aboard it would come down by 310 mm in front and 255 mm behind, further than"
+                        + " its heights allow");
         assertThat(noRest(bare, one(1100, WHEELBASE, 0.7)))
                 .isEqualTo("with \"one\" aboard it would come down by 0 mm in front and 233 mm behind, further than its"
                         + " heights allow");

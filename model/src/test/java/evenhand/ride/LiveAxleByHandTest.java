@@ -27,7 +27,7 @@ class LiveAxleByHandTest {
     private static final double RATIO = 0.9;
 
     /** The first random car whose rear axle is a live one. */
-    private static Car car() {
+    static Car car() {
         for (long seed = 0; ; seed++) {
             Car car = RoadCars.damped(seed).settled();
             if (car.rear() instanceof Axle.Live) {
@@ -36,7 +36,7 @@ class LiveAxleByHandTest {
         }
     }
 
-    private static Car withRear(Car car, Spring spring, Optional<Bar> bar, Optional<Damper> damper) {
+    static Car withRear(Car car, Spring spring, Optional<Bar> bar, Optional<Damper> damper) {
         return withRear(car, spring, bar, damper, Stops.NONE);
     }
 

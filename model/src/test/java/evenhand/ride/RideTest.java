@@ -10,6 +10,7 @@ import evenhand.car.RoadCars;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import java.lang.management.ManagementFactory;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -205,6 +206,30 @@ class RideTest {
                         .isEqualTo(axle.stops().droop().isPresent());
             }
         }
+    }
+
+    @Test
+    void springsThatLeanTooFarGiveWayAndTheRateThatIsLeftIsSaid() {
+        // Lying at 60 deg over 0.12 m, along the line with a load of S/cos 60° each: k·cos² 60° − 2·S·sin² 60°/0.12 m.
+        Car any = LiveAxleByHandTest.car();
+        double load = (any.axleLoad(End.REAR) - any.rear().unsprung().mass() * Weights.GRAVITY) / 2;
+        double left = 60e3 / 4 - 2 * load * 0.75 / 0.12;
+        evenhand.car.Spring lying = new evenhand.car.Spring.Leaning(
+                60e3,
+                1.0,
+                Math.toRadians(60),
+                0.2,
+                new evenhand.car.Spring.Lengths(
+                        OptionalDouble.of(0.12), OptionalDouble.empty(), OptionalDouble.empty()));
+        Car car = LiveAxleByHandTest.withRear(
+                any, lying, any.rear().bar(), any.rear().damper());
+        assertThat(left).isNegative();
+        assertThat(Ride.of(car, RoadClass.B, SPEED))
+                .isInstanceOfSatisfying(
+                        RideAnswer.NoRide.class,
+                        none -> assertThat(none.text())
+                                .startsWith("at the rear the springs")
+                                .contains(String.format(Locale.ROOT, "a wheel rate of %.1f N/mm", left / 1000)));
     }
 
     private static double sprungAlongLine(Axle axle) {

@@ -124,4 +124,73 @@ class RoadResponseTest {
         }
         return at;
     }
+
+    /** A road that knows no waves beside its own, and does not want to be asked for them. */
+    private record Narrow(double lowest, double highest) implements Road {
+        @Override
+        public double density(double n) {
+            assertThat(n).isBetween(lowest * (1 - 1e-9), highest * (1 + 1e-9));
+            return 1e-6 / (n * n);
+        }
+
+        @Override
+        public double[] corners() {
+            return new double[] {lowest / 3, lowest * 1.4, highest * 3};
+        }
+    }
+
+    @Test
+    void whereverTheModesLieOnlyTheRoadsOwnWavesShake() {
+        // Bands that end beside, upon and between the modes of 1.2 and 11 Hz, and one that lies far off.
+        Transfer transfer = new Transfer(CAR);
+        double speed = 20;
+        for (double low : new double[] {0.3, 0.9, 1.1, 1.3, 2, 5, 9, 10.5, 12, 20}) {
+            for (double ratio : new double[] {1.3, 2, 8}) {
+                RoadResponse found = RoadResponse.of(CAR, new Narrow(low / speed, ratio * low / speed), speed);
+                double sum = 0;
+                int parts = 20_000;
+                double step = Math.log(ratio) / parts;
+                for (int k = 0; k < parts; k++) {
+                    double f = low * Math.exp((k + 0.5) * step);
+                    transfer.at(f);
+                    sum += step * f * 1e-6 / (f / speed * f / speed) / speed * transfer.bodyAccelerationSquared;
+                }
+                assertThat(found.bodyAcceleration())
+                        .as("%s to %s Hz", low, low * ratio)
+                        .isCloseTo(Math.sqrt(sum), within(1e-7 * Math.sqrt(sum)));
+            }
+        }
+    }
+
+    @Test
+    void aResonanceJustBesideTheRoadsWavesIsStillMet() {
+        // 1.254 Hz with a ratio of 0.002, and waves from 1.258 Hz on: the response falls from its peak within a few
+        // mHz.
+        QuarterCar car = CAR.damped(10);
+        Transfer transfer = new Transfer(car);
+        double speed = 20;
+        double low = 1.258;
+        RoadResponse found = RoadResponse.of(car, new Narrow(low / speed, 2 * low / speed), speed);
+        double sum = 0;
+        int parts = 100_000;
+        double step = Math.log(2) / parts;
+        for (int k = 0; k < parts; k++) {
+            double f = low * Math.exp((k + 0.5) * step);
+            transfer.at(f);
+            sum += step * f * 1e-6 / (f / speed * f / speed) / speed * transfer.bodyAccelerationSquared;
+        }
+        assertThat(found.bodyAcceleration()).isCloseTo(Math.sqrt(sum), within(1e-5 * Math.sqrt(sum)));
+    }
+
+    private static final QuarterCar CAR = new QuarterCar(317.5, 45.4, 22000, 192000, 1200);
+
+    @Test
+    void aClassEndsAtTheUpperLimitThatTheStandardGives() {
+        // ISO 8608:2016: in 1e-6 m³ at 0.1 cycle/m A to 32, B to 128, C to 512 and so on, four times as much for each.
+        double limit = 32e-6;
+        for (RoadClass road : RoadClass.values()) {
+            assertThat(road.upperLimit()).as("class %s", road).isCloseTo(limit, within(1e-12));
+            limit *= 4;
+        }
+    }
 }

@@ -8,6 +8,8 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.RoadCars;
 import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.complex.Complex;
@@ -69,7 +71,7 @@ class SeatRideTest {
         }
     }
 
-    private static HalfCar any(SplittableRandom random) {
+    static HalfCar any(SplittableRandom random) {
         double as = between(random, 0.8, 1.8);
         double bs = between(random, 0.8, 1.8);
         double mass = between(random, 600, 1600);
@@ -279,6 +281,38 @@ class SeatRideTest {
             assertThat(SeatRide.of(car, seat, RoadClass.C, speed).weightedAcceleration())
                     .as("car %d", i)
                     .isCloseTo(expected, within(1e-6 * expected));
+        }
+    }
+
+    @Test
+    void theSpectrumOfAMeasuredRoadIsMetBetweenItsLines() {
+        SplittableRandom random = new SplittableRandom(47);
+        List<Double> heights = new ArrayList<>();
+        for (int i = 0; i < 257; i++) {
+            heights.add(0.004 * random.nextDouble());
+        }
+        MeasuredRoad road =
+                MeasuredRoad.of(0.4, heights); // lines of 1/25.6 m, between which the slopes' density is straight
+        for (int i = 0; i < 10; i++) {
+            HalfCar car = any(random);
+            double seat = between(random, -0.2, 1.2) * car.wheelbase();
+            double speed = between(random, 5, 50);
+            SeatTransfer transfer = new SeatTransfer(car, seat);
+            double lag = car.wheelbase() / speed;
+            int lines = road.corners().length + 1;
+            int parts = 1000;
+            double step = speed / 25.6 / parts;
+            double sum = 0;
+            for (int k = 0; k < lines * parts; k++) {
+                double f = speed / 25.6 + (k + 0.5) * step;
+                double w = 2 * Math.PI * f;
+                transfer.at(w, Math.cos(w * lag), Math.sin(w * lag));
+                sum += step * road.density(f / speed) / speed * transfer.accelerationSquared * Weighting.WK.squared(f);
+            }
+            double expected = Math.sqrt(sum);
+            assertThat(SeatRide.of(car, seat, road, speed).weightedAcceleration())
+                    .as("car %d", i)
+                    .isCloseTo(expected, within(2e-6 * expected));
         }
     }
 

@@ -13,6 +13,7 @@ import evenhand.car.Spring;
 import evenhand.car.Stops;
 import evenhand.geometry.RollArm;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -140,6 +141,12 @@ class AxleSuspensionTest {
             long pieces = axle.pieces;
             double[] forceBy = {axle.forceByTravel, axle.forceByRoll, axle.forceByRollCentre};
             double[] momentBy = {axle.momentByTravel, axle.momentByRoll, axle.momentByRollCentre};
+            assertThat(Arrays.stream(forceBy).allMatch(Double::isFinite))
+                    .as("seed %d", seed)
+                    .isTrue();
+            assertThat(Arrays.stream(momentBy).allMatch(Double::isFinite))
+                    .as("seed %d", seed)
+                    .isTrue();
             for (int i = 0; i < 3; i++) {
                 double[] high = place.clone();
                 double[] low = place.clone();

@@ -76,6 +76,16 @@ class ForceLinesTest {
     }
 
     @Test
+    void aForceThatOnlyACornerHasIsFoundThere() {
+        // Beside the flat part only the slanting one can tell where.
+        ForceLines rising = ForceLines.of(v -> Math.max(0, v - 1), 1);
+        assertThat(rising.placeOf(0).orElseThrow()).isCloseTo(1, within(1e-12));
+        ForceLines ending = ForceLines.of(v -> Math.min(v, 2), 2);
+        assertThat(ending.placeOf(2).orElseThrow()).isCloseTo(2, within(1e-12));
+        assertThat(ending.placeOf(2.001)).isEmpty();
+    }
+
+    @Test
     void aDampersLinesAreTheDamper() {
         Car car = RoadCars.damped(3);
         for (End end : End.values()) {

@@ -266,8 +266,9 @@ public final class RideWords {
             return "; in bump they do next to nothing at that speed, and rebound alone pulls the car down on a rough road";
         }
         double over = usual.rebound() / usual.bump();
-        if (over > MOST_REBOUND) {
-            return "; rebound is " + Numbers.fixed(over, 1)
+        double shown = Math.round(10 * over) / 10.0; // a verdict must not part from its number
+        if (shown > MOST_REBOUND) {
+            return "; rebound is " + Numbers.fixed(shown, 1)
                     + " times bump, and more than 3 pulls the car down on a rough road";
         }
         return over < 1 ? "; bump is the harder of the two, which is unusual" : "";
