@@ -111,6 +111,7 @@ public final class Catalogue {
                         Bar.Round.RULE,
                         Dimension.ROLL_STIFFNESS.metric()));
             }
+            axle.links().ifPresent(links -> worked.addAll(RodRates.estimated(end, links)));
         }
         return List.copyOf(worked);
     }

@@ -18,7 +18,6 @@ import evenhand.terminal.reply.SetupNotes;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.travel.AxleTravel;
-import evenhand.words.travel.TravelWarnings;
 import evenhand.words.travel.TravelWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,13 +47,6 @@ final class TravelPage {
             page.heading(setup.setup().name());
             setup.setup().note().ifPresent(note -> page.paragraph("  ", "(" + note + ")"));
             page.sentences(setup.words(units));
-            for (AxleTravel axle : setup.axles()) {
-                List<String> warnings = TravelWarnings.of(axle, units);
-                if (!warnings.isEmpty()) {
-                    page.warning("At the " + axle.end().key());
-                    warnings.forEach(warning -> page.paragraph("  ", warning));
-                }
-            }
         }
         for (TravelReply.SetupTravel setup : reply.setups()) {
             setup.axles()

@@ -130,9 +130,9 @@ public final class TravelWords {
         sentences.add("The pinion points " + slope(rest.get().pinionSlope()) + " at rest, "
                 + slope(bump.pinionSlope()) + " in bump and " + slope(droop.pinionSlope())
                 + " in droop; the shaft's joints stand at " + joints(rest.get()) + " at rest, " + joints(bump)
-                + " in bump and " + joints(droop) + " in droop, which leaves "
+                + " in bump and " + joints(droop) + " in droop; together they are as uneven as one joint at "
                 + degrees(rest.get().residualJointAngle(), 2) + ", " + degrees(bump.residualJointAngle(), 2) + " and "
-                + degrees(droop.residualJointAngle(), 2) + " of one joint.");
+                + degrees(droop.residualJointAngle(), 2) + ".");
     }
 
     private static String slope(double slope) {
