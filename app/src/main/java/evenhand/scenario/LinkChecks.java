@@ -41,7 +41,10 @@ final class LinkChecks {
             Optional<LinkedAxle> linked = car.linked(end);
             if (linked.isPresent() && Travel.of(linked.get(), REST) instanceof TravelAnswer.Followed followed) {
                 checks.axle(
-                        end.key(), linked.get(), followed, car.axle(end).spring().rate());
+                        end.key(),
+                        linked.get(),
+                        followed,
+                        car.axle(end).spring().rate());
             }
         }
         return checks.found;
@@ -49,8 +52,14 @@ final class LinkChecks {
 
     private void axle(String end, LinkedAxle linked, TravelAnswer.Followed followed, double springRate) {
         String links = end + ".links";
-        followed.hold().filter(Hold::hardly).ifPresent(hold -> found.put(links, said("hardly hold the axle: a millimetre in one of"
-                + " them moves it by %.0f mm (", hold.worst()) + hold.where().key() + ")"));
+        followed.hold()
+                .filter(Hold::hardly)
+                .ifPresent(hold -> found.put(
+                        links,
+                        said(
+                                        "hardly hold the axle: a millimetre in one of" + " them moves it by %.0f mm (",
+                                        hold.worst())
+                                + hold.where().key() + ")"));
         OptionalDouble roll = followed.bindRollStiffness();
         OptionalDouble heave = followed.bindHeaveRate();
         if (roll.isPresent() && roll.getAsDouble() > MUCH_BIND) {

@@ -49,8 +49,10 @@ final class RodRates {
     private static Map<String, Rod> rods(LinkedLiveAxle live) {
         Map<String, Rod> rods = new LinkedHashMap<>();
         AxleLinks links = live.links();
-        links.lowerLink().ifPresent(link -> rods.put("links.lowerLink", link.left().rod()));
-        links.upperLink().ifPresent(link -> rods.put("links.upperLink", link.left().rod()));
+        links.lowerLink()
+                .ifPresent(link -> rods.put("links.lowerLink", link.left().rod()));
+        links.upperLink()
+                .ifPresent(link -> rods.put("links.upperLink", link.left().rod()));
         links.middleLink().ifPresent(link -> rods.put("links.middleLink", link.rod()));
         links.torqueArm().ifPresent(arm -> rods.put("links.torqueArm", arm.dropLink()));
         live.locator().ifPresent(locator -> {

@@ -36,7 +36,9 @@ class IndependentTravelTest {
     Stream<DynamicTest> whatLinksDoThroughTheTravelAgreesWithTheIndependentProgram() throws IOException {
         List<Path> cars;
         try (Stream<Path> files = Files.list(folder())) {
-            cars = files.filter(file -> !file.toString().contains("expected")).sorted().toList();
+            cars = files.filter(file -> !file.toString().contains("expected"))
+                    .sorted()
+                    .toList();
         }
         assertThat(cars).hasSize(19);
         return cars.stream()

@@ -94,8 +94,8 @@ class ArchitectureTest {
             usesOnly("bump", "road", "turn", "suspension", "car", "tyre");
 
     @ArchTest
-    static final ArchRule answersAskTheCarEveryQuestion =
-            usesOnly("answers", "linkage", "bump", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
+    static final ArchRule answersAskTheCarEveryQuestion = usesOnly(
+            "answers", "linkage", "bump", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
 
     @ArchTest
     static final ArchRule choosingAsksForAnswersAndNamesChanges =

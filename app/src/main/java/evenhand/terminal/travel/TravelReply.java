@@ -56,10 +56,7 @@ record TravelReply(Scenario scenario, List<SetupTravel> setups) implements Reply
         public SharedParts.Remarks remarks() {
             List<Adjustable> estimated = new ArrayList<>(setup.estimated());
             estimated.addAll(Catalogue.estimatedForTravel(setup.car()));
-            return SharedParts.Remarks.of(
-                    setup,
-                    estimated,
-                    List.of());
+            return SharedParts.Remarks.of(setup, estimated, List.of());
         }
     }
 
