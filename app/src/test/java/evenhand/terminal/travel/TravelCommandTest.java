@@ -93,8 +93,8 @@ class TravelCommandTest {
         JsonNode rest = json(TOURER, "--setup", "As measured").at("/setups/0/rear/rest");
         JsonNode balance = asked("balance", TOURER, "--setup", "As measured", "--json");
         assertThat(balance.at("/setups/0/assumed").toString()).contains("links at the rear taken by their slopes at rest");
-        double ratio = rest.at("/left/springRatio").asDouble();
-        String base = 1.4 * rest.at("/left/springRollRatio").asDouble() / ratio + " m";
+        double ratio = both(rest, "springRatio");
+        String base = 1.4 * both(rest, "springRollRatio") / ratio + " m";
         ObjectNode file = (ObjectNode) new JsonMapper().readTree(Path.of(TOURER).toFile());
         file.remove("setups");
         ObjectNode axle = (ObjectNode) file.at("/car/rear");
@@ -104,10 +104,11 @@ class TravelCommandTest {
                 .put("kind", "leaf springs")
                 .put("height", rest.get("rollCentreHeight_m").asDouble() + " m")
                 .put("perBump", rest.get("rollCentrePerBump").asDouble());
-        axle.putObject("spring").put("rate", "28 N/mm").put("motionRatio", ratio).put("base", base);
+        axle.putObject("spring").put("rate", "28 N/mm").put("motionRatio", ratio).put("base", base)
+                .put("installedLength", both(rest, "springLength_m") + " m").put("freeLength", "364 mm");
         ((ObjectNode) axle.get("damper"))
                 .remove(List.of("top", "bottom", "closedLength", "openLength"))
-                .put("motionRatio", rest.at("/left/damperRatio").asDouble())
+                .put("motionRatio", both(rest, "damperRatio"))
                 .put("base", base);
         for (String stop : List.of("bumpStop", "metalStop", "droopStop")) {
             ((ObjectNode) axle.get(stop)).put("base", "940 mm"); // of the springs' lower ends, by points
@@ -138,6 +139,10 @@ class TravelCommandTest {
         String text = Files.readString(Path.of(TOURER));
         assertThat(text).contains(after);
         return Files.writeString(folder.resolve("changed.json"), text.replace(after, after + ", " + more));
+    }
+
+    private static double both(JsonNode state, String figure) {
+        return (state.at("/left/" + figure).asDouble() + state.at("/right/" + figure).asDouble()) / 2;
     }
 
     private static List<Double> places(JsonNode rows) {
