@@ -189,7 +189,7 @@ public final class SchemaWriter {
         List<Slot<?>> either = new ArrayList<>();
         for (Slot<?> slot : slots) {
             if (slot.required()) {
-                if (slot.instead().isPresent()) {
+                if (!slot.instead().isEmpty()) {
                     either.add(slot);
                 } else {
                     required.add(slot.key());
@@ -207,9 +207,11 @@ public final class SchemaWriter {
             json.writeArrayFieldStart("allOf");
             for (Slot<?> slot : either) {
                 json.writeStartObject();
-                json.writeArrayFieldStart("oneOf");
-                for (String key :
-                        List.of(slot.key(), slot.instead().orElseThrow().slot().key())) {
+                boolean together = slot.instead().stream().allMatch(Slot.Instead::both);
+                json.writeArrayFieldStart(together ? "anyOf" : "oneOf");
+                List<String> keys = new ArrayList<>(List.of(slot.key()));
+                slot.instead().forEach(other -> keys.add(other.slot().key()));
+                for (String key : keys) {
                     json.writeStartObject();
                     json.writeArrayFieldStart("required");
                     json.writeString(key);

@@ -14,6 +14,7 @@ import evenhand.terminal.lower.LowerCommand;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.ride.RideCommand;
 import evenhand.terminal.roughness.RoughnessCommand;
+import evenhand.terminal.travel.TravelCommand;
 import evenhand.words.Units;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -155,6 +156,7 @@ public final class Evenhand {
                 .addSubcommand(new BumpCommand())
                 .addSubcommand(new RoughnessCommand())
                 .addSubcommand(new LowerCommand())
+                .addSubcommand(new TravelCommand())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new WindowCommand(window))

@@ -93,6 +93,7 @@ class KeptAnswersTest {
         in(asked, List.of(JSON, PEOPLE), "ride", saloon, "--road", PROFILE);
         in(asked, List.of(JSON, PEOPLE), "bump", saloon, "--over", PROFILE);
         inAllForms(asked, "roughness", PROFILE);
+        inAllForms(asked, "travel", "../scenarios/sluice-tourer.json");
         finding(asked, saloon, "rear.lateralLocator.height", "200 mm", "340 mm", "understeer at most 4 deg/g at 0.5 g");
         finding(asked, estate, "front.spring.rate", "20 N/mm", "60 N/mm", "roll gradient 5 deg/g at 0.4 g");
         finding(asked, saloon, "rear.spring.rate", "20 N/mm", "40 N/mm", "understeer -20 deg/g at 0.5 g");

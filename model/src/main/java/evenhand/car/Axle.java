@@ -2,6 +2,7 @@ package evenhand.car;
 
 import static evenhand.quantity.InvalidValue.require;
 
+import evenhand.car.links.LinkedAxle;
 import evenhand.geometry.Linear;
 import evenhand.tyre.Tyre;
 import java.util.Optional;
@@ -34,6 +35,12 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
     /** What its links make of travel and roll. */
     Linear geometry();
+
+    /**
+     * Its links by points, where they are given: the coefficients of this record are then their slopes at rest. What they need
+     * to know of the whole car is {@link Car#linked}'s to say.
+     */
+    Optional<LinkedAxle> links();
 
     /**
      * This axle after the body went down by its {@code lowered}: same links, springs and loads, perches down. Roll
@@ -79,8 +86,39 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
             double rollCamber,
             Alignment alignment,
             Tyre tyre,
-            OptionalDouble rollInertia)
+            OptionalDouble rollInertia,
+            Optional<LinkedAxle> links)
             implements Axle {
+        /** An axle known by coefficients alone. */
+        public Independent(
+                double track,
+                Unsprung unsprung,
+                RollCentre rollCentre,
+                Spring.AtWheel spring,
+                Optional<Bar> bar,
+                Stops stops,
+                Optional<Damper> damper,
+                double lowered,
+                double rollCamber,
+                Alignment alignment,
+                Tyre tyre,
+                OptionalDouble rollInertia) {
+            this(
+                    track,
+                    unsprung,
+                    rollCentre,
+                    spring,
+                    bar,
+                    stops,
+                    damper,
+                    lowered,
+                    rollCamber,
+                    alignment,
+                    tyre,
+                    rollInertia,
+                    Optional.empty());
+        }
+
         public Independent {
             require(track > 0, "track", "must be above zero");
             require(Double.isFinite(rollCamber), "rollCamber", "must be a finite number");
@@ -123,7 +161,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     rollCamber,
                     alignment,
                     tyre,
-                    rollInertia);
+                    rollInertia,
+                    links);
         }
 
         @Override
@@ -140,15 +179,16 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     rollCamber,
                     alignment,
                     tyre,
-                    rollInertia);
+                    rollInertia,
+                    links);
         }
 
         private Axle at(double travel, double squash, Spring shortened) {
-            Linear links = geometry();
+            Linear known = geometry();
             return new Independent(
                     track,
                     unsprung.lower(squash),
-                    new RollCentre(links.rollCentreHeight(travel) - squash, rollCentre.perBump()),
+                    new RollCentre(known.rollCentreHeight(travel) - squash, rollCentre.perBump()),
                     (Spring.AtWheel) shortened,
                     bar,
                     stops.inBump(travel),
@@ -156,13 +196,14 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     0,
                     rollCamber,
                     new Alignment(
-                            alignment.camber() - links.lean(travel),
+                            alignment.camber() - known.lean(travel),
                             alignment.toe(),
                             alignment.rollSteer(),
                             alignment.lateralForceSteer(),
                             alignment.aligningTorqueSteer()),
                     tyre.squashed(squash),
-                    rollInertia);
+                    rollInertia,
+                    links.map(points -> points.down(points.stance().cameDown() + travel)));
         }
     }
 
@@ -186,8 +227,37 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
             double lowered,
             Alignment alignment,
             Tyre tyre,
-            OptionalDouble rollInertia)
+            OptionalDouble rollInertia,
+            Optional<LinkedAxle> links)
             implements Axle {
+        /** An axle known by coefficients alone. */
+        public Live(
+                double track,
+                Unsprung unsprung,
+                LateralLocator lateralLocator,
+                Spring spring,
+                Optional<Bar> bar,
+                Stops stops,
+                Optional<Damper> damper,
+                double lowered,
+                Alignment alignment,
+                Tyre tyre,
+                OptionalDouble rollInertia) {
+            this(
+                    track,
+                    unsprung,
+                    lateralLocator,
+                    spring,
+                    bar,
+                    stops,
+                    damper,
+                    lowered,
+                    alignment,
+                    tyre,
+                    rollInertia,
+                    Optional.empty());
+        }
+
         public Live {
             require(track > 0, "track", "must be above zero");
             require(!(spring instanceof Spring.AtWheel), "spring", "needs its base on a live axle");
@@ -229,7 +299,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     lowered + by,
                     alignment,
                     tyre,
-                    rollInertia);
+                    rollInertia,
+                    links);
         }
 
         @Override
@@ -245,7 +316,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     lowered,
                     alignment,
                     tyre,
-                    rollInertia);
+                    rollInertia,
+                    links);
         }
 
         private Axle at(double travel, double squash, Spring shortened) {
@@ -260,7 +332,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     0,
                     alignment,
                     tyre.squashed(squash),
-                    rollInertia);
+                    rollInertia,
+                    links.map(points -> points.down(points.stance().cameDown() + travel)));
         }
     }
 }

@@ -2,6 +2,9 @@ package evenhand.car;
 
 import static evenhand.quantity.InvalidValue.require;
 
+import evenhand.car.links.Carried;
+import evenhand.car.links.LinkedAxle;
+import evenhand.car.links.SideView;
 import evenhand.quantity.InvalidValue;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +24,7 @@ import java.util.OptionalDouble;
  * @param drive driven wheels
  * @param pitchInertia of the sprung mass, kg·m², where known
  * @param seat where the driver sits
+ * @param brakes how they are shared
  */
 public record Car(
         Weights weights,
@@ -34,7 +38,38 @@ public record Car(
         Axle rear,
         Drive drive,
         OptionalDouble pitchInertia,
-        Seat seat) {
+        Seat seat,
+        Brakes brakes) {
+    /** A car with brakes of which nothing is known. */
+    public Car(
+            Weights weights,
+            double wheelbase,
+            double cgHeight,
+            double chassisTorsionalStiffness,
+            Steering steering,
+            Air air,
+            double rollingResistance,
+            Axle front,
+            Axle rear,
+            Drive drive,
+            OptionalDouble pitchInertia,
+            Seat seat) {
+        this(
+                weights,
+                wheelbase,
+                cgHeight,
+                chassisTorsionalStiffness,
+                steering,
+                air,
+                rollingResistance,
+                front,
+                rear,
+                drive,
+                pitchInertia,
+                seat,
+                Brakes.USUAL);
+    }
+
     public Car {
         require(wheelbase > 0, "wheelbase", "must be above zero");
         require(cgHeight > 0, "cgHeight", "must be above the ground");
@@ -64,6 +99,35 @@ public record Car(
     /** Where the driver's seat is bolted down, m behind the front axle; given or estimated. */
     public double seatBehindFront() {
         return seat.behindFront(wheelbase);
+    }
+
+    /** Share of the brake force at the front wheels, given or estimated. */
+    public double frontBrakeShare() {
+        return brakes.frontShare()
+                .orElseGet(() -> SideView.estimatedFrontBrakeShare(wheelbase - cgBehindFront(), cgHeight, wheelbase));
+    }
+
+    /**
+     * The links of an axle with what they need to know of this car, its {@code lowered} carried out, where they are given by
+     * points.
+     */
+    public Optional<LinkedAxle> linked(End end) {
+        Car settled = settled();
+        Axle drawn = axle(end);
+        return settled.axle(end).links().map(links -> {
+            double load = axleLoad(end) - drawn.unsprung().mass() * Weights.GRAVITY;
+            OptionalDouble free = drawn.spring().lengths().free();
+            return links.inCar(
+                    new SideView(
+                            wheelbase,
+                            settled.cgHeight(),
+                            frontBrakeShare(),
+                            links.sideView().brakesAt(),
+                            drive.axle() == end),
+                    free.isPresent()
+                            ? Optional.of(new Carried(load, drawn.spring().rate(), free.getAsDouble(), drawn.stops()))
+                            : Optional.empty());
+        });
     }
 
     /** Centre of gravity behind the front axle, m. */
@@ -151,7 +215,8 @@ public record Car(
                 newRear,
                 drive,
                 newPitchInertia,
-                newSeat);
+                newSeat,
+                brakes);
     }
 
     /** This car at the height that its axles' {@code lowered} leave; they are zero afterwards. */
@@ -190,7 +255,8 @@ public record Car(
                         drive.finalDrive(),
                         drive.shaftTurns().mirrored()),
                 pitchInertia,
-                seat);
+                seat,
+                brakes);
     }
 
     /**

@@ -4,7 +4,10 @@ import static evenhand.quantity.InvalidValue.require;
 
 /** What holds a live axle sideways; it sets the height about which the axle rolls. */
 public sealed interface LateralLocator
-        permits LateralLocator.WattsLinkage, LateralLocator.PanhardRod, LateralLocator.LeafSprings {
+        permits LateralLocator.WattsLinkage,
+                LateralLocator.PanhardRod,
+                LateralLocator.LeafSprings,
+                LateralLocator.ByPoints {
     /** Height of the roll centre above the ground at rest, m. */
     double height();
 
@@ -60,6 +63,19 @@ public sealed interface LateralLocator
         @Override
         public LateralLocator at(double height) {
             return new LeafSprings(height, perBump);
+        }
+    }
+
+    /** What links known by their points do at rest, whichever they are: nothing else is known of them here. */
+    record ByPoints(double height, double perBump) implements LateralLocator {
+        public ByPoints {
+            require(Math.abs(height) < 2, "height", "must be less than two metres");
+            require(Math.abs(perBump) <= 20, "perBump", "must lie between -20 and 20");
+        }
+
+        @Override
+        public LateralLocator at(double height) {
+            return new ByPoints(height, perBump);
         }
     }
 }

@@ -51,7 +51,8 @@ final class Loading {
                 car.rear().sunk(rear),
                 car.drive(),
                 pitchInertia(sprung),
-                car.seat());
+                car.seat(),
+                car.brakes());
     }
 
     /** A height of the body between its axles, or beyond them. */

@@ -72,6 +72,7 @@ final class Lowering {
                 car.rear().settled(),
                 car.drive(),
                 car.pitchInertia(),
-                car.seat());
+                car.seat(),
+                car.brakes());
     }
 }

@@ -44,4 +44,16 @@ public record Stops(Optional<Bump> bump, Optional<Droop> droop, Optional<Metal> 
                 droop.map(stop -> new Droop(stop.travel() + travel, stop.rate(), stop.base())),
                 metal.map(stop -> new Metal(stop.gap() - travel, stop.base())));
     }
+
+    /** These stops of a live axle; those without a base of their own stand so far apart, m. */
+    public Stops onBase(double apart) {
+        return new Stops(
+                bump.map(stop -> new Bump(stop.gap(), stop.curve(), baseOr(stop.base(), apart))),
+                droop.map(stop -> new Droop(stop.travel(), stop.rate(), baseOr(stop.base(), apart))),
+                metal.map(stop -> new Metal(stop.gap(), baseOr(stop.base(), apart))));
+    }
+
+    private static OptionalDouble baseOr(OptionalDouble own, double apart) {
+        return own.isPresent() ? own : OptionalDouble.of(apart);
+    }
 }

@@ -55,6 +55,12 @@ public record Assumed(String path, OptionalDouble value, String text, Optional<S
             assumed.add(new Assumed("air.dragArea", OptionalDouble.of(0), "no drag of the air"));
         }
         for (End end : End.values()) {
+            if (car.axle(end).links().isPresent()) {
+                assumed.add(new Assumed(
+                        end.key() + ".links",
+                        OptionalDouble.empty(),
+                        "links at the " + end.key() + " taken by their slopes at rest in this answer"));
+            }
             stops(car.axle(end).stops(), end, assumed);
             for (Adjustable value : values) {
                 number(value, end, car.axle(end), assumed);

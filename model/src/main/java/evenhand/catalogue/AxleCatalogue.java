@@ -4,9 +4,7 @@ import static evenhand.catalogue.Shape.as;
 import static evenhand.catalogue.Shape.kinds;
 import static evenhand.catalogue.Shape.shape;
 import static evenhand.catalogue.Slot.angle;
-import static evenhand.catalogue.Slot.choice;
 import static evenhand.catalogue.Slot.group;
-import static evenhand.catalogue.Slot.inOrder;
 import static evenhand.catalogue.Slot.length;
 import static evenhand.catalogue.Slot.mass;
 import static evenhand.catalogue.Slot.measure;
@@ -14,12 +12,11 @@ import static evenhand.catalogue.Slot.ratio;
 
 import evenhand.car.Alignment;
 import evenhand.car.Axle;
-import evenhand.car.Bar;
-import evenhand.car.Damper;
-import evenhand.car.LateralLocator;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
 import evenhand.car.Unsprung;
+import evenhand.car.links.AxleLinks;
+import evenhand.car.links.WheelLinks;
 import evenhand.quantity.Dimension;
 import evenhand.tyre.Tyre;
 
@@ -140,75 +137,32 @@ final class AxleCatalogue {
             ROLL_CENTRE_HEIGHT,
             PER_BUMP);
 
-    static final Slot<Double> LOCATOR_HEIGHT = length("height")
-            .measured("steel rule from a level floor", Amount.of(0.002))
-            .usual(0.1, 0.4)
-            .usualStep(Amount.of(0.01))
-            .within(0.001, 2);
+    private static final Slot<WheelLinks> WHEEL_LINKS = LinkCatalogue.WHEEL_LINKS;
+    private static final Slot<AxleLinks> AXLE_LINKS = LinkCatalogue.AXLE_LINKS;
 
-    static final Slot<Double> PIVOT_HEIGHT = LOCATOR_HEIGHT.means(
-            "height of the bell-crank's pivot above the ground at ride height; the axle rolls about it");
-
-    static final Slot<LateralLocator.CarriedBy> CARRIED_BY = choice(
-                    "carriedBy", inOrder("body", LateralLocator.CarriedBy.BODY, "axle", LateralLocator.CarriedBy.AXLE))
-            .means("part that carries the bell-crank")
-            .defaultsTo(LateralLocator.CarriedBy.BODY);
-
-    static final Slot<Double> LOCATOR_PER_BUMP = ratio("perBump")
-            .means("rise of the roll centre above the ground per bump travel, the axle standing still")
-            .usual(-1, 0)
-            .takes(Slot.Work.REBUILDING)
-            .usualStep(Amount.of(0.1))
-            .within(-2, 1)
-            .defaultsTo(-0.5);
-
-    static final Slot<Double> ROD_HEIGHT =
-            LOCATOR_HEIGHT.means("height at which the rod crosses the middle of the car");
-    static final Slot<Double> ROD_PER_BUMP = LOCATOR_PER_BUMP.within(-1, 0);
-    static final Slot<Double> LEAF_HEIGHT = LOCATOR_HEIGHT
-            .means("height above the ground about which the axle rolls on its leaves")
-            .takes(Slot.Work.REBUILDING)
-            .goesBack(Slot.WayBack.OLD_PART);
-
-    static final Shape<LateralLocator> LATERAL_LOCATOR = kinds(
-            "lateralLocator",
-            "kind",
-            "what holds the axle sideways",
-            as(
-                    "watt",
-                    shape(
-                            "wattsLinkage",
-                            v -> new LateralLocator.WattsLinkage(v.of(PIVOT_HEIGHT), v.of(CARRIED_BY)),
-                            PIVOT_HEIGHT,
-                            CARRIED_BY)),
-            as(
-                    "panhard",
-                    shape(
-                            "panhardRod",
-                            v -> new LateralLocator.PanhardRod(v.of(ROD_HEIGHT), v.of(ROD_PER_BUMP)),
-                            ROD_HEIGHT,
-                            ROD_PER_BUMP)),
-            as(
-                    "leaf springs",
-                    shape(
-                            "leafSprings",
-                            v -> new LateralLocator.LeafSprings(v.of(LEAF_HEIGHT), v.of(LOCATOR_PER_BUMP)),
-                            LEAF_HEIGHT,
-                            LOCATOR_PER_BUMP)));
-
-    static final Slot<Axle.RollCentre> ROLL_CENTRE_GROUP =
-            group("rollCentre", ROLL_CENTRE).means("roll centre of the two wheels");
-    static final Slot<LateralLocator> LOCATOR =
-            group("lateralLocator", LATERAL_LOCATOR).means("what holds the axle sideways, by its kind");
-    static final Slot<Spring.AtWheel> SPRING_AT_WHEEL =
+    static final Slot<Axle.RollCentre> ROLL_CENTRE_GROUP = group("rollCentre", ROLL_CENTRE)
+            .means("roll centre of the two wheels")
+            .notNeededWith(WHEEL_LINKS);
+    static final Slot<Given.OfLocator> LOCATOR = group("lateralLocator", LocatorCatalogue.LATERAL_LOCATOR)
+            .means("what holds the axle sideways, by its kind")
+            .notNeededWith(AXLE_LINKS);
+    static final Slot<Given.OfSpring<Spring.AtWheel>> SPRING_AT_WHEEL =
             group("spring", SpringCatalogue.AT_WHEEL).means("springs of this axle, both alike");
-    static final Slot<Spring> SPRING_ON_AXLE =
+    static final Slot<Given.OfSpring<Spring>> SPRING_ON_AXLE =
             group("spring", SpringCatalogue.ON_AXLE).means("springs of this axle, both alike");
-    static final Slot<Bar> BAR = group("bar", SpringCatalogue.BAR).optional().means("anti-roll bar");
-    static final Slot<Damper> DAMPER_AT_WHEEL =
+    static final Slot<Given.OfBar> BAR_AT_WHEEL =
+            group("bar", SpringCatalogue.BAR_AT_WHEEL).optional().means("anti-roll bar");
+    static final Slot<Given.OfBar> BAR_ON_AXLE =
+            group("bar", SpringCatalogue.BAR_ON_AXLE).optional().means("anti-roll bar");
+    static final Slot<Given.OfDamper> DAMPER_AT_WHEEL =
             group("damper", DamperCatalogue.DAMPER_AT_WHEEL).optional().means("dampers of this axle");
-    static final Slot<Damper> DAMPER_ON_AXLE =
+    static final Slot<Given.OfDamper> DAMPER_ON_AXLE =
             group("damper", DamperCatalogue.DAMPER_ON_AXLE).optional().means("dampers of this axle");
+
+    /** Links decide how the wheels lean and the axle steers. */
+    static final Slot<Double> WHEEL_ROLL_CAMBER = ROLL_CAMBER.notNeededWith(WHEEL_LINKS);
+
+    static final Slot<Double> LINKED_ROLL_STEER = ROLL_STEER.notNeededWith(WHEEL_LINKS);
 
     private static final String BUMP_WORDS = "bump rubbers";
     private static final String DROOP_WORDS = "what ends the travel in droop";
@@ -226,28 +180,17 @@ final class AxleCatalogue {
     static final Slot<Stops.Metal> METAL_ON_AXLE =
             group("metalStop", StopCatalogue.METAL_ON_AXLE).optional().means(METAL_WORDS);
 
-    static final Shape<Axle.Independent> INDEPENDENT = shape(
+    static final Shape<Given.OnAxle> INDEPENDENT = shape(
             "independentAxle",
-            v -> new Axle.Independent(
-                    v.of(TRACK),
-                    unsprung(v),
-                    v.of(ROLL_CENTRE_GROUP),
-                    v.of(SPRING_AT_WHEEL),
-                    v.optional(BAR),
-                    new Stops(v.optional(BUMP_AT_WHEEL), v.optional(DROOP_AT_WHEEL), v.optional(METAL_AT_WHEEL)),
-                    v.optional(DAMPER_AT_WHEEL),
-                    v.of(LOWERED),
-                    v.of(ROLL_CAMBER),
-                    alignment(v),
-                    v.of(TYRE),
-                    v.maybe(ROLL_INERTIA)),
+            AxleCatalogue::independent,
             TRACK,
             UNSPRUNG_MASS,
             TYRE,
             UNSPRUNG_HEIGHT,
             ROLL_CENTRE_GROUP,
+            WHEEL_LINKS,
             SPRING_AT_WHEEL,
-            BAR,
+            BAR_AT_WHEEL,
             LOWERED,
             DAMPER_AT_WHEEL,
             METAL_AT_WHEEL,
@@ -255,36 +198,29 @@ final class AxleCatalogue {
             DROOP_AT_WHEEL,
             CAMBER,
             TOE,
-            ROLL_CAMBER,
-            ROLL_STEER,
+            WHEEL_ROLL_CAMBER,
+            LINKED_ROLL_STEER,
             LATERAL_FORCE_STEER,
             ALIGNING_TORQUE_STEER,
-            ROLL_INERTIA);
+            ROLL_INERTIA,
+            LinkCatalogue.BRAKES_AT,
+            LinkCatalogue.CLEARANCES);
 
     /** Accepted on a live axle, where it has no effect: its wheels lean with the axle. */
     static final Slot<Double> IDLE_ROLL_CAMBER = ROLL_CAMBER.optional();
 
-    static final Shape<Axle.Live> LIVE = shape(
+    static final Shape<Given.OnAxle> LIVE = shape(
             "liveAxle",
-            v -> new Axle.Live(
-                    v.of(TRACK),
-                    unsprung(v),
-                    v.of(LOCATOR),
-                    v.of(SPRING_ON_AXLE),
-                    v.optional(BAR),
-                    new Stops(v.optional(BUMP_ON_AXLE), v.optional(DROOP_ON_AXLE), v.optional(METAL_ON_AXLE)),
-                    v.optional(DAMPER_ON_AXLE),
-                    v.of(LOWERED),
-                    alignment(v),
-                    v.of(TYRE),
-                    v.maybe(ROLL_INERTIA)),
+            AxleCatalogue::live,
             TRACK,
             UNSPRUNG_MASS,
             TYRE,
             UNSPRUNG_HEIGHT,
             LOCATOR,
+            AXLE_LINKS,
+            LinkCatalogue.OFFSET,
             SPRING_ON_AXLE,
-            BAR,
+            BAR_ON_AXLE,
             LOWERED,
             DAMPER_ON_AXLE,
             METAL_ON_AXLE,
@@ -293,12 +229,15 @@ final class AxleCatalogue {
             CAMBER,
             TOE,
             IDLE_ROLL_CAMBER,
-            ROLL_STEER,
+            LINKED_ROLL_STEER,
             LATERAL_FORCE_STEER,
             ALIGNING_TORQUE_STEER,
-            ROLL_INERTIA);
+            ROLL_INERTIA,
+            LinkCatalogue.PROP_SHAFT,
+            LinkCatalogue.BRAKES_AT,
+            LinkCatalogue.CLEARANCES);
 
-    static final Shape<Axle> AXLE = kinds(
+    static final Shape<Given.OnAxle> AXLE = kinds(
             "axle",
             "layout",
             "how the wheels of this axle are hung",
@@ -307,12 +246,61 @@ final class AxleCatalogue {
 
     private AxleCatalogue() {}
 
-    private static Unsprung unsprung(Values v) {
+    private static Given.OnAxle independent(Values v) {
+        if (v.has(WHEEL_LINKS)) {
+            return end -> OnLinks.wheels(v, end);
+        }
+        OnLinks.requireNone(v, SPRING_AT_WHEEL, BAR_AT_WHEEL, DAMPER_AT_WHEEL);
+        Axle axle = new Axle.Independent(
+                v.of(TRACK),
+                unsprung(v),
+                v.of(ROLL_CENTRE_GROUP),
+                v.of(SPRING_AT_WHEEL).known().orElseThrow(),
+                v.optional(BAR_AT_WHEEL).map(OnLinks::bar),
+                stopsAtWheel(v),
+                v.optional(DAMPER_AT_WHEEL).map(Given.OfDamper::known),
+                v.of(LOWERED),
+                v.of(WHEEL_ROLL_CAMBER),
+                alignment(v, v.of(CAMBER), v.of(TOE), v.of(LINKED_ROLL_STEER)),
+                v.of(TYRE),
+                v.maybe(ROLL_INERTIA));
+        return end -> axle;
+    }
+
+    private static Given.OnAxle live(Values v) {
+        if (v.has(AXLE_LINKS)) {
+            return end -> OnLinks.axle(v, end);
+        }
+        OnLinks.requireNone(v, SPRING_ON_AXLE, BAR_ON_AXLE, DAMPER_ON_AXLE);
+        OnLinks.requireNoLocatorPoints(v.of(LOCATOR));
+        Axle axle = new Axle.Live(
+                v.of(TRACK),
+                unsprung(v),
+                v.of(LOCATOR).known().orElseThrow(),
+                v.of(SPRING_ON_AXLE).known().orElseThrow(),
+                v.optional(BAR_ON_AXLE).map(OnLinks::bar),
+                stopsOnAxle(v),
+                v.optional(DAMPER_ON_AXLE).map(Given.OfDamper::known),
+                v.of(LOWERED),
+                alignment(v, v.of(CAMBER), v.of(TOE), v.of(LINKED_ROLL_STEER)),
+                v.of(TYRE),
+                v.maybe(ROLL_INERTIA));
+        return end -> axle;
+    }
+
+    static Stops stopsAtWheel(Values v) {
+        return new Stops(v.optional(BUMP_AT_WHEEL), v.optional(DROOP_AT_WHEEL), v.optional(METAL_AT_WHEEL));
+    }
+
+    static Stops stopsOnAxle(Values v) {
+        return new Stops(v.optional(BUMP_ON_AXLE), v.optional(DROOP_ON_AXLE), v.optional(METAL_ON_AXLE));
+    }
+
+    static Unsprung unsprung(Values v) {
         return new Unsprung(v.of(UNSPRUNG_MASS), v.of(UNSPRUNG_HEIGHT));
     }
 
-    private static Alignment alignment(Values v) {
-        return new Alignment(
-                v.of(CAMBER), v.of(TOE), v.of(ROLL_STEER), v.of(LATERAL_FORCE_STEER), v.of(ALIGNING_TORQUE_STEER));
+    static Alignment alignment(Values v, double camber, double toe, double rollSteer) {
+        return new Alignment(camber, toe, rollSteer, v.of(LATERAL_FORCE_STEER), v.of(ALIGNING_TORQUE_STEER));
     }
 }

@@ -68,7 +68,7 @@ final class Building {
             return (Optional<T>) there;
         }
         Shape.Plain<? extends T> plain = shape.plain(entries);
-        Values values = new Values(plain);
+        Values values = new Values(plain, entries);
         boolean whole = true;
         for (Slot<?> slot : plain.slots()) {
             whole &= fill(slot, collides(plain, slot, entries), entries, path, values);
@@ -121,23 +121,24 @@ final class Building {
 
     /** What is given in the place of a slot. No lambda: asked for every number of every car. */
     private static Optional<Slot.Instead> givenInstead(Slot<?> slot, Entries entries) {
-        Optional<Slot.Instead> instead = slot.instead();
-        return instead.isPresent()
-                        && entries.given().containsKey(instead.get().slot().key())
-                ? instead
-                : Optional.empty();
+        for (Slot.Instead instead : slot.instead()) {
+            if (entries.given().containsKey(instead.slot().key())) {
+                return Optional.of(instead);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether a slot stands beside another that it excludes. */
     private static boolean collides(Shape.Plain<?> plain, Slot<?> slot, Entries entries) {
         if (slot.content() instanceof Content.Group && entries.given().containsKey(slot.key())) {
             for (Slot<?> other : plain.slots()) {
-                Optional<Slot.Instead> instead = other.instead();
-                if (instead.isPresent()
-                        && !instead.get().both()
-                        && instead.get().slot().key().equals(slot.key())
-                        && entries.given().containsKey(other.key())) {
-                    return true;
+                for (Slot.Instead instead : other.instead()) {
+                    if (!instead.both()
+                            && instead.slot().key().equals(slot.key())
+                            && entries.given().containsKey(other.key())) {
+                        return true;
+                    }
                 }
             }
         }
@@ -149,7 +150,10 @@ final class Building {
                 + (slot.meaning().isEmpty()
                         ? ""
                         : ": give " + (isClause(slot.meaning()) ? "" : "the ") + slot.meaning())
-                + slot.instead().map(other -> ", or " + other.slot().key()).orElse("")
+                + slot.instead().stream()
+                        .filter(other -> !other.slot().isByPoints())
+                        .map(other -> ", or " + other.slot().key())
+                        .collect(joining())
                 + usual(slot);
     }
 

@@ -12,6 +12,7 @@ import static evenhand.catalogue.Slot.ratio;
 
 import evenhand.car.Air;
 import evenhand.car.Axle;
+import evenhand.car.Brakes;
 import evenhand.car.Car;
 import evenhand.car.Drive;
 import evenhand.car.End;
@@ -19,6 +20,8 @@ import evenhand.car.Seat;
 import evenhand.car.Steering;
 import evenhand.car.Weights;
 import evenhand.quantity.Dimension;
+import evenhand.quantity.InvalidValue;
+import java.util.OptionalDouble;
 
 /** The whole car. */
 final class CarCatalogue {
@@ -112,8 +115,10 @@ final class CarCatalogue {
             .within(0, 0.9)
             .defaultsTo(0.0);
 
-    static final Slot<Axle> FRONT = group(End.FRONT.key(), AxleCatalogue.AXLE).means("front axle");
-    static final Slot<Axle> REAR = group(End.REAR.key(), AxleCatalogue.AXLE).means("rear axle");
+    static final Slot<Given.OnAxle> FRONT =
+            group(End.FRONT.key(), AxleCatalogue.AXLE).means("front axle");
+    static final Slot<Given.OnAxle> REAR =
+            group(End.REAR.key(), AxleCatalogue.AXLE).means("rear axle");
 
     static final Slot<Double> BIAS_RATIO = ratio("biasRatio")
             .means("greater share of the drive force over the lesser at which the differential gives way")
@@ -190,6 +195,18 @@ final class CarCatalogue {
     static final Slot<Seat> SEAT =
             group("seat", SEAT_SHAPE).means("where the driver sits").defaultsTo(Seat.USUAL);
 
+    static final Slot<Double> FRONT_BRAKE_SHARE = ratio("frontShare")
+            .optional()
+            .means("share of the brake force at the front wheels")
+            .measured("brake tester, or worked out from pistons and discs", Amount.of(0.03))
+            .usual(0.5, 0.85)
+            .takes(Slot.Work.REBUILDING)
+            .within(0, 1);
+    static final Shape<Brakes> BRAKES_SHAPE =
+            shape("brakes", v -> new Brakes(v.maybe(FRONT_BRAKE_SHARE)), FRONT_BRAKE_SHARE);
+    static final Slot<Brakes> BRAKES =
+            group("brakes", BRAKES_SHAPE).byPoints().means("brakes").defaultsTo(Brakes.USUAL);
+
     static final Shape<Car> CAR = shape(
             "car",
             CarCatalogue::car,
@@ -207,7 +224,8 @@ final class CarCatalogue {
             REAR,
             DRIVE,
             PITCH_INERTIA,
-            SEAT);
+            SEAT,
+            BRAKES);
 
     private CarCatalogue() {}
 
@@ -222,8 +240,8 @@ final class CarCatalogue {
 
     private static Car car(Values v) {
         Weights weights = WeightCatalogue.weights(v);
-        Axle front = v.of(FRONT);
-        Axle rear = v.of(REAR);
+        Axle front = axle(v.of(FRONT), End.FRONT);
+        Axle rear = axle(v.of(REAR), End.REAR);
         double cgHeight =
                 v.optional(CG_HEIGHT).orElseGet(() -> v.of(AXLE_LIFT).cgHeight(weights, v.of(WHEELBASE), front, rear));
         return new Car(
@@ -231,13 +249,39 @@ final class CarCatalogue {
                 v.of(WHEELBASE),
                 cgHeight,
                 v.of(CHASSIS),
-                v.of(STEERING),
+                steering(v, front),
                 v.of(AIR),
                 v.of(ROLLING_RESISTANCE),
                 front,
                 rear,
                 v.of(DRIVE),
                 v.maybe(PITCH_INERTIA),
-                v.of(SEAT));
+                v.of(SEAT),
+                v.of(BRAKES));
+    }
+
+    private static Axle axle(Given.OnAxle given, End end) {
+        try {
+            return given.at(end);
+        } catch (InvalidValue invalid) {
+            throw new InvalidValue(Path.join(end.key(), invalid.component()), String.valueOf(invalid.getMessage()));
+        }
+    }
+
+    /** The steering gear; how much the inner wheel is steered more is the links' to say, where they steer. */
+    private static Steering steering(Values v, Axle front) {
+        Steering given = v.of(STEERING);
+        OptionalDouble byLinks = front.links().isPresent()
+                ? LinksAtRest.ackermannShare(front.links().get())
+                : OptionalDouble.empty();
+        if (byLinks.isEmpty()) {
+            return given;
+        }
+        InvalidValue.require(
+                !v.isGiven(STEERING, ACKERMANN_SHARE),
+                Path.join(STEERING.key(), ACKERMANN_SHARE.key()),
+                "the links decide this, " + OnLinks.comesOut(OnLinks.ratio(byLinks.getAsDouble()))
+                        + "; take it out, or take out car.front.links");
+        return new Steering(given.ratio(), byLinks.getAsDouble());
     }
 }

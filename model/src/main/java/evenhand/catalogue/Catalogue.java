@@ -2,6 +2,7 @@ package evenhand.catalogue;
 
 import evenhand.car.Axle;
 import evenhand.car.Bar;
+import evenhand.car.Brakes;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.InertiaEstimate;
@@ -110,6 +111,7 @@ public final class Catalogue {
                         Bar.Round.RULE,
                         Dimension.ROLL_STIFFNESS.metric()));
             }
+            axle.links().ifPresent(links -> worked.addAll(RodRates.estimated(end, links)));
         }
         return List.copyOf(worked);
     }
@@ -169,6 +171,20 @@ public final class Catalogue {
                 Adjustable.Origin.ESTIMATED,
                 Seat.RULE,
                 Dimension.LENGTH.metric());
+    }
+
+    /** What the travel of links by points estimates where it is not given: the share of the front brakes. */
+    public static List<Adjustable> estimatedForTravel(Car car) {
+        return car.brakes().frontShare().isPresent()
+                ? List.of()
+                : List.of(new Adjustable(
+                        Path.join(CarCatalogue.BRAKES.key(), CarCatalogue.FRONT_BRAKE_SHARE.key()),
+                        CarCatalogue.FRONT_BRAKE_SHARE,
+                        car.frontBrakeShare(),
+                        Brakes.TOLERANCE,
+                        Adjustable.Origin.ESTIMATED,
+                        Brakes.RULE,
+                        Dimension.RATIO.metric()));
     }
 
     private static Adjustable inertia(String path, Slot<Double> slot, double si, double tolerance, String rule) {

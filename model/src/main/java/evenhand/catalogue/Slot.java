@@ -2,6 +2,7 @@ package evenhand.catalogue;
 
 import evenhand.car.Curve;
 import evenhand.quantity.Dimension;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,7 +85,7 @@ public final class Slot<V> {
     private final boolean required;
     private final Told told;
     private final Optional<StandIn<V>> standIn;
-    private final Optional<Instead> instead;
+    private final List<Instead> instead;
 
     /** What it takes to give a car another value. */
     public enum Work {
@@ -117,6 +118,7 @@ public final class Slot<V> {
         private String why = "";
         private Work work = Work.SETTING;
         private Optional<WayBack> wayBack = Optional.empty();
+        private boolean byPoints;
 
         private Told() {}
 
@@ -130,6 +132,7 @@ public final class Slot<V> {
             why = other.why;
             work = other.work;
             wayBack = other.wayBack;
+            byPoints = other.byPoints;
         }
     }
 
@@ -139,7 +142,7 @@ public final class Slot<V> {
             boolean required,
             Told told,
             Optional<StandIn<V>> standIn,
-            Optional<Instead> instead) {
+            List<Instead> instead) {
         this.key = key;
         this.content = content;
         this.required = required;
@@ -149,7 +152,7 @@ public final class Slot<V> {
     }
 
     private static <V> Slot<V> of(String key, Content<V> content) {
-        return new Slot<>(key, content, true, new Told(), Optional.empty(), Optional.empty());
+        return new Slot<>(key, content, true, new Told(), Optional.empty(), List.of());
     }
 
     public static Slot<Double> measure(String key, Dimension dimension) {
@@ -260,6 +263,11 @@ public final class Slot<V> {
         return told(more -> more.wayBack = Optional.of(way));
     }
 
+    /** Belongs to links that are measured by points: nobody is shown it on a car that has none. */
+    public Slot<V> byPoints() {
+        return told(more -> more.byPoints = true);
+    }
+
     private Slot<V> told(Consumer<Told> say) {
         Told more = new Told(told);
         say.accept(more);
@@ -273,12 +281,18 @@ public final class Slot<V> {
 
     /** Belongs there only where the other is absent; both together are an error. */
     public Slot<V> unless(Slot<?> other) {
-        return new Slot<>(key, content, required, told, standIn, Optional.of(new Instead(other, false)));
+        return instead(new Instead(other, false));
     }
 
     /** Is not asked for where the other is given; both together are accepted, and the other counts. */
     public Slot<V> notNeededWith(Slot<?> other) {
-        return new Slot<>(key, content, required, told, standIn, Optional.of(new Instead(other, true)));
+        return instead(new Instead(other, true));
+    }
+
+    private Slot<V> instead(Instead other) {
+        List<Instead> more = new ArrayList<>(instead);
+        more.add(other);
+        return new Slot<>(key, content, required, told, standIn, List.copyOf(more));
     }
 
     /** Where absent, this value holds without a word. */
@@ -373,6 +387,11 @@ public final class Slot<V> {
         return standIn;
     }
 
+    /** Whether it belongs to links that are measured by points. */
+    public boolean isByPoints() {
+        return told.byPoints;
+    }
+
     /** What it takes to give a car another value. */
     public Work work() {
         return told.work;
@@ -383,8 +402,8 @@ public final class Slot<V> {
         return told.wayBack.orElse(told.work == Work.SETTING ? WayBack.TURNED_BACK : WayBack.NONE);
     }
 
-    /** The slot that may be given instead of this one. */
-    public Optional<Instead> instead() {
+    /** The slots of which any may be given instead of this one. */
+    public List<Instead> instead() {
         return instead;
     }
 

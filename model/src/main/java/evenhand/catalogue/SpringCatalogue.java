@@ -2,14 +2,25 @@ package evenhand.catalogue;
 
 import static evenhand.catalogue.Shape.shape;
 import static evenhand.catalogue.Slot.angle;
+import static evenhand.catalogue.Slot.choice;
+import static evenhand.catalogue.Slot.group;
+import static evenhand.catalogue.Slot.inOrder;
 import static evenhand.catalogue.Slot.length;
 import static evenhand.catalogue.Slot.measure;
 import static evenhand.catalogue.Slot.ratio;
+import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.car.Bar;
 import evenhand.car.Spring;
+import evenhand.car.links.BarArm;
+import evenhand.car.links.CarriedOn;
+import evenhand.car.links.Pair;
+import evenhand.car.links.SpringLine;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Springs at a wheel of its own and on a live axle, and anti-roll bars. */
 final class SpringCatalogue {
@@ -73,28 +84,76 @@ final class SpringCatalogue {
             .usualStep(Amount.of(0.01))
             .within(0.001, 2);
 
-    static final Shape<Spring.AtWheel> AT_WHEEL = shape(
+    static final Slot<Values> TOP =
+            PointCatalogue.point("top", "upper end of its line on the body").optional();
+    private static final String BOTTOM_WORDS = "lower end of its line on the moving part";
+    static final Slot<Values> BOTTOM_AT_WHEEL =
+            group("bottom", PointCatalogue.POINT_ON).byPoints().optional().means(BOTTOM_WORDS);
+    static final Slot<Values> BOTTOM_ON_AXLE =
+            group("bottom", PointCatalogue.POINT).byPoints().optional().means(BOTTOM_WORDS);
+
+    /** What a coil stands around. */
+    private enum Around {
+        DAMPER,
+        STRUT
+    }
+
+    private static final Slot<Around> AROUND = choice("around", inOrder("damper", Around.DAMPER, "strut", Around.STRUT))
+            .byPoints()
+            .optional()
+            .means("what the coil stands around, instead of points of its own");
+
+    static final Slot<Double> FITTINGS = length("fittings")
+            .byPoints()
+            .optional()
+            .means("how much longer the line is than the coil on it")
+            .measured("tape along the damper", Amount.of(0.002))
+            .usual(0, 0.25)
+            .takes(Slot.Work.REBUILDING)
+            .within(-1, 1);
+
+    private static final Slot<Values> RIGHT_AT_WHEEL =
+            PointCatalogue.right("springPointsAtWheel", TOP, BOTTOM_AT_WHEEL);
+    private static final Slot<Values> RIGHT_ON_AXLE = PointCatalogue.right("springPointsOnAxle", TOP, BOTTOM_ON_AXLE);
+
+    static final Slot<Double> WHEEL_SPRING_MOTION_RATIO =
+            SPRING_MOTION_RATIO.notNeededWith(TOP).notNeededWith(AROUND);
+
+    static final Shape<Given.OfSpring<Spring.AtWheel>> AT_WHEEL = shape(
             "springAtWheel",
-            v -> new Spring.AtWheel(v.of(RATE), v.of(SPRING_MOTION_RATIO), lengths(v)),
+            SpringCatalogue::atWheel,
             RATE,
-            SPRING_MOTION_RATIO,
+            WHEEL_SPRING_MOTION_RATIO,
             INSTALLED_LENGTH,
             FREE_LENGTH,
-            SOLID_LENGTH);
+            SOLID_LENGTH,
+            TOP,
+            BOTTOM_AT_WHEEL,
+            AROUND,
+            FITTINGS,
+            RIGHT_AT_WHEEL);
 
-    static final Slot<Double> AXLE_SPRING_MOTION_RATIO = SPRING_MOTION_RATIO.unless(LEAN);
+    static final Slot<Double> AXLE_SPRING_MOTION_RATIO =
+            SPRING_MOTION_RATIO.unless(LEAN).notNeededWith(TOP).notNeededWith(AROUND);
 
-    static final Shape<Spring> ON_AXLE = shape(
+    private static final Slot<Double> AXLE_SPRING_BASE = BASE.notNeededWith(TOP).notNeededWith(AROUND);
+
+    static final Shape<Given.OfSpring<Spring>> ON_AXLE = shape(
             "springOnAxle",
             SpringCatalogue::onAxle,
             RATE,
-            BASE,
+            AXLE_SPRING_BASE,
             LEAN,
             AXLE_SPRING_MOTION_RATIO,
             LOWER_MOUNT_HEIGHT,
             INSTALLED_LENGTH,
             FREE_LENGTH,
-            SOLID_LENGTH);
+            SOLID_LENGTH,
+            TOP,
+            BOTTOM_ON_AXLE,
+            AROUND,
+            FITTINGS,
+            RIGHT_ON_AXLE);
 
     static Slot<Double> motionRatio(String meaning) {
         return ratio("motionRatio")
@@ -106,15 +165,65 @@ final class SpringCatalogue {
                 .within(0.01, 10);
     }
 
-    private static Spring onAxle(Values v) {
+    private static Given.OfSpring<Spring.AtWheel> atWheel(Values v) {
+        Optional<SpringLine> line = line(v, BOTTOM_AT_WHEEL, RIGHT_AT_WHEEL);
+        Spring.Lengths lengths = lengths(v);
+        return new Given.OfSpring<>(
+                v.of(RATE),
+                lengths,
+                line.isPresent()
+                        ? Optional.empty()
+                        : Optional.of(new Spring.AtWheel(v.of(RATE), v.of(WHEEL_SPRING_MOTION_RATIO), lengths)),
+                line);
+    }
+
+    private static Given.OfSpring<Spring> onAxle(Values v) {
+        Optional<SpringLine> line = line(v, BOTTOM_ON_AXLE, RIGHT_ON_AXLE);
+        return new Given.OfSpring<>(
+                v.of(RATE), lengths(v), line.isPresent() ? Optional.empty() : Optional.of(knownOnAxle(v)), line);
+    }
+
+    /** The line between points, or around something else that has them. */
+    private static Optional<SpringLine> line(Values v, Slot<Values> bottom, Slot<Values> right) {
+        if (v.has(AROUND)) {
+            require(
+                    !v.has(TOP) && !v.has(bottom),
+                    "around",
+                    "stands beside points of its own; leave out one of the two");
+            double fittings = v.optional(FITTINGS).orElse(0.0);
+            return Optional.of(
+                    v.of(AROUND) == Around.STRUT
+                            ? new SpringLine.AroundStrut(fittings)
+                            : new SpringLine.AroundDamper(fittings));
+        }
+        if (!v.has(TOP) && !v.has(bottom)) {
+            require(
+                    !v.has(FITTINGS),
+                    FITTINGS.key(),
+                    "belongs to a spring around a damper or a strut; write \"around\"");
+            return Optional.empty();
+        }
+        require(v.has(TOP), TOP.key(), "is missing: a spring by points has its top and its bottom");
+        require(v.has(bottom), bottom.key(), "is missing: a spring by points has its top and its bottom");
+        require(!v.has(FITTINGS), FITTINGS.key(), "belongs to a spring around a damper or a strut; take it out");
+        return Optional.of(new SpringLine.BetweenPoints(Sided.pair(
+                v,
+                right,
+                side -> new SpringLine.Ends(
+                        PointCatalogue.point(side, TOP),
+                        PointCatalogue.point(side, bottom),
+                        bottom == BOTTOM_AT_WHEEL ? side.below(bottom).of(PointCatalogue.ON) : CarriedOn.AXLE))));
+    }
+
+    private static Spring knownOnAxle(Values v) {
         if (!v.has(LEAN)) {
-            return new Spring.Upright(v.of(RATE), v.of(BASE), v.of(AXLE_SPRING_MOTION_RATIO), lengths(v));
+            return new Spring.Upright(v.of(RATE), v.of(AXLE_SPRING_BASE), v.of(AXLE_SPRING_MOTION_RATIO), lengths(v));
         }
         double height = v.optional(LOWER_MOUNT_HEIGHT)
                 .orElseThrow(() -> new InvalidValue(
                         LOWER_MOUNT_HEIGHT.key(),
                         "is missing: a spring with lean needs the " + LOWER_MOUNT_HEIGHT.meaning()));
-        return new Spring.Leaning(v.of(RATE), v.of(BASE), v.of(LEAN), height, lengths(v));
+        return new Spring.Leaning(v.of(RATE), v.of(AXLE_SPRING_BASE), v.of(LEAN), height, lengths(v));
     }
 
     private static Spring.Lengths lengths(Values v) {
@@ -171,26 +280,71 @@ final class SpringCatalogue {
             .within(0.01, 1)
             .defaultsTo(1.0);
 
-    static final Shape<Bar> BAR = shape(
-            "bar",
-            SpringCatalogue::bar,
-            BAR_ROLL_STIFFNESS,
-            DIAMETER,
-            ARM_LENGTH.unless(BAR_ROLL_STIFFNESS),
-            ACTIVE_LENGTH.unless(BAR_ROLL_STIFFNESS),
-            LINK_RATIO.unless(BAR_ROLL_STIFFNESS),
-            BUSH_FACTOR.unless(BAR_ROLL_STIFFNESS));
+    static final Slot<Values> BAR_PIVOT = PointCatalogue.point(
+                    "pivot", "point on the bar's axis, which runs across the car")
+            .optional();
+    private static final Slot<Values> ARM_END = PointCatalogue.point("armEnd", "end of the drop link on the bar's arm")
+            .optional();
+    private static final String LINK_END_WORDS = "other end of the drop link, on the moving part";
+    private static final Slot<Values> LINK_END_AT_WHEEL =
+            group("linkEnd", PointCatalogue.POINT_ON).byPoints().optional().means(LINK_END_WORDS);
+    private static final Slot<Values> LINK_END_ON_AXLE =
+            group("linkEnd", PointCatalogue.POINT).byPoints().optional().means(LINK_END_WORDS);
 
-    private static Bar bar(Values v) {
-        if (v.has(BAR_ROLL_STIFFNESS)) {
-            return new Bar.Measured(v.of(BAR_ROLL_STIFFNESS));
+    static final Shape<Given.OfBar> BAR_AT_WHEEL = bar(
+            "barAtWheel",
+            LINK_END_AT_WHEEL,
+            PointCatalogue.right("barPointsAtWheel", BAR_PIVOT, ARM_END, LINK_END_AT_WHEEL));
+    static final Shape<Given.OfBar> BAR_ON_AXLE = bar(
+            "barOnAxle",
+            LINK_END_ON_AXLE,
+            PointCatalogue.right("barPointsOnAxle", BAR_PIVOT, ARM_END, LINK_END_ON_AXLE));
+
+    private static Shape<Given.OfBar> bar(String name, Slot<Values> linkEnd, Slot<Values> right) {
+        return shape(
+                name,
+                v -> bar(v, linkEnd, right),
+                BAR_ROLL_STIFFNESS,
+                DIAMETER,
+                ARM_LENGTH.unless(BAR_ROLL_STIFFNESS),
+                ACTIVE_LENGTH.unless(BAR_ROLL_STIFFNESS),
+                LINK_RATIO.unless(BAR_ROLL_STIFFNESS),
+                BUSH_FACTOR.unless(BAR_ROLL_STIFFNESS),
+                BAR_PIVOT,
+                ARM_END,
+                linkEnd,
+                right);
+    }
+
+    private static Given.OfBar bar(Values v, Slot<Values> linkEnd, Slot<Values> right) {
+        Optional<Pair<BarArm>> points = Optional.empty();
+        if (v.has(BAR_PIVOT) || v.has(ARM_END) || v.has(linkEnd)) {
+            for (Slot<Values> slot : List.of(BAR_PIVOT, ARM_END, linkEnd)) {
+                require(v.has(slot), slot.key(), "is missing: a bar by points has its pivot, armEnd and linkEnd");
+            }
+            points = Optional.of(Sided.pair(
+                    v,
+                    right,
+                    side -> new BarArm(
+                            PointCatalogue.point(side, BAR_PIVOT),
+                            PointCatalogue.point(side, ARM_END),
+                            PointCatalogue.point(side, linkEnd),
+                            linkEnd == LINK_END_AT_WHEEL
+                                    ? side.below(linkEnd).of(PointCatalogue.ON)
+                                    : CarriedOn.AXLE)));
         }
-        return new Bar.Round(
-                v.of(DIAMETER),
-                needed(v, ARM_LENGTH),
-                needed(v, ACTIVE_LENGTH),
-                needed(v, LINK_RATIO),
-                v.of(BUSH_FACTOR));
+        if (v.has(BAR_ROLL_STIFFNESS)) {
+            Bar bar = new Bar.Measured(v.of(BAR_ROLL_STIFFNESS));
+            return new Given.OfBar(ratio -> bar, OptionalDouble.empty(), false, points);
+        }
+        double armLength = needed(v, ARM_LENGTH);
+        double activeLength = needed(v, ACTIVE_LENGTH);
+        OptionalDouble given = points.isPresent() ? v.maybe(LINK_RATIO) : OptionalDouble.of(needed(v, LINK_RATIO));
+        return new Given.OfBar(
+                ratio -> new Bar.Round(v.of(DIAMETER), armLength, activeLength, ratio, v.of(BUSH_FACTOR)),
+                given,
+                true,
+                points);
     }
 
     private static double needed(Values v, Slot<Double> slot) {

@@ -8,10 +8,18 @@ import java.util.OptionalDouble;
 /** The values of one object's slots, absent ones filled in as far as something stands in for them. */
 public final class Values {
     private final Shape.Plain<?> plain;
+    private final Entries entries;
     private final Map<String, Object> values = new HashMap<>();
 
-    Values(Shape.Plain<?> plain) {
+    Values(Shape.Plain<?> plain, Entries entries) {
         this.plain = plain;
+        this.entries = entries;
+    }
+
+    /** Whether the person gave something under this key of an object below. */
+    boolean isGiven(Slot<?> group, Slot<?> below) {
+        return entries.given().get(group.key()) instanceof Entries inside
+                && inside.given().containsKey(below.key());
     }
 
     <V> void put(Slot<V> slot, V value) {

@@ -58,7 +58,7 @@ public abstract sealed class AxleLinkage permits LiveAxleLinkage, WheelPairLinka
         return mounts(side).damperRatio(0);
     }
 
-    /** Whether the bar has points. */
+    /** Whether the bar has points, and its drop link follows to the present pose. */
     public final boolean hasBar() {
         return mounts(Side.LEFT).hasBar();
     }

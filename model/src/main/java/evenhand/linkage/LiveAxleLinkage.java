@@ -87,26 +87,19 @@ public final class LiveAxleLinkage extends AxleLinkage {
 
     @Override
     public boolean moveTo(double leftTravel, double rightTravel) {
-        double leftBefore = pose.leftTravel();
-        double rightBefore = pose.rightTravel();
         if (!pose.moveTo(leftTravel, rightTravel)) {
             return false;
         }
-        if (!read()) {
-            pose.moveTo(leftBefore, rightBefore);
-            read();
-            return false;
-        }
+        read();
         return true;
     }
 
-    private boolean read() {
+    private void read() {
         left.read();
         right.read();
-        boolean leftReached = leftMounts.read();
-        boolean reached = rightMounts.read() && leftReached;
+        leftMounts.read();
+        rightMounts.read();
         rollCentre();
-        return reached;
     }
 
     private static double middle(double left, double right) {

@@ -66,7 +66,7 @@ public final class Travel {
                 range,
                 hold,
                 rest,
-                rollCentrePerBump(),
+                rollCentrePerBump(axle),
                 heave,
                 roll,
                 oneWheel,
@@ -141,7 +141,7 @@ public final class Travel {
      * told from eight poses by the central difference of order 8 instead: exact to a polynomial of that order, with an error
      * some (2.5 mm/link length)⁸ and a rounding error below 1e-9.
      */
-    private OptionalDouble rollCentrePerBump() {
+    public static OptionalDouble rollCentrePerBump(AxleLinkage axle) {
         double[] weights = {4.0 / 5, -1.0 / 5, 4.0 / 105, -1.0 / 280};
         double sum = 0;
         for (int i = 1; i <= weights.length; i++) {

@@ -49,23 +49,17 @@ public final class WheelLinkage {
      * @return false, and the pose as it was, where the links do not reach so far
      */
     public boolean moveTo(double travel, double rack) {
-        double travelBefore = pose.travel();
-        double rackBefore = pose.rack();
         if (!pose.moveTo(travel, rack)) {
             return false;
         }
-        if (!read()) {
-            pose.moveTo(travelBefore, rackBefore);
-            read();
-            return false;
-        }
+        read();
         return true;
     }
 
-    private boolean read() {
+    private void read() {
         wheel.read();
         pose.kingpin(kingpin);
-        return mounts.read();
+        mounts.read();
     }
 
     public Side side() {

@@ -117,15 +117,17 @@ final class WheelMounts {
         return Place.of(eye.at(), side).plus(eye.shim(), bolt(eye, side).along());
     }
 
-    /** Sets everything for the present pose; false where the bar's drop link cannot follow. */
-    boolean read() {
+    /** Sets everything for the present pose. */
+    void read() {
         if (damper.isPresent()) {
             damper.get().read();
         }
         if (spring.isPresent()) {
             spring.get().read();
         }
-        return bar.isEmpty() || bar.get().read();
+        if (bar.isPresent()) {
+            bar.get().read();
+        }
     }
 
     boolean hasSpring() {
@@ -140,8 +142,9 @@ final class WheelMounts {
         return upperBolt.isPresent();
     }
 
+    /** Whether there is a bar by points and its drop link follows so far: it holds no wheel, so it ends no travel. */
     boolean hasBar() {
-        return bar.isPresent();
+        return bar.isPresent() && bar.get().follows;
     }
 
     /** Length of the coil, m. */
@@ -210,6 +213,7 @@ final class WheelMounts {
         private final Place linkEnd;
         final double[] ratios = new double[Part.MOTIONS];
         double turned;
+        boolean follows;
 
         BarLink(Pair<BarArm> both, Side side, Function<CarriedOn, Part> parts) {
             BarArm given = both.of(side);
@@ -231,7 +235,7 @@ final class WheelMounts {
          * <pre>  X·cos α + Z·sin α = (ρ² + D² + Δy² − l²)/(2ρ),  dα = n·w/(ρ·n·t) </pre>
          * n along the link, t square to the arm; it stays on the side of the line to the link's end where it was measured.
          */
-        boolean read() {
+        void read() {
             double qx = part.placeX(linkEnd.x(), linkEnd.y(), linkEnd.z());
             double qy = part.placeY(linkEnd.x(), linkEnd.y(), linkEnd.z());
             double qz = part.placeZ(linkEnd.x(), linkEnd.y(), linkEnd.z());
@@ -241,8 +245,9 @@ final class WheelMounts {
             double square = x * x + z * z;
             double cosine = (arm * arm + square + across * across - link * link) / (2 * arm);
             double rest = square - cosine * cosine;
-            if (!(rest >= 0)) {
-                return false;
+            follows = rest >= 0;
+            if (!follows) {
+                return;
             }
             double angle = Math.atan2(z, x) + branch * Math.atan2(Math.sqrt(rest), cosine);
             turned = Angles.wrapped(measuredAngle - angle);
@@ -257,7 +262,6 @@ final class WheelMounts {
                         + nz * part.speedZ(motion, qx, qy, qz);
                 ratios[motion] = Math.abs(along / across1);
             }
-            return true;
         }
     }
 }

@@ -107,6 +107,18 @@ public final class OptionText {
         return reserve;
     }
 
+    /** A size between two others, SI. */
+    public static double size(
+            String option, String text, Dimension dimension, double least, double most, String example) throws Mistake {
+        double size = quantity(option, text, dimension, dimension.largest(), example);
+        if (size < least || size > most) {
+            throw new Mistake(option + " \"" + text + "\": must lie between "
+                    + Quantity.of(least, dimension.metric()).text() + " and "
+                    + Quantity.of(most, dimension.metric()).text() + ", for example " + example);
+        }
+        return size;
+    }
+
     private static boolean inFeet(String text) {
         return text.contains("ft") || text.contains("in");
     }

@@ -201,10 +201,9 @@ public record Form(List<Section> sections) {
     }
 
     private static boolean excludes(Shape.Plain<?> shape, String one, String other) {
-        return shape.slot(one)
-                .flatMap(Slot::instead)
-                .filter(instead -> !instead.both() && instead.slot().key().equals(other))
-                .isPresent();
+        return shape.slot(one).stream()
+                .flatMap(slot -> slot.instead().stream())
+                .anyMatch(instead -> !instead.both() && instead.slot().key().equals(other));
     }
 
     /** The fields that an object cannot do without, or all where it is the one that is drafted. */
@@ -290,6 +289,9 @@ public record Form(List<Section> sections) {
             for (Slot<?> slot : plain.slots()) {
                 Optional<Entry> entry = given.flatMap(own -> own.get(slot.key()));
                 String here = Path.join(path, slot.key());
+                if (entry.isEmpty() && slot.isByPoints()) {
+                    continue;
+                }
                 if (slot.content() instanceof Content.Group<?> group) {
                     object(
                             here,

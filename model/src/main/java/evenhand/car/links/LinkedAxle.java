@@ -15,4 +15,7 @@ public sealed interface LinkedAxle permits LinkedWheels, LinkedLiveAxle {
 
     /** The same axle with the body so far down, m. */
     LinkedAxle down(double by);
+
+    /** The same axle in a car. */
+    LinkedAxle inCar(SideView seen, Optional<Carried> standing);
 }

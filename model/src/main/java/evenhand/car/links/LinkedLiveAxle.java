@@ -68,4 +68,9 @@ public record LinkedLiveAxle(
     public LinkedLiveAxle down(double by) {
         return new LinkedLiveAxle(stance.down(by), links, locator, mounts, propShaft, sideView, carried);
     }
+
+    @Override
+    public LinkedLiveAxle inCar(SideView seen, Optional<Carried> standing) {
+        return new LinkedLiveAxle(stance, links, locator, mounts, propShaft, seen, standing);
+    }
 }

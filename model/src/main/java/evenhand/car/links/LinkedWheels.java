@@ -70,4 +70,9 @@ public record LinkedWheels(Stance stance, WheelLinks links, Mounts mounts, SideV
     public LinkedWheels down(double by) {
         return new LinkedWheels(stance.down(by), links, mounts, sideView, carried);
     }
+
+    @Override
+    public LinkedWheels inCar(SideView seen, Optional<Carried> standing) {
+        return new LinkedWheels(stance, links, mounts, seen, standing);
+    }
 }

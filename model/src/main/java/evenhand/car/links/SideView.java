@@ -18,6 +18,11 @@ public record SideView(double wheelbase, double cgHeight, double frontBrakeShare
         require(frontBrakeShare >= 0 && frontBrakeShare <= 1, "frontShare", "must lie between 0 and 1");
     }
 
+    /** An axle by itself, whose shares of dive and squat nobody asks for: they wait for the car. */
+    public static SideView ofAxleAlone(BrakesAt brakesAt) {
+        return new SideView(1, 1, 0.5, brakesAt, false);
+    }
+
     /**
      * Share of the brake force at the front for which both ends reach one friction together at 0.8 g.
      *
