@@ -21,11 +21,7 @@ record AxleRod(String name, Optional<Side> view, Place body, Place axle, Rod rod
         ON_AXLE
     }
 
-    /** Length as it was made, m. */
-    double length() {
-        return measured() + rod.longer();
-    }
-
+    /** Length between the points as measured, m. */
     double measured() {
         return body.distanceTo(axle);
     }

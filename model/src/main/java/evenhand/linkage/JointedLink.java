@@ -38,14 +38,14 @@ final class JointedLink {
     double greatestMovingAngle;
 
     /** Made with the axle at rest. */
-    JointedLink(String name, Optional<Side> side, Rod rod, double length, Bolts bolts, Ends ends, Part part) {
+    JointedLink(String name, Optional<Side> side, Rod rod, Bolts bolts, Ends ends, Part part) {
         this.name = name;
         this.rod = rod;
-        this.length = length;
         this.ends = ends;
         this.part = part;
         ends.read(body, moving);
         Place line = new Place(moving[0] - body[0], moving[1] - body[1], moving[2] - body[2]);
+        length = line.length();
         slopes = LinkSlopes.of(line, side);
         Place along = line.unit();
         Place bolt;

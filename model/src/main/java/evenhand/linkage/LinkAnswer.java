@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * A link at rest and through the travel.
  *
  * @param name of the part
- * @param length as it was made, free of force: as measured plus {@code longer}, m
+ * @param length between its ends at rest, m: as measured plus {@code longer}, and what it gives where the axle binds
  * @param slopes at rest
  * @param bodyJoint greatest angle of its joint on the body over heave, roll and one wheel, rad
  * @param movingJoint of its joint on the axle or the wheel, rad

@@ -54,7 +54,6 @@ public final class LiveAxleLinkage extends AxleLinkage {
                     link.name(),
                     link.view(),
                     link.rod(),
-                    link.length(),
                     JointedLink.Bolts.LEVEL,
                     (body, moving) -> {
                         pose.bodyEnd(rod, body);

@@ -32,13 +32,10 @@ public final class WheelPairLinkage extends AxleLinkage {
         for (Side side : Side.values()) {
             WheelPose pose = wheel(side).pose();
             Rod rod = pose.tieRod().rod();
-            double measured = Place.of(pose.tieRod().inner(), side)
-                    .distanceTo(Place.of(pose.tieRod().outer(), side));
             links.add(new JointedLink(
                     side == Side.LEFT ? "tieRodLeft" : "tieRodRight",
                     Optional.of(side),
                     rod,
-                    measured + rod.longer(),
                     JointedLink.Bolts.UPRIGHT,
                     pose::tieRodEnds,
                     pose.upright));
