@@ -18,7 +18,7 @@ import evenhand.words.Units;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.List;
-import java.util.concurrent.Semaphore;
+import java.util.concurrent.CountDownLatch;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javax.swing.JButton;
@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Timeout;
 class AnswerPaneTest {
     /** Takes until it is let through, or stopped. */
     private static final class Slow implements Question {
-        private final Semaphore door = new Semaphore(0);
+        private final CountDownLatch door = new CountDownLatch(1);
 
         @Override
         public String key() {
@@ -51,7 +51,7 @@ class AnswerPaneTest {
         @Override
         public Reply answer(Asked asked, Progress progress) {
             progress.at(0.3);
-            while (!door.tryAcquire()) {
+            while (door.getCount() > 0) {
                 progress.goOn();
                 Thread.onSpinWait();
             }
@@ -129,7 +129,7 @@ class AnswerPaneTest {
                 assertThat(title(pane) + " " + pane.said()).isEqualTo("How quick is it? As quick as that.");
                 bench[0].act(new LookAct.Ask("slow"));
             });
-            slow.door.release();
+            slow.door.countDown();
             until(() -> {
                 assertThat(title(pane) + " " + pane.said())
                         .isIn(
@@ -165,7 +165,7 @@ class AnswerPaneTest {
 
             click(pane, "ask again");
             until(() -> isShown(pane, "stop") && !isShown(pane, "ask again"));
-            slow.door.release();
+            slow.door.countDown();
             until(() -> pane.said().equals("Long enough."));
             until(() -> !isShown(pane, "ask again") && !isShown(pane, "stop"));
         }

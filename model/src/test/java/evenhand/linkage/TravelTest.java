@@ -330,7 +330,8 @@ class TravelTest {
                             moved.placeX(a.x(), a.y(), a.z()),
                             moved.placeY(a.x(), a.y(), a.z()),
                             moved.placeZ(a.x(), a.y(), a.z()));
-                    double change = end.distanceTo(rod.body()) - (rod.measured() + rod.rod().longer());
+                    double change = end.distanceTo(rod.body())
+                            - (rod.measured() + rod.rod().longer());
                     sum += rod.rod().rate() * change * change / 2;
                 }
                 return sum;

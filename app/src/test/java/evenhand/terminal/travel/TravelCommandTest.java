@@ -37,8 +37,17 @@ class TravelCommandTest {
     @Test
     void rowsGoInStepsFromDroopToBumpAndOutToBothEndsOfTheRange() {
         JsonNode axle = json(
-                        TOURER, "--axle", "rear", "--setup", "As measured", "--bump", "25 mm", "--droop", "10 mm",
-                        "--roll", "1.5 deg")
+                        TOURER,
+                        "--axle",
+                        "rear",
+                        "--setup",
+                        "As measured",
+                        "--bump",
+                        "25 mm",
+                        "--droop",
+                        "10 mm",
+                        "--roll",
+                        "1.5 deg")
                 .at("/setups/0/rear");
         assertThat(places(axle.get("heave"))).containsExactly(-10.0, 0.0, 10.0, 20.0, 25.0);
         assertThat(axle.get("roll")).hasSize(5);
@@ -66,8 +75,7 @@ class TravelCommandTest {
         double right = axle.at("/links/lowerLinkRight/length_m").asDouble();
         assertThat(right - left).isCloseTo(0.004, within(1e-9));
         // a longer link pushes its end of the axle back: 4 mm over 1 m between the links
-        assertThat(axle.at("/rest/axleSteer_deg").asDouble())
-                .isCloseTo(-Math.toDegrees(0.004), within(0.02));
+        assertThat(axle.at("/rest/axleSteer_deg").asDouble()).isCloseTo(-Math.toDegrees(0.004), within(0.02));
         assertThat(axle.at("/rest/foreAft_m").asDouble()).isZero();
     }
 
@@ -77,8 +85,11 @@ class TravelCommandTest {
                 .out()
                 .lines()
                 .toList();
-        assertThat(lines.get(0)).startsWith("setup,axle,motion,leftTravel_m,rightTravel_m,").contains("left.toe_deg");
-        JsonNode axle = json(TOURER, "--axle", "front", "--setup", "As measured").at("/setups/0/front");
+        assertThat(lines.get(0))
+                .startsWith("setup,axle,motion,leftTravel_m,rightTravel_m,")
+                .contains("left.toe_deg");
+        JsonNode axle =
+                json(TOURER, "--axle", "front", "--setup", "As measured").at("/setups/0/front");
         assertThat(lines)
                 .hasSize(1
                         + axle.get("heave").size()
@@ -92,7 +103,8 @@ class TravelCommandTest {
     void otherAnswersTakeTheLinksByTheirSlopesAtRestAndSaySo() throws IOException {
         JsonNode rest = json(TOURER, "--setup", "As measured").at("/setups/0/rear/rest");
         JsonNode balance = asked("balance", TOURER, "--setup", "As measured", "--json");
-        assertThat(balance.at("/setups/0/assumed").toString()).contains("links at the rear taken by their slopes at rest");
+        assertThat(balance.at("/setups/0/assumed").toString())
+                .contains("links at the rear taken by their slopes at rest");
         double ratio = both(rest, "springRatio");
         String base = 1.4 * both(rest, "springRollRatio") / ratio + " m";
         ObjectNode file = (ObjectNode) new JsonMapper().readTree(Path.of(TOURER).toFile());
@@ -104,8 +116,12 @@ class TravelCommandTest {
                 .put("kind", "leaf springs")
                 .put("height", rest.get("rollCentreHeight_m").asDouble() + " m")
                 .put("perBump", rest.get("rollCentrePerBump").asDouble());
-        axle.putObject("spring").put("rate", "28 N/mm").put("motionRatio", ratio).put("base", base)
-                .put("installedLength", both(rest, "springLength_m") + " m").put("freeLength", "364 mm");
+        axle.putObject("spring")
+                .put("rate", "28 N/mm")
+                .put("motionRatio", ratio)
+                .put("base", base)
+                .put("installedLength", both(rest, "springLength_m") + " m")
+                .put("freeLength", "364 mm");
         ((ObjectNode) axle.get("damper"))
                 .remove(List.of("top", "bottom", "closedLength", "openLength"))
                 .put("motionRatio", both(rest, "damperRatio"))
@@ -142,7 +158,9 @@ class TravelCommandTest {
     }
 
     private static double both(JsonNode state, String figure) {
-        return (state.at("/left/" + figure).asDouble() + state.at("/right/" + figure).asDouble()) / 2;
+        return (state.at("/left/" + figure).asDouble()
+                        + state.at("/right/" + figure).asDouble())
+                / 2;
     }
 
     private static List<Double> places(JsonNode rows) {
