@@ -22,7 +22,7 @@ public final class NotGiven {
     public static Optional<String> inShort(List<Setup> setups, int most) {
         List<String> names = setups.stream()
                 .flatMap(setup -> setup.assumed().stream())
-                .map(one -> ChangeWords.name(one.path()))
+                .map(NotGiven::name)
                 .distinct()
                 .toList();
         if (names.isEmpty()) {
@@ -31,6 +31,10 @@ public final class NotGiven {
         int told = Math.min(most, names.size());
         return Optional.of(HEADING + ": " + String.join(", ", names.subList(0, told))
                 + (told < names.size() ? " and " + (names.size() - told) + " more" : "") + ".");
+    }
+
+    private static String name(Assumed one) {
+        return ChangeWords.name(one.path()) + (one.path().endsWith(".links") ? " beyond their slopes at rest" : "");
     }
 
     /** All that was taken as none, with the set-ups that it holds for where it does not hold for all. */

@@ -59,7 +59,7 @@ public record Assumed(String path, OptionalDouble value, String text, Optional<S
                 assumed.add(new Assumed(
                         end.key() + ".links",
                         OptionalDouble.empty(),
-                        "links at the " + end.key() + " taken by their slopes at rest in this answer"));
+                        "what the " + end.key() + " links do beyond their slopes at rest, which only travel follows"));
             }
             stops(car.axle(end).stops(), end, assumed);
             for (Adjustable value : values) {

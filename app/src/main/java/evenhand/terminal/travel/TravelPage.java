@@ -46,10 +46,16 @@ final class TravelPage {
         for (TravelReply.SetupTravel setup : reply.setups()) {
             page.heading(setup.setup().name());
             setup.setup().note().ifPresent(note -> page.paragraph("  ", "(" + note + ")"));
-            page.sentences(setup.words(units));
+            for (AxleTravel axle : setup.axles()) {
+                page.sentences(alike(setup, axle)
+                        .map(other ->
+                                List.of("Its " + axle.end().key() + " links do what they do in \"" + other + "\"."))
+                        .orElseGet(() -> TravelWords.of(axle, units)));
+            }
         }
         for (TravelReply.SetupTravel setup : reply.setups()) {
-            setup.axles()
+            setup.axles().stream()
+                    .filter(axle -> alike(setup, axle).isEmpty())
                     .forEach(axle ->
                             tables(setup.setup().name() + ", " + axle.end().key(), axle));
         }
@@ -59,6 +65,16 @@ final class TravelPage {
                 reply.setups().stream().map(TravelReply.SetupTravel::setup).toList();
         notes.notGiven(asked);
         return page.text();
+    }
+
+    /** The first of the set-ups before this one whose axle does the same to the last digit. */
+    private Optional<String> alike(TravelReply.SetupTravel setup, AxleTravel axle) {
+        return reply.setups().stream()
+                .takeWhile(other -> !other.setup().name().equals(setup.setup().name()))
+                .filter(other ->
+                        other.axle(axle.end()).map(AxleTravel::followed).equals(Optional.of(axle.followed())))
+                .map(other -> other.setup().name())
+                .findFirst();
     }
 
     private void tables(String whose, AxleTravel axle) {

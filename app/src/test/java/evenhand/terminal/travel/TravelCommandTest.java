@@ -104,7 +104,7 @@ class TravelCommandTest {
         JsonNode rest = json(TOURER, "--setup", "As measured").at("/setups/0/rear/rest");
         JsonNode balance = asked("balance", TOURER, "--setup", "As measured", "--json");
         assertThat(balance.at("/setups/0/assumed").toString())
-                .contains("links at the rear taken by their slopes at rest");
+                .contains("what the rear links do beyond their slopes at rest");
         double ratio = both(rest, "springRatio");
         String base = 1.4 * both(rest, "springRollRatio") / ratio + " m";
         ObjectNode file = (ObjectNode) new JsonMapper().readTree(Path.of(TOURER).toFile());
