@@ -10,6 +10,7 @@ import evenhand.car.links.Locator;
 import evenhand.car.links.MiddleLink;
 import evenhand.car.links.Rod;
 import evenhand.car.links.TorqueArm;
+import evenhand.linear.LinearSolve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -70,7 +71,7 @@ final class LiveAxlePose {
     private final double[] errors; // of the constraints
     private final double[] compliance;
     private final double[] curvature; // unknowns × unknowns: Σ λ·∂²c
-    private final Elimination elimination;
+    private final LinearSolve elimination;
     private final double[] step;
     private final double[] tangents; // of heave, of roll
     private final double[] scratch;
@@ -140,7 +141,7 @@ final class LiveAxlePose {
         errors = new double[constraints];
         compliance = new double[constraints];
         curvature = new double[unknowns * unknowns];
-        elimination = new Elimination(size);
+        elimination = new LinearSolve(size);
         step = new double[size];
         tangents = new double[2 * size];
         scratch = new double[4 * unknowns];

@@ -6,6 +6,7 @@ import evenhand.car.links.LinkedWheels;
 import evenhand.car.links.Strut;
 import evenhand.car.links.TieRod;
 import evenhand.car.links.WheelLinks;
+import evenhand.linear.LinearSolve;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -67,7 +68,7 @@ final class WheelPose {
     private double restHeight;
     private int signAtRest;
 
-    private final Elimination elimination = new Elimination(SIZE);
+    private final LinearSolve elimination = new LinearSolve(SIZE);
     private final double[] slopes = new double[SIZE * SIZE];
     private final double[] errors = new double[SIZE];
     private final double[] step = new double[SIZE];

@@ -4,6 +4,7 @@ import static evenhand.turn.Equilibrium.ACCELERATION;
 import static evenhand.turn.Equilibrium.BALANCES;
 import static evenhand.turn.Equilibrium.COLUMNS;
 
+import evenhand.linear.LinearSolve;
 import java.util.Arrays;
 
 /**

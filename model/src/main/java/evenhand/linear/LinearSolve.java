@@ -1,21 +1,21 @@
-package evenhand.turn;
+package evenhand.linear;
 
 /** Gaussian elimination with partial pivoting over one flat array that is kept for use again and again. */
-final class LinearSolve {
+public final class LinearSolve {
     /** The matrix, row by row; {@link #factor} overwrites it. */
-    final double[] matrix;
+    public final double[] matrix;
 
     private final int size;
     private final int[] pivots;
 
-    LinearSolve(int size) {
+    public LinearSolve(int size) {
         this.size = size;
         matrix = new double[size * size];
         pivots = new int[size];
     }
 
     /** Factors the matrix; returns the sign of its determinant, zero where it is singular. */
-    int factor() {
+    public int factor() {
         int sign = 1;
         for (int k = 0; k < size; k++) {
             int pivot = k;
@@ -58,7 +58,7 @@ final class LinearSolve {
     }
 
     /** Solves for a right-hand side in place, after {@link #factor}. */
-    void solve(double[] right) {
+    public void solve(double[] right) {
         for (int k = 0; k < size; k++) {
             double swap = right[pivots[k]];
             right[pivots[k]] = right[k];
