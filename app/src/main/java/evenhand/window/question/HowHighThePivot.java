@@ -68,10 +68,14 @@ final class HowHighThePivot implements Question {
         Setup setup = asked.active().setup();
         End end = asked.wish(fields(asked.asking()).get(0)).equals(End.FRONT.key()) ? End.FRONT : End.REAR;
         String path = Knobs.rollCentre(setup, end);
-        Adjustable height = setup.values().stream()
+        Optional<Adjustable> found = setup.values().stream()
                 .filter(value -> value.path().equals(path))
-                .findFirst()
-                .orElseThrow();
+                .findFirst();
+        if (found.isEmpty()) {
+            return Reply.only("Measured links decide what the " + end.key()
+                    + " axle rolls about: there is no one height to move, only their points.");
+        }
+        Adjustable height = found.get();
         Sweep sweep = Sweep.of(setup.entries(), height, asked.work().usualTrial());
         if (sweep.points().size() < 2) {
             return Reply.only("\"" + setup.name() + "\" has no answer near this height.");
@@ -108,6 +112,7 @@ final class HowHighThePivot implements Question {
             LateralLocator locator = live.lateralLocator();
             return axle
                     + (locator instanceof LateralLocator.WattsLinkage
+                                    || live.links().isPresent()
                             ? "pivot"
                             : locator instanceof LateralLocator.PanhardRod ? "rod" : "leaves' roll height");
         }

@@ -11,10 +11,14 @@ import java.util.stream.Stream;
 final class Knobs {
     private Knobs() {}
 
-    /** What the body or the two wheels of an axle roll about: a locator's height or the roll centre's. */
+    /** What the body or the two wheels of an axle roll about: a locator's height, its pivot's, or the roll centre's. */
     static String rollCentre(Setup setup, End end) {
         String axle = end.key();
-        return axle + (setup.car().axle(end) instanceof Axle.Live ? ".lateralLocator.height" : ".rollCentre.height");
+        if (!(setup.car().axle(end) instanceof Axle.Live)) {
+            return axle + ".rollCentre.height";
+        }
+        List<String> pivot = here(setup, Stream.of(axle + ".lateralLocator.pivot.up"));
+        return pivot.isEmpty() ? axle + ".lateralLocator.height" : pivot.get(0);
     }
 
     /** Both roll centres, that of a live axle first. */
