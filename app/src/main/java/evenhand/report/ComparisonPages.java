@@ -155,7 +155,7 @@ final class ComparisonPages {
         }
         Unit unit = units.of(criterion);
         double shown = unit.fromSi(value.getAsDouble());
-        return Numbers.fixed(shown, criterion.digits()) + " ("
-                + Numbers.signed(shown - unit.fromSi(before.getAsDouble()), criterion.digits()) + ")";
+        return Numbers.fixed(shown, units.digits(criterion)) + " ("
+                + Numbers.signed(shown - unit.fromSi(before.getAsDouble()), units.digits(criterion)) + ")";
     }
 }

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.LinkCriteria;
 import evenhand.catalogue.Nearest;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
@@ -44,7 +45,7 @@ public final class AimText {
             throw invalid(
                     "\"front first\" has no number and no pace, it speaks of the limit; leave out \"" + more + "\"");
         }
-        Criterion criterion = Criterion.ALL.stream()
+        Criterion criterion = Stream.concat(Criterion.ALL.stream(), LinkCriteria.ALL.stream())
                 .filter(one -> lower.equals(one.name()) || lower.startsWith(one.name() + " "))
                 .max(Comparator.comparingInt(one -> one.name().length()))
                 .orElseThrow(() -> unknown(lower));
@@ -109,10 +110,11 @@ public final class AimText {
     }
 
     private static InvalidValue unknown(String said) {
-        List<String> names = Stream.concat(
-                        Stream.concat(Criterion.ALL.stream(), Stream.of(Criterion.FRONT_FIRST))
-                                .map(Criterion::name),
-                        Stream.of(NEUTRAL))
+        List<String> names = Stream.of(
+                        Criterion.ALL.stream().map(Criterion::name),
+                        Stream.of(Criterion.FRONT_FIRST.name(), NEUTRAL),
+                        LinkCriteria.AT_REST.stream().map(Criterion::name))
+                .flatMap(all -> all)
                 .toList();
         String begin = said.split(" (at|[-−+]?[0-9.])", 2)[0];
         String nearest = Nearest.to(begin, names);
@@ -137,6 +139,8 @@ public final class AimText {
             case FORCE -> "at least 800 N";
             case ACCELERATION -> criterion.ofRide() ? "at most 0.4 m/s^2" : "at least 0.85 g";
             case FREQUENCY -> "1.5 Hz";
+            case LENGTH -> "at most 120 mm";
+            case TRAVEL_STEER -> "at most 5 deg/m";
             default ->
                 criterion.unit().symbol().isEmpty() ? "0.35" : criterion.equals(Criterion.FRONT_SHARE) ? "58 %" : "5 %";
         };

@@ -7,13 +7,17 @@ import evenhand.answers.Judged;
 public final class JudgedWords {
     private JudgedWords() {}
 
-    /** Where it is judged: "at 0.5 g", "at the limit", "near the limit", "on the road". */
+    /** Where it is judged: "at 0.5 g", "at the limit", "near the limit", "on the road", "at rest". */
     public static String pace(Judged judged) {
         if (judged.pace().isPresent()) {
             return "at " + Units.pace(judged.pace().getAsDouble());
         }
         if (judged.criterion().equals(Criterion.NEAR_UNDERSTEER)) {
             return "near the limit";
+        }
+        if (judged.criterion().links().isPresent()) {
+            String place = judged.criterion().links().get().where().words();
+            return place.isEmpty() ? "at rest" : place;
         }
         return judged.criterion().atLimit() ? "at the limit" : "on the road";
     }
@@ -28,7 +32,7 @@ public final class JudgedWords {
     public static String cell(Criterion criterion, double si, Units units) {
         return criterion.equals(Criterion.FRONT_FIRST)
                 ? (si > 0 ? "yes" : "no")
-                : Numbers.fixed(units.of(criterion).fromSi(si), criterion.digits());
+                : Numbers.fixed(units.of(criterion).fromSi(si), units.digits(criterion));
     }
 
     /**

@@ -39,7 +39,7 @@ public enum Units {
     /** A criterion's value with its unit: "4.38 deg/g". */
     public String show(double si, Criterion criterion) {
         Unit unit = of(criterion);
-        String number = Numbers.fixed(unit.fromSi(si), criterion.digits());
+        String number = Numbers.fixed(unit.fromSi(si), digits(criterion));
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
@@ -54,6 +54,12 @@ public enum Units {
         return figure.dimension() == Dimension.RATIO || figure.dimension() == Dimension.ACCELERATION
                 ? figure.unit()
                 : of(figure.dimension());
+    }
+
+    /** Digits behind the point that a criterion is shown with. */
+    public int digits(Criterion criterion) {
+        return criterion.digits()
+                + (this == IMPERIAL && criterion.dimension() == Dimension.LENGTH ? MORE_DIGITS_OF_INCHES : 0);
     }
 
     /** Digits behind the point that a figure is shown with. */

@@ -20,6 +20,9 @@ public record Aim(Judged judged, Sense sense, double value) {
         AT_LEAST
     }
 
+    /** A size that is to be nothing comes so near to it, in parts of what is noticeable: right there it has an edge. */
+    private static final double NOTHING = 0.2;
+
     /** This part of what is noticeable is the solver's rounding. */
     private static final double ROUNDING = 1e-6;
 
@@ -101,7 +104,13 @@ public record Aim(Judged judged, Sense sense, double value) {
 
     /** Whether a figure meets the aim, but for rounding. */
     public boolean met(double figure) {
-        return Math.abs(shortfall(figure)) <= ROUNDING * judged.criterion().noticeable();
+        return Math.abs(shortfall(figure))
+                <= (isOfNothing() ? NOTHING : ROUNDING) * judged.criterion().noticeable();
+    }
+
+    /** Whether a size is to be zero, which it touches without passing it. */
+    public boolean isOfNothing() {
+        return value == 0 && sense != Sense.AT_LEAST && judged.criterion().isSize();
     }
 
     /** Whether a driver would call it met: nearer than what is noticeable to an exact value, or on the right side. */

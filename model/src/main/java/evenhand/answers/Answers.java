@@ -11,10 +11,11 @@ import java.util.Optional;
  * What one car answers in a trial.
  *
  * @param bends on each circle and each way round, in the trial's order; the first is the one whose figures are read where
- *     one is asked for
+ *     one is asked for; none where only the links were asked
  * @param ride on the road; none where its springs give way by themselves
+ * @param links what they say at rest and at the ends of the travel; none where they were not asked
  */
-public record Answers(List<Bend> bends, Optional<Ride> ride) {
+public record Answers(List<Bend> bends, Optional<Ride> ride, LinkAnswers links) {
     /**
      * One circle, one way round.
      *
@@ -28,7 +29,7 @@ public record Answers(List<Bend> bends, Optional<Ride> ride) {
 
     /** The same car in one of the bends alone, as many as {@link Trial#bends()}. */
     public Answers in(int bend) {
-        return new Answers(List.of(bends.get(bend)), ride);
+        return new Answers(List.of(bends.get(bend)), ride, links);
     }
 
     /** The turn of the first bend. */

@@ -1,6 +1,8 @@
 package evenhand.answers;
 
 import evenhand.car.End;
+import evenhand.linkage.LinkPlace;
+import evenhand.linkage.LinkPlaces;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.AxleRide;
@@ -17,7 +19,8 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
- * A figure that a car is judged by: at a pace, at its limit, or in its ride; declared once for comparing, aiming and doubting.
+ * A figure that a car is judged by: at a pace, at its limit, in its ride or in the travel of its links; declared once for
+ * comparing, aiming and doubting. Those of links are {@link LinkCriteria}.
  *
  * @param name as it is written in an aim and in answers
  * @param unit that its numbers are answered in
@@ -28,7 +31,7 @@ import java.util.function.Function;
  */
 public record Criterion(String name, Unit unit, int digits, double noticeable, Reading reading) {
     /** Where a figure stands in the answers. */
-    sealed interface Reading {
+    public sealed interface Reading {
         /** At a pace. */
         record AtPace(BiFunction<TurnRow, Direction, OptionalDouble> si) implements Reading {}
 
@@ -40,6 +43,38 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
 
         /** In the ride, of the whole car. */
         record OfWholeRide(Function<Ride, OptionalDouble> si) implements Reading {}
+
+        /**
+         * Of the links of an axle: of the first of these that has such a figure at rest.
+         *
+         * @param where in its travel
+         * @param needs what an axle needs for it, in the words of a file
+         */
+        record OfLinks(
+                List<End> axles, LinkPlaces.Where where, String needs, Function<LinkPlace, OptionalDouble> si)
+                implements Reading {
+            public OfLinks {
+                axles = List.copyOf(axles);
+            }
+
+            /** The axle whose figure it is; nothing where none has it at rest. */
+            Optional<End> axle(LinkAnswers links) {
+                return axles.stream()
+                        .filter(end -> links.axle(end)
+                                .filter(places -> si.apply(places.rest()).isPresent())
+                                .isPresent())
+                        .findFirst();
+            }
+
+            /** Nothing where no axle has it, or its links do not reach that place. */
+            OptionalDouble of(LinkAnswers links) {
+                return axle(links)
+                        .flatMap(links::axle)
+                        .flatMap(places -> places.at(where))
+                        .map(si)
+                        .orElseGet(OptionalDouble::empty);
+            }
+        }
     }
 
     public static final Criterion UNDERSTEER = atPace("understeer", TurnFigures.UNDERSTEER_GRADIENT, "deg/g", 0.05);
@@ -165,6 +200,26 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
     /** Whether it is of the limit. */
     public boolean atLimit() {
         return reading instanceof Reading.AtLimit;
+    }
+
+    /** How it is read from an axle's links; nothing of what is of the turn or the ride. */
+    public Optional<Reading.OfLinks> links() {
+        return reading instanceof Reading.OfLinks links ? Optional.of(links) : Optional.empty();
+    }
+
+    /** Whether it is of an axle's links: the same in any turn. */
+    public boolean ofLinks() {
+        return reading instanceof Reading.OfLinks;
+    }
+
+    /** Whether it is one number of the whole car, whichever way it turns. */
+    public boolean knowsNoTurn() {
+        return ofRide() || ofLinks();
+    }
+
+    /** Whether it is a size, which cannot fall below zero. */
+    public boolean isSize() {
+        return ofLinks() && LinkCriteria.isSize(this);
     }
 
     /** Whether it is of the ride. */

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 /**
  * A criterion at its pace: one number of the answers.
  *
- * @param pace lateral acceleration, m/s²; none for what is of the limit or of the ride
+ * @param pace lateral acceleration, m/s²; none for what is of the limit, of the ride or of links
  */
 public record Judged(Criterion criterion, OptionalDouble pace) {
     /** A pace is met to this part of itself: the solver's rounding. */
@@ -44,17 +44,17 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
 
     /** Its value in SI in the first bend; none where the car does not turn, or not at this pace, or has no dampers. */
     public OptionalDouble si(Answers answers) {
-        return si(answers.turn(), answers.ride());
+        return ofLinks(answers.links()).orElseGet(() -> si(answers.turn(), answers.ride()));
     }
 
     /**
      * Its values in SI in every bend, in their order, signs as in the first way round; empty where one of them has none.
-     * What is of the ride has one.
+     * What is of the ride or of links has one.
      */
     public List<Double> everywhere(Answers answers) {
-        Optional<OptionalDouble> ride = ofRide(answers.ride());
-        if (ride.isPresent()) {
-            return ride.get().stream().boxed().toList();
+        Optional<OptionalDouble> one = ofLinks(answers.links()).or(() -> ofRide(answers.ride()));
+        if (one.isPresent()) {
+            return one.get().stream().boxed().toList();
         }
         List<Double> values = new ArrayList<>();
         for (int bend = 0; bend < answers.bends().size(); bend++) {
@@ -69,6 +69,10 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
 
     /** Its value in SI in one of the bends, sign as in the first way round. */
     public OptionalDouble si(Answers answers, int bend) {
+        Optional<OptionalDouble> links = ofLinks(answers.links());
+        if (links.isPresent()) {
+            return links.get();
+        }
         if (bend >= answers.bends().size()) {
             return OptionalDouble.empty();
         }
@@ -82,6 +86,10 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
     /** Its value in SI in one turn, or in the ride that goes with it. */
     public OptionalDouble si(PacesAnswer turn, Optional<Ride> itsRide) {
         return ofRide(itsRide).orElseGet(() -> si(turn));
+    }
+
+    private Optional<OptionalDouble> ofLinks(LinkAnswers links) {
+        return criterion.links().map(reading -> reading.of(links));
     }
 
     private Optional<OptionalDouble> ofRide(Optional<Ride> itsRide) {

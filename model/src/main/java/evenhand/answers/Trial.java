@@ -16,6 +16,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * The trial that cars are judged by: steady turns, one way round or both, on one circle or several, and a ride on a road.
@@ -147,7 +148,20 @@ public record Trial(
         return ask(car, judged());
     }
 
-    /** The same, as far as some figures are read from it: a ride that none of them judges is left out. */
+    /** The same, with some figures besides those that every car is judged by. */
+    public Answers askAlso(Car car, Collection<Judged> besides) {
+        return ask(car, judgedAlso(besides));
+    }
+
+    /** What is judged, and some figures besides. */
+    public List<Judged> judgedAlso(Collection<Judged> besides) {
+        return Stream.concat(judged().stream(), besides.stream()).distinct().toList();
+    }
+
+    /**
+     * The same, as far as some figures are read from it: a ride that none of them judges is left out, and so are the links;
+     * where all are of links, nothing turns.
+     */
     public Answers ask(Car car, Collection<Judged> figures) {
         return ask(car, figures, UnaryOperator.identity());
     }
@@ -163,14 +177,19 @@ public record Trial(
                             .flatMap(radius -> ways.directions().stream()
                                     .map(direction -> new Answers.Bend(radius, direction, noTurn)))
                             .toList(),
-                    Optional.empty());
+                    Optional.empty(),
+                    LinkAnswers.NONE);
         }
         Car standing = ((Laden.AtRest) laden).car();
         boolean rides = figures.stream().anyMatch(figure -> figure.criterion().ofRide());
         Optional<Ride> ride = rides && Ride.of(riding.apply(standing), road, speed) instanceof Ride found
                 ? Optional.of(found)
                 : Optional.empty();
-        return new Answers(bends(standing), ride);
+        boolean asksLinks = figures.stream().anyMatch(figure -> figure.criterion().ofLinks());
+        LinkAnswers links = asksLinks ? LinkAnswers.of(load.isPresent() ? standing : car, standing) : LinkAnswers.NONE;
+        boolean turns = !asksLinks
+                || figures.stream().anyMatch(figure -> !figure.criterion().ofLinks());
+        return new Answers(turns ? bends(standing) : List.of(), ride, links);
     }
 
     private List<Answers.Bend> bends(Car standing) {

@@ -53,7 +53,11 @@ final class BendsOfOne {
     }
 
     private int count() {
-        return variation.places().size();
+        return knowsNoTurn() ? 1 : variation.places().size();
+    }
+
+    private boolean knowsNoTurn() {
+        return aim.judged().criterion().ofLinks();
     }
 
     /** Whether one way round is the mirror image of the other at every value that was asked for. */
@@ -130,24 +134,24 @@ final class BendsOfOne {
 
     /** All that is to be known of what was found. */
     Finding.AllRound allRound(double value, Answers there, OptionalDouble step, List<Aim> keeps) {
-        boolean alike = variation.trial().ways().isBoth() && isAlike();
+        boolean turnsNothing = variation.turnsNothing();
+        boolean alike = variation.trial().ways().isBoth() && (turnsNothing ? there.isAlike() : isAlike());
         return new Finding.AllRound(
                 there,
                 alike,
-                each(alike || aim.judged().criterion().ofRide(), OptionalDouble.of(value)),
-                there.frontFirst() ? Optional.empty() : lastFrontFirst(value, step, keeps));
+                each(alike || aim.judged().criterion().knowsNoTurn(), OptionalDouble.of(value)),
+                turnsNothing || there.frontFirst() ? Optional.empty() : lastFrontFirst(value, step, keeps));
     }
 
     /** What the figure can be in each bend by itself, where nothing was found. */
     List<Finding.InBend> known() {
-        return each(aim.judged().criterion().ofRide(), OptionalDouble.empty());
+        return each(aim.judged().criterion().knowsNoTurn(), OptionalDouble.empty());
     }
 
     /** @param alike whether one way round says all of the other */
     private List<Finding.InBend> each(boolean alike, OptionalDouble value) {
         List<Variation.Place> bends = variation.places();
-        boolean onlyOne =
-                bends.size() == 1 || (alike && variation.trial().radii().size() == 1);
+        boolean onlyOne = knowsNoTurn() || bends.size() == 1 || (alike && variation.trial().radii().size() == 1);
         List<Finding.InBend> all = new ArrayList<>();
         for (int bend = 0; bend < bends.size(); bend++) {
             Variation.Place place = bends.get(bend);

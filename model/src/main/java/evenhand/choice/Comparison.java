@@ -2,6 +2,7 @@ package evenhand.choice;
 
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
+import evenhand.answers.LinkCriteria;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The differences between two cars in one trial, each shared out to the changes between them.
@@ -72,7 +74,7 @@ public record Comparison(
      */
     public static List<Comparison> each(Entries base, Entries other, Trial trial, Progress progress) {
         List<Change> changes = Change.between(base, other);
-        List<Optional<Answers>> answers = answers(base, changes, trial, trial.judged(), progress);
+        List<Optional<Answers>> answers = answers(base, changes, trial, trial.judgedAlso(LinkCriteria.JUDGED), progress);
         List<Judged> judged = judged(trial, answers);
         return IntStream.range(0, trial.bends())
                 .mapToObj(bend -> of(
@@ -183,12 +185,20 @@ public record Comparison(
         return new Comparison(changes, differences, missing, answers.size(), silent);
     }
 
-    /** What is judged; the ride where the first or the last car has dampers. */
+    /** What is judged; the ride and the links where the first or the last car has them. */
     private static List<Judged> judged(Trial trial, List<Optional<Answers>> answers) {
+        Optional<Answers> first = answers.get(0);
         Optional<Answers> last = answers.get(answers.size() - 1);
-        return last.isPresent() && last.get().isDamped()
-                ? trial.judged(last.get())
-                : answers.get(0).map(trial::judged).orElseGet(trial::judged);
+        List<Judged> judged = new ArrayList<>(
+                last.isPresent() && last.get().isDamped()
+                        ? trial.judged(last.get())
+                        : first.map(trial::judged).orElseGet(trial::judged));
+        LinkCriteria.JUDGED.stream()
+                .filter(one -> Stream.of(first, last)
+                        .flatMap(Optional::stream)
+                        .anyMatch(car -> one.si(car).isPresent()))
+                .forEach(judged::add);
+        return judged;
     }
 
     private static Entries with(Entries base, List<Change> changes, int set) {

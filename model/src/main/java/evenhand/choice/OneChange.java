@@ -53,6 +53,8 @@ public final class OneChange {
     private static final double EXACT = 1e-12;
     /** Hills are climbed to this part of the range: their tops are flat. */
     private static final double HILL = 1e-6;
+    /** An edge that a size has at zero is found to this part of the range: it is steep there. */
+    private static final double EDGE = 1e-9;
     /** So far within its edge, in parts of the range, a yes is taken: it stays one when it is written down. */
     private static final double CLEAR = 5e-4;
     /** Nearer to an end of the range than this part of it is the end. */
@@ -86,7 +88,7 @@ public final class OneChange {
      */
     public static Finding find(
             Entries car, Span span, Aim aim, List<Aim> keeps, OptionalDouble step, Trial trial, Progress progress) {
-        return new OneChange(new Variation(car, List.of(span), trial, progress), aim, keeps).find(step);
+        return new OneChange(Variation.of(car, List.of(span), aim, keeps, trial, progress), aim, keeps).find(step);
     }
 
     private Finding find(OptionalDouble step) {
@@ -94,8 +96,10 @@ public final class OneChange {
         if (course.isEmpty()) {
             return new Finding.NoValue(
                     aim,
-                    TurnAnswer.Reason.NO_EQUILIBRIUM,
-                    "the car has no such figure anywhere in the range; is its pace beyond the limit?",
+                    aim.judged().criterion().ofLinks()
+                            ? TurnAnswer.Reason.CANNOT_REACH
+                            : TurnAnswer.Reason.NO_EQUILIBRIUM,
+                    Variation.noSuchFigure(aim, "the range"),
                     bends().known());
         }
         ends = course.ends();
@@ -105,7 +109,7 @@ public final class OneChange {
         }
         variation.progress().at(ENDS_KNOWN);
         if (!aim.isYesOrNo()) {
-            course.climbHills(HILL, value -> figure(aim, value));
+            course.climbHills(aim.isOfNothing() ? EDGE : HILL, value -> figure(aim, value));
         }
         variation.progress().at(HILLS_CLIMBED);
         List<Double> solutions = solutions();
@@ -122,7 +126,7 @@ public final class OneChange {
                     : isMet(value);
             met &= keepsAll(value);
         }
-        Answers there = there(value);
+        Answers there = variation.turnsNothing() ? variation.inFullAt(value).orElseThrow() : there(value);
         BendsOfOne bends = bends();
         Finding.Reach reach = course.reach();
         return new Finding.One(
@@ -189,6 +193,11 @@ public final class OneChange {
     /** Every place in the range that does: where the figure passes the aim, or for a bound the edges of what is allowed. */
     private List<Double> solutions() {
         TreeSet<Double> places = new TreeSet<>(passes(aim, true));
+        if (aim.isOfNothing()) {
+            course.values().stream()
+                    .min(Comparator.comparingDouble(value -> figure(aim, value).orElse(Double.POSITIVE_INFINITY)))
+                    .ifPresent(places::add);
+        }
         if (aim.sense() != Aim.Sense.EXACTLY) {
             for (Aim keep : keeps) {
                 places.addAll(passes(keep, false));

@@ -85,7 +85,7 @@ public final class SeveralChanges {
             List<OptionalDouble> steps,
             Trial trial,
             Progress progress) {
-        return new SeveralChanges(new Variation(car, spans, trial, progress), aim, keeps).find(steps);
+        return new SeveralChanges(Variation.of(car, spans, aim, keeps, trial, progress), aim, keeps).find(steps);
     }
 
     private Finding find(List<OptionalDouble> steps) {
@@ -97,8 +97,10 @@ public final class SeveralChanges {
         if (answered.isEmpty()) {
             return new Finding.NoValue(
                     aim,
-                    TurnAnswer.Reason.NO_EQUILIBRIUM,
-                    "the car has no such figure anywhere in the ranges; is its pace beyond the limit?",
+                    aim.judged().criterion().ofLinks()
+                            ? TurnAnswer.Reason.CANNOT_REACH
+                            : TurnAnswer.Reason.NO_EQUILIBRIUM,
+                    Variation.noSuchFigure(aim, "the ranges"),
                     bends());
         }
         Finding.Reach reach = reach(answered);
@@ -111,11 +113,12 @@ public final class SeveralChanges {
             found = rounded(exact, steps);
         }
         double[] values = moves.values(found);
-        Answers there = moves.answers(found).orElseThrow();
+        boolean turnsNothing = variation.turnsNothing();
+        Answers there = (turnsNothing ? variation.inFullAt(values) : moves.answers(found)).orElseThrow();
         boolean met = moves.does(exact)
                 && aim.off(there).isEmpty()
                 && (!stepped || (keepsAt(found) && (isExact() || moves.does(found))));
-        boolean alike = variation.trial().ways().isBoth() && moves.isAlike();
+        boolean alike = variation.trial().ways().isBoth() && (turnsNothing ? there.isAlike() : moves.isAlike());
         return new Finding.Several(
                 spans,
                 aim,
@@ -129,7 +132,10 @@ public final class SeveralChanges {
                 Variation.kept(keeps, there),
                 notes(found, reach),
                 new Finding.AllRound(
-                        there, alike, bends(), there.frontFirst() ? Optional.empty() : lastFrontFirst(found, steps)));
+                        there,
+                        alike,
+                        bends(),
+                        turnsNothing || there.frontFirst() ? Optional.empty() : lastFrontFirst(found, steps)));
     }
 
     /** What the figure can be in each bend by itself, of all cars that were asked. */

@@ -2,6 +2,8 @@ package evenhand.choice;
 
 import evenhand.answers.Aim;
 import evenhand.answers.Answers;
+import evenhand.answers.Judged;
+import evenhand.answers.LinkCriteria;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.catalogue.Catalogue;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 
 /**
  * A car with some of its values free.
@@ -18,21 +21,57 @@ import java.util.concurrent.CancellationException;
  * @param car all else
  * @param spans what is free
  * @param trial in which each car is asked
+ * @param asked figures of the aim and of what is to be kept; where all are of links, no car turns while it is searched
  * @param progress of whoever waits for it
  */
-record Variation(Entries car, List<Span> spans, Trial trial, Progress progress) {
+record Variation(Entries car, List<Span> spans, Trial trial, List<Judged> asked, Progress progress) {
+    Variation {
+        spans = List.copyOf(spans);
+        asked = List.copyOf(asked);
+    }
+
+    /** Of an aim and what is to be kept. */
+    static Variation of(Entries car, List<Span> spans, Aim aim, List<Aim> keeps, Trial trial, Progress progress) {
+        List<Judged> asked = Stream.concat(Stream.of(aim), keeps.stream())
+                .map(Aim::judged)
+                .distinct()
+                .toList();
+        return new Variation(car, spans, trial, asked, progress);
+    }
+
+    /** Whether only links are asked. */
+    boolean turnsNothing() {
+        return !asked.isEmpty() && asked.stream().allMatch(one -> one.criterion().ofLinks());
+    }
+
     /**
      * What the car answers with these values, in the order of the spans; nothing where they make no car.
      *
      * @throws CancellationException if it is no longer wanted
      */
     Optional<Answers> at(double... values) {
+        return turnsNothing() ? at(values, asked) : inFullAt(values);
+    }
+
+    /** The same, with all that can be judged: also what somebody wants to know of it afterwards. */
+    Optional<Answers> inFullAt(double... values) {
+        return at(values, trial.judgedAlso(LinkCriteria.JUDGED));
+    }
+
+    private Optional<Answers> at(double[] values, List<Judged> figures) {
         progress.goOn();
         Entries changed = car;
         for (int i = 0; i < values.length; i++) {
             changed = Catalogue.with(changed, spans.get(i).path(), values[i]);
         }
-        return Catalogue.build(changed).value().map(trial::ask);
+        return Catalogue.build(changed).value().map(built -> trial.ask(built, figures));
+    }
+
+    /** Why nothing is found. */
+    static String noSuchFigure(Aim aim, String range) {
+        return aim.judged().criterion().ofLinks()
+                ? "nowhere in " + range + " do the links reach so far"
+                : "the car has no such figure anywhere in " + range + "; is its pace beyond the limit?";
     }
 
     /** The figure that decides an aim with these values, SI. */
@@ -73,6 +112,6 @@ record Variation(Entries car, List<Span> spans, Trial trial, Progress progress) 
 
     /** The same values free in one bend. */
     Variation in(Place place) {
-        return new Variation(car, spans, trial.onCircle(place.radius()).turning(place.direction()), progress);
+        return new Variation(car, spans, trial.onCircle(place.radius()).turning(place.direction()), asked, progress);
     }
 }

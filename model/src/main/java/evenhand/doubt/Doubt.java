@@ -83,6 +83,11 @@ public final class Doubt {
             return trial.turning(Trial.USUAL_DIRECTION).onCircle(trial.radius());
         }
 
+        /** The figure of the aim, where there is one. */
+        private List<Judged> aimed() {
+            return aim.map(Aim::judged).stream().toList();
+        }
+
         /** The trial, at every pace that is needed. */
         private Trial everyPace() {
             Trial every = trial;
@@ -161,7 +166,7 @@ public final class Doubt {
         this.question = question;
         trial = question.everyPace();
         nominal = cars.stream()
-                .map(car -> Catalogue.build(car).value().map(trial::ask))
+                .map(car -> Catalogue.build(car).value().map(built -> trial.askAlso(built, question.aimed())))
                 .toList();
         List<Judged> full = inOrder(question, nominal);
         inFull = full.size();
@@ -224,7 +229,9 @@ public final class Doubt {
         List<Tolerance> all = Tolerance.withRide(cars, question.unsaid());
         Entries car = cars.get(0);
         Map<Tolerance, Double> influence = new HashMap<>();
-        Optional<Answers> asGiven = Catalogue.build(car).value().map(question.whatCounts()::ask);
+        Optional<Answers> asGiven = Catalogue.build(car)
+                .value()
+                .map(built -> question.whatCounts().askAlso(built, question.aimed()));
         List<Double> sizes = question.progress()
                 .part(0, INFLUENCE_KNOWN)
                 .each(
@@ -299,10 +306,11 @@ public final class Doubt {
     }
 
     /** What a car answers that is off, also in what its ride estimates. */
-    private static Optional<Answers> ask(Entries car, Trial trial, Deviation deviation) {
+    private Optional<Answers> ask(Entries car, Trial asked, Deviation deviation) {
+        List<Judged> all = asked.judgedAlso(question.aimed());
         return Catalogue.build(car, deviation)
                 .value()
-                .map(built -> trial.ask(built, trial.judged(), standing -> Catalogue.ridingOff(standing, deviation)));
+                .map(built -> asked.ask(built, all, standing -> Catalogue.ridingOff(standing, deviation)));
     }
 
     private static Optional<Answers> in(int bend, Optional<Answers> answers) {

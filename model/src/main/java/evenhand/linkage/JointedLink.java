@@ -26,6 +26,7 @@ final class JointedLink {
     final Rod rod;
     private final double length;
     private final LinkSlopes slopes;
+    private final Optional<Side> side;
     private final Ends ends;
     private final Part part;
     private final Place bodyBolt;
@@ -41,6 +42,7 @@ final class JointedLink {
     JointedLink(String name, Optional<Side> side, Rod rod, Bolts bolts, Ends ends, Part part) {
         this.name = name;
         this.rod = rod;
+        this.side = side;
         this.ends = ends;
         this.part = part;
         ends.read(body, moving);
@@ -83,6 +85,12 @@ final class JointedLink {
                 part.turnedX(b.x(), b.y(), b.z()),
                 part.turnedY(b.x(), b.y(), b.z()),
                 part.turnedZ(b.x(), b.y(), b.z()));
+    }
+
+    /** How it lies in the present pose. */
+    LinkSlopes presentSlopes() {
+        ends.read(body, moving);
+        return LinkSlopes.of(new Place(moving[0] - body[0], moving[1] - body[1], moving[2] - body[2]), side);
     }
 
     /** Reads the joints and keeps the greatest angles. */

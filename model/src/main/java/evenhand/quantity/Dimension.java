@@ -39,6 +39,8 @@ public enum Dimension {
     FORCE_STEER("a steer angle per force", "rad/N", 1, "deg/kN", "deg/kN", "\"0.05 deg/kN\""),
     /** Angle of steer per aligning moment; SI rad/(N·m). */
     MOMENT_STEER("a steer angle per moment", "rad/(N*m)", 1, "deg/(kN*m)", "deg/(kN*m)", "\"3 deg/(kN*m)\""),
+    /** Angle of steer per travel of a wheel; SI rad/m. */
+    TRAVEL_STEER("a steer angle per travel", "rad/m", 100, "deg/m", "deg/m", "\"5 deg/m\""),
     /** Area; SI m². */
     AREA("an area", "m^2", 1e3, "m^2", "m^2", "\"0.75 m^2\""),
     /** Moment of inertia; SI kg·m². */

@@ -80,7 +80,9 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
     enum Reason {
         FALLS_OVER("fallsOver"),
         NO_EQUILIBRIUM("noEquilibrium"),
-        WHEELSPIN("wheelspin");
+        WHEELSPIN("wheelspin"),
+        /** Of a figure of the links: they do not reach the place in the travel where it is asked for. */
+        CANNOT_REACH("cannotReach");
 
         private final String key;
 

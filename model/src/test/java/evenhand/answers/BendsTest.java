@@ -43,7 +43,7 @@ class BendsTest {
                 left.radius(),
                 Direction.RIGHT,
                 new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, "there is no balance of forces"));
-        Answers answers = new Answers(List.of(left, silent), all.ride());
+        Answers answers = new Answers(List.of(left, silent), all.ride(), LinkAnswers.NONE);
         assertThat(answers.in(0).noTurn()).isEmpty();
         assertThat(answers.in(1).noTurn()).isPresent();
         assertThat(answers.frontFirst()).isFalse();

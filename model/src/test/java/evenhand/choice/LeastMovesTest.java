@@ -28,7 +28,7 @@ class LeastMovesTest {
     private static final double[] PRESENT = {0, 0, 0};
 
     private static Moves moves(Trial trial, Aim... asked) {
-        return new Moves(new Variation(CAR, SPANS, trial, Progress.NONE), List.of(asked));
+        return new Moves(new Variation(CAR, SPANS, trial, List.of(), Progress.NONE), List.of(asked));
     }
 
     private static double at(Judged judged, double... move) {
@@ -144,7 +144,7 @@ class LeastMovesTest {
     void aRangeThatHardlyMovesTheFigureIsWalkedLikeAnother() {
         double pivot = SPANS.get(0).adjustable().si();
         Span narrow = Span.of(CAR, SPANS.get(0).path(), pivot - 1e-7, pivot + 1e-7);
-        Variation variation = new Variation(CAR, List.of(narrow), TRIAL, Progress.NONE);
+        Variation variation = new Variation(CAR, List.of(narrow), TRIAL, List.of(), Progress.NONE);
         double wanted = variation
                 .figure(new Aim(ROLL, Aim.Sense.EXACTLY, 0), pivot + 0.6e-7)
                 .orElseThrow();

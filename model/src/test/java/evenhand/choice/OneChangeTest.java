@@ -71,7 +71,7 @@ class OneChangeTest {
     }
 
     private static double figure(Judged judged, Span span, double value) {
-        return new Variation(car(), List.of(span), TRIAL, Progress.NONE)
+        return new Variation(car(), List.of(span), TRIAL, List.of(), Progress.NONE)
                 .figure(new Aim(judged, Aim.Sense.EXACTLY, 0), value)
                 .orElseThrow();
     }

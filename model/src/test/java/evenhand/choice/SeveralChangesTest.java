@@ -37,7 +37,7 @@ class SeveralChangesTest {
     }
 
     private static double now(Judged judged) {
-        return new Variation(CAR, List.of(), TRIAL, Progress.NONE)
+        return new Variation(CAR, List.of(), TRIAL, List.of(), Progress.NONE)
                 .figure(new Aim(judged, Aim.Sense.EXACTLY, 0))
                 .orElseThrow();
     }
@@ -60,7 +60,7 @@ class SeveralChangesTest {
 
     /** Every place of a grid over two changes, the last change solved on a fine line for an exact aim. */
     private static double leastOfGrid(Aim aim, List<Aim> keeps, int n) {
-        Variation variation = new Variation(CAR, SPANS, TRIAL, Progress.NONE);
+        Variation variation = new Variation(CAR, SPANS, TRIAL, List.of(), Progress.NONE);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= n; i++) {
             for (int k = 0; k <= n; k++) {
@@ -159,7 +159,7 @@ class SeveralChangesTest {
         assertThat(found.met()).isFalse();
         assertThat(found.kept()).allMatch(Finding.Kept::ok);
         assertThat(found.achieved()).isGreaterThanOrEqualTo(found.reach().lowest() - 1e-9);
-        Variation variation = new Variation(CAR, SPANS, TRIAL, Progress.NONE);
+        Variation variation = new Variation(CAR, SPANS, TRIAL, List.of(), Progress.NONE);
         int n = 8;
         int places = n + 1;
         for (int i = 0; i < places * places * places; i++) {
@@ -197,7 +197,7 @@ class SeveralChangesTest {
     @Test
     void reachHoldsWhatAnyPlaceOfTheRangesGives() {
         Finding.Several found = find(new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL)), List.of(), FREE);
-        Variation variation = new Variation(CAR, SPANS, TRIAL, Progress.NONE);
+        Variation variation = new Variation(CAR, SPANS, TRIAL, List.of(), Progress.NONE);
         for (int corner = 0; corner < 8; corner++) {
             double figure = variation
                     .figure(

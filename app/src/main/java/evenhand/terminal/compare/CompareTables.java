@@ -65,7 +65,7 @@ final class CompareTables {
 
     private String cell(Criterion criterion, double si) {
         return GripText.times(criterion, si)
-                .orElseGet(() -> Numbers.fixed(units.of(criterion).fromSi(si), criterion.digits()));
+                .orElseGet(() -> Numbers.fixed(units.of(criterion).fromSi(si), units.digits(criterion)));
     }
 
     private Table table(Comparison comparison, List<String> heads) {
@@ -85,14 +85,14 @@ final class CompareTables {
             cells.add(cell(criterion, difference.value()));
             boolean apart = GripText.times(criterion, Math.max(difference.base(), difference.value()))
                     .isEmpty();
-            cells.add(apart ? Numbers.signed(unit.fromSi(difference.difference()), criterion.digits()) : Table.NOTHING);
+            cells.add(apart ? Numbers.signed(unit.fromSi(difference.difference()), units.digits(criterion)) : Table.NOTHING);
             for (int i = 0; i < comparison.changes().size(); i++) {
                 int change = i;
                 cells.add(difference
                         .shares()
                         .filter(shares -> apart)
                         .map(shares ->
-                                Numbers.signed(unit.fromSi(shares.shares().get(change)), criterion.digits()))
+                                Numbers.signed(unit.fromSi(shares.shares().get(change)), units.digits(criterion)))
                         .orElse(Table.NOTHING));
             }
             table.row(criterion.name(), unit.symbol(), cells);

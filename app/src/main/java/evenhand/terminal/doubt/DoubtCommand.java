@@ -23,6 +23,7 @@ import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.EachWay;
 import evenhand.words.AimText;
+import evenhand.words.LinkAimWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
@@ -89,7 +90,8 @@ public final class DoubtCommand implements Asked {
     @Option(
             names = "--aim",
             paramLabel = "AIM",
-            description = "Tells the chance that this is met, both ways round where both are asked.")
+            description = "Tells the chance that this is met, both ways round where both are asked. Aims as for find,"
+                    + " those of links too.")
     private Optional<String> aimText = Optional.empty();
 
     @Option(
@@ -133,6 +135,13 @@ public final class DoubtCommand implements Asked {
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
         List<Setup> chosen = setups.of(scenario);
+        for (Setup setup : chosen) {
+            Optional<String> missing =
+                    aim.flatMap(one -> LinkAimWords.missing(one.judged().criterion(), setup.car()));
+            if (missing.isPresent()) {
+                throw new Mistake("--aim \"" + aimText.orElse("") + "\" for \"" + setup.name() + "\": " + missing.get());
+            }
+        }
         List<DoubtReply.Circle> circles = new ArrayList<>();
         try (ProgressLine progress = new ProgressLine(console, "asking " + count + " cars")) {
             double each = 1.0 / trial.radii().size();

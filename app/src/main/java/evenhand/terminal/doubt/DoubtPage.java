@@ -174,6 +174,6 @@ final class DoubtPage {
 
     private String number(Criterion criterion, double si, boolean signed) {
         double shown = units.of(criterion).fromSi(si);
-        return signed ? Numbers.signed(shown, criterion.digits()) : Numbers.fixed(shown, criterion.digits());
+        return signed ? Numbers.signed(shown, units.digits(criterion)) : Numbers.fixed(shown, units.digits(criterion));
     }
 }

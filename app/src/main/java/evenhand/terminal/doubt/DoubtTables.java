@@ -105,7 +105,7 @@ final class DoubtTables {
         return ChangeWords.name(cause.path()) + " " + Numbers.percent(cause.share(), 0);
     }
 
-    private static String number(double value, Criterion criterion, boolean signed) {
-        return signed ? Numbers.signed(value, criterion.digits()) : Numbers.fixed(value, criterion.digits());
+    private String number(double value, Criterion criterion, boolean signed) {
+        return signed ? Numbers.signed(value, units.digits(criterion)) : Numbers.fixed(value, units.digits(criterion));
     }
 }

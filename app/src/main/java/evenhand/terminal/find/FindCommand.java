@@ -34,8 +34,10 @@ import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.AimText;
 import evenhand.words.GridText;
+import evenhand.words.LinkAimWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -63,6 +65,14 @@ import picocli.CommandLine.Spec;
                     + " axle) and tyre load variation."
                     + " \"neutral at 0.5 g\" is \"understeer 0 deg/g at 0.5 g\", \"neutral near the limit\" likewise.",
             "",
+            "Of links by points, at rest or with \"in bump\" or \"in droop\" behind its name where the travel ends: rear or"
+                    + " front roll centre, roll steer, anti-squat, anti-dive, anti-lift, pinion slope, joint angle (the"
+                    + " greatest), left-over joint angle, axle sideways (to the left), drop link lean (top forwards), eye"
+                    + " difference (upper less lower of the left damper), bump steer (toeing in per metre up) and caster"
+                    + " (both the mean of both wheels). Of the axle that has it, the rear before the front, bump steer and"
+                    + " caster the front before the rear; \"front\" or \"rear\" before its name asks for that axle. These"
+                    + " are the same whichever way it turns.",
+            "",
             "An aim holds both ways round and on every --radius: a bound by the worse, an exact value by the mean of"
                     + " all, none of them further off than 0.3 deg/g or 1 %%. Where the front does not go first"
                     + " both ways, that is said first.",
@@ -85,6 +95,13 @@ import picocli.CommandLine.Spec;
             "  app/evenhand find scenarios/bakery-front-drive.json \\",
             "      --change rear.bar.rollStiffness --from \"0 N*m/deg\" --to \"200 N*m/deg\" \\",
             "      --grid \"10 N*m/deg\" --aim \"understeer near the limit at most 18 deg/g\"",
+            "",
+            "  app/evenhand find scenarios/sluice-tourer.json \\",
+            "      --change rear.links.torqueArm.longer --from \"-10 mm\" --to \"10 mm\" \\",
+            "      --aim \"pinion slope 0.5 deg\"",
+            "  app/evenhand find scenarios/sluice-tourer.json \\",
+            "      --change rear.damper.bottom.shim --from \"-10 mm\" --to \"20 mm\" \\",
+            "      --aim \"eye difference in bump 0 deg\"",
             "",
             "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the",
             "nearest is told) or the set-up has no answer, and with 2 when the command line",
@@ -193,6 +210,10 @@ public final class FindCommand implements Asked {
         if (saving.isPresent()) {
             saving.get().check(); // before the search, which may be long
         }
+        hasFigure("--aim", aimText, aim, setup);
+        for (int i = 0; i < keeps.size(); i++) {
+            hasFigure("--keep", keepTexts.get(i), keeps.get(i), setup);
+        }
         Entries car = fitting(setup);
         List<Span> spans = spans(car);
         List<OptionalDouble> steps = steps(spans);
@@ -206,7 +227,9 @@ public final class FindCommand implements Asked {
         }
         List<Optional<SetupAnswer.NoAnswer>> silent = List.of();
         if (finding instanceof Finding.NoValue none) {
-            silent = silent(setup, none, trial);
+            silent = aim.judged().criterion().ofLinks()
+                    ? Collections.nCopies(none.bends().size(), Optional.of(outOfReach(aim, setup, spans)))
+                    : silent(setup, none, trial);
             finding = together(none, silent);
         }
         new FindReply(scenario, trial, setup, finding, obstacles, silent).give(form, console, shown);
@@ -347,6 +370,20 @@ public final class FindCommand implements Asked {
                                                     TurnAnswer.Reason.NO_EQUILIBRIUM, nowhere(none.aim()))));
         }
         return silent;
+    }
+
+    private static void hasFigure(String option, String text, Aim aim, Setup setup) throws Mistake {
+        Optional<String> missing = LinkAimWords.missing(aim.judged().criterion(), setup.car());
+        if (missing.isPresent()) {
+            throw new Mistake(option + " \"" + text + "\": " + missing.get());
+        }
+    }
+
+    private static SetupAnswer.NoAnswer outOfReach(Aim aim, Setup setup, List<Span> spans) {
+        return new SetupAnswer.NoAnswer(
+                TurnAnswer.Reason.CANNOT_REACH,
+                LinkAimWords.outOfReach(
+                        aim.judged().criterion(), setup.car(), spans.size() == 1 ? "the range" : "the ranges"));
     }
 
     private static String nowhere(Aim aim) {

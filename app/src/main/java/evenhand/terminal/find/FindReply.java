@@ -259,7 +259,11 @@ record FindReply(
 
     /** What is said of it: what was found, and what stands in the way of more. */
     List<String> words(Units units) {
-        return Stream.concat(FindWords.of(finding, units).stream(), FindWords.obstacles(obstacles, units).stream())
+        return Stream.of(
+                        FindWords.of(finding, units),
+                        FindWords.turns(finding, setup.entries()),
+                        FindWords.obstacles(obstacles, units))
+                .flatMap(List::stream)
                 .toList();
     }
 
@@ -281,9 +285,10 @@ record FindReply(
             Trial trial,
             Aim aim,
             List<Finding.InBend> bends,
-            boolean alike,
+            boolean turnsAlike,
             List<Optional<SetupAnswer.NoAnswer>> silent,
             Optional<Answers> answers) {
+        boolean alike = turnsAlike || (trial.ways().isBoth() && aim.judged().criterion().ofLinks());
         int ways = trial.ways().directions().size();
         List<Circle> circles = new ArrayList<>();
         for (int first = 0; first < bends.size(); first += ways) {

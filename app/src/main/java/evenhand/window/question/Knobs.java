@@ -54,6 +54,14 @@ final class Knobs {
         return List.of("front.lowered", "rear.lowered");
     }
 
+    /** What is set on links and dampers that have points: lengths of rods, shims. */
+    static List<String> linkSettings(Setup setup) {
+        return setup.values().stream()
+                .map(Adjustable::path)
+                .filter(path -> path.endsWith(".longer") || path.endsWith(".shim"))
+                .toList();
+    }
+
     /** Those of the paths that name a number of this car. */
     static List<String> here(Setup setup, Stream<String> paths) {
         List<String> known = setup.values().stream().map(Adjustable::path).toList();

@@ -18,6 +18,7 @@ import evenhand.window.desk.Question.Field;
 import evenhand.words.AimText;
 import evenhand.words.ChangeWords;
 import evenhand.words.GridText;
+import evenhand.words.LinkAimWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -76,7 +77,11 @@ final class SearchFields {
         return Stream.concat(
                         Knobs.here(
                                 setup,
-                                Stream.of(Knobs.springsAndBars(setup), Knobs.rollCentres(setup), Knobs.heights())
+                                Stream.of(
+                                                Knobs.springsAndBars(setup),
+                                                Knobs.rollCentres(setup),
+                                                Knobs.heights(),
+                                                Knobs.linkSettings(setup))
                                         .flatMap(List::stream))
                                 .stream(),
                         noBars.stream())
@@ -250,9 +255,13 @@ final class SearchFields {
                 .toList();
     }
 
-    private static Aim aim(Field field, String text) {
+    private Aim aim(Field field, String text) {
         try {
-            return AimText.read(text);
+            Aim aim = AimText.read(text);
+            LinkAimWords.missing(aim.judged().criterion(), setup.car()).ifPresent(why -> {
+                throw wrong(field, text, "cannot be asked: " + why);
+            });
+            return aim;
         } catch (InvalidValue aim) {
             throw wrong(field, text, String.valueOf(aim.getMessage()));
         }

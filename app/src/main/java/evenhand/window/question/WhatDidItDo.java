@@ -18,6 +18,7 @@ import evenhand.words.ChangeWords;
 import evenhand.words.GripText;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
+import evenhand.words.Units;
 import evenhand.words.compare.ComparisonWords;
 import evenhand.words.compare.ComparisonWords.Told;
 import java.util.ArrayList;
@@ -136,7 +137,7 @@ final class WhatDidItDo implements Question {
         String figure = criterion.name() + (criterion.atLimit() ? "" : " " + JudgedWords.pace(difference.judged()));
         return CurveCharts.causes(
                 "Which change did how much of it: " + figure,
-                new CurveCharts.Quantity("share of the difference in " + figure, unit, criterion.digits()),
+                new CurveCharts.Quantity("share of the difference in " + figure, unit, asked.units().digits(criterion)),
                 one.setup().name(),
                 new SetupStyle(SideBySide.look(asked, one.setup().name())),
                 causes,
@@ -152,16 +153,16 @@ final class WhatDidItDo implements Question {
                     criterion.name() + (criterion.atLimit() ? "" : " " + JudgedWords.pace(difference.judged())),
                     unit.symbol(),
                     List.of(
-                            cell(criterion, difference.base(), unit),
-                            cell(criterion, difference.value(), unit),
+                            cell(criterion, difference.base(), asked.units()),
+                            cell(criterion, difference.value(), asked.units()),
                             GripText.times(criterion, Math.max(difference.base(), difference.value()))
                                             .isPresent()
                                     ? NO_DIFFERENCE
-                                    : Numbers.signed(unit.fromSi(difference.difference()), criterion.digits())));
+                                    : Numbers.signed(unit.fromSi(difference.difference()), asked.units().digits(criterion))));
         }
     }
 
-    private static String cell(Criterion criterion, double si, Unit unit) {
-        return GripText.times(criterion, si).orElseGet(() -> Numbers.fixed(unit.fromSi(si), criterion.digits()));
+    private static String cell(Criterion criterion, double si, Units units) {
+        return GripText.times(criterion, si).orElseGet(() -> JudgedWords.cell(criterion, si, units));
     }
 }

@@ -4,6 +4,7 @@ import evenhand.answers.Aim;
 import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.LinkCriteria;
 import evenhand.answers.Progress;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
@@ -128,6 +129,7 @@ final class WhatMakesItNeutral implements Question {
                         wanted.trial(),
                         progress);
         List<String> sentences = new ArrayList<>(FindWords.of(finding, asked.units()));
+        sentences.addAll(FindWords.turns(finding, wanted.car()));
         sentences.set(0, Said.named(setup) + ": " + sentences.get(0));
         return Found.of(finding)
                 .map(found -> reply(asked, wanted, found, sentences))
@@ -229,11 +231,11 @@ final class WhatMakesItNeutral implements Question {
 
     private static Table beforeAndAfter(Wanted wanted, Setup setup, Found found, Units units) {
         Optional<Answers> after =
-                Catalogue.build(found.in(wanted.car())).value().map(wanted.trial()::ask);
+                Catalogue.build(found.in(wanted.car())).value().map(car -> wanted.trial().askAlso(car, LinkCriteria.JUDGED));
         if (after.isEmpty()) {
             return Table.NONE;
         }
-        Answers before = wanted.trial().ask(setup.car());
+        Answers before = wanted.trial().askAlso(setup.car(), LinkCriteria.JUDGED);
         Set<Judged> asked = new LinkedHashSet<>();
         asked.add(wanted.aim().judged());
         wanted.keeps().stream().map(Aim::judged).forEach(asked::add);
@@ -251,7 +253,7 @@ final class WhatMakesItNeutral implements Question {
 
     private static void row(Table.Builder table, Judged judged, Answers before, Answers after, Units units) {
         Unit unit = units.of(judged.criterion());
-        int digits = judged.criterion().digits();
+        int digits = units.digits(judged.criterion());
         OptionalDouble was = judged.si(before);
         OptionalDouble is = judged.si(after);
         boolean both = was.isPresent() && is.isPresent() && !judged.criterion().equals(Criterion.FRONT_FIRST);
@@ -273,7 +275,7 @@ final class WhatMakesItNeutral implements Question {
                 "What " + ChangeWords.name(change.path()) + " can do",
                 new CurveCharts.Quantity(ChangeWords.name(change.path()), along, 1),
                 new CurveCharts.Quantity(
-                        figure, up, one.aim().judged().criterion().digits()),
+                        figure, up, asked.units().digits(one.aim().judged().criterion())),
                 new CurveCharts.Search(
                         setup.name(),
                         new SetupStyle(SideBySide.look(asked, setup.name())),

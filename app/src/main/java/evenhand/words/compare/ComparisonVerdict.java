@@ -5,6 +5,7 @@ import evenhand.answers.Judged;
 import evenhand.choice.Change;
 import evenhand.choice.Comparison;
 import evenhand.choice.Comparison.Difference;
+import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import evenhand.words.BothWays;
 import evenhand.words.ChangeWords;
@@ -16,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** What a driver would notice of a comparison, both ways round, in a phrase for each figure that matters. */
@@ -51,7 +53,30 @@ public final class ComparisonVerdict {
                 phrases.add(phrase(found, ways.size() > 1, units));
             }
         }
-        return phrases.isEmpty() ? List.of("nothing that a driver would notice") : phrases;
+        if (phrases.isEmpty()) {
+            phrases.add("nothing that a driver would notice");
+        }
+        links(ways, units).ifPresent(phrases::add);
+        return phrases;
+    }
+
+    /** "its links at rest: roll steer −0.52 %, pinion slope +0.38 deg": what is noticeable of them, the same in any turn. */
+    private static Optional<String> links(Map<Direction, Comparison> ways, Units units) {
+        String moved = ways.values().stream()
+                .limit(1)
+                .flatMap(comparison -> comparison.differences().stream())
+                .filter(difference -> difference.judged().criterion().ofLinks())
+                .filter(difference -> Math.abs(difference.difference())
+                        >= difference.judged().criterion().noticeable())
+                .map(difference -> {
+                    Criterion criterion = difference.judged().criterion();
+                    Unit unit = units.of(criterion);
+                    return criterion.name() + " "
+                            + Numbers.signed(unit.fromSi(difference.difference()), units.digits(criterion)) + " "
+                            + unit.symbol();
+                })
+                .collect(Collectors.joining(", "));
+        return moved.isEmpty() ? Optional.empty() : Optional.of("its links at rest: " + moved);
     }
 
     /** The first phrase without its sizes, where they stand in a table below; nothing where nothing is noticeable. */
@@ -143,7 +168,7 @@ public final class ComparisonVerdict {
                 .map(i -> ChangeWords.name(changes.get(i)) + " "
                         + Numbers.signed(
                                 units.of(judged.criterion()).fromSi(shares.get(i)),
-                                judged.criterion().digits()))
+                                units.digits(judged.criterion())))
                 .toList();
         return causes.isEmpty() ? "" : " (" + String.join(", ", causes) + ")";
     }

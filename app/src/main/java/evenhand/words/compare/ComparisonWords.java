@@ -115,7 +115,7 @@ public final class ComparisonWords {
             } else if (isSpoken(judged) && !judged.criterion().equals(Criterion.FRONT_SHARE)) {
                 if (Math.abs(difference.difference()) >= judged.criterion().noticeable()) {
                     sentences.add(sentence(difference) + makers(difference) + ".");
-                } else if (!RIDE.contains(judged.criterion())) {
+                } else if (!isQuiet(judged.criterion())) {
                     hardly.add(JudgedWords.figure(judged));
                 }
             }
@@ -144,10 +144,15 @@ public final class ComparisonWords {
                 + ".";
     }
 
+    /** Whether it is spoken of only where it changes noticeably. */
+    private static boolean isQuiet(Criterion criterion) {
+        return RIDE.contains(criterion) || criterion.ofLinks();
+    }
+
     private boolean isSpoken(Judged judged) {
         return judged.criterion().equals(Criterion.UNDERSTEER)
                 || judged.criterion().atLimit()
-                || RIDE.contains(judged.criterion())
+                || isQuiet(judged.criterion())
                 || (SPOKEN_ONCE.contains(judged.criterion()) && judged.pace().equals(lastPace()));
     }
 
@@ -159,7 +164,7 @@ public final class ComparisonWords {
         for (Difference difference : comparison.differences()) {
             Judged judged = difference.judged();
             if (isSpoken(judged)
-                    && (!RIDE.contains(judged.criterion())
+                    && (!isQuiet(judged.criterion())
                             || Math.abs(difference.difference())
                                     >= judged.criterion().noticeable())) {
                 told.add(new Told(
@@ -169,7 +174,10 @@ public final class ComparisonWords {
         Set<String> beyond = new LinkedHashSet<>();
         for (Judged judged : comparison.missing()) {
             beyond.add(
-                    judged.criterion().ofRide()
+                    judged.criterion().ofLinks()
+                            ? "The links cannot be compared throughout: one set-up has parts by points that the other has"
+                                    + " not."
+                            : judged.criterion().ofRide()
                             ? "The ride cannot be compared throughout: dampers are given for one end or one set-up only."
                             : "There is nothing to compare " + JudgedWords.pace(judged)
                                     + ": one of the two does not get there.");
@@ -261,6 +269,9 @@ public final class ComparisonWords {
         }
         if (criterion.equals(Criterion.SEAT_COMFORT)) {
             return "it rides " + (up ? "harder" : "softer") + " where the driver sits";
+        }
+        if (criterion.ofLinks()) {
+            return "the " + criterion.name() + " goes " + (up ? "up" : "down");
         }
         if (criterion.ofRide()) {
             return end(criterion) + " is damped " + (up ? "more" : "less");
@@ -394,7 +405,7 @@ public final class ComparisonWords {
     private String share(Difference difference, int change) {
         double si = difference.shares().orElseThrow().shares().get(change);
         Judged judged = difference.judged();
-        String number = Numbers.signed(shown(judged, si), judged.criterion().digits());
+        String number = Numbers.signed(shown(judged, si), units.digits(judged.criterion()));
         return symbol(judged).isEmpty() ? number : number + " " + symbol(judged);
     }
 
@@ -418,8 +429,8 @@ public final class ComparisonWords {
         return digits(judged, shown) + (symbol(judged).isEmpty() ? "" : " " + symbol(judged));
     }
 
-    private static String digits(Judged judged, double shown) {
-        return Numbers.fixed(shown, judged.criterion().digits());
+    private String digits(Judged judged, double shown) {
+        return Numbers.fixed(shown, units.digits(judged.criterion()));
     }
 
     private static String listed(List<String> things) {

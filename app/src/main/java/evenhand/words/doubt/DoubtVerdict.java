@@ -105,7 +105,7 @@ public final class DoubtVerdict {
 
     private static String between(Spread spread, double low, double high, Units units) {
         Criterion criterion = spread.judged().criterion();
-        return Numbers.fixed(units.of(criterion).fromSi(low), criterion.digits()) + " to "
+        return Numbers.fixed(units.of(criterion).fromSi(low), units.digits(criterion)) + " to "
                 + units.show(high, criterion);
     }
 }

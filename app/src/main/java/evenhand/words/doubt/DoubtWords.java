@@ -104,7 +104,7 @@ public final class DoubtWords {
                 ? " comes out at " + show(spread.judged(), spread.nominal().getAsDouble(), units) + " and lies"
                 : " lies";
         return "The " + JudgedWords.figure(spread.judged()) + answer + " between "
-                + Numbers.fixed(unit.fromSi(spread.low()), criterion.digits()) + " and "
+                + Numbers.fixed(unit.fromSi(spread.low()), units.digits(criterion)) + " and "
                 + show(spread.judged(), spread.high(), units) + ", nineteen times in twenty" + blame(spread);
     }
 
@@ -165,7 +165,7 @@ public final class DoubtWords {
         String said = sure
                 ? "The " + figure(judged) + " of \"" + name + "\" is " + size + " " + direction + " than that of \""
                         + base + "\", and between "
-                        + Numbers.fixed(units.of(criterion).fromSi(low), criterion.digits()) + " and "
+                        + Numbers.fixed(units.of(criterion).fromSi(low), units.digits(criterion)) + " and "
                         + show(judged, high, units) + " " + direction + ", nineteen times in twenty"
                 : "Whether the " + figure(judged) + " of \"" + name + "\" is more or less than that of \"" + base
                         + "\" is not sure: it comes out " + size + " " + direction + ", and lies between "
@@ -208,9 +208,9 @@ public final class DoubtWords {
             sentences.add(ChangeWords.name(one.tolerance().path()) + ", now " + tolerance(one.tolerance(), units)
                     + ", to ±" + plain(number, one.halfWidth(), units) + ", by: "
                     + number.slot().how() + ". It would then lie between "
-                    + Numbers.fixed(unit.fromSi(one.low()), criterion.digits()) + " and "
+                    + Numbers.fixed(unit.fromSi(one.low()), units.digits(criterion)) + " and "
                     + show(first.judged(), one.high(), units) + " instead of "
-                    + Numbers.fixed(unit.fromSi(first.low()), criterion.digits()) + " and "
+                    + Numbers.fixed(unit.fromSi(first.low()), units.digits(criterion)) + " and "
                     + show(first.judged(), first.high(), units) + ".");
         }
         return sentences;

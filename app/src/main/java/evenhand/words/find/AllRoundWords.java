@@ -47,7 +47,7 @@ final class AllRoundWords {
 
     /** Whether a figure may be another one in another bend. */
     private boolean differs(Criterion criterion) {
-        return !criterion.ofRide()
+        return !criterion.knowsNoTurn()
                 && (severalCircles() || (bothWays() && !found.allRound().alike()));
     }
 

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
+import evenhand.answers.LinkCriteria;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
@@ -25,12 +26,18 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What a search has found, in sentences: first what can be reached, then what does, then how sharp it is. */
 public final class FindWords {
+    private static final String LONGER = ".longer";
+    private static final String PER_TURN = ".perTurn";
     private static final int VALUE_DIGITS = 4;
     private static final int TOLERANCE_DIGITS = 3;
+    /** Eyes that differ by less stand on parallel bolts, rad. */
+    private static final double PARALLEL = 1e-9;
+
     private static final double MILLIMETRE = 0.001;
     private static final double SIXTEENTH_INCH = 0.0254 / 16;
 
@@ -234,7 +241,7 @@ public final class FindWords {
         String by = length ? (units == Units.METRIC ? "1 mm" : "1/16 in") : ofItself ? "1 %" : "1 % of the range";
         Criterion criterion = one.aim().judged().criterion();
         Unit unit = units.of(criterion);
-        return "There, " + by + " more moves it by " + signed(unit.fromSi(one.slope() * little), criterion.digits())
+        return "There, " + by + " more moves it by " + signed(unit.fromSi(one.slope() * little), units.digits(criterion))
                 + " " + unit.symbol() + ".";
     }
 
@@ -302,7 +309,10 @@ public final class FindWords {
             sentences.add(
                     switch (note) {
                         case KINK ->
-                            "Mind: the figure bends right there, as where a stop is just touched, a wheel just lifts or"
+                            found.aim().judged().criterion().ofLinks()
+                                    ? "Mind: the figure bends right there, as where a damper stands square to its bolt or"
+                                            + " another joint comes to have the greatest angle."
+                                    : "Mind: the figure bends right there, as where a stop is just touched, a wheel just lifts or"
                                     + " the other end comes to go first; a little to either side the car answers"
                                     + " differently.";
                         case END_OF_RANGE ->
@@ -312,10 +322,23 @@ public final class FindWords {
                                             : "where more of it can be built, widen the range and look further.");
                         case UNUSUAL -> unusual(found, units);
                         case FLAT ->
-                            "Mind: over the whole range the figure moves by less than anyone notices, so it matters"
+                            found.aim().judged().criterion().ofLinks() && !found.met()
+                                    ? noReach(found)
+                                    : "Mind: over the whole range the figure moves by less than anyone notices, so it matters"
                                     + " little what is chosen.";
                     });
         }
+    }
+
+    /** That a change cannot do it at all, and why where that is plain. */
+    private static String noReach(Finding.Found found) {
+        boolean always = found.aim().judged().criterion().name().contains(LinkCriteria.EYE_DIFFERENCE.name())
+                && Math.max(Math.abs(found.reach().lowest()), Math.abs(found.reach().highest())) < PARALLEL;
+        return "Mind: this change has no reach: over the whole range the figure moves by less than anyone notices; "
+                + (always
+                        ? "with both bolts parallel both eyes stand at the same angle always, so turn a bolt (\"bolt\","
+                                + " \"tilt\")."
+                        : "look for another part.");
     }
 
     /** "Mind: 90 N/mm is no usual rear spring rate: most cars have from 10 to 60 N/mm; see first that it can be had." */
@@ -340,6 +363,28 @@ public final class FindWords {
         Unit unit = unit(adjustable, units);
         String symbol = unit.symbol();
         return Numbers.significant(unit.fromSi(si), 3) + (symbol.isEmpty() ? "" : " " + symbol);
+    }
+
+    /** "From where it stands now the rear links torque arm is to be made longer by 3.7 turns ...": of links whose advance per turn is known. */
+    public static List<String> turns(Finding finding, Entries car) {
+        List<String> sentences = new ArrayList<>();
+        if (finding instanceof Finding.Found found) {
+            for (int i = 0; i < found.spans().size(); i++) {
+                Span span = found.spans().get(i);
+                double more = found.values().get(i) - span.adjustable().si();
+                Optional<Quantity> perTurn = span.path().endsWith(LONGER)
+                        ? Catalogue.get(car, span.path().substring(0, span.path().length() - LONGER.length()) + PER_TURN)
+                        : Optional.empty();
+                if (perTurn.isPresent() && perTurn.get().si() > 0 && more != 0) {
+                    String part = ChangeWords.name(
+                            span.path().substring(0, span.path().length() - LONGER.length()));
+                    sentences.add("From where it stands now the " + part + " is to be made "
+                            + (more > 0 ? "longer" : "shorter") + " by "
+                            + Numbers.fixed(Math.abs(more) / perTurn.get().si(), 1) + " turns of its thread.");
+                }
+            }
+        }
+        return sentences;
     }
 
     /** What stands in the way of an aim that is not met. */
@@ -401,7 +446,7 @@ public final class FindWords {
     private static String figures(Judged judged, Finding.Reach reach, Units units) {
         Criterion criterion = judged.criterion();
         Unit unit = units.of(criterion);
-        return Numbers.fixed(unit.fromSi(reach.lowest()), criterion.digits()) + " to "
+        return Numbers.fixed(unit.fromSi(reach.lowest()), units.digits(criterion)) + " to "
                 + figure(judged, reach.highest(), units);
     }
 }
