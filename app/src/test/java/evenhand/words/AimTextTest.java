@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
+import evenhand.answers.LinkCriteria;
+import evenhand.car.End;
+import evenhand.linkage.LinkPlaces.Where;
 import evenhand.quantity.InvalidValue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,13 +67,46 @@ class AimTextTest {
                 "sideslip −1.5 deg at 0.3 g",
                 "limit at least 0.85 g",
                 "limit balance 5 %",
-                "inside front load at least 812.5 N at 0.25 g"
+                "inside front load at least 812.5 N at 0.25 g",
+                "rear roll centre at least 112.5 mm",
+                "front roll steer in droop −3.5 %",
+                "left-over joint angle in bump at most 0.5 deg",
+                "bump steer −2 deg/m"
             })
     void whatIsWrittenReadsBack(String text) {
         Aim aim = AimText.read(text);
         assertThat(AimText.write(aim, Units.METRIC)).isEqualTo(text);
         Aim imperial = AimText.read(AimText.write(aim, Units.IMPERIAL));
         assertThat(imperial.value()).isCloseTo(aim.value(), within(1e-4 * Math.abs(aim.value())));
+    }
+
+    @Test
+    void aFigureOfLinksStandsInAPlaceOfTheTravelAndOnAnAxle() {
+        assertThat(AimText.read("pinion slope 1 deg").judged().criterion()).isEqualTo(LinkCriteria.PINION_SLOPE);
+        assertThat(AimText.read("joint angle 1 deg").judged().criterion()).isEqualTo(LinkCriteria.JOINT_ANGLE);
+        Aim bump = AimText.read("Rear pinion slope  in bump at most 3 deg");
+        assertThat(bump.judged().criterion().name()).isEqualTo("rear pinion slope in bump");
+        assertThat(bump.judged().criterion().links().orElseThrow().where()).isEqualTo(Where.BUMP);
+        assertThat(bump.judged().criterion().links().orElseThrow().axles()).containsExactly(End.REAR);
+        assertThat(AimText.read("caster 4 deg")
+                        .judged()
+                        .criterion()
+                        .links()
+                        .orElseThrow()
+                        .axles())
+                .containsExactly(End.FRONT, End.REAR);
+        assertThat(AimText.read("roll steer 4 %")
+                        .judged()
+                        .criterion()
+                        .links()
+                        .orElseThrow()
+                        .axles())
+                .containsExactly(End.REAR, End.FRONT);
+        assertThat(AimText.read("bump steer 0.5 deg/m").value()).isCloseTo(Math.toRadians(0.5), within(1e-12));
+        assertThatThrownBy(() -> AimText.read("pinion slope 1 deg at 0.5 g"))
+                .hasMessageContaining("is judged at no pace; leave out \"at 0.5 g\"");
+        assertThatThrownBy(() -> AimText.read("pinion slope 10 mm")).hasMessageContaining("an angle");
+        assertThatThrownBy(() -> AimText.read("axle sidewise 10 mm")).hasMessageContaining("did you mean \"axle sideways\"?");
     }
 
     @ParameterizedTest

@@ -76,7 +76,6 @@ public record Unit(String symbol, Dimension dimension, double toSi) {
             new Unit("deg/kN", Dimension.FORCE_STEER, DEGREE / 1000),
             new Unit("deg/(kN*m)", Dimension.MOMENT_STEER, DEGREE / 1000),
             new Unit("deg/m", Dimension.TRAVEL_STEER, DEGREE),
-            new Unit("deg/in", Dimension.TRAVEL_STEER, DEGREE / INCH),
             new Unit("m^2", Dimension.AREA, 1),
             new Unit("kg*m^2", Dimension.INERTIA, 1),
             new Unit("", Dimension.RATIO, 1),

@@ -63,6 +63,7 @@ class UnitTest {
             psi        | PRESSURE            | 6894.757293168361336723
             deg/kN     | FORCE_STEER         | 0.000017453292519943295769
             deg/(kN*m) | MOMENT_STEER        | 0.000017453292519943295769
+            deg/m      | TRAVEL_STEER        | 0.017453292519943296
             m^2        | AREA                | 1
             kg*m^2     | INERTIA             | 1
             %          | RATIO               | 0.01
@@ -85,8 +86,8 @@ class UnitTest {
         assertThat(Arrays.stream(Dimension.values())
                         .mapToInt(dimension -> dimension.units().size())
                         .sum())
-                .as("the 50 of the test above and the plain ratio")
-                .isEqualTo(51);
+                .as("the 51 of the test above and the plain ratio")
+                .isEqualTo(52);
     }
 
     @ParameterizedTest

@@ -22,6 +22,7 @@ import evenhand.words.LinkAimWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -256,15 +257,17 @@ final class SearchFields {
     }
 
     private Aim aim(Field field, String text) {
+        Aim aim;
         try {
-            Aim aim = AimText.read(text);
-            LinkAimWords.missing(aim.judged().criterion(), setup.car()).ifPresent(why -> {
-                throw wrong(field, text, "cannot be asked: " + why);
-            });
-            return aim;
-        } catch (InvalidValue aim) {
-            throw wrong(field, text, String.valueOf(aim.getMessage()));
+            aim = AimText.read(text);
+        } catch (InvalidValue wrong) {
+            throw wrong(field, text, String.valueOf(wrong.getMessage()));
         }
+        Optional<String> missing = LinkAimWords.missing(aim.judged().criterion(), setup.car());
+        if (missing.isPresent()) {
+            throw wrong(field, text, "cannot be asked: " + missing.get());
+        }
+        return aim;
     }
 
     private Span span(Entries car, String path) {
