@@ -161,11 +161,7 @@ public record Comparison(
     }
 
     private static List<Optional<Answers>> answers(
-            Entries base,
-            List<Change> changes,
-            List<Integer> sets,
-            AskedOnce asked,
-            Progress progress) {
+            Entries base, List<Change> changes, List<Integer> sets, AskedOnce asked, Progress progress) {
         return progress.each(sets, set -> asked.of(with(base, changes, set)));
     }
 
