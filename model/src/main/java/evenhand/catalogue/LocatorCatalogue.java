@@ -76,8 +76,7 @@ final class LocatorCatalogue {
             PointCatalogue.single("axle", "end of the rod on the axle").optional();
 
     /** A rod that is known by its height alone has no length. */
-    private static final Slot<Double> LONGER_IF_ANY =
-            LONGER.defaultsTo(PANHARD_BODY, byPoints -> 0.0).byPoints();
+    private static final Slot<Double> LONGER_IF_ANY = LONGER.optional().byPoints();
 
     private static final Slot<Double> ROD_PER_TURN = PER_TURN.byPoints();
     private static final Slot<Double> PANHARD_RATE = ROD_RATE.byPoints();

@@ -6,9 +6,12 @@ import evenhand.car.End;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
+import evenhand.catalogue.Entry;
 import evenhand.catalogue.Range;
+import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
+import java.util.Optional;
 
 /**
  * An adjustment, and the range that a search may set it in, SI.
@@ -17,6 +20,8 @@ import evenhand.quantity.Quantity;
  */
 public record Span(Adjustable adjustable, double from, double to) {
     private static final String STIFFNESS = ".rollStiffness";
+    private static final String LONGER = ".longer";
+    private static final String ROD_LONGER = ".lateralLocator" + LONGER;
 
     /** So much of a step an end of the range may miss a whole multiple by: rounding of its unit. */
     private static final double ROUNDING = 1e-9;
@@ -46,11 +51,19 @@ public record Span(Adjustable adjustable, double from, double to) {
 
     /**
      * The car in which a number can be looked for: as it is, or with a bar of no stiffness where the path names the stiffness of a
-     * bar that is not fitted. Such a bar is none, so that what is looked for begins at zero.
+     * bar that is not fitted. Such a bar is none, so that what is looked for begins at zero. A rod across the axle by points is as
+     * long as it was measured where nothing else is said.
      *
      * @throws InvalidValue if the path names another number of a bar that is not fitted
      */
     public static Entries fitting(Entries car, String path) {
+        String rod = path.endsWith(ROD_LONGER) ? path.substring(0, path.length() - LONGER.length()) : "";
+        if (!rod.isEmpty()
+                && Catalogue.entry(car, rod + ".body").isPresent()
+                && Catalogue.entry(car, path).isEmpty()) {
+            Entry asMeasured = new Entry.Measured(Quantity.of(0, Dimension.LENGTH.metric()));
+            return Catalogue.with(car, new Catalogue.Difference(path, Optional.empty(), Optional.of(asMeasured)));
+        }
         for (End end : End.values()) {
             String bar = end.key() + ".bar";
             if (path.startsWith(bar + ".")

@@ -47,6 +47,7 @@ record LowerReply(
             .figures(LoweringFigures.METAL)
             .figures(LoweringFigures.LEVER)
             .figures(LoweringFigures.CAMBER)
+            .figures(LoweringFigures.LINKS)
             .figures(LoweringFigures.FREQUENCIES)
             .figure(LoweringFigures.NEAR_UNDERSTEER);
 

@@ -127,6 +127,8 @@ class LoweringWordsTest {
                 Optional.empty(),
                 front,
                 rear,
+                Optional.empty(),
+                Optional.empty(),
                 new HandSums.Found(Turned.sums()),
                 List.of(new Stance.Bend(40, Direction.LEFT, turn)),
                 ride);
