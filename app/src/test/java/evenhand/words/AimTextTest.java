@@ -106,7 +106,8 @@ class AimTextTest {
         assertThatThrownBy(() -> AimText.read("pinion slope 1 deg at 0.5 g"))
                 .hasMessageContaining("is judged at no pace; leave out \"at 0.5 g\"");
         assertThatThrownBy(() -> AimText.read("pinion slope 10 mm")).hasMessageContaining("an angle");
-        assertThatThrownBy(() -> AimText.read("axle sidewise 10 mm")).hasMessageContaining("did you mean \"axle sideways\"?");
+        assertThatThrownBy(() -> AimText.read("axle sidewise 10 mm"))
+                .hasMessageContaining("did you mean \"axle sideways\"?");
     }
 
     @ParameterizedTest

@@ -50,8 +50,7 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
          * @param where in its travel
          * @param needs what an axle needs for it, in the words of a file
          */
-        record OfLinks(
-                List<End> axles, LinkPlaces.Where where, String needs, Function<LinkPlace, OptionalDouble> si)
+        record OfLinks(List<End> axles, LinkPlaces.Where where, String needs, Function<LinkPlace, OptionalDouble> si)
                 implements Reading {
             public OfLinks {
                 axles = List.copyOf(axles);

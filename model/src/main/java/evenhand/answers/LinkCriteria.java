@@ -40,8 +40,14 @@ public final class LinkCriteria {
     public static final Criterion REAR_ROLL_CENTRE = rollCentre(End.REAR);
 
     public static final Criterion FRONT_ROLL_CENTRE = rollCentre(End.FRONT);
-    public static final Criterion ROLL_STEER =
-            either("roll steer", REAR_FIRST, "%", 2, 0.5, "links", at -> just(at.state().rollSteer()));
+    public static final Criterion ROLL_STEER = either(
+            "roll steer",
+            REAR_FIRST,
+            "%",
+            2,
+            0.5,
+            "links",
+            at -> just(at.state().rollSteer()));
     public static final Criterion ANTI_SQUAT = declared(
             "anti-squat",
             List.of(End.REAR),
@@ -51,7 +57,13 @@ public final class LinkCriteria {
             "links at a driven rear axle",
             at -> at.state().antiSquat());
     public static final Criterion ANTI_DIVE = declared(
-            "anti-dive", List.of(End.FRONT), "%", 1, 2, "links", at -> at.state().antiDive());
+            "anti-dive",
+            List.of(End.FRONT),
+            "%",
+            1,
+            2,
+            "links",
+            at -> at.state().antiDive());
     public static final Criterion ANTI_LIFT = either(
             "anti-lift",
             REAR_FIRST,
@@ -100,7 +112,8 @@ public final class LinkCriteria {
     public static final Criterion BUMP_STEER =
             either("bump steer", FRONT_FIRST, "deg/m", 2, 0.5, OWN_LINKS, LinkPlace::bumpSteer);
     /** Mean of both wheels. */
-    public static final Criterion CASTER = either("caster", FRONT_FIRST, "deg", 2, 0.1, OWN_LINKS, LinkCriteria::caster);
+    public static final Criterion CASTER =
+            either("caster", FRONT_FIRST, "deg", 2, 0.1, OWN_LINKS, LinkCriteria::caster);
 
     /** All that can be an aim. */
     public static final List<Criterion> ALL = List.copyOf(ALL_PLACES);

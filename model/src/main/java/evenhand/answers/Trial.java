@@ -185,7 +185,8 @@ public record Trial(
         Optional<Ride> ride = rides && Ride.of(riding.apply(standing), road, speed) instanceof Ride found
                 ? Optional.of(found)
                 : Optional.empty();
-        boolean asksLinks = figures.stream().anyMatch(figure -> figure.criterion().ofLinks());
+        boolean asksLinks =
+                figures.stream().anyMatch(figure -> figure.criterion().ofLinks());
         LinkAnswers links = asksLinks ? LinkAnswers.of(load.isPresent() ? standing : car, standing) : LinkAnswers.NONE;
         boolean turns = !asksLinks
                 || figures.stream().anyMatch(figure -> !figure.criterion().ofLinks());

@@ -151,7 +151,9 @@ final class BendsOfOne {
     /** @param alike whether one way round says all of the other */
     private List<Finding.InBend> each(boolean alike, OptionalDouble value) {
         List<Variation.Place> bends = variation.places();
-        boolean onlyOne = knowsNoTurn() || bends.size() == 1 || (alike && variation.trial().radii().size() == 1);
+        boolean onlyOne = knowsNoTurn()
+                || bends.size() == 1
+                || (alike && variation.trial().radii().size() == 1);
         List<Finding.InBend> all = new ArrayList<>();
         for (int bend = 0; bend < bends.size(); bend++) {
             Variation.Place place = bends.get(bend);

@@ -41,7 +41,8 @@ record Variation(Entries car, List<Span> spans, Trial trial, List<Judged> asked,
 
     /** Whether only links are asked. */
     boolean turnsNothing() {
-        return !asked.isEmpty() && asked.stream().allMatch(one -> one.criterion().ofLinks());
+        return !asked.isEmpty()
+                && asked.stream().allMatch(one -> one.criterion().ofLinks());
     }
 
     /**

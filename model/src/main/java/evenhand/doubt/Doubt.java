@@ -229,9 +229,8 @@ public final class Doubt {
         List<Tolerance> all = Tolerance.withRide(cars, question.unsaid());
         Entries car = cars.get(0);
         Map<Tolerance, Double> influence = new HashMap<>();
-        Optional<Answers> asGiven = Catalogue.build(car)
-                .value()
-                .map(built -> question.whatCounts().askAlso(built, question.aimed()));
+        Optional<Answers> asGiven =
+                Catalogue.build(car).value().map(built -> question.whatCounts().askAlso(built, question.aimed()));
         List<Double> sizes = question.progress()
                 .part(0, INFLUENCE_KNOWN)
                 .each(

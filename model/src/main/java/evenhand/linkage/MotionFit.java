@@ -286,9 +286,8 @@ public final class MotionFit {
                 LEAST_STEER,
                 (travel, steer) -> axle.moveTo(travel, travel, steered ? steer : 0));
         Surfaces left = wheel(axle, Side.LEFT, extent, steered);
-        Surfaces right = axle.given().isAlike()
-                ? WheelPairMotion.mirrored(left)
-                : wheel(axle, Side.RIGHT, extent, steered);
+        Surfaces right =
+                axle.given().isAlike() ? WheelPairMotion.mirrored(left) : wheel(axle, Side.RIGHT, extent, steered);
         axle.rest();
         return new WheelPairMotion(
                 left,
@@ -304,41 +303,31 @@ public final class MotionFit {
         boolean springs = axle.hasSprings();
         boolean dampers = axle.hasDampers();
         double sigma = side.sign();
-        Fitted aim = fitted(
-                axle,
-                extent,
-                steered,
-                AIM_LEFT_OUT,
-                (travel, steer, into) -> {
-                    if (!wheel.moveTo(travel, steered ? steer / axle.steerPerRack() : 0)) {
-                        return false;
-                    }
-                    into[WheelPairMotion.STEER - WheelPairMotion.ALONE] = wheel.steer();
-                    into[WheelPairMotion.CAMBER - WheelPairMotion.ALONE] = wheel.camber();
-                    return true;
-                });
-        Fitted alone = fitted(
-                axle,
-                aim.extent(),
-                false,
-                WHEEL_LEFT_OUT,
-                (travel, none, into) -> {
-                    if (!wheel.moveTo(travel, 0)) {
-                        return false;
-                    }
-                    into[WheelPairMotion.FORCE_LINE] = wheel.forceLineSlope();
-                    into[WheelPairMotion.WHEEL_SIDE] = wheel.wheelSideSlope();
-                    into[WheelPairMotion.CONTACT_SIDE] = wheel.contactSideSlope();
-                    into[WheelPairMotion.CONTACT_OUT] = sigma * wheel.wheel().contactY;
-                    into[WheelPairMotion.CONTACT_UP] = wheel.wheel().contactZ;
-                    if (springs) {
-                        into[WheelPairMotion.SPRING] = axle.springLength(side);
-                    }
-                    if (dampers) {
-                        into[WheelPairMotion.DAMPER] = axle.damperLength(side);
-                    }
-                    return true;
-                });
+        Fitted aim = fitted(axle, extent, steered, AIM_LEFT_OUT, (travel, steer, into) -> {
+            if (!wheel.moveTo(travel, steered ? steer / axle.steerPerRack() : 0)) {
+                return false;
+            }
+            into[WheelPairMotion.STEER - WheelPairMotion.ALONE] = wheel.steer();
+            into[WheelPairMotion.CAMBER - WheelPairMotion.ALONE] = wheel.camber();
+            return true;
+        });
+        Fitted alone = fitted(axle, aim.extent(), false, WHEEL_LEFT_OUT, (travel, none, into) -> {
+            if (!wheel.moveTo(travel, 0)) {
+                return false;
+            }
+            into[WheelPairMotion.FORCE_LINE] = wheel.forceLineSlope();
+            into[WheelPairMotion.WHEEL_SIDE] = wheel.wheelSideSlope();
+            into[WheelPairMotion.CONTACT_SIDE] = wheel.contactSideSlope();
+            into[WheelPairMotion.CONTACT_OUT] = sigma * wheel.wheel().contactY;
+            into[WheelPairMotion.CONTACT_UP] = wheel.wheel().contactZ;
+            if (springs) {
+                into[WheelPairMotion.SPRING] = axle.springLength(side);
+            }
+            if (dampers) {
+                into[WheelPairMotion.DAMPER] = axle.damperLength(side);
+            }
+            return true;
+        });
         return alone.extent().equals(aim.extent())
                 ? alone.surfaces().with(aim.surfaces())
                 : wheel(axle, side, alone.extent(), steered);

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 class AskedOnceTest {
     private static final Trial TRIAL = Trials.at(0.5);
     private static final Entries CAR = CatalogueTest.car();
-    private static final Entries SPRINGS = Catalogue.with(
-            Catalogue.with(CAR, "front.spring.rate", 70_000), "rear.spring.rate", 30_000);
+    private static final Entries SPRINGS =
+            Catalogue.with(Catalogue.with(CAR, "front.spring.rate", 70_000), "rear.spring.rate", 30_000);
     private static final Entries SPRINGS_AND_PIVOT = Catalogue.with(SPRINGS, "rear.lateralLocator.height", 0.3);
 
     @Test

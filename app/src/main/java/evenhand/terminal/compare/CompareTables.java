@@ -85,7 +85,10 @@ final class CompareTables {
             cells.add(cell(criterion, difference.value()));
             boolean apart = GripText.times(criterion, Math.max(difference.base(), difference.value()))
                     .isEmpty();
-            cells.add(apart ? Numbers.signed(unit.fromSi(difference.difference()), units.digits(criterion)) : Table.NOTHING);
+            cells.add(
+                    apart
+                            ? Numbers.signed(unit.fromSi(difference.difference()), units.digits(criterion))
+                            : Table.NOTHING);
             for (int i = 0; i < comparison.changes().size(); i++) {
                 int change = i;
                 cells.add(difference

@@ -139,7 +139,8 @@ public final class DoubtCommand implements Asked {
             Optional<String> missing =
                     aim.flatMap(one -> LinkAimWords.missing(one.judged().criterion(), setup.car()));
             if (missing.isPresent()) {
-                throw new Mistake("--aim \"" + aimText.orElse("") + "\" for \"" + setup.name() + "\": " + missing.get());
+                throw new Mistake(
+                        "--aim \"" + aimText.orElse("") + "\" for \"" + setup.name() + "\": " + missing.get());
             }
         }
         List<DoubtReply.Circle> circles = new ArrayList<>();

@@ -288,7 +288,8 @@ record FindReply(
             boolean turnsAlike,
             List<Optional<SetupAnswer.NoAnswer>> silent,
             Optional<Answers> answers) {
-        boolean alike = turnsAlike || (trial.ways().isBoth() && aim.judged().criterion().ofLinks());
+        boolean alike =
+                turnsAlike || (trial.ways().isBoth() && aim.judged().criterion().ofLinks());
         int ways = trial.ways().directions().size();
         List<Circle> circles = new ArrayList<>();
         for (int first = 0; first < bends.size(); first += ways) {

@@ -140,7 +140,10 @@ final class WhatDidItDo implements Question {
         String figure = criterion.name() + (criterion.atLimit() ? "" : " " + JudgedWords.pace(difference.judged()));
         return CurveCharts.causes(
                 "Which change did how much of it: " + figure,
-                new CurveCharts.Quantity("share of the difference in " + figure, unit, asked.units().digits(criterion)),
+                new CurveCharts.Quantity(
+                        "share of the difference in " + figure,
+                        unit,
+                        asked.units().digits(criterion)),
                 one.setup().name(),
                 new SetupStyle(SideBySide.look(asked, one.setup().name())),
                 causes,
@@ -161,7 +164,9 @@ final class WhatDidItDo implements Question {
                             GripText.times(criterion, Math.max(difference.base(), difference.value()))
                                             .isPresent()
                                     ? NO_DIFFERENCE
-                                    : Numbers.signed(unit.fromSi(difference.difference()), asked.units().digits(criterion))));
+                                    : Numbers.signed(
+                                            unit.fromSi(difference.difference()),
+                                            asked.units().digits(criterion))));
         }
     }
 

@@ -230,8 +230,9 @@ final class WhatMakesItNeutral implements Question {
     }
 
     private static Table beforeAndAfter(Wanted wanted, Setup setup, Found found, Units units) {
-        Optional<Answers> after =
-                Catalogue.build(found.in(wanted.car())).value().map(car -> wanted.trial().askAlso(car, LinkCriteria.JUDGED));
+        Optional<Answers> after = Catalogue.build(found.in(wanted.car()))
+                .value()
+                .map(car -> wanted.trial().askAlso(car, LinkCriteria.JUDGED));
         if (after.isEmpty()) {
             return Table.NONE;
         }

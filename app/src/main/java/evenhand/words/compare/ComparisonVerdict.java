@@ -167,8 +167,7 @@ public final class ComparisonVerdict {
                 .limit(atMost)
                 .map(i -> ChangeWords.name(changes.get(i)) + " "
                         + Numbers.signed(
-                                units.of(judged.criterion()).fromSi(shares.get(i)),
-                                units.digits(judged.criterion())))
+                                units.of(judged.criterion()).fromSi(shares.get(i)), units.digits(judged.criterion())))
                 .toList();
         return causes.isEmpty() ? "" : " (" + String.join(", ", causes) + ")";
     }

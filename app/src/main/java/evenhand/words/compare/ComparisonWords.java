@@ -178,9 +178,9 @@ public final class ComparisonWords {
                             ? "The links cannot be compared throughout: one set-up has parts by points that the other has"
                                     + " not."
                             : judged.criterion().ofRide()
-                            ? "The ride cannot be compared throughout: dampers are given for one end or one set-up only."
-                            : "There is nothing to compare " + JudgedWords.pace(judged)
-                                    + ": one of the two does not get there.");
+                                    ? "The ride cannot be compared throughout: dampers are given for one end or one set-up only."
+                                    : "There is nothing to compare " + JudgedWords.pace(judged)
+                                            + ": one of the two does not get there.");
         }
         List<String> sentences = new ArrayList<>(beyond);
         List<Change> idle = comparison.withoutEffect();

@@ -241,8 +241,8 @@ public final class FindWords {
         String by = length ? (units == Units.METRIC ? "1 mm" : "1/16 in") : ofItself ? "1 %" : "1 % of the range";
         Criterion criterion = one.aim().judged().criterion();
         Unit unit = units.of(criterion);
-        return "There, " + by + " more moves it by " + signed(unit.fromSi(one.slope() * little), units.digits(criterion))
-                + " " + unit.symbol() + ".";
+        return "There, " + by + " more moves it by "
+                + signed(unit.fromSi(one.slope() * little), units.digits(criterion)) + " " + unit.symbol() + ".";
     }
 
     /** With more digits than a table has, where the table would show nothing. */
@@ -313,8 +313,8 @@ public final class FindWords {
                                     ? "Mind: the figure bends right there, as where a damper stands square to its bolt or"
                                             + " another joint comes to have the greatest angle."
                                     : "Mind: the figure bends right there, as where a stop is just touched, a wheel just lifts or"
-                                    + " the other end comes to go first; a little to either side the car answers"
-                                    + " differently.";
+                                            + " the other end comes to go first; a little to either side the car answers"
+                                            + " differently.";
                         case END_OF_RANGE ->
                             "Mind: that is at the end of the range; "
                                     + (found.met()
@@ -325,7 +325,7 @@ public final class FindWords {
                             found.aim().judged().criterion().ofLinks() && !found.met()
                                     ? noReach(found)
                                     : "Mind: over the whole range the figure moves by less than anyone notices, so it matters"
-                                    + " little what is chosen.";
+                                            + " little what is chosen.";
                     });
         }
     }
@@ -333,7 +333,10 @@ public final class FindWords {
     /** That a change cannot do it at all, and why where that is plain. */
     private static String noReach(Finding.Found found) {
         boolean always = found.aim().judged().criterion().name().contains(LinkCriteria.EYE_DIFFERENCE.name())
-                && Math.max(Math.abs(found.reach().lowest()), Math.abs(found.reach().highest())) < PARALLEL;
+                && Math.max(
+                                Math.abs(found.reach().lowest()),
+                                Math.abs(found.reach().highest()))
+                        < PARALLEL;
         return "Mind: this change has no reach: over the whole range the figure moves by less than anyone notices; "
                 + (always
                         ? "with both bolts parallel both eyes stand at the same angle always, so turn a bolt (\"bolt\","
@@ -373,7 +376,8 @@ public final class FindWords {
                 Span span = found.spans().get(i);
                 double more = found.values().get(i) - span.adjustable().si();
                 Optional<Quantity> perTurn = span.path().endsWith(LONGER)
-                        ? Catalogue.get(car, span.path().substring(0, span.path().length() - LONGER.length()) + PER_TURN)
+                        ? Catalogue.get(
+                                car, span.path().substring(0, span.path().length() - LONGER.length()) + PER_TURN)
                         : Optional.empty();
                 if (perTurn.isPresent() && perTurn.get().si() > 0 && more != 0) {
                     String part = ChangeWords.name(

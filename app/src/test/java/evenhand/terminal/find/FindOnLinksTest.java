@@ -82,8 +82,10 @@ class FindOnLinksTest {
     void aBracketFurtherAheadSetsTheDropLinkUpright() throws IOException {
         JsonNode found = found(TOURER, "rear.links.torqueArm.hanger.ahead", "880 mm", "930 mm", "drop link lean 0 deg");
         assertThat(found.get("value").asDouble()).isCloseTo(0.910, within(1e-8)); // above the arm's end
-        assertThat(inTravel(TOURER, found, axle -> axle.at("/links/dropLink/leanForward_deg")
-                        .asDouble()))
+        assertThat(inTravel(
+                        TOURER,
+                        found,
+                        axle -> axle.at("/links/dropLink/leanForward_deg").asDouble()))
                 .isCloseTo(0, within(1e-6));
     }
 
@@ -114,7 +116,9 @@ class FindOnLinksTest {
         for (String where : List.of("", "in bump", "in droop")) {
             JsonNode state = state(axle, where);
             double said = figure.equals("joint angle")
-                    ? Math.max(state.at(place).asDouble(), state.at("/jointAngles_deg/1").asDouble())
+                    ? Math.max(
+                            state.at(place).asDouble(),
+                            state.at("/jointAngles_deg/1").asDouble())
                     : state.at(place).asDouble();
             String aim = ((figure + " " + where).strip() + " 1 " + (unit == null ? "" : unit)).strip();
             Judged judged = AimText.read(aim).judged();
@@ -148,7 +152,9 @@ class FindOnLinksTest {
                     for (int i = 1; i + 1 < heave.size(); i++) {
                         if (heave.get(i).get("leftTravel_m").asDouble() == 0) {
                             return (heave.get(i + 1).at("/left/toe_deg").asDouble()
-                                            - heave.get(i - 1).at("/left/toe_deg").asDouble())
+                                            - heave.get(i - 1)
+                                                    .at("/left/toe_deg")
+                                                    .asDouble())
                                     / (heave.get(i + 1).get("leftTravel_m").asDouble()
                                             - heave.get(i - 1)
                                                     .get("leftTravel_m")
@@ -179,8 +185,7 @@ class FindOnLinksTest {
 
     @Test
     void aJointAngleThatIsToBeNothingIsFoundAtItsEdge() {
-        JsonNode found = found(
-                TOURER, "rear.links.torqueArm.longer", "-20 mm", "20 mm", "left-over joint angle 0 deg");
+        JsonNode found = found(TOURER, "rear.links.torqueArm.longer", "-20 mm", "20 mm", "left-over joint angle 0 deg");
         assertThat(found.get("achieved").asDouble()).isBetween(0.0, 0.02);
         assertThat(found.get("solutions")).hasSize(1);
     }
@@ -291,8 +296,8 @@ class FindOnLinksTest {
     /** Beside the turn's figures; where no axle has links by points there is nothing to tell. */
     @Test
     void aComparisonTellsWhatTheLinksDo() {
-        JsonNode differences = asked(Run.of(
-                        "compare", TOURER, "--setup", "Pinion turned down", "--turn", "left", "--json"))
+        JsonNode differences = asked(
+                        Run.of("compare", TOURER, "--setup", "Pinion turned down", "--turn", "left", "--json"))
                 .at("/setups/0/differences");
         double before = TOURER_TRAVELS.at("/setups/0/rear/rest/pinionSlope_deg").asDouble();
         JsonNode pinion = of(differences, "pinion slope");
@@ -300,7 +305,8 @@ class FindOnLinksTest {
         assertThat(pinion.get("difference").asDouble()).isBetween(-0.4, -0.36);
         assertThat(pinion.at("/shares/0/share").asDouble())
                 .isEqualTo(pinion.get("difference").asDouble());
-        assertThat(of(differences, "rear roll centre").get("difference").asDouble()).isCloseTo(0, within(0.05));
+        assertThat(of(differences, "rear roll centre").get("difference").asDouble())
+                .isCloseTo(0, within(0.05));
         assertThat(of(differences, "drop link lean").get("unit").asText()).isEqualTo("deg");
         assertThat(Run.of("compare", TOURER, "--setup", "Pinion turned down", "--turn", "left")
                         .out()
@@ -343,19 +349,28 @@ class FindOnLinksTest {
         Run without = Run.of(
                 "doubt", "../scenarios/slipper-coupe.json", "--samples", "10", "--aim", "pinion slope at most 1 deg");
         assertThat(without.status()).isEqualTo(Status.WRONG);
-        assertThat(without.err()).contains("--aim \"pinion slope at most 1 deg\" for ").contains("this car has no such figure");
+        assertThat(without.err())
+                .contains("--aim \"pinion slope at most 1 deg\" for ")
+                .contains("this car has no such figure");
     }
 
     @Test
     void inInchesALengthHasItsDigits() {
-        assertThat(run(VAN, "rear.lateralLocator.longer", "-0.5 in", "0.5 in", "axle sideways 0.25 in", "--units", "imperial")
+        assertThat(run(
+                                VAN,
+                                "rear.lateralLocator.longer",
+                                "-0.5 in",
+                                "0.5 in",
+                                "axle sideways 0.25 in",
+                                "--units",
+                                "imperial")
                         .out())
                 .contains("it is 0.2500 in, as asked");
     }
 
     private static Run run(String car, String path, String from, String to, String aim, String... more) {
-        List<String> all = new ArrayList<>(
-                List.of("find", car, "--change", path, "--from", from, "--to", to, "--aim", aim));
+        List<String> all =
+                new ArrayList<>(List.of("find", car, "--change", path, "--from", from, "--to", to, "--aim", aim));
         all.addAll(List.of(more));
         return Run.of(all.toArray(String[]::new));
     }
@@ -381,7 +396,9 @@ class FindOnLinksTest {
         for (int i = 0; i + 1 < keys.length; i++) {
             part = (ObjectNode) part.get(keys[i]);
         }
-        part.put(keys[keys.length - 1], found.get("value").asDouble() + " " + found.get("valueUnit").asText());
+        part.put(
+                keys[keys.length - 1],
+                found.get("value").asDouble() + " " + found.get("valueUnit").asText());
         Path changed = Files.writeString(folder.resolve("changed.json"), file.toString());
         return figure.applyAsDouble(travelled(changed.toString(), options).at("/setups/0/" + end));
     }

@@ -109,16 +109,19 @@ class WhatMakesItNeutralTest {
                 "1 mm",
                 "aim",
                 "pinion slope at most 0.5 deg");
-        assertThat(QUESTION.fields(ByHand.asking(QUESTION, tourer, wishes)).get(0).choices())
+        assertThat(QUESTION.fields(ByHand.asking(QUESTION, tourer, wishes))
+                        .get(0)
+                        .choices())
                 .contains("rear damper bottom shim", "front links tie rod longer", "rear lateral locator pivot up");
         Reply reply = ByHand.answer(QUESTION, tourer, wishes);
         assertThat(reply.headlines().get(1)).contains("of the steps that can be built take 8 mm");
         assertThat(cells(reply, "pinion slope").get(0)).isEqualTo("1.00");
         assertThat(cells(reply, "pinion slope").get(1)).isEqualTo("0.50");
         assertThat(answer(Map.of("aim", "pinion slope 0 deg")).headlines().get(0))
-                .isEqualTo("\"so that\": \"pinion slope 0 deg\" cannot be asked: this car has no such figure: it needs a"
-                        + " live axle on links with a \"propShaft\", by points in car.rear or car.front, as in"
-                        + " scenarios/sluice-tourer.json.");
+                .isEqualTo(
+                        "\"so that\": \"pinion slope 0 deg\" cannot be asked: this car has no such figure: it needs a"
+                                + " live axle on links with a \"propShaft\", by points in car.rear or car.front, as in"
+                                + " scenarios/sluice-tourer.json.");
     }
 
     @Test
