@@ -265,7 +265,7 @@ class BothWaysTest {
     @Test
     void fromAnEdgeUpwardTheFrontGoesFirstAndTheValueStandsAboveIt() {
         int seen = 0;
-        for (long seed = 1; seed <= 40; seed++) {
+        for (long seed = 1; seed <= 40 && seen < 2; seed++) {
             Entries car = Catalogue.with(car(seed), SPRING, 20_000);
             if (!isFrontFirst(car, SPRING, 20_000) && isFrontFirst(car, SPRING, 120_000)) {
                 Finding.One found = (Finding.One) OneChange.find(
