@@ -25,6 +25,7 @@ public final class EventWords {
             case WHEEL_LIFTED -> who + " leaves the ground";
             case ROLL_CENTRE_THROUGH_GROUND ->
                 "the " + event.axle().map(EventWords::end).orElse("car's") + " roll centre goes through the ground";
+            case LINK_LIMIT -> "the links of " + who + " reach no further";
             case STEER_REVERSAL -> "it has come to oversteer: to go faster, the steering has to be turned back";
         };
     }
@@ -40,6 +41,7 @@ public final class EventWords {
             case SPRING_LOOSE -> who + " spring loose";
             case WHEEL_LIFTED -> who + " lifts";
             case ROLL_CENTRE_THROUGH_GROUND -> who + " roll centre through the ground";
+            case LINK_LIMIT -> who + " links end";
             case STEER_REVERSAL -> "steering turned back from here";
         };
     }

@@ -34,7 +34,7 @@ public final class NotGiven {
     }
 
     private static String name(Assumed one) {
-        return ChangeWords.name(one.path()) + (one.path().endsWith(".links") ? " beyond their slopes at rest" : "");
+        return ChangeWords.name(one.path());
     }
 
     /** All that was taken as none, with the set-ups that it holds for where it does not hold for all. */

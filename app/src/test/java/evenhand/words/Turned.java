@@ -149,13 +149,14 @@ public final class Turned {
                 limit.cause(),
                 limit.firstAxle(),
                 limit.spinningWheel(),
+                limit.endOfLinks(),
                 limit.fold(),
                 OptionalDouble.of(DEG_PER_G.toSi(gradient)));
         return this;
     }
 
     private static Limit limited(TurnRow row, Limit.Cause cause, Optional<End> first, Optional<Wheel> spinning) {
-        return new Limit(row, cause, first, spinning, OptionalDouble.empty(), OptionalDouble.empty());
+        return new Limit(row, cause, first, spinning, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     public Turned event(double g, TurnEvent.Kind kind, End axle, Wheel wheel) {

@@ -20,4 +20,9 @@ public record Alignment(
         require(Double.isFinite(lateralForceSteer), "lateralForceSteer", "must be finite");
         require(Double.isFinite(aligningTorqueSteer), "aligningTorqueSteer", "must be finite");
     }
+
+    /** The same give, the wheels standing otherwise. */
+    Alignment leaning(double itsCamber, double itsToe, double itsRollSteer) {
+        return new Alignment(itsCamber, itsToe, itsRollSteer, lateralForceSteer, aligningTorqueSteer);
+    }
 }

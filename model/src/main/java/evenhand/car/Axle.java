@@ -4,6 +4,9 @@ import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.car.links.LinkedAxle;
 import evenhand.geometry.Linear;
+import evenhand.geometry.LinkMotion;
+import evenhand.geometry.LiveAxleMotion;
+import evenhand.geometry.WheelPairMotion;
 import evenhand.tyre.Tyre;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -41,6 +44,17 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
      * to know of the whole car is {@link Car#linked}'s to say.
      */
     Optional<LinkedAxle> links();
+
+    /** What those links do wherever the travel goes, from where this axle stands. */
+    Optional<? extends LinkMotion> motion();
+
+    /** This axle seen in a mirror. */
+    Axle mirrored();
+
+    /** Whether it is the same seen in a mirror, to what matters nowhere. */
+    default boolean alikeBothWays() {
+        return motion().isEmpty() || motion().get().alikeBothWays();
+    }
 
     /**
      * This axle after the body went down by its {@code lowered}: same links, springs and loads, perches down. Roll
@@ -87,7 +101,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
             Alignment alignment,
             Tyre tyre,
             OptionalDouble rollInertia,
-            Optional<LinkedAxle> links)
+            Optional<LinkedAxle> links,
+            Optional<WheelPairMotion> motion)
             implements Axle {
         /** An axle known by coefficients alone. */
         public Independent(
@@ -116,6 +131,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
+                    Optional.empty(),
                     Optional.empty());
         }
 
@@ -139,12 +155,26 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
         @Override
         public Axle settled() {
-            return lowered == 0 ? this : at(lowered, 0, spring);
+            return lowered == 0 ? this : moved(lowered, 0, spring);
         }
 
         @Override
         public Axle sunk(Sinking sinking) {
-            return at(sinking.travel(), sinking.squash(), spring.pressed(sinking.travel(), sinking.squash()));
+            double travel = sinking.travel();
+            double squash = sinking.squash();
+            return moved(travel, squash, pressed(travel, squash));
+        }
+
+        private Spring pressed(double travel, double squash) {
+            return motion.isPresent() && motion.get().guidesSprings()
+                    ? spring.shorter(motion.get().springsShorterBy(travel))
+                    : spring.pressed(travel, squash);
+        }
+
+        private Axle moved(double travel, double squash, Spring shortened) {
+            return motion.isPresent()
+                    ? at(motion.get().sunk(travel, squash), travel, squash, shortened)
+                    : at(travel, squash, shortened);
         }
 
         @Override
@@ -162,7 +192,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
-                    links);
+                    links,
+                    motion);
         }
 
         @Override
@@ -180,30 +211,87 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
-                    links);
+                    links,
+                    motion);
         }
 
         private Axle at(double travel, double squash, Spring shortened) {
             Linear known = geometry();
+            return standing(
+                    squash,
+                    new RollCentre(known.rollCentreHeight(travel) - squash, rollCentre.perBump()),
+                    (Spring.AtWheel) shortened,
+                    stops.inBump(travel),
+                    damper,
+                    rollCamber,
+                    alignment.leaning(alignment.camber() - known.lean(travel), alignment.toe(), alignment.rollSteer()),
+                    links.map(points -> points.down(points.stance().cameDown() + travel)),
+                    Optional.empty());
+        }
+
+        /** The same by its links: whatever they make of it there. */
+        private Axle at(WheelPairMotion there, double travel, double squash, Spring shortened) {
+            Linear known = there.atRest(shortened.lever(track), geometry().dampers());
+            return standing(
+                    squash,
+                    new RollCentre(known.rollCentreHeight(), known.rollCentreByTravel()),
+                    (Spring.AtWheel) (there.guidesSprings() ? shortened.worked(known.springs()) : shortened),
+                    stops.inBump(travel),
+                    damper.map(fitted -> there.guidesDampers()
+                            ? fitted.worked(known.dampers().orElseThrow(), OptionalDouble.empty())
+                            : fitted),
+                    known.rollCamber(),
+                    alignment.leaning(there.camberAtRest(), there.toeAtRest(), known.rollSteer()),
+                    links.map(points -> points.down(points.stance().cameDown() + travel)),
+                    Optional.of(there));
+        }
+
+        private Axle standing(
+                double squash,
+                RollCentre itsRollCentre,
+                Spring.AtWheel itsSpring,
+                Stops itsStops,
+                Optional<Damper> itsDamper,
+                double itsRollCamber,
+                Alignment itsAlignment,
+                Optional<LinkedAxle> itsLinks,
+                Optional<WheelPairMotion> itsMotion) {
             return new Independent(
                     track,
                     unsprung.lower(squash),
-                    new RollCentre(known.rollCentreHeight(travel) - squash, rollCentre.perBump()),
-                    (Spring.AtWheel) shortened,
+                    itsRollCentre,
+                    itsSpring,
                     bar,
-                    stops.inBump(travel),
-                    damper,
+                    itsStops,
+                    itsDamper,
                     0,
-                    rollCamber,
-                    new Alignment(
-                            alignment.camber() - known.lean(travel),
-                            alignment.toe(),
-                            alignment.rollSteer(),
-                            alignment.lateralForceSteer(),
-                            alignment.aligningTorqueSteer()),
+                    itsRollCamber,
+                    itsAlignment,
                     tyre.squashed(squash),
                     rollInertia,
-                    links.map(points -> points.down(points.stance().cameDown() + travel)));
+                    itsLinks,
+                    itsMotion);
+        }
+
+        @Override
+        public Axle mirrored() {
+            return motion.isEmpty()
+                    ? this
+                    : new Independent(
+                            track,
+                            unsprung,
+                            rollCentre,
+                            spring,
+                            bar,
+                            stops,
+                            damper,
+                            lowered,
+                            rollCamber,
+                            alignment,
+                            tyre,
+                            rollInertia,
+                            links,
+                            motion.map(WheelPairMotion::mirrored));
         }
     }
 
@@ -228,7 +316,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
             Alignment alignment,
             Tyre tyre,
             OptionalDouble rollInertia,
-            Optional<LinkedAxle> links)
+            Optional<LinkedAxle> links,
+            Optional<LiveAxleMotion> motion)
             implements Axle {
         /** An axle known by coefficients alone. */
         public Live(
@@ -255,6 +344,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
+                    Optional.empty(),
                     Optional.empty());
         }
 
@@ -278,12 +368,26 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
         @Override
         public Axle settled() {
-            return lowered == 0 ? this : at(lowered, 0, spring);
+            return lowered == 0 ? this : moved(lowered, 0, spring);
         }
 
         @Override
         public Axle sunk(Sinking sinking) {
-            return at(sinking.travel(), sinking.squash(), spring.pressed(sinking.travel(), sinking.squash()));
+            double travel = sinking.travel();
+            double squash = sinking.squash();
+            return moved(travel, squash, pressed(travel, squash));
+        }
+
+        private Spring pressed(double travel, double squash) {
+            return motion.isPresent() && motion.get().guidesSprings()
+                    ? spring.shorter(motion.get().springsShorterBy(travel))
+                    : spring.pressed(travel, squash);
+        }
+
+        private Axle moved(double travel, double squash, Spring shortened) {
+            return motion.isPresent()
+                    ? at(motion.get().sunk(travel, squash), travel, squash, shortened)
+                    : at(travel, squash, shortened);
         }
 
         @Override
@@ -300,7 +404,8 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
-                    links);
+                    links,
+                    motion);
         }
 
         @Override
@@ -317,23 +422,81 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
-                    links);
+                    links,
+                    motion);
         }
 
         private Axle at(double travel, double squash, Spring shortened) {
+            return standing(
+                    squash,
+                    lateralLocator.at(geometry().rollCentreHeight(travel) - squash),
+                    shortened,
+                    stops.inBump(travel),
+                    damper,
+                    alignment,
+                    links.map(points -> points.down(points.stance().cameDown() + travel)),
+                    Optional.empty());
+        }
+
+        /** The same by its links: whatever they make of it there. */
+        private Axle at(LiveAxleMotion there, double travel, double squash, Spring shortened) {
+            Linear known = there.atRest(shortened.lever(track), geometry().dampers());
+            return standing(
+                    squash,
+                    new LateralLocator.ByPoints(known.rollCentreHeight(), known.rollCentreByTravel()),
+                    there.guidesSprings() ? shortened.worked(known.springs()) : shortened,
+                    stops.inBump(travel),
+                    damper.map(fitted -> there.guidesDampers()
+                            ? fitted.worked(known.dampers().orElseThrow(), OptionalDouble.of(track))
+                            : fitted),
+                    alignment.leaning(alignment.camber(), alignment.toe(), known.rollSteer()),
+                    links.map(points -> points.down(points.stance().cameDown() + travel)),
+                    Optional.of(there));
+        }
+
+        private Axle standing(
+                double squash,
+                LateralLocator itsLocator,
+                Spring itsSpring,
+                Stops itsStops,
+                Optional<Damper> itsDamper,
+                Alignment itsAlignment,
+                Optional<LinkedAxle> itsLinks,
+                Optional<LiveAxleMotion> itsMotion) {
             return new Live(
                     track,
                     unsprung.lower(squash),
-                    lateralLocator.at(geometry().rollCentreHeight(travel) - squash),
-                    shortened,
+                    itsLocator,
+                    itsSpring,
                     bar,
-                    stops.inBump(travel),
-                    damper,
+                    itsStops,
+                    itsDamper,
                     0,
-                    alignment,
+                    itsAlignment,
                     tyre.squashed(squash),
                     rollInertia,
-                    links.map(points -> points.down(points.stance().cameDown() + travel)));
+                    itsLinks,
+                    itsMotion);
+        }
+
+        @Override
+        public Axle mirrored() {
+            return motion.isEmpty()
+                    ? this
+                    : new Live(
+                            track,
+                            unsprung,
+                            lateralLocator,
+                            spring,
+                            bar,
+                            stops,
+                            damper,
+                            lowered,
+                            alignment,
+                            tyre,
+                            rollInertia,
+                            links,
+                            motion.map(LiveAxleMotion::mirrored));
         }
     }
 }

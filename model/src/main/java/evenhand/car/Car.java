@@ -247,8 +247,8 @@ public record Car(
                 steering,
                 air,
                 rollingResistance,
-                front,
-                rear,
+                front.mirrored(),
+                rear.mirrored(),
                 new Drive(
                         drive.axle(),
                         drive.differential(),
@@ -260,12 +260,12 @@ public record Car(
     }
 
     /**
-     * Whether a turn to the right is the mirror image of one to the left: the scales stand alike on both sides, and no
-     * propeller shaft turns the driven axle's housing.
+     * Whether a turn to the right is the mirror image of one to the left: the scales stand alike on both sides, no propeller
+     * shaft turns the driven axle's housing, and the links of an axle are alike on both.
      */
     public boolean turnsAlikeBothWays() {
         boolean shaft =
                 axle(drive.axle()) instanceof Axle.Live && drive.finalDrive().isPresent();
-        return !shaft && weights.equals(weights.mirrored());
+        return !shaft && weights.equals(weights.mirrored()) && front.alikeBothWays() && rear.alikeBothWays();
     }
 }

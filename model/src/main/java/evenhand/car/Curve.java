@@ -28,4 +28,9 @@ public record Curve(List<Point> points) {
                     "must not lose force on the way: every force at least that of the point before");
         }
     }
+
+    /** Deflection of the last point. */
+    public double end() {
+        return points.get(points.size() - 1).at();
+    }
 }

@@ -66,4 +66,19 @@ public record Damper(
                                             .collect(Collectors.joining(" or ")));
         }
     }
+
+    /**
+     * These dampers worked with a leverage.
+     *
+     * @param track of a live axle, m, for which they have a base of their own
+     */
+    Damper worked(Lever lever, OptionalDouble track) {
+        return new Damper(
+                OptionalDouble.of(lever.ratio()),
+                lean,
+                track.isPresent() ? OptionalDouble.of(2 * lever.arm().atGround()) : base,
+                forces,
+                settings,
+                setting);
+    }
 }

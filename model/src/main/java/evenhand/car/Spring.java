@@ -29,6 +29,12 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
      */
     Spring pressed(double travel, double squash);
 
+    /** This spring shorter by so much, m, carrying more. */
+    Spring shorter(double by);
+
+    /** This spring worked with a leverage; of one that leans nothing changes. */
+    Spring worked(Lever lever);
+
     /** Lengths along the spring's line, m, each where known. */
     record Lengths(OptionalDouble installed, OptionalDouble free, OptionalDouble solid) {
         public static final Lengths UNKNOWN =
@@ -75,7 +81,17 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
 
         @Override
         public Spring pressed(double travel, double squash) {
-            return new AtWheel(rate, motionRatio, lengths.shorter(motionRatio * travel));
+            return shorter(motionRatio * travel);
+        }
+
+        @Override
+        public AtWheel shorter(double by) {
+            return new AtWheel(rate, motionRatio, lengths.shorter(by));
+        }
+
+        @Override
+        public AtWheel worked(Lever lever) {
+            return new AtWheel(rate, lever.ratio(), lengths);
         }
     }
 
@@ -104,7 +120,17 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
 
         @Override
         public Spring pressed(double travel, double squash) {
-            return new Upright(rate, base, motionRatio, lengths.shorter(motionRatio * travel));
+            return shorter(motionRatio * travel);
+        }
+
+        @Override
+        public Upright shorter(double by) {
+            return new Upright(rate, base, motionRatio, lengths.shorter(by));
+        }
+
+        @Override
+        public Upright worked(Lever lever) {
+            return new Upright(rate, 2 * lever.arm().atGround(), lever.ratio(), lengths);
         }
     }
 
@@ -135,6 +161,16 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
         @Override
         public Spring pressed(double travel, double squash) {
             return new Leaning(rate, base, lean, lowerMountHeight - squash, lengths.shorter(Math.cos(lean) * travel));
+        }
+
+        @Override
+        public Leaning shorter(double by) {
+            return new Leaning(rate, base, lean, lowerMountHeight, lengths.shorter(by));
+        }
+
+        @Override
+        public Leaning worked(Lever lever) {
+            return this;
         }
     }
 }

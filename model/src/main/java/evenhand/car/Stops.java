@@ -37,6 +37,16 @@ public record Stops(Optional<Bump> bump, Optional<Droop> droop, Optional<Metal> 
         }
     }
 
+    /** How far the wheels rise until metal meets, or else the bump stop's curve ends; nothing where neither is known, m. */
+    public OptionalDouble bumpTravel() {
+        if (metal.isPresent()) {
+            return OptionalDouble.of(metal.get().gap());
+        }
+        return bump.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(bump.get().gap() + bump.get().curve().end());
+    }
+
     /** These stops with the wheels {@code travel} m further in bump: less gap in bump, more travel in droop. */
     Stops inBump(double travel) {
         return new Stops(

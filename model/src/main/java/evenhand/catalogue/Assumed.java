@@ -55,12 +55,6 @@ public record Assumed(String path, OptionalDouble value, String text, Optional<S
             assumed.add(new Assumed("air.dragArea", OptionalDouble.of(0), "no drag of the air"));
         }
         for (End end : End.values()) {
-            if (car.axle(end).links().isPresent()) {
-                assumed.add(new Assumed(
-                        end.key() + ".links",
-                        OptionalDouble.empty(),
-                        "what the " + end.key() + " links do beyond their slopes at rest, which only travel follows"));
-            }
             stops(car.axle(end).stops(), end, assumed);
             for (Adjustable value : values) {
                 number(value, end, car.axle(end), assumed);

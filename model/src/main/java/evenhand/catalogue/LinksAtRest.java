@@ -5,13 +5,18 @@ import static evenhand.quantity.InvalidValue.require;
 import evenhand.car.Bar;
 import evenhand.car.Damper;
 import evenhand.car.Spring;
+import evenhand.car.Stops;
 import evenhand.car.links.LinkedAxle;
 import evenhand.car.links.LinkedLiveAxle;
+import evenhand.geometry.LinkMotion;
 import evenhand.linkage.Assembly;
+import evenhand.linkage.AxleLinkage;
 import evenhand.linkage.AxleState;
 import evenhand.linkage.AxleState.OwnLinks;
 import evenhand.linkage.AxleState.WheelFigures;
 import evenhand.linkage.Freedom;
+import evenhand.linkage.MotionFit;
+import evenhand.linkage.Ranges;
 import evenhand.linkage.Reach;
 import evenhand.linkage.Travel;
 import evenhand.linkage.WheelPairLinkage;
@@ -28,9 +33,11 @@ import java.util.stream.Collectors;
 /**
  * The links of an axle at rest, the body not yet let down, and what they make there of the coefficients.
  *
+ * @param linkage that stands
  * @param live whether both wheels are one axle's
  */
-record LinksAtRest(AxleState state, double rollCentreHeight, double rollCentrePerBump, boolean live) {
+record LinksAtRest(
+        AxleLinkage linkage, AxleState state, double rollCentreHeight, double rollCentrePerBump, boolean live) {
     private static final String LINKS = "links";
 
     /** Where the share of Ackermann is asked, rad. */
@@ -62,6 +69,7 @@ record LinksAtRest(AxleState state, double rollCentreHeight, double rollCentrePe
         standing.linkage().rest();
         AxleState state = standing.linkage().state();
         return new LinksAtRest(
+                standing.linkage(),
                 state,
                 state.rollCentreHeight().orElseGet(() -> meanForceLine(state)),
                 Travel.rollCentrePerBump(standing.linkage()).orElse(0),
@@ -107,6 +115,19 @@ record LinksAtRest(AxleState state, double rollCentreHeight, double rollCentrePe
                 free.stream()
                         .map(way -> "nothing stops the axle from " + REMEDIES.get(way))
                         .collect(Collectors.joining("; ")));
+    }
+
+    /** How far beyond its stops an axle is followed, m: stops give, and metal on metal. */
+    private static final double PAST_BUMP = 0.010;
+
+    private static final double PAST_DROOP = 0.020;
+
+    /** What the links do through the travel that the stops leave. */
+    LinkMotion motion(Stops stops) {
+        return MotionFit.of(
+                linkage,
+                stops.bumpTravel().orElse(Ranges.USUAL.bump()) + PAST_BUMP,
+                stops.droop().map(Stops.Droop::travel).orElse(Ranges.USUAL.droop()) + PAST_DROOP);
     }
 
     /** Mean of both sides. */

@@ -18,6 +18,8 @@ import evenhand.car.links.Pair;
 import evenhand.car.links.SideView;
 import evenhand.car.links.SpringLine;
 import evenhand.car.links.Stance;
+import evenhand.geometry.LiveAxleMotion;
+import evenhand.geometry.WheelPairMotion;
 import evenhand.linkage.AxleState.WheelFigures;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
@@ -98,13 +100,14 @@ final class OnLinks {
         replaced.parts(AxleCatalogue.SPRING_AT_WHEEL, spring.line().isPresent(), REPLACED_OF_SPRINGS, rest);
         replaced.parts(AxleCatalogue.DAMPER_AT_WHEEL, hasPoints(damper), REPLACED_OF_DAMPERS, rest);
         replaced.bar(AxleCatalogue.BAR_AT_WHEEL, bar, rest);
+        Stops stops = AxleCatalogue.stopsAtWheel(v);
         return new Axle.Independent(
                 v.of(AxleCatalogue.TRACK),
                 AxleCatalogue.unsprung(v),
                 inPart("links", () -> new Axle.RollCentre(rest.rollCentreHeight(), rest.rollCentrePerBump())),
                 inPart("spring", () -> spring.known().orElseGet(() -> rest.spring(spring))),
                 bar.map(given -> rest.bar(given)),
-                AxleCatalogue.stopsAtWheel(v),
+                stops,
                 damper.map(given -> inPart("damper", () -> rest.damper(given, OptionalDouble.empty()))),
                 v.of(AxleCatalogue.LOWERED),
                 rest.state().rollCamber(),
@@ -115,7 +118,8 @@ final class OnLinks {
                         rest.state().rollSteer()),
                 v.of(AxleCatalogue.TYRE),
                 v.maybe(AxleCatalogue.ROLL_INERTIA),
-                Optional.of(linked));
+                Optional.of(linked),
+                Optional.of((WheelPairMotion) rest.motion(stops)));
     }
 
     static Axle axle(Values v, End end) {
@@ -157,7 +161,8 @@ final class OnLinks {
                         rest.state().rollSteer()),
                 v.of(AxleCatalogue.TYRE),
                 v.maybe(AxleCatalogue.ROLL_INERTIA),
-                Optional.of(linked));
+                Optional.of(linked),
+                Optional.of((LiveAxleMotion) rest.motion(stops)));
     }
 
     private static boolean hasPoints(Optional<Given.OfDamper> damper) {

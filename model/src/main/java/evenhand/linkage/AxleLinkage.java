@@ -53,6 +53,11 @@ public abstract sealed class AxleLinkage permits LiveAxleLinkage, WheelPairLinka
         return mounts(Side.LEFT).hasDamper();
     }
 
+    /** Length of the damper of a side, m; only where the dampers have points. */
+    public final double damperLength(Side side) {
+        return mounts(side).damperLength();
+    }
+
     /** −d(length of the damper) per own travel of a wheel, or heave of a live axle; only where the dampers have points. */
     public final double damperRatio(Side side) {
         return mounts(side).damperRatio(0);

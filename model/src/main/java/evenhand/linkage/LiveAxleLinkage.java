@@ -209,6 +209,24 @@ public final class LiveAxleLinkage extends AxleLinkage {
         return -axle.speedX(HEAVE, x, y, z) / axle.speedZ(HEAVE, x, y, z);
     }
 
+    /** How far the middle of both contact points goes forwards in roll: left wheel up by one, right one down by one. */
+    public double contactTurn() {
+        return axle.speedX(
+                ROLL,
+                middle(left.contactX, right.contactX),
+                middle(left.contactY, right.contactY),
+                middle(left.contactZ, right.contactZ));
+    }
+
+    /** The same of the middle of both wheel centres. */
+    public double wheelTurn() {
+        return axle.speedX(
+                ROLL,
+                middle(left.centreX, right.centreX),
+                middle(left.centreY, right.centreY),
+                middle(left.centreZ, right.centreZ));
+    }
+
     @Override
     WheelMounts mounts(Side side) {
         return side == Side.LEFT ? leftMounts : rightMounts;

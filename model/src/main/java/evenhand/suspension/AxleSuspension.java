@@ -9,6 +9,7 @@ import evenhand.car.Stops;
 import evenhand.car.Weights;
 import evenhand.geometry.Lever;
 import evenhand.geometry.RollArm;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -18,7 +19,7 @@ import java.util.OptionalDouble;
  * act where their line stands at the height of the roll centre, its stops at their own base. Forces count from the rest
  * load: springs at rest carry just what stands on them, whichever way the cross weight lies. {@link #at} sets the fields
  * and allocates nothing. One per thread. The formulas of rates and moments are those of {@link SpringRates}, the arms those
- * of {@link RollArm}.
+ * of {@link RollArm}; springs and links known by points are those of {@link SpringsOnLinks}.
  *
  * <p>Source: Milliken &amp; Milliken 1995 ch. 16 (rates, leaning springs); Gillespie 1992 ch. 6 (roll stiffness of a
  * solid axle by its spring base).
@@ -64,6 +65,9 @@ public final class AxleSuspension {
     private final double metalArm;
     private final double metalGap;
 
+    private final Optional<SpringsOnLinks> onLinks; // springs or binding links that are known by points
+    private final boolean byLever; // springs that are known by their leverage
+
     private double springForce;
     private double springRate;
     private double stopForce;
@@ -97,7 +101,11 @@ public final class AxleSuspension {
         Lever springs = axle.geometry().springs();
         springArm = springs.arm();
         rollRate = SpringRates.wheelRate(axle.spring().rate(), springs.ratio());
-        heaveRate = SpringRates.heaveRate(axle.spring().rate(), springs, (leftRest + rightRest) / 2);
+        onLinks = SpringsOnLinks.of(axle, leftRest, rightRest);
+        byLever = axle.motion().isEmpty() || !axle.motion().get().guidesSprings();
+        heaveRate = byLever
+                ? SpringRates.heaveRate(axle.spring().rate(), springs, (leftRest + rightRest) / 2)
+                : onLinks.orElseThrow().heaveRateAtRest();
     }
 
     /** The suspension at one end of a car, as it stands at rest. */
@@ -134,6 +142,26 @@ public final class AxleSuspension {
      */
     public void at(double travel, double roll, double rollCentreHeight) {
         pieces = 0;
+        if (byLever) {
+            springsByLever(travel, roll, rollCentreHeight);
+        } else {
+            force = 0;
+            forceByTravel = 0;
+            forceByRoll = 0;
+            forceByRollCentre = 0;
+            moment = bar * roll;
+            momentByTravel = 0;
+            momentByRoll = bar;
+            momentByRollCentre = 0;
+        }
+        if (onLinks.isPresent()) {
+            onLinks.get().addTo(this, travel, roll);
+        }
+        stops(travel, roll, bumpArm, true);
+        stops(travel, roll, droopArm, false);
+    }
+
+    private void springsByLever(double travel, double roll, double rollCentreHeight) {
         double arm = springArm.at(rollCentreHeight);
         spring(springLoad(leftRest, travel, roll, arm, Side.LEFT));
         double left = springForce;
@@ -153,8 +181,6 @@ public final class AxleSuspension {
         momentByTravel = arm * heaveRate * skew;
         momentByRoll = SpringRates.axleRollStiffness(arm, rollRate * rates, bar);
         momentByRollCentre = springArm.byHeight() * (difference + arm * rollRate * roll * rates);
-        stops(travel, roll, bumpArm, true);
-        stops(travel, roll, droopArm, false);
     }
 
     /** Adds the bump stops of both sides, or the droop stops. */
@@ -300,7 +326,9 @@ public final class AxleSuspension {
 
     /** Load that the spring of one side would have, could it pull, N; it is loose below zero. */
     public double springLoad(double travel, double roll, double rollCentreHeight, Side side) {
-        return springLoad(restLoad(side), travel, roll, springArm(rollCentreHeight), side);
+        return byLever
+                ? springLoad(restLoad(side), travel, roll, springArm(rollCentreHeight), side)
+                : onLinks.orElseThrow().load(travel, roll, side);
     }
 
     private double restLoad(Side side) {

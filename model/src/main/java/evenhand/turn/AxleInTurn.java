@@ -8,6 +8,7 @@ import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.geometry.Linear;
 import evenhand.suspension.AxleSuspension;
+import java.util.Optional;
 
 /**
  * One axle of the turn: what its two wheels, its springs and its stops do at given unknowns, and the slopes of all that
@@ -42,6 +43,10 @@ final class AxleInTurn {
     final double[] yawMomentBy = new double[UNKNOWNS];
     final double[] aligningMomentBy = new double[UNKNOWNS];
     final double[] sideForceDifferenceBy = new double[UNKNOWNS]; // left less right
+    double forwardForceDifference;
+    final double[] forwardForceDifferenceBy = new double[UNKNOWNS];
+    double driveAlong; // the drive force's part of the forward force
+    final double[] driveAlongBy = new double[UNKNOWNS];
 
     /** Upward push of springs, stops and jacking on the body, N; moment of springs, stops and bar, N·m. */
     double bodyForce;
@@ -63,7 +68,13 @@ final class AxleInTurn {
     double suspensionRoll;
     double tyreTilt;
     double travel;
+    private double rise; // of the wheels, mean, m
     final double[] rollCentreBy = new double[UNKNOWNS];
+
+    /** What the links alone steer, rad, understeer positive; of wheels by points it is in the wheels' own steer. */
+    double linkSteer;
+
+    final double[] linkSteerBy = new double[UNKNOWNS];
     final double[] suspensionRollBy = new double[UNKNOWNS];
     final double[] tyreTiltBy = new double[UNKNOWNS];
 
@@ -71,7 +82,10 @@ final class AxleInTurn {
     long pieces;
 
     final Alignment alignment;
-    final Linear geometry;
+    /** The rest of it where links are known by points: where each wheel's force line runs, and lift. */
+    final Optional<LinesByPoints> lines;
+
+    private final Linear geometry;
     final double camberThrustRatio;
     final double halfTrack;
     /** Mass on its springs and below them, kg; height of the latter, m. */
@@ -98,7 +112,7 @@ final class AxleInTurn {
         camberThrustRatio = axle.tyre().lateral().camberThrustRatio();
         suspension = AxleSuspension.of(car, end);
         geometry = axle.geometry();
-        double perBump = geometry.rollCentreByTravel();
+        lines = axle.motion().map(motion -> LinesByPoints.of(motion, this));
         restDifference = right.restLoad - left.restLoad;
         sprungMass = car.sprung().mass() * car.sprung().share(end);
         unsprungMass = axle.unsprung().mass();
@@ -109,9 +123,15 @@ final class AxleInTurn {
         suspensionRollBy[RIGHT_RISE] = 1 / track;
         tyreTiltBy[LEFT_RISE] = 1 / track;
         tyreTiltBy[RIGHT_RISE] = -1 / track;
-        rollCentreBy[HEAVE] = -perBump;
-        rollCentreBy[LEFT_RISE] = (perBump + 1) / 2;
-        rollCentreBy[RIGHT_RISE] = (perBump + 1) / 2;
+        if (lines.isEmpty()) {
+            double perBump = geometry.rollCentreByTravel();
+            rollCentreBy[HEAVE] = -perBump;
+            rollCentreBy[LEFT_RISE] = (perBump + 1) / 2;
+            rollCentreBy[RIGHT_RISE] = (perBump + 1) / 2;
+            for (int i = HEAVE; i <= RIGHT_RISE; i++) {
+                linkSteerBy[i] = geometry.rollSteer() * suspensionRollBy[i];
+            }
+        }
     }
 
     /** How far the centre of gravity lies to the left of the middle: y = Σ Fz0_j·(±t_i/2)/(m·g), m. */
@@ -128,7 +148,8 @@ final class AxleInTurn {
     /**
      * Sets all fields.
      *
-     * @return false where a wheel is asked for more drive or drag than its friction: there is no such state
+     * @return false where a wheel is asked for more drive or drag than its friction, or the links do not reach: there is no
+     *     such state
      */
     boolean at(
             double steer,
@@ -140,11 +161,17 @@ final class AxleInTurn {
             double rightRise,
             double compliance) {
         kinematics(heave, roll, leftRise, rightRise);
+        if (lines.isPresent() && lines.get().beyondReach(steer) > 0) {
+            return false;
+        }
         tyreLoads(leftRise, rightRise);
         double cos = Math.cos(sideslip);
         double sin = Math.sin(sideslip);
         left.roll(travel, suspensionRoll, roll, tyreTilt, steer, compliance, cos, sin);
         right.roll(travel, suspensionRoll, roll, tyreTilt, steer, compliance, cos, sin);
+        if (lines.isPresent()) {
+            lines.get().read(rise);
+        }
         if (!differential.share(drive, sin)) {
             return false;
         }
@@ -156,6 +183,9 @@ final class AxleInTurn {
         suspension.at(travel, suspensionRoll, rollCentre);
         pieces = (left.load > 0 ? 1L : 0) + (right.load > 0 ? 2 : 0) + differential.piece + 16 * suspension.pieces;
         forcesOnTheBody();
+        if (lines.isPresent()) {
+            lines.get().liftTheBody();
+        }
         return true;
     }
 
@@ -164,11 +194,14 @@ final class AxleInTurn {
      * z = height + perBump·u + w; ζ and φ heave and roll of the body, w rise of the wheels (m, rad).
      */
     private void kinematics(double heave, double roll, double leftRise, double rightRise) {
-        double rise = (leftRise + rightRise) / 2;
+        rise = (leftRise + rightRise) / 2;
         travel = rise - heave;
         tyreTilt = (leftRise - rightRise) / track;
         suspensionRoll = roll - tyreTilt;
-        rollCentre = geometry.rollCentreHeight(travel) + rise;
+        if (lines.isEmpty()) {
+            rollCentre = geometry.rollCentreHeight(travel) + rise;
+            linkSteer = geometry.steer(suspensionRoll);
+        }
     }
 
     /** Tyre loads, their sum and the difference that the turn makes: twice the lateral load transfer, N. */
@@ -188,7 +221,11 @@ final class AxleInTurn {
         sideForce = 0;
         yawMoment = 0;
         aligningMoment = 0;
+        forwardForceDifference = 0;
+        driveAlong = 0;
         for (int i = 0; i < UNKNOWNS; i++) {
+            forwardForceDifferenceBy[i] = 0;
+            driveAlongBy[i] = 0;
             forwardForceBy[i] = 0;
             sideForceBy[i] = 0;
             yawMomentBy[i] = 0;
@@ -204,7 +241,7 @@ final class AxleInTurn {
     private void forcesOnTheBody() {
         bodyForce = suspension.force;
         bodyMoment = suspension.moment;
-        double difference = left.sideForce - right.sideForce;
+        double difference = sideForceDifference();
         double lift = live ? 0 : -2 / track;
         bodyForce += lift * rollCentre * difference;
         for (int i = 0; i < UNKNOWNS; i++) {
@@ -219,6 +256,23 @@ final class AxleInTurn {
                     + suspension.momentByRoll * rollI
                     + suspension.momentByRollCentre * centreI;
         }
+    }
+
+    /** Left less right, N. */
+    double sideForceDifference() {
+        return left.sideForce - right.sideForce;
+    }
+
+    /** What wheels known by points steer with their travel, understeer positive, along a direction of the unknowns, rad. */
+    double bumpSteerAlong(End end, double[] way) {
+        if (lines.isEmpty()) {
+            return 0;
+        }
+        double[] by = new double[UNKNOWNS];
+        for (int i = HEAVE; i <= RIGHT_RISE; i++) {
+            by[i] = lines.get().bumpSteerBy(i);
+        }
+        return Equilibrium.along(by, end, way);
     }
 
     /** How many states {@link #pieces} can tell apart. */

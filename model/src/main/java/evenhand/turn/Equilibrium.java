@@ -7,6 +7,7 @@ import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.Weights;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The balances of the steady turn and their slopes at given unknowns: a left turn on a circle of constant radius.
@@ -47,6 +48,9 @@ final class Equilibrium {
 
     /** Length of a row of slopes. */
     static final int ROW = 15;
+
+    /** Nearer than this to where links end is there, m or rad. */
+    private static final double AT_THE_END = 1e-5;
 
     private static final int FORWARD = 0;
     private static final int SIDEWAYS = 1;
@@ -194,6 +198,12 @@ final class Equilibrium {
         axleHeave(REAR_AXLE_HEAVE, rear, REAR_UNKNOWNS);
         axleRoll(FRONT_AXLE_ROLL, front, FRONT_UNKNOWNS, acceleration);
         axleRoll(REAR_AXLE_ROLL, rear, REAR_UNKNOWNS, acceleration);
+        if (front.lines.isPresent()) {
+            forceLines(FRONT_BODY_HEAVE, FRONT_BODY_ROLL, front, front.lines.get(), FRONT_UNKNOWNS, acceleration);
+        }
+        if (rear.lines.isPresent()) {
+            forceLines(REAR_BODY_HEAVE, REAR_BODY_ROLL, rear, rear.lines.get(), REAR_UNKNOWNS, acceleration);
+        }
         shaftTorque(state[DRIVE]);
         complianceSteer(FRONT_COMPLIANCE_STEER, front, FRONT_UNKNOWNS, state[FRONT_COMPLIANCE]);
         complianceSteer(REAR_COMPLIANCE_STEER, rear, REAR_UNKNOWNS, state[REAR_COMPLIANCE]);
@@ -266,7 +276,7 @@ final class Equilibrium {
         double arm = sprungHeight + heave - axle.rollCentre;
         double pull = axle.linkForce(across) + axle.sprungMass * Weights.GRAVITY * roll;
         left[row] = axle.bodyMoment - pull * arm;
-        addOfPosture(row, 1, axle.bodyMomentBy, unknowns);
+        add(row, 1, axle.bodyMomentBy, unknowns);
         add(row, -arm, axle.sideForceBy, unknowns);
         addOfPosture(row, pull, axle.rollCentreBy, unknowns);
         add(row, unknowns[AxleInTurn.HEAVE], -pull);
@@ -308,7 +318,7 @@ final class Equilibrium {
                 - (linkForce + leaning) * axle.rollCentre
                 - axle.unsprungMass * axle.unsprungHeight * (across + Weights.GRAVITY * axle.tyreTilt);
         addOfPosture(row, axle.halfTrack, axle.loadDifferenceBy, unknowns);
-        addOfPosture(row, -1, axle.bodyMomentBy, unknowns);
+        add(row, -1, axle.bodyMomentBy, unknowns);
         add(row, -axle.rollCentre, axle.sideForceBy, unknowns);
         addOfPosture(row, -(linkForce + leaning), axle.rollCentreBy, unknowns);
         addOfPosture(
@@ -319,6 +329,34 @@ final class Equilibrium {
         double arm = axle.rollCentre - axle.unsprungHeight;
         add(row, SIDESLIP, -arm * axle.unsprungMass * acceleration * sin);
         add(row, ACCELERATION, arm * axle.unsprungMass * cos);
+    }
+
+    /**
+     * What force lines known by points do beyond one roll centre: the unsprung mass takes its part of the lift, a·mu·ay, off the
+     * body and the tyres, and lines of unequal heights turn the body, s·(Fy_L − Fy_R) ({@link LinesByPoints}).
+     */
+    private void forceLines(
+            int bodyHeaveRow,
+            int bodyRollRow,
+            AxleInTurn axle,
+            LinesByPoints lines,
+            int[] unknowns,
+            double acceleration) {
+        int axleHeaveRow = bodyHeaveRow + FRONT_AXLE_HEAVE - FRONT_BODY_HEAVE;
+        int axleRollRow = bodyRollRow + FRONT_AXLE_ROLL - FRONT_BODY_ROLL;
+        double inertia = axle.unsprungMass * across;
+        double turning = lines.split * axle.sideForceDifference();
+        for (int body = 1; body >= -1; body -= 2) {
+            int heaveRow = body > 0 ? bodyHeaveRow : axleHeaveRow;
+            int rollRow = body > 0 ? bodyRollRow : axleRollRow;
+            left[heaveRow] -= body * lines.lift * inertia;
+            addOfPosture(heaveRow, -body * inertia, lines.liftBy, unknowns);
+            add(heaveRow, SIDESLIP, body * lines.lift * axle.unsprungMass * acceleration * sin);
+            add(heaveRow, ACCELERATION, -body * lines.lift * axle.unsprungMass * cos);
+            left[rollRow] += body * turning;
+            addOfPosture(rollRow, body * axle.sideForceDifference(), lines.splitBy, unknowns);
+            add(rollRow, body * lines.split, axle.sideForceDifferenceBy, unknowns);
+        }
     }
 
     /**
@@ -338,11 +376,11 @@ final class Equilibrium {
     private void complianceSteer(int row, AxleInTurn axle, int[] unknowns, double compliance) {
         var alignment = axle.alignment;
         left[row] = compliance
-                - axle.geometry.steer(axle.suspensionRoll)
+                - axle.linkSteer
                 - alignment.lateralForceSteer() * axle.sideForce
                 + alignment.aligningTorqueSteer() * axle.aligningMoment;
         add(row, unknowns[AxleInTurn.COMPLIANCE], 1);
-        addOfPosture(row, -axle.geometry.rollSteer(), axle.suspensionRollBy, unknowns);
+        addOfPosture(row, -1, axle.linkSteerBy, unknowns);
         add(row, -alignment.lateralForceSteer(), axle.sideForceBy, unknowns);
         add(row, alignment.aligningTorqueSteer(), axle.aligningMomentBy, unknowns);
     }
@@ -400,6 +438,17 @@ final class Equilibrium {
     /** Slope of a balance over the curvature of the path, at constant lateral acceleration: drag and lift fall with V² = ac/κ. */
     double byCurvature(int row) {
         return slopes[row * ROW + CURVATURE];
+    }
+
+    /** The axle whose links reach no further than the state at hand, to within what a last step of the branch leaves. */
+    Optional<Limit.EndOfLinks> endOfLinks(double steer) {
+        for (End end : End.values()) {
+            Optional<LinesByPoints> lines = axle(end).lines;
+            if (lines.isPresent() && lines.get().beyondReach(steer) > -AT_THE_END) {
+                return Optional.of(new Limit.EndOfLinks(end, lines.get().reach.part()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Which pieces of all that has corners hold; it changes where the branch turns a corner. */

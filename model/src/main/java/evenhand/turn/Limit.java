@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param cause what ends it
  * @param firstAxle the end that goes; none where neither slides
  * @param spinningWheel the driven wheel that has spent its grip on drive, where that is the cause
+ * @param endOfLinks what does not reach further, where that is the cause
  * @param fold lateral acceleration of the fold, m/s², where it lies beyond and was asked for
  * @param nearUndersteer understeer gradient at nine tenths of the limit, rad per m/s²: smooth through neutral
  */
@@ -20,6 +21,7 @@ public record Limit(
         Cause cause,
         Optional<End> firstAxle,
         Optional<Wheel> spinningWheel,
+        Optional<EndOfLinks> endOfLinks,
         OptionalDouble fold,
         OptionalDouble nearUndersteer) {
     /** The part of the limit at which {@link #nearUndersteer} is taken. */
@@ -35,6 +37,8 @@ public record Limit(
         SPIN("spin"),
         /** Past this speed the wheel has to be held against the turn, though neither end slides. */
         CRITICAL_SPEED("criticalSpeed"),
+        /** The links of an axle reach no further. */
+        LINKS("links"),
         /** The search ended without any of these. */
         GAVE_UP("gaveUp");
 
@@ -50,14 +54,22 @@ public record Limit(
         }
     }
 
+    /**
+     * Links that reach no further.
+     *
+     * @param part "links", or "lateralLocator" where its crank is over centre
+     */
+    public record EndOfLinks(End axle, String part) {}
+
     /** The same for who does not look beyond the limit. */
     Limit withoutFold() {
-        return new Limit(row, cause, firstAxle, spinningWheel, OptionalDouble.empty(), nearUndersteer);
+        return new Limit(row, cause, firstAxle, spinningWheel, endOfLinks, OptionalDouble.empty(), nearUndersteer);
     }
 
     /** The same limit of the mirrored car, turning the other way. */
     Limit mirrored() {
-        return new Limit(row.mirrored(), cause, firstAxle, spinningWheel.map(Wheel::mirrored), fold, nearUndersteer);
+        return new Limit(
+                row.mirrored(), cause, firstAxle, spinningWheel.map(Wheel::mirrored), endOfLinks, fold, nearUndersteer);
     }
 
     public double lateralAcceleration() {

@@ -199,6 +199,12 @@ public final class SteadyTurn {
             rows.sort(Comparator.comparingDouble(TurnRow::lateralAcceleration));
         }
         List<TurnEvent> events = new ArrayList<>(new TurnEvents(equilibrium, branch).find());
+        limit.endOfLinks()
+                .ifPresent(links -> events.add(new TurnEvent(
+                        limit.lateralAcceleration(),
+                        TurnEvent.Kind.LINK_LIMIT,
+                        Optional.of(links.axle()),
+                        Optional.empty())));
         events.sort(Comparator.comparingDouble(TurnEvent::lateralAcceleration));
         if (direction == Direction.RIGHT) {
             events.replaceAll(TurnEvent::mirrored);
@@ -239,10 +245,13 @@ public final class SteadyTurn {
         boolean rearSlides = equilibrium.rear.gripUsed() >= SLIDING;
         boolean hasGradients = branch.losesHold() || end == Branch.End.GAVE_UP;
         TurnRow row = hasGradients && branch.derive() != 0 ? rowHere() : rowWithoutGradients();
-        Limit.Cause cause = cause(end, spinning, rearSlides);
+        Optional<Limit.EndOfLinks> links = branch.losesHold() || end != Branch.End.FRICTION_SPENT
+                ? Optional.empty()
+                : equilibrium.endOfLinks(steer());
+        Limit.Cause cause = links.isPresent() ? Limit.Cause.LINKS : cause(end, spinning, rearSlides);
         Optional<End> first = switch (cause) {
             case SPIN -> Optional.of(End.REAR);
-            case CRITICAL_SPEED, GAVE_UP -> Optional.empty();
+            case CRITICAL_SPEED, LINKS, GAVE_UP -> Optional.empty();
             case SIDESLIP, WHEELSPIN -> Optional.of(faster);
         };
         OptionalDouble fold = branch.losesHold() && (end == Branch.End.FOLD || end == Branch.End.FRICTION_SPENT)
@@ -251,7 +260,12 @@ public final class SteadyTurn {
         OptionalDouble near = find(Limit.NEAR * branch.limit())
                 ? OptionalDouble.of(branch.derivative[STEER])
                 : OptionalDouble.empty();
-        return new Limit(row, cause, first, cause == Limit.Cause.WHEELSPIN ? spinning : Optional.empty(), fold, near);
+        return new Limit(
+                row, cause, first, cause == Limit.Cause.WHEELSPIN ? spinning : Optional.empty(), links, fold, near);
+    }
+
+    private double steer() {
+        return branch.state[STEER];
     }
 
     private Limit.Cause cause(Branch.End end, Optional<Wheel> spinning, boolean rearSlides) {
@@ -299,7 +313,7 @@ public final class SteadyTurn {
         double aligningTorque = 0;
         for (End end : End.values()) {
             AxleInTurn axle = equilibrium.axle(end);
-            rollSteer += axle.geometry.rollSteer() * along(axle.suspensionRollBy, end, way);
+            rollSteer += along(axle.linkSteerBy, end, way) + axle.bumpSteerAlong(end, way);
             lateralForce += axle.alignment.lateralForceSteer() * along(axle.sideForceBy, end, way);
             aligningTorque -= axle.alignment.aligningTorqueSteer() * along(axle.aligningMomentBy, end, way);
         }

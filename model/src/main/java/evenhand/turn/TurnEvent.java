@@ -12,6 +12,7 @@ public record TurnEvent(double lateralAcceleration, Kind kind, Optional<End> axl
         SPRING_LOOSE("springLoose"),
         WHEEL_LIFTED("wheelLifted"),
         ROLL_CENTRE_THROUGH_GROUND("rollCentreThroughGround"),
+        LINK_LIMIT("linkLimit"),
         STEER_REVERSAL("steerReversal");
 
         private final String key;

@@ -6,8 +6,10 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.geometry.Linear;
+import evenhand.geometry.WheelPairMotion;
 import evenhand.tyre.SideForce;
 import evenhand.tyre.Tyre;
+import java.util.Optional;
 
 /**
  * One wheel of the turn: where it stands, which way it rolls, and what its tyre does, with slopes over what its axle
@@ -74,12 +76,15 @@ final class WheelInTurn {
     private final double camber;
     private final double toe;
     private final Linear geometry;
+    /** What the wheel's own links do with it, where they are known by points. */
+    final Optional<WheelPairMotion.Reading> guide;
+
     private final double tyreRate;
     private final double rollingResistance;
     private final double frictionRatio;
     private final double ackermannShare;
     private final double ackermannHalf; // half the track over the wheelbase
-    private final double[] steerBy = new double[UNKNOWNS];
+    final double[] steerBy = new double[UNKNOWNS];
 
     /**
      * @param cgOffset of the centre of gravity to the left of the middle, m
@@ -99,6 +104,9 @@ final class WheelInTurn {
         camber = alignment.camber();
         toe = alignment.toe();
         geometry = axle.geometry();
+        guide = axle.motion()
+                .filter(WheelPairMotion.class::isInstance)
+                .map(motion -> ((WheelPairMotion) motion).reading(side == Side.LEFT));
         double camberPerBump = geometry.leanByTravel();
         Tyre fitted = axle.tyre();
         tyre = SideForce.of(fitted.lateral());
@@ -151,10 +159,39 @@ final class WheelInTurn {
             double cos,
             double sin) {
         travel = axleTravel - sigma * halfTrack * suspensionRoll;
+        if (guide.isPresent()) {
+            guided(guide.get(), bodyRoll, referenceSteer, compliance);
+            slipAngle(cos, sin);
+            tyre.at(slip, lean, load);
+            return;
+        }
         lean = live ? tyreTilt - sigma * camber : bodyRoll + sigma * (geometry.lean(travel) - camber);
         steerAngle(referenceSteer, compliance);
         slipAngle(cos, sin);
         tyre.at(slip, lean, load);
+    }
+
+    /**
+     * Steer and lean of a wheel by its links' points, toe and Ackermann in them: δ_j = steer_j(u_j, rack) ∓ U (front −, rear
+     * +), λ_j = φ − σ·camber_j(u_j, rack), u_j = w_j − ζ − y_j·φ; U is what links and bushes give.
+     */
+    private void guided(WheelPairMotion.Reading links, double bodyRoll, double referenceSteer, double compliance) {
+        links.at(travel, referenceSteer);
+        steer = links.steer() + (steered ? -compliance : compliance);
+        double steerByTravel = links.steerByTravel();
+        steerBy[AxleInTurn.STEER] = links.steerBySteer();
+        steerBy[AxleInTurn.HEAVE] = -steerByTravel;
+        steerBy[AxleInTurn.ROLL] = -sigma * halfTrack * steerByTravel;
+        steerBy[riseColumn] = steerByTravel;
+        lean = bodyRoll - sigma * links.camber();
+        double leanByTravel = -sigma * links.camberByTravel();
+        leanBy[AxleInTurn.STEER] = -sigma * links.camberBySteer();
+        leanBy[AxleInTurn.HEAVE] = -leanByTravel;
+        leanBy[AxleInTurn.ROLL] = 1 - sigma * halfTrack * leanByTravel;
+        leanBy[riseColumn] = leanByTravel;
+        slipBy[AxleInTurn.HEAVE] = steerBy[AxleInTurn.HEAVE];
+        slipBy[AxleInTurn.ROLL] = steerBy[AxleInTurn.ROLL];
+        slipBy[riseColumn] = steerBy[riseColumn];
     }
 
     /**
@@ -246,7 +283,10 @@ final class WheelInTurn {
         forwardForce = forward;
         sideForce = sideways;
         aligningMoment = moment;
+        double along = share * cos;
         axle.forwardForce += forward;
+        axle.forwardForceDifference += sigma * forward;
+        axle.driveAlong += along;
         axle.sideForce += sideways;
         axle.aligningMoment += moment;
         axle.yawMoment += x * sideways - y * forward + moment;
@@ -275,6 +315,8 @@ final class WheelInTurn {
             axle.aligningMomentBy[i] += momentI;
             axle.yawMomentBy[i] += x * sidewaysI - y * forwardI + momentI;
             axle.sideForceDifferenceBy[i] += sigma * sidewaysI;
+            axle.forwardForceDifferenceBy[i] += sigma * forwardI;
+            axle.driveAlongBy[i] += shareBy[i] * cos - share * sin * steerBy[i];
         }
         return true;
     }

@@ -70,6 +70,15 @@ final class Balances {
                     ? 0
                     : -(2 * z / axle.track()) * (left.lateralForce() - right.lateralForce());
             double push = suspension.force + jacking;
+            double moment = suspension.moment;
+            double heightMoment = (side - axle.unsprung().mass() * ay) * z;
+            if (axle.motion().isPresent()) {
+                ByMechanism direct = ByMechanism.of(car, end, row, ay);
+                push = direct.force();
+                moment = direct.moment();
+                heightMoment = direct.heightMoment();
+                worst = Math.max(worst, Math.abs(direct.meanHeight() - z) * mass * g);
+            }
             double sprung = car.sprung().mass() * car.sprung().share(end);
             double mu = axle.unsprung().mass();
             double lift = Air.DENSITY
@@ -80,11 +89,12 @@ final class Balances {
             double tyres = left.load() + right.load() - push - mu * g;
             double link = side - mu * ay;
             double arm = hs + heaves[i] - z;
-            bodyRoll[i] = suspension.moment - link * arm - sprung * g * arm * rolls[i] - (i == 0 ? torque : 0);
+            bodyRoll[i] =
+                    moment - link * (arm + z) + heightMoment - sprung * g * arm * rolls[i] - (i == 0 ? torque : 0);
             double rest = car.staticLoad(end, Side.RIGHT) - car.staticLoad(end, Side.LEFT);
             double axleRoll = half * (right.load() - left.load() - rest)
-                    - suspension.moment
-                    - link * z
+                    - moment
+                    - heightMoment
                     - sprung * g * z * tilt
                     - mu * (ay + g * tilt) * axle.unsprung().height()
                     + (car.drive().axle() == end ? torque : 0);

@@ -76,6 +76,8 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
             .textIfAny("firstAxle", limit -> limit.firstAxle().map(EventWords::end))
             .text("cause", limit -> limit.cause().key())
             .textIfAny("wheel", limit -> limit.spinningWheel().map(Wheel::key))
+            .textIfAny("axle", limit -> limit.endOfLinks().map(end -> EventWords.end(end.axle())))
+            .textIfAny("part", limit -> limit.endOfLinks().map(Limit.EndOfLinks::part))
             .numberIfAny("limitBalance", limit -> TurnFigures.GRIP_BALANCE.value(limit.row()))
             .with(
                     Limit::row,

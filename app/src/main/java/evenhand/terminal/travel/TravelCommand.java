@@ -2,7 +2,6 @@ package evenhand.terminal.travel;
 
 import evenhand.car.Axle;
 import evenhand.car.Car;
-import evenhand.car.Curve;
 import evenhand.car.End;
 import evenhand.car.Stops;
 import evenhand.car.links.LinkedAxle;
@@ -139,23 +138,12 @@ public final class TravelCommand implements Asked {
     private record Wanted(Optional<Double> bump, Optional<Double> droop, double roll, double steer, double step) {
         Ranges of(Axle settled) {
             return new Ranges(
-                    bump.orElseGet(() -> bump(settled.stops())),
+                    bump.orElseGet(() -> settled.stops().bumpTravel().orElse(Ranges.USUAL.bump())),
                     droop.orElseGet(() ->
                             settled.stops().droop().map(Stops.Droop::travel).orElse(Ranges.USUAL.droop())),
                     roll,
                     steer,
                     step);
-        }
-
-        private static double bump(Stops stops) {
-            if (stops.metal().isPresent()) {
-                return stops.metal().get().gap();
-            }
-            return stops.bump().map(stop -> stop.gap() + last(stop.curve())).orElse(Ranges.USUAL.bump());
-        }
-
-        private static double last(Curve curve) {
-            return curve.points().get(curve.points().size() - 1).at();
         }
     }
 

@@ -54,6 +54,7 @@ public final class LimitWords {
             case WHEELSPIN -> "wheelspin";
             case SPIN -> "spin";
             case CRITICAL_SPEED -> "critical speed";
+            case LINKS -> "links end";
             case GAVE_UP -> "search gave up";
         };
     }
@@ -83,6 +84,9 @@ public final class LimitWords {
                         + " on this circle the steering wheel has to be held against the turn; "
                         + inHand(row.frontGripUsed()) + " of the front's grip and " + inHand(row.rearGripUsed())
                         + " of the rear's is still in hand.";
+            case LINKS ->
+                at + ends(limit)
+                        + " no further: no tyre slides yet, but beyond it nothing here holds. Look at `travel`.";
             case GAVE_UP ->
                 "The search gave up at " + Units.exactPace(limit.lateralAcceleration())
                         + " before it met a limit; what is said up to there holds.";
@@ -105,6 +109,7 @@ public final class LimitWords {
             case SPIN -> "the tail comes round past " + at + " unless the driver steers against it";
             case CRITICAL_SPEED ->
                 "the steering wheel has to be held against the turn past " + at + ", though neither end slides";
+            case LINKS -> ends(limit) + " no further than " + at;
             case GAVE_UP -> "the search gave up at " + at;
         };
     }
@@ -114,9 +119,20 @@ public final class LimitWords {
         return switch (limit.cause()) {
             case SPIN -> "the tail comes round";
             case CRITICAL_SPEED -> "steering held against the turn";
+            case LINKS -> "links end";
             case GAVE_UP -> "search gave up";
             case SIDESLIP, WHEELSPIN -> "";
         };
+    }
+
+    /** What ends the travel: "the rear links reach". */
+    public static String ends(Limit limit) {
+        return limit.endOfLinks()
+                .map(end -> "the " + EventWords.end(end.axle())
+                        + (end.part().equals("lateralLocator")
+                                ? " lateral locator's crank is over centre and reaches"
+                                : " links reach"))
+                .orElse("the links reach");
     }
 
     /**

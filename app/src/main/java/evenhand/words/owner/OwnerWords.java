@@ -122,6 +122,7 @@ public final class OwnerWords {
             case CRITICAL_SPEED ->
                 at + "neither end slides, but past " + units.show(limit.row().speed(), Dimension.SPEED, 0)
                         + " on this circle the steering wheel has to be held against the turn.";
+            case LINKS -> at + LimitWords.ends(limit) + " no further, though no tyre slides yet.";
             case GAVE_UP ->
                 "The sums gave up at " + Units.exactPace(limit.lateralAcceleration()) + " before they met a limit.";
         };

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -98,13 +99,12 @@ class TravelCommandTest {
                         + axle.get("steer").size());
     }
 
-    /** The coefficients that everything else runs on are the slopes of the links at rest. */
+    /** As the turn begins, the links do what coefficients of their slopes at rest would; further on they do not. */
     @Test
-    void otherAnswersTakeTheLinksByTheirSlopesAtRestAndSaySo() throws IOException {
+    void theTurnBeginsAsWithTheLinksSlopesAtRestAndGoesOnOtherwise() throws IOException {
         JsonNode rest = json(TOURER, "--setup", "As measured").at("/setups/0/rear/rest");
-        JsonNode balance = asked("balance", TOURER, "--setup", "As measured", "--json");
-        assertThat(balance.at("/setups/0/assumed").toString())
-                .contains("what the rear links do beyond their slopes at rest");
+        String[] paces = {"--pace", "0.01 g", "--pace", "0.5 g", "--json"};
+        JsonNode balance = asked(with("balance", TOURER, paces, "--setup", "As measured"));
         double ratio = both(rest, "springRatio");
         String base = 1.4 * both(rest, "springRollRatio") / ratio + " m";
         ObjectNode file = (ObjectNode) new JsonMapper().readTree(Path.of(TOURER).toFile());
@@ -130,9 +130,21 @@ class TravelCommandTest {
             ((ObjectNode) axle.get(stop)).put("base", "940 mm"); // of the springs' lower ends, by points
         }
         Path known = Files.writeString(folder.resolve("known.json"), file.toString());
-        JsonNode same = asked("balance", known.toString(), "--json");
-        assertThat(same.at("/setups/0/limit/lateralAcceleration_g").asDouble())
-                .isCloseTo(balance.at("/setups/0/limit/lateralAcceleration_g").asDouble(), within(1e-7));
+        JsonNode same = asked(with("balance", known.toString(), paces));
+        // Coil-overs that turn as the axle rolls are not as stiff as their ratio says: that alone parts them here.
+        assertThat(understeer(same, 0)).isCloseTo(understeer(balance, 0), within(0.02));
+        assertThat(understeer(same, 1)).isNotCloseTo(understeer(balance, 1), within(0.03));
+    }
+
+    private static double understeer(JsonNode answer, int pace) {
+        return answer.at("/setups/0/paces/" + pace + "/understeerGradient_deg_per_g")
+                .asDouble();
+    }
+
+    private static String[] with(String command, String file, String[] words, String... more) {
+        return Stream.of(Stream.of(command, file), Stream.of(words), Stream.of(more))
+                .flatMap(part -> part)
+                .toArray(String[]::new);
     }
 
     @Test

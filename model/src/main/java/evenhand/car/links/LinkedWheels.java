@@ -66,6 +66,20 @@ public record LinkedWheels(Stance stance, WheelLinks links, Mounts mounts, SideV
                 "stands on an upper arm, and there is none; write \"upright\" or \"lower arm\"");
     }
 
+    /** Whether the right wheel with what works on it mirrors the left one. */
+    public boolean isAlike() {
+        boolean second = links instanceof WheelLinks.DoubleWishbone two
+                ? two.upperArm().isAlike()
+                : ((WheelLinks.StrutAndArm) links).strut().isAlike();
+        boolean springs = mounts.spring().isEmpty()
+                || !(mounts.spring().get() instanceof SpringLine.BetweenPoints points)
+                || points.ends().isAlike();
+        boolean dampers = mounts.damper().isEmpty()
+                || !(mounts.damper().get().line() instanceof Dampers.BetweenEyes eyes)
+                || eyes.ends().isAlike();
+        return links.lowerArm().isAlike() && second && links.tieRod().isAlike() && springs && dampers;
+    }
+
     @Override
     public LinkedWheels down(double by) {
         return new LinkedWheels(stance.down(by), links, mounts, sideView, carried);

@@ -12,4 +12,9 @@ public record Pair<T>(T left, T right) {
     public T of(Side side) {
         return side == Side.LEFT ? left : right;
     }
+
+    /** Whether the right one mirrors the left. */
+    public boolean isAlike() {
+        return left.equals(right);
+    }
 }

@@ -1,0 +1,322 @@
+package evenhand.geometry;
+
+import java.util.Optional;
+
+/**
+ * Both wheels of an axle on links of their own: figures over the travel of each wheel, m, and of what the rack steers over
+ * travel and reference steer, rad, left positive.
+ */
+public final class WheelPairMotion implements LinkMotion {
+    /** Rise per metre, going inwards, of the wheel's force line. */
+    public static final int FORCE_LINE = 0;
+
+    /** Rise per metre, going forwards, of the side-view force line at the wheel centre. */
+    public static final int WHEEL_SIDE = 1;
+
+    /** The same at the contact point. */
+    public static final int CONTACT_SIDE = 2;
+
+    /** Contact point: outwards from the middle, and above the body's level at the ground as measured, m. */
+    public static final int CONTACT_OUT = 3;
+
+    public static final int CONTACT_UP = 4;
+
+    /** Length of the coil and of the damper, m; nothing where they have no points. */
+    public static final int SPRING = 5;
+
+    public static final int DAMPER = 6;
+
+    /** Figures over travel alone. */
+    public static final int FIGURES = 7;
+
+    /** Steer, left positive, and camber against the body, top outwards positive, rad: over travel and reference steer. */
+    public static final int STEER = 0;
+
+    public static final int CAMBER = 1;
+    public static final int AIMED = 2;
+
+    /** Half the distance over which a slope of a slope is told at rest, m. */
+    private static final double NEAR = 1e-3;
+
+    private static final double PARALLEL = 1e-9;
+
+    /** One wheel: what it does with its own travel, and where it aims. */
+    public record Guided(Surfaces alone, Surfaces aim) {
+        private boolean covers(double travel, double steer) {
+            return alone.covers(travel, 0) && aim.covers(travel, steer);
+        }
+
+        /** What the wheel on the other side does that mirrors this one. */
+        public Guided mirrored() {
+            return new Guided(alone, aim.mirrored(new int[] {STEER, CAMBER}, new double[] {-1, 1}));
+        }
+    }
+
+    /**
+     * What does not change with the place.
+     *
+     * @param track t, m
+     * @param understeer +1 at the rear, −1 at the front: the sense in which steer to the left is understeer
+     * @param steered whether a rack steers them
+     * @param springs whether they have points
+     * @param dampers whether they have points
+     */
+    public record Made(double track, double understeer, boolean steered, boolean springs, boolean dampers) {}
+
+    private final Guided left;
+    private final Guided right;
+    private final Made made;
+    private final Reach reach;
+    private final double restTravel;
+    private final double squash;
+
+    /** Of the steer by which the wheels were followed per reference steer: one where the car stands as measured. */
+    private final double followedBySteer;
+
+    public WheelPairMotion(Guided left, Guided right, Made made, Reach reach) {
+        this(left, right, made, reach, 0, 0);
+    }
+
+    private WheelPairMotion(Guided left, Guided right, Made made, Reach reach, double restTravel, double squash) {
+        this.left = left;
+        this.right = right;
+        this.made = made;
+        this.reach = reach;
+        this.restTravel = restTravel;
+        this.squash = squash;
+        followedBySteer = made.steered ? 2 / (steerAtRest(left) + steerAtRest(right)) : 1;
+    }
+
+    private double steerAtRest(Guided wheel) {
+        Surfaces.Reading aim = wheel.aim.reading();
+        aim.at(restTravel, 0);
+        aim.read(STEER);
+        return aim.byY;
+    }
+
+    public Made made() {
+        return made;
+    }
+
+    @Override
+    public Reach reach() {
+        return reach;
+    }
+
+    @Override
+    public boolean isFollowed(double travel, double turned) {
+        return left.covers(restTravel + travel, followedBySteer * turned)
+                && right.covers(restTravel + travel, followedBySteer * turned);
+    }
+
+    @Override
+    public boolean guidesSprings() {
+        return made.springs;
+    }
+
+    @Override
+    public boolean guidesDampers() {
+        return made.dampers;
+    }
+
+    @Override
+    public WheelPairMotion sunk(double travel, double furtherSquash) {
+        return new WheelPairMotion(left, right, made, reach.sunk(travel), restTravel + travel, squash + furtherSquash);
+    }
+
+    @Override
+    public WheelPairMotion mirrored() {
+        return new WheelPairMotion(right.mirrored(), left.mirrored(), made, reach, restTravel, squash);
+    }
+
+    @Override
+    public boolean alikeBothWays() {
+        Guided seen = right.mirrored();
+        return left.alone.isLike(seen.alone) && left.aim.isLike(seen.aim);
+    }
+
+    @Override
+    public double springsShorterBy(double travel) {
+        return (length(left, 0) + length(right, 0) - length(left, travel) - length(right, travel)) / 2;
+    }
+
+    private double length(Guided wheel, double travel) {
+        Surfaces.Reading there = wheel.alone.reading();
+        there.at(restTravel + travel, 0);
+        there.read(SPRING);
+        return there.value;
+    }
+
+    @Override
+    public Linear atRest(Lever springs, Optional<Lever> dampers) {
+        Reading l = reading(true);
+        Reading r = reading(false);
+        double height = rollCentre(l, r, 0);
+        double byTravel = (8 * (rollCentre(l, r, NEAR) - rollCentre(l, r, -NEAR))
+                        - (rollCentre(l, r, 2 * NEAR) - rollCentre(l, r, -2 * NEAR)))
+                / (12 * NEAR);
+        l.at(0, 0);
+        r.at(0, 0);
+        double rollSteer = made.understeer * made.track / 4 * (r.steerByTravel() - l.steerByTravel());
+        double leanByTravel = -(l.camberByTravel() + r.camberByTravel()) / 2;
+        return new Linear(
+                height - squash,
+                byTravel,
+                rollSteer,
+                1 - made.track / 2 * leanByTravel,
+                leanByTravel,
+                made.springs ? lever(l, r, SPRING) : springs,
+                made.dampers ? Optional.of(lever(l, r, DAMPER)) : dampers);
+    }
+
+    private Lever lever(Reading l, Reading r, int figure) {
+        l.read(figure);
+        r.read(figure);
+        return Lever.upright(-(l.byTravel() + r.byTravel()) / 2, made.track / 2);
+    }
+
+    /**
+     * Height above the line through both contact points, in rear view, of where both force lines cross at a common travel; where
+     * they run side by side, of their mean in the middle.
+     */
+    private double rollCentre(Reading l, Reading r, double travel) {
+        l.at(travel, 0);
+        r.at(travel, 0);
+        l.read(FORCE_LINE);
+        r.read(FORCE_LINE);
+        double slopeLeft = l.value();
+        double slopeRight = r.value();
+        l.read(CONTACT_OUT);
+        r.read(CONTACT_OUT);
+        double yLeft = l.value();
+        double yRight = -r.value();
+        l.read(CONTACT_UP);
+        r.read(CONTACT_UP);
+        double zLeft = l.value();
+        double zRight = r.value();
+        double sum = slopeLeft + slopeRight;
+        double y = Math.abs(sum) < PARALLEL ? 0 : (zLeft - zRight + slopeLeft * yLeft + slopeRight * yRight) / sum;
+        double z = zLeft - slopeLeft * (y - yLeft);
+        double dy = yLeft - yRight;
+        double dz = zLeft - zRight;
+        return ((z - zRight) * dy - (y - yRight) * dz) / Math.sqrt(dy * dy + dz * dz);
+    }
+
+    /** Camber of both wheels at rest, top outwards positive, and toe, in positive, in the mean, rad. */
+    public double camberAtRest() {
+        Reading l = reading(true);
+        Reading r = reading(false);
+        l.at(0, 0);
+        r.at(0, 0);
+        return (l.camber() + r.camber()) / 2;
+    }
+
+    public double toeAtRest() {
+        Reading l = reading(true);
+        Reading r = reading(false);
+        l.at(0, 0);
+        r.at(0, 0);
+        return (r.steer() - l.steer()) / 2;
+    }
+
+    /** Makes something that reads one wheel's figures. One per thread. */
+    public Reading reading(boolean ofLeft) {
+        return new Reading(ofLeft ? left : right);
+    }
+
+    /** Reads the figures of one wheel, at one place at a time; allocates nothing. */
+    public final class Reading {
+        private final Surfaces.Reading alone;
+        private final Surfaces.Reading aim;
+        private double steer;
+        private double steerByTravel;
+        private double steerBySteer;
+        private double camber;
+        private double camberByTravel;
+        private double camberBySteer;
+
+        private Reading(Guided wheel) {
+            alone = wheel.alone.reading();
+            aim = wheel.aim.reading();
+        }
+
+        /** Goes to the wheel's own travel, m, and a reference steer, rad. */
+        public void at(double travel, double referenceSteer) {
+            alone.at(restTravel + travel, 0);
+            aim.at(restTravel + travel, made.steered ? followedBySteer * referenceSteer : 0);
+            aim.read(STEER);
+            steer = aim.value;
+            steerByTravel = aim.byX;
+            steerBySteer = made.steered ? followedBySteer * aim.byY : 0;
+            aim.read(CAMBER);
+            camber = aim.value;
+            camberByTravel = aim.byX;
+            camberBySteer = made.steered ? followedBySteer * aim.byY : 0;
+        }
+
+        /** Goes to the wheel's own travel, for figures of travel alone. */
+        public void at(double travel) {
+            alone.at(restTravel + travel, 0);
+        }
+
+        /** Steer of the wheel, left positive, rad. */
+        public double steer() {
+            return steer;
+        }
+
+        public double steerByTravel() {
+            return steerByTravel;
+        }
+
+        public double steerBySteer() {
+            return steerBySteer;
+        }
+
+        /** Against the body, top outwards positive, rad. */
+        public double camber() {
+            return camber;
+        }
+
+        public double camberByTravel() {
+            return camberByTravel;
+        }
+
+        public double camberBySteer() {
+            return camberBySteer;
+        }
+
+        /** Reads a figure of travel alone and its slope. */
+        public void read(int figure) {
+            alone.read(figure);
+        }
+
+        /** Reads it with the slope of its slope. */
+        public void bend(int figure) {
+            alone.bend(figure);
+        }
+
+        public double value() {
+            return alone.value;
+        }
+
+        public double byTravel() {
+            return alone.byX;
+        }
+
+        public double byTravelTwice() {
+            return alone.byXX;
+        }
+
+        /**
+         * Height at which the force line crosses the middle of the car, above the ground on which the wheel stands still, m:
+         * slope·t/2, less what the tyre is flatter than measured.
+         */
+        public double lineHeight() {
+            return alone.value * made.track / 2 - squash;
+        }
+
+        public double lineHeightByTravel() {
+            return alone.byX * made.track / 2;
+        }
+    }
+}

@@ -1,0 +1,209 @@
+package evenhand.suspension;
+
+import evenhand.car.Axle;
+import evenhand.car.Side;
+import evenhand.geometry.LiveAxleMotion;
+import evenhand.geometry.WheelPairMotion;
+import java.util.Optional;
+
+/**
+ * Springs that are known by their points, and links that bind, wherever the travel takes them: each spring pushes along its own
+ * line, and reaches the wheel, or the axle in heave and roll, as its length changes with them.
+ *
+ * <pre>
+ *   F = max(0, F0 + rate·(ℓ0 − ℓ)),  F0 = S0/ratio at rest,  ratio = −∂ℓ/∂u
+ *   force  ΣF·(−∂ℓ/∂u) + ∂E/∂u,   moment against roll  ΣF·(−∂ℓ/∂φs) + ∂E/∂φs, both slopes of E and the moment from rest
+ * </pre>
+ * ℓ length of a spring, m; S0 what stands on it at rest, N; E energy of links that bind, J. Of wheels on links of their own the
+ * load at the wheel is F·ratio, half the track from the middle.
+ *
+ * <p>Source: virtual work; Milliken &amp; Milliken 1995 ch. 16 (motion ratio that changes with travel).
+ */
+abstract sealed class SpringsOnLinks {
+    final double rate;
+
+    private SpringsOnLinks(double rate) {
+        this.rate = rate;
+    }
+
+    /** Those of an axle; none where it has neither springs by points nor links that bind. */
+    static Optional<SpringsOnLinks> of(Axle axle, double leftLoad, double rightLoad) {
+        double rate = axle.spring().rate();
+        if (axle instanceof Axle.Live live && live.motion().isPresent()) {
+            LiveAxleMotion motion = live.motion().get();
+            return motion.guidesSprings() || motion.made().binds()
+                    ? Optional.of(new OnAxle(motion, rate, leftLoad, rightLoad))
+                    : Optional.empty();
+        }
+        if (axle instanceof Axle.Independent wheels && wheels.motion().isPresent()) {
+            WheelPairMotion motion = wheels.motion().get();
+            return motion.guidesSprings()
+                    ? Optional.of(new AtWheels(motion, rate, leftLoad, rightLoad))
+                    : Optional.empty();
+        }
+        return Optional.empty();
+    }
+
+    /** Adds force, moment and their slopes, and the pieces that tell which spring is loose. */
+    abstract void addTo(AxleSuspension sum, double travel, double roll);
+
+    /** What a spring would push with at its wheel, or on its side of the axle in heave, could it pull, N. */
+    abstract double load(double travel, double roll, Side side);
+
+    /** Rate in heave at rest, mean of both sides, N/m. */
+    abstract double heaveRateAtRest();
+
+    private static final class AtWheels extends SpringsOnLinks {
+        private final WheelPairMotion.Reading[] wheels = new WheelPairMotion.Reading[2];
+        private final double[] lengthAtRest = new double[2];
+        private final double[] forceAtRest = new double[2];
+        private final double[] restLoad;
+        private final double halfTrack;
+
+        // Of the wheel at hand.
+        private double load;
+        private double loadByTravel;
+        private double pull; // along the spring, below zero where it is loose
+
+        private AtWheels(WheelPairMotion motion, double rate, double leftLoad, double rightLoad) {
+            super(rate);
+            restLoad = new double[] {leftLoad, rightLoad};
+            halfTrack = motion.made().track() / 2;
+            for (Side side : Side.values()) {
+                int i = side.index();
+                wheels[i] = motion.reading(side == Side.LEFT);
+                wheels[i].at(0);
+                wheels[i].read(WheelPairMotion.SPRING);
+                lengthAtRest[i] = wheels[i].value();
+                forceAtRest[i] = restLoad[i] / -wheels[i].byTravel();
+            }
+        }
+
+        private void at(int i, double travel) {
+            WheelPairMotion.Reading wheel = wheels[i];
+            wheel.at(travel);
+            wheel.bend(WheelPairMotion.SPRING);
+            pull = forceAtRest[i] + rate * (lengthAtRest[i] - wheel.value());
+            load = -pull * wheel.byTravel();
+            loadByTravel = rate * wheel.byTravel() * wheel.byTravel() - pull * wheel.byTravelTwice();
+        }
+
+        @Override
+        void addTo(AxleSuspension sum, double travel, double roll) {
+            for (int i = 0; i < 2; i++) {
+                double sense = i == 0 ? -1 : 1; // roll lifts the right wheel
+                at(i, travel + sense * halfTrack * roll);
+                boolean pushes = pull > 0;
+                sum.pieces = 2 * sum.pieces + (pushes ? 1 : 0);
+                double here = pushes ? load : 0;
+                double slope = pushes ? loadByTravel : 0;
+                sum.force += here;
+                sum.forceByTravel += slope;
+                sum.forceByRoll += sense * halfTrack * slope;
+                sum.moment += sense * halfTrack * (here - restLoad[i]);
+                sum.momentByTravel += sense * halfTrack * slope;
+                sum.momentByRoll += halfTrack * halfTrack * slope;
+            }
+        }
+
+        @Override
+        double load(double travel, double roll, Side side) {
+            at(side.index(), travel - side.sign() * halfTrack * roll);
+            return load;
+        }
+
+        @Override
+        double heaveRateAtRest() {
+            at(0, 0);
+            double left = loadByTravel;
+            at(1, 0);
+            return (left + loadByTravel) / 2;
+        }
+    }
+
+    private static final class OnAxle extends SpringsOnLinks {
+        private final LiveAxleMotion.Reading axle;
+        private final boolean springs;
+        private final boolean binds;
+        private final double[] lengthAtRest = new double[2];
+        private final double[] forceAtRest = new double[2];
+        private double momentAtRest;
+        private double bindForceAtRest;
+        private double pull;
+
+        private OnAxle(LiveAxleMotion motion, double rate, double leftLoad, double rightLoad) {
+            super(rate);
+            axle = motion.reading();
+            springs = motion.guidesSprings();
+            binds = motion.made().binds();
+            axle.at(0, 0);
+            if (springs) {
+                for (int i = 0; i < 2; i++) {
+                    axle.read(LiveAxleMotion.LEFT_SPRING + i);
+                    lengthAtRest[i] = axle.value();
+                    forceAtRest[i] = (i == 0 ? leftLoad : rightLoad) / -axle.byTravel();
+                    momentAtRest -= forceAtRest[i] * axle.byRoll();
+                }
+            }
+            if (binds) {
+                axle.read(LiveAxleMotion.BIND);
+                bindForceAtRest = axle.byTravel();
+                momentAtRest += axle.byRoll();
+            }
+        }
+
+        private void read(int i) {
+            axle.bend(LiveAxleMotion.LEFT_SPRING + i);
+            pull = forceAtRest[i] + rate * (lengthAtRest[i] - axle.value());
+        }
+
+        @Override
+        void addTo(AxleSuspension sum, double travel, double roll) {
+            axle.at(travel, roll);
+            for (int i = 0; springs && i < 2; i++) {
+                read(i);
+                boolean pushes = pull > 0;
+                sum.pieces = 2 * sum.pieces + (pushes ? 1 : 0);
+                if (pushes) {
+                    double byTravel = axle.byTravel();
+                    double byRoll = axle.byRoll();
+                    double across = rate * byTravel * byRoll - pull * axle.byTravelAndRoll();
+                    sum.force -= pull * byTravel;
+                    sum.forceByTravel += rate * byTravel * byTravel - pull * axle.byTravelTwice();
+                    sum.forceByRoll += across;
+                    sum.moment -= pull * byRoll;
+                    sum.momentByTravel += across;
+                    sum.momentByRoll += rate * byRoll * byRoll - pull * axle.byRollTwice();
+                }
+            }
+            if (binds) {
+                axle.bend(LiveAxleMotion.BIND);
+                sum.force += axle.byTravel() - bindForceAtRest;
+                sum.forceByTravel += axle.byTravelTwice();
+                sum.forceByRoll += axle.byTravelAndRoll();
+                sum.moment += axle.byRoll();
+                sum.momentByTravel += axle.byTravelAndRoll();
+                sum.momentByRoll += axle.byRollTwice();
+            }
+            sum.moment -= momentAtRest;
+        }
+
+        @Override
+        double load(double travel, double roll, Side side) {
+            axle.at(travel, roll);
+            read(side.index());
+            return -pull * axle.byTravel();
+        }
+
+        @Override
+        double heaveRateAtRest() {
+            axle.at(0, 0);
+            double sum = 0;
+            for (int i = 0; i < 2; i++) {
+                read(i);
+                sum += rate * axle.byTravel() * axle.byTravel() - pull * axle.byTravelTwice();
+            }
+            return sum / 2;
+        }
+    }
+}

@@ -1,0 +1,242 @@
+package evenhand.turn;
+
+import static evenhand.turn.AxleInTurn.HEAVE;
+import static evenhand.turn.AxleInTurn.LEFT_RISE;
+import static evenhand.turn.AxleInTurn.RIGHT_RISE;
+import static evenhand.turn.AxleInTurn.ROLL;
+
+import evenhand.geometry.LinkMotion;
+import evenhand.geometry.LiveAxleMotion;
+import evenhand.geometry.WheelPairMotion;
+
+/**
+ * Where the forces of an axle in the turn reach the body, its links known by points. Side forces act along force lines, which
+ * may lift the body; forces along the car act along side-view force lines, which lift and turn it; what lifts the body presses
+ * the tyres as much. Sets fields of its axle and its own, and allocates nothing.
+ *
+ * <p>Each wheel's force line has a height z_j in the car's middle plane. With z their mean and s half of z_L − z_R, the moment
+ * of the side forces about the ground is
+ *
+ * <pre>  Σ(Fy_j − mu·ay/2)·z_j = z·Y + s·(Fy_L − Fy_R),  Y = ΣFy − mu·ay  </pre>
+ *
+ * and the lift {@code a·Y + b·(Fy_L − Fy_R)}: of wheels on links of their own {@code a = −(2/t)·s, b = −(2/t)·z}; of a live axle
+ * a is the slope of its force line, b and s are zero.
+ *
+ * <p>Source: Milliken &amp; Milliken 1995 ch. 17; Dixon 2009 (jacking); Gillespie 1992 ch. 7 (side view).
+ */
+abstract sealed class LinesByPoints {
+    private static final int UNKNOWNS = AxleInTurn.UNKNOWNS;
+
+    /** Half of z_L − z_R, m. */
+    double split;
+
+    final double[] splitBy = new double[UNKNOWNS];
+
+    /** a: lift by the axle's side force. */
+    double lift;
+
+    final double[] liftBy = new double[UNKNOWNS];
+
+    final AxleInTurn axle;
+    final LinkMotion.Reach reach;
+
+    private LinesByPoints(AxleInTurn axle, LinkMotion.Reach reach) {
+        this.axle = axle;
+        this.reach = reach;
+    }
+
+    static LinesByPoints of(LinkMotion motion, AxleInTurn axle) {
+        return motion instanceof LiveAxleMotion live
+                ? new OfLiveAxle(live, axle)
+                : new OfWheels((WheelPairMotion) motion, axle);
+    }
+
+    /** How far the axle's place lies beyond what its links reach; above zero there is no such state. */
+    abstract double beyondReach(double referenceSteer);
+
+    /** Sets heights, lift, and steer of the links at the axle's posture. */
+    abstract void read(double rise);
+
+    /** Adds to force and moment on the body what side-view force lines and the slope of a live axle's force line lift. */
+    abstract void liftTheBody();
+
+    /** What steers the wheels by their own links as the posture changes, understeer positive: of an unknown of posture. */
+    double bumpSteerBy(int unknown) {
+        return 0;
+    }
+
+    /** Sets slopes over the posture from those over mean travel u and suspension roll φs. */
+    final void chain(double byTravel, double byRoll, double[] into) {
+        into[HEAVE] = -byTravel;
+        into[ROLL] = byRoll;
+        into[LEFT_RISE] = byTravel / 2 + byRoll * axle.suspensionRollBy[LEFT_RISE];
+        into[RIGHT_RISE] = byTravel / 2 + byRoll * axle.suspensionRollBy[RIGHT_RISE];
+    }
+
+    private static final class OfLiveAxle extends LinesByPoints {
+        private final LiveAxleMotion.Reading links;
+        private final double understeer;
+        private double contactSide;
+        private double wheelSide;
+        private double contactTurn;
+        private double wheelTurn;
+        private final double[] contactSideBy = new double[UNKNOWNS];
+        private final double[] wheelSideBy = new double[UNKNOWNS];
+        private final double[] contactTurnBy = new double[UNKNOWNS];
+        private final double[] wheelTurnBy = new double[UNKNOWNS];
+
+        private OfLiveAxle(LiveAxleMotion motion, AxleInTurn axle) {
+            super(axle, motion.reach());
+            links = motion.reading();
+            understeer = motion.made().understeer();
+        }
+
+        @Override
+        double beyondReach(double referenceSteer) {
+            return reach.beyond(axle.travel, axle.suspensionRoll);
+        }
+
+        @Override
+        void read(double rise) {
+            links.at(axle.travel, axle.suspensionRoll);
+            links.read(LiveAxleMotion.ROLL_CENTRE);
+            axle.rollCentre = links.rollCentreHeight() + rise;
+            chain(links.byTravel(), links.byRoll(), axle.rollCentreBy);
+            axle.rollCentreBy[LEFT_RISE] += 0.5;
+            axle.rollCentreBy[RIGHT_RISE] += 0.5;
+            links.read(LiveAxleMotion.FORCE_LINE);
+            lift = links.value();
+            chain(links.byTravel(), links.byRoll(), liftBy);
+            links.read(LiveAxleMotion.STEER);
+            axle.linkSteer = understeer * links.value();
+            chain(understeer * links.byTravel(), understeer * links.byRoll(), axle.linkSteerBy);
+            contactSide = figure(LiveAxleMotion.CONTACT_SIDE, contactSideBy);
+            wheelSide = figure(LiveAxleMotion.WHEEL_SIDE, wheelSideBy);
+            contactTurn = figure(LiveAxleMotion.CONTACT_TURN, contactTurnBy);
+            wheelTurn = figure(LiveAxleMotion.WHEEL_TURN, wheelTurnBy);
+        }
+
+        private double figure(int figure, double[] by) {
+            links.read(figure);
+            chain(links.byTravel(), links.byRoll(), by);
+            return links.value();
+        }
+
+        /**
+         * Along the force line, and in side view at the axle's middle: drive acts at the contact points, since the axle reacts
+         * it, the rest of the forward force at the wheel centres.
+         *
+         * <pre>
+         *   lift    a·ΣFy + s_w·(ΣFx − D) + s_c·D
+         *   moment  (t/2)·[w_x(C)·D + w_x(W)·(ΣFx − D)]   against the roll
+         * </pre>
+         */
+        @Override
+        void liftTheBody() {
+            double rolling = axle.forwardForce - axle.driveAlong;
+            axle.bodyForce += lift * axle.sideForce + wheelSide * rolling + contactSide * axle.driveAlong;
+            axle.bodyMoment += axle.halfTrack * (contactTurn * axle.driveAlong + wheelTurn * rolling);
+            for (int i = 0; i < UNKNOWNS; i++) {
+                double driveI = axle.driveAlongBy[i];
+                double rollingI = axle.forwardForceBy[i] - driveI;
+                axle.bodyForceBy[i] += liftBy[i] * axle.sideForce
+                        + lift * axle.sideForceBy[i]
+                        + wheelSideBy[i] * rolling
+                        + wheelSide * rollingI
+                        + contactSideBy[i] * axle.driveAlong
+                        + contactSide * driveI;
+                axle.bodyMomentBy[i] += axle.halfTrack
+                        * (contactTurnBy[i] * axle.driveAlong
+                                + contactTurn * driveI
+                                + wheelTurnBy[i] * rolling
+                                + wheelTurn * rollingI);
+            }
+        }
+    }
+
+    private static final class OfWheels extends LinesByPoints {
+        private final WheelPairMotion.Reading left;
+        private final WheelPairMotion.Reading right;
+        private final double understeer;
+        private final double perHeight; // lift per height of the lines: −2/t
+        private double side; // mean of both side-view slopes
+        private double sideSplit; // half their difference
+        private final double[] sideBy = new double[UNKNOWNS];
+        private final double[] sideSplitBy = new double[UNKNOWNS];
+
+        private OfWheels(WheelPairMotion motion, AxleInTurn axle) {
+            super(axle, motion.reach());
+            left = axle.left.guide.orElseThrow();
+            right = axle.right.guide.orElseThrow();
+            understeer = motion.made().understeer();
+            perHeight = -1 / axle.halfTrack;
+        }
+
+        @Override
+        double beyondReach(double referenceSteer) {
+            double byRoll = axle.halfTrack * axle.suspensionRoll;
+            double steer = understeer < 0 ? referenceSteer : 0;
+            return Math.max(reach.beyond(axle.travel - byRoll, steer), reach.beyond(axle.travel + byRoll, steer));
+        }
+
+        @Override
+        void read(double rise) {
+            left.read(WheelPairMotion.FORCE_LINE);
+            right.read(WheelPairMotion.FORCE_LINE);
+            double half = axle.halfTrack;
+            double ofLeft = left.lineHeight();
+            double ofRight = right.lineHeight();
+            double leftBy = left.lineHeightByTravel();
+            double rightBy = right.lineHeightByTravel();
+            axle.rollCentre = (ofLeft + ofRight) / 2 + rise;
+            chain((leftBy + rightBy) / 2, half * (rightBy - leftBy) / 2, axle.rollCentreBy);
+            axle.rollCentreBy[LEFT_RISE] += 0.5;
+            axle.rollCentreBy[RIGHT_RISE] += 0.5;
+            split = (ofLeft - ofRight) / 2;
+            chain((leftBy - rightBy) / 2, -half * (leftBy + rightBy) / 2, splitBy);
+            lift = perHeight * split;
+            for (int i = HEAVE; i <= RIGHT_RISE; i++) {
+                liftBy[i] = perHeight * splitBy[i];
+            }
+            left.read(WheelPairMotion.WHEEL_SIDE);
+            right.read(WheelPairMotion.WHEEL_SIDE);
+            side = (left.value() + right.value()) / 2;
+            sideSplit = (left.value() - right.value()) / 2;
+            chain((left.byTravel() + right.byTravel()) / 2, half * (right.byTravel() - left.byTravel()) / 2, sideBy);
+            chain(
+                    (left.byTravel() - right.byTravel()) / 2,
+                    -half * (left.byTravel() + right.byTravel()) / 2,
+                    sideSplitBy);
+        }
+
+        @Override
+        double bumpSteerBy(int unknown) {
+            return understeer * (axle.left.steerBy[unknown] + axle.right.steerBy[unknown]) / 2;
+        }
+
+        /**
+         * What both force lines lift beyond b·(Fy_L − Fy_R), and in side view each wheel at its centre.
+         *
+         * <pre>  lift  a·ΣFy + Σs_j·Fx_j,   moment  (t/2)·(s_R·Fx_R − s_L·Fx_L)  against the roll  </pre>
+         */
+        @Override
+        void liftTheBody() {
+            double sum = axle.forwardForce;
+            double difference = axle.forwardForceDifference;
+            axle.bodyForce += lift * axle.sideForce + side * sum + sideSplit * difference;
+            axle.bodyMoment -= axle.halfTrack * (sideSplit * sum + side * difference);
+            for (int i = 0; i < UNKNOWNS; i++) {
+                double sumI = axle.forwardForceBy[i];
+                double differenceI = axle.forwardForceDifferenceBy[i];
+                axle.bodyForceBy[i] += liftBy[i] * axle.sideForce
+                        + lift * axle.sideForceBy[i]
+                        + sideBy[i] * sum
+                        + side * sumI
+                        + sideSplitBy[i] * difference
+                        + sideSplit * differenceI;
+                axle.bodyMomentBy[i] -= axle.halfTrack
+                        * (sideSplitBy[i] * sum + sideSplit * sumI + sideBy[i] * difference + side * differenceI);
+            }
+        }
+    }
+}
