@@ -290,8 +290,7 @@ class BothWaysTest {
     void sideslipHasTheSignOfTheFirstWayRoundInEveryBend() {
         Entries car = car(1);
         Judged limit = judged(Criterion.LIMIT);
-        Finding.Reach reach =
-                find(car, new Aim(limit, Aim.Sense.AT_LEAST, 0)).reach();
+        Finding.Reach reach = find(car, new Aim(limit, Aim.Sense.AT_LEAST, 0)).reach();
         double pace = (reach.lowest() + reach.highest()) / 2;
         Judged sideslip = judged(Criterion.SIDESLIP, pace / Trials.G);
         Trial fast = new Trial(List.of(pace), List.of(40.0), Ways.BOTH);
@@ -303,8 +302,7 @@ class BothWaysTest {
                     .ask(Catalogue.build(Catalogue.with(car, PIVOT, point.at()))
                             .value()
                             .orElseThrow());
-            assertThat(point.figure())
-                    .isCloseTo(-sideslip.si(alone).orElseThrow(), within(1e-9));
+            assertThat(point.figure()).isCloseTo(-sideslip.si(alone).orElseThrow(), within(1e-9));
         }
         assertThat(right.curve().get(0).at()).isGreaterThan(0.2);
     }

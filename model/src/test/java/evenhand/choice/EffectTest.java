@@ -110,9 +110,11 @@ class EffectTest {
         }
         assertThat(compared).isGreaterThan(10);
         for (int i = 1; i < effects.size(); i++) {
-            assertThat(effects.get(i).size()).isLessThanOrEqualTo(effects.get(i - 1).size());
+            assertThat(effects.get(i).size())
+                    .isLessThanOrEqualTo(effects.get(i - 1).size());
         }
-        assertThat(effects.get(0).size()).isGreaterThan(effects.get(effects.size() - 1).size());
+        assertThat(effects.get(0).size())
+                .isGreaterThan(effects.get(effects.size() - 1).size());
     }
 
     @Test
@@ -152,8 +154,13 @@ class EffectTest {
         Effect.ByForces firmer = new Effect.ByForces("front.damper", 1.25);
         assertThat(firmer.curves(car))
                 .isEqualTo(Map.of("front.damper.bump", curve(250), "front.damper.rebound", curve(625)));
-        Damper.Forces fitted =
-                Effect.after(car, firmer).orElseThrow().front().damper().orElseThrow().forces().orElseThrow();
+        Damper.Forces fitted = Effect.after(car, firmer)
+                .orElseThrow()
+                .front()
+                .damper()
+                .orElseThrow()
+                .forces()
+                .orElseThrow();
         assertThat(fitted.bump().points()).element(1).isEqualTo(new Curve.Point(0.1, 250));
         assertThat(fitted.rebound().points()).element(2).isEqualTo(new Curve.Point(0.6, 1250));
     }

@@ -243,8 +243,7 @@ class SeveralChangesTest {
     }
 
     private static Finding.Several find(List<Span> spans, Aim aim, List<OptionalDouble> steps, Trial trial) {
-        return (Finding.Several)
-                SeveralChanges.find(CAR, spans, aim, List.of(), steps, trial, Progress.NONE);
+        return (Finding.Several) SeveralChanges.find(CAR, spans, aim, List.of(), steps, trial, Progress.NONE);
     }
 
     private static Finding.Several find(List<Span> spans, Aim aim, Trial trial) {
@@ -276,8 +275,8 @@ class SeveralChangesTest {
     /** Grip moves the limit and hardly the lean: where a wet car does not get there, its lean is no better than any seen. */
     @Test
     void aFigureThatHardlyMovesAndThatPartOfTheRangesLacksIsFlat() {
-        List<Span> grip = List.of(
-                Span.of(CAR, "front.tyre.friction", 0.9, 0.92), Span.of(CAR, "rear.tyre.friction", 0.9, 0.92));
+        List<Span> grip =
+                List.of(Span.of(CAR, "front.tyre.friction", 0.9, 0.92), Span.of(CAR, "rear.tyre.friction", 0.9, 0.92));
         Judged lean = judged(Criterion.LEAN, 0.778);
         Trial trial = Trials.at(0.778);
         double here = lean.si(at(grip, trial, 0.92, 0.92)).orElseThrow();

@@ -453,13 +453,13 @@ class DoubtTest {
                     .orElseThrow());
             double most = 0;
             for (Judged judged : figures) {
-                double move =
-                        judged.si(off).orElseThrow() - judged.si(given).orElseThrow();
+                double move = judged.si(off).orElseThrow() - judged.si(given).orElseThrow();
                 most = Math.max(most, Math.abs(move) / judged.criterion().noticeable());
             }
             moves.put(one.path(), most);
         }
-        order.sort(Comparator.comparing((Tolerance one) -> moves.get(one.path())).reversed());
+        order.sort(
+                Comparator.comparing((Tolerance one) -> moves.get(one.path())).reversed());
         Draw draw = new Draw(order, samples, seed, Tolerance.Unsaid.EXACT);
         for (Judged judged : figures) {
             double[] drawn = new double[samples];
