@@ -255,20 +255,25 @@ class SeveralChangesTest {
         return new Variation(CAR, spans, trial, Progress.NONE).at(values).orElseThrow();
     }
 
-    /** Wider tracks reach a higher limit; a pace just below that of the widest is reached at that corner of the ranges alone. */
+    /** Wide tracks and a low centre of gravity reach the highest limit: a pace just below it is reached at that corner alone. */
     @Test
     void aPaceThatIsReachedAtACornerOfTheRangesAloneIsReached() {
-        List<Span> tracks = List.of(Span.of(CAR, "front.track", 1.3, 1.5), Span.of(CAR, "rear.track", 1.3, 1.5));
+        List<Span> spans = List.of(
+                Span.of(CAR, "front.track", 1.3, 1.5),
+                Span.of(CAR, "cgHeight", 0.45, 0.55),
+                Span.of(CAR, "rear.track", 1.3, 1.5));
         Judged limit = judged(Criterion.LIMIT);
-        double corner = limit.si(at(tracks, TRIAL, 1.5, 1.5)).orElseThrow();
+        double corner = limit.si(at(spans, TRIAL, 1.5, 0.45, 1.5)).orElseThrow();
         double beside = Math.max(
-                limit.si(at(tracks, TRIAL, 1.499, 1.5)).orElseThrow(),
-                limit.si(at(tracks, TRIAL, 1.5, 1.499)).orElseThrow());
+                limit.si(at(spans, TRIAL, 1.499, 0.45, 1.5)).orElseThrow(),
+                limit.si(at(spans, TRIAL, 1.5, 0.45, 1.499)).orElseThrow());
         double pace = (corner + beside) / 2 / Trials.G;
         Judged rare = judged(Criterion.ROLL_GRADIENT, pace);
-        Finding.Several found = find(tracks, aim(rare, Aim.Sense.AT_MOST, 1e3), Trials.at(pace));
+        Finding.Several found = find(spans, aim(rare, Aim.Sense.AT_MOST, 1e3), Trials.at(pace));
         assertThat(found.met()).isTrue();
-        assertThat(found.values()).allSatisfy(track -> assertThat(track).isBetween(1.499, 1.5));
+        assertThat(found.values().get(0)).isBetween(1.499, 1.5);
+        assertThat(found.values().get(1)).isBetween(0.45, 0.451);
+        assertThat(found.values().get(2)).isBetween(1.499, 1.5);
         assertThat(found.notes()).contains(Finding.Note.END_OF_RANGE);
     }
 
@@ -288,26 +293,28 @@ class SeveralChangesTest {
         assertThat(found.notes()).containsExactly(Finding.Note.FLAT);
     }
 
-    /** A tall car whose inner front spring goes loose: from there on more of a change takes off hardly any more load. */
+    /** A tall car whose inner front spring goes loose at some 89.5 N/mm: from there on it steers otherwise. */
     @Test
-    void whereASpringGoesLooseTheLoadOfItsWheelHasAKink() {
+    void rightBesideWhereASpringGoesLooseTheUndersteerHasAKink() {
         Entries tall = Catalogue.with(CAR, "cgHeight", 0.7);
         tall = Catalogue.with(tall, "front.spring.rate", 50_000);
         tall = Catalogue.with(tall, "rear.spring.rate", 50_000);
-        List<Span> springs = List.of(
-                Span.of(tall, "front.spring.rate", 40_000, 160_000), Span.of(tall, "rear.spring.rate", 40_000, 60_000));
-        Judged load = judged(Criterion.INSIDE_FRONT_LOAD, 0.7);
-        double newtons = 256;
+        List<Span> spans =
+                List.of(Span.of(tall, "front.spring.rate", 40_000, 160_000), Span.of(tall, "rear.track", 1.39, 1.41));
+        Trial trial = Trials.at(0.7);
+        Judged understeer = judged(Criterion.UNDERSTEER, 0.7);
+        Variation variation = new Variation(tall, spans, trial, Progress.NONE);
+        double there = understeer.si(variation.at(89_000, 1.4).orElseThrow()).orElseThrow();
         Finding.Several found = (Finding.Several) SeveralChanges.find(
                 tall,
-                springs,
-                new Aim(load, Aim.Sense.AT_MOST, newtons),
+                spans,
+                new Aim(understeer, Aim.Sense.EXACTLY, there),
                 List.of(),
                 FREE.subList(0, 2),
-                Trials.at(0.7),
+                trial,
                 Progress.NONE);
         assertThat(found.met()).isTrue();
-        assertThat(found.achieved()).isCloseTo(newtons, within(1e-3));
+        assertThat(found.values().get(0)).isCloseTo(89_000, within(50.0));
         assertThat(found.notes()).containsExactly(Finding.Note.KINK);
     }
 
@@ -364,7 +371,7 @@ class SeveralChangesTest {
             double way = found.values().get(k) - PRESENT[k];
             assertThat(way).isPositive();
             parts[k] = (last.get(k) - PRESENT[k]) / way;
-            further[k] = last.get(k) + 1e-4 * way;
+            further[k] = last.get(k) + 1e-6 * way;
         }
         assertThat(parts[0]).isBetween(0.05, 0.95);
         assertThat(parts[1]).isCloseTo(parts[0], within(1e-9));
