@@ -7,6 +7,7 @@ import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.geometry.Linear;
 import evenhand.geometry.WheelPairMotion;
+import evenhand.suspension.AxleSuspension;
 import evenhand.tyre.SideForce;
 import evenhand.tyre.Tyre;
 import java.util.Optional;
@@ -87,10 +88,11 @@ final class WheelInTurn {
     final double[] steerBy = new double[UNKNOWNS];
 
     /**
+     * @param suspension of its axle
      * @param cgOffset of the centre of gravity to the left of the middle, m
      * @param radius of the circle, m
      */
-    WheelInTurn(Car car, End end, Side side, double cgOffset, double radius) {
+    WheelInTurn(Car car, End end, Side side, AxleSuspension suspension, double cgOffset, double radius) {
         Axle axle = car.axle(end);
         sigma = side.sign();
         riseColumn = side == Side.LEFT ? AxleInTurn.LEFT_RISE : AxleInTurn.RIGHT_RISE;
@@ -104,9 +106,7 @@ final class WheelInTurn {
         camber = alignment.camber();
         toe = alignment.toe();
         geometry = axle.geometry();
-        guide = axle.motion()
-                .filter(WheelPairMotion.class::isInstance)
-                .map(motion -> ((WheelPairMotion) motion).reading(side == Side.LEFT));
+        guide = suspension.wheelOnLinks(side);
         double camberPerBump = geometry.leanByTravel();
         Tyre fitted = axle.tyre();
         tyre = SideForce.of(fitted.lateral());

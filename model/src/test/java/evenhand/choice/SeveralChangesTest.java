@@ -32,6 +32,12 @@ class SeveralChangesTest {
             Span.of(CAR, "rear.spring.rate", 20_000, 40_000));
     private static final List<OptionalDouble> FREE =
             List.of(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    private static final Aim LESS_UNDERSTEER = new Aim(
+            UNDERSTEER,
+            Aim.Sense.EXACTLY,
+            now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+    /** Several tests look at what this one search finds. */
+    private static final Finding.Several FREELY = find(LESS_UNDERSTEER, List.of(), FREE);
 
     private static Finding.Several find(Aim aim, List<Aim> keeps, List<OptionalDouble> steps) {
         return (Finding.Several) SeveralChanges.find(CAR, SPANS, aim, keeps, steps, TRIAL, Progress.NONE);
@@ -99,11 +105,8 @@ class SeveralChangesTest {
 
     @Test
     void aGridFindsNoSmallerChangesThatMeetTheAim() {
-        Aim aim = new Aim(
-                UNDERSTEER,
-                Aim.Sense.EXACTLY,
-                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
-        Finding.Several found = find(aim, List.of(), FREE);
+        Aim aim = LESS_UNDERSTEER;
+        Finding.Several found = FREELY;
         assertThat(found.met()).isTrue();
         assertThat(found.achieved())
                 .isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
@@ -113,16 +116,13 @@ class SeveralChangesTest {
 
     @Test
     void aGridFindsNoSmallerChangesThatKeepToo() {
-        Aim aim = new Aim(
-                UNDERSTEER,
-                Aim.Sense.EXACTLY,
-                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim aim = LESS_UNDERSTEER;
         Aim keep = new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL));
         Finding.Several found = find(aim, List.of(keep), FREE);
         assertThat(found.met()).isTrue();
         assertThat(found.kept()).hasSize(1).allMatch(Finding.Kept::ok);
         assertThat(size(found)).isLessThanOrEqualTo(leastOfGrid(aim, List.of(keep), 12) * (1 + 1e-3) + 1e-9);
-        assertThat(size(found)).isGreaterThanOrEqualTo(size(find(aim, List.of(), FREE)) - 1e-9);
+        assertThat(size(found)).isGreaterThanOrEqualTo(size(FREELY) - 1e-9);
     }
 
     @Test
@@ -179,10 +179,7 @@ class SeveralChangesTest {
 
     @Test
     void stepsThatCanBeBuiltAreWholeMultiplesAndTheRestIsSolvedAgain() {
-        Aim aim = new Aim(
-                UNDERSTEER,
-                Aim.Sense.EXACTLY,
-                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim aim = LESS_UNDERSTEER;
         List<OptionalDouble> steps = List.of(OptionalDouble.of(0.01), OptionalDouble.empty(), OptionalDouble.of(1000));
         Finding.Several found = find(aim, List.of(), steps);
         assertThat(found.met()).isTrue();
@@ -193,7 +190,7 @@ class SeveralChangesTest {
         assertThat(found.achieved())
                 .isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
         assertThat(found.unrounded()).isPresent();
-        assertThat(size(found)).isLessThan(size(find(aim, List.of(), FREE)) + 0.05);
+        assertThat(size(found)).isLessThan(size(FREELY) + 0.05);
     }
 
     @Test
@@ -235,11 +232,7 @@ class SeveralChangesTest {
 
     @Test
     void theSameSearchFindsTheSame() {
-        Aim aim = new Aim(
-                UNDERSTEER,
-                Aim.Sense.EXACTLY,
-                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
-        assertThat(find(aim, List.of(), FREE)).isEqualTo(find(aim, List.of(), FREE));
+        assertThat(find(LESS_UNDERSTEER, List.of(), FREE)).isEqualTo(FREELY);
     }
 
     private static Finding.Several find(List<Span> spans, Aim aim, List<OptionalDouble> steps, Trial trial) {
