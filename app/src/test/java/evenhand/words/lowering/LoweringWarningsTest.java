@@ -41,6 +41,8 @@ class LoweringWarningsTest {
                 Optional.empty(),
                 FREE,
                 FREE,
+                Optional.empty(),
+                Optional.empty(),
                 new HandSums.Found(Turned.sums()),
                 List.of(bends),
                 new RideAnswer.NoRide("none"));

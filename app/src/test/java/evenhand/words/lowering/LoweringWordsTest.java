@@ -381,6 +381,8 @@ class LoweringWordsTest {
                 Optional.of(springs),
                 free.front(),
                 free.rear(),
+                Optional.empty(),
+                Optional.empty(),
                 free.sums(),
                 free.bends(),
                 ride);
