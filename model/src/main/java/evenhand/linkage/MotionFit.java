@@ -33,10 +33,10 @@ public final class MotionFit {
     private static final double LEFT_OUT_OF_SLOPES = 1e-8;
 
     /** Of those in side view, along which only drive and rolling resistance act. */
-    private static final double LEFT_OUT_OF_SIDE_SLOPES = 1e-7;
+    private static final double LEFT_OUT_OF_SIDE_SLOPES = 1e-6;
 
     /** Of lengths, whose slopes count, m; of energy, J. */
-    private static final double LEFT_OUT_OF_LENGTHS = 1e-10;
+    private static final double LEFT_OUT_OF_LENGTHS = 2e-10;
 
     private static final double LEFT_OUT_OF_ENERGY = 1e-7;
 

@@ -86,6 +86,7 @@ final class WheelInTurn {
     private final double ackermannShare;
     private final double ackermannHalf; // half the track over the wheelbase
     final double[] steerBy = new double[UNKNOWNS];
+    private final double[] forwardForceBy = new double[UNKNOWNS];
 
     /**
      * @param suspension of its axle
@@ -315,8 +316,13 @@ final class WheelInTurn {
             axle.aligningMomentBy[i] += momentI;
             axle.yawMomentBy[i] += x * sidewaysI - y * forwardI + momentI;
             axle.sideForceDifferenceBy[i] += sigma * sidewaysI;
-            axle.forwardForceDifferenceBy[i] += sigma * forwardI;
-            axle.driveAlongBy[i] += shareBy[i] * cos - share * sin * steerBy[i];
+            forwardForceBy[i] = forwardI;
+        }
+        if (axle.lines.isPresent()) {
+            for (int i = 0; i < UNKNOWNS; i++) {
+                axle.forwardForceDifferenceBy[i] += sigma * forwardForceBy[i];
+                axle.driveAlongBy[i] += shareBy[i] * cos - share * sin * steerBy[i];
+            }
         }
         return true;
     }
