@@ -52,12 +52,12 @@ final class WorkedStiffness {
                     bar,
                     "N·m/rad");
         }
-        double stops = of.suspensionRollStiffness() - springs - bar;
-        boolean onStops = Math.abs(stops) > ROUNDING * of.suspensionRollStiffness();
+        double more = of.suspensionRollStiffness() - springs - bar;
+        boolean anyMore = Math.abs(more) > ROUNDING * of.suspensionRollStiffness();
         pencil.step(
-                "suspension" + (onStops ? ", with what the stops that it stands on add" : ""),
-                "Ks_" + i + " = springs + bar" + (onStops ? " + stops" : ""),
-                n(springs) + " + " + n(bar) + (onStops ? " + " + n(stops) : ""),
+                "suspension" + (anyMore ? ", with what " + addsMore(axle) + " add" : ""),
+                "Ks_" + i + " = springs + bar" + (anyMore ? " + " + moreSymbol(axle) : ""),
+                n(springs) + " + " + n(bar) + (anyMore ? " + " + n(more) : ""),
                 of.suspensionRollStiffness(),
                 "N·m/rad");
         pencil.step(
@@ -86,6 +86,22 @@ final class WorkedStiffness {
         return pencil.part(
                 "Roll stiffness, " + EventWords.end(end),
                 "springs and tyres in series; Milliken & Milliken 1995 ch. 16 and 18");
+    }
+
+    /** Stops at rest; on links known by points also springs that turn as they are worked, and links that bind. */
+    private static String addsMore(Axle axle) {
+        String stops = "the stops that it stands on";
+        String links = "springs that turn on their links, and links that bind,";
+        boolean onStops = standsOnStops(axle);
+        return axle.motion().isEmpty() ? stops : onStops ? stops + ", " + links : links;
+    }
+
+    private static String moreSymbol(Axle axle) {
+        return axle.motion().isEmpty() ? "stops" : standsOnStops(axle) ? "stops + links" : "links";
+    }
+
+    private static boolean standsOnStops(Axle axle) {
+        return axle.stops().bump().filter(stop -> stop.gap() < 0).isPresent();
     }
 
     private static double springs(Pencil pencil, Axle axle, String i) {
