@@ -1,5 +1,7 @@
 package evenhand.linkage;
 
+import evenhand.car.Stops;
+
 /**
  * How far an axle is followed, and in which steps. Sizes, from rest.
  *
@@ -15,6 +17,16 @@ public record Ranges(double bump, double droop, double roll, double steer, doubl
 
     static final double ROLL_STEP = Math.toRadians(1);
     static final double STEER_STEP = Math.toRadians(5);
+
+    /** As far as an axle's stops let it go, as it stands. */
+    public static Ranges of(Stops stops) {
+        return new Ranges(
+                stops.bumpTravel().orElse(USUAL.bump),
+                stops.droop().map(Stops.Droop::travel).orElse(USUAL.droop),
+                USUAL.roll,
+                USUAL.steer,
+                USUAL.step);
+    }
 
     public Ranges {
         bump = Math.max(0, bump);

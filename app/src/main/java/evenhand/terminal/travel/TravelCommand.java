@@ -3,7 +3,6 @@ package evenhand.terminal.travel;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
-import evenhand.car.Stops;
 import evenhand.car.links.LinkedAxle;
 import evenhand.linkage.Ranges;
 import evenhand.linkage.Travel;
@@ -137,13 +136,8 @@ public final class TravelCommand implements Asked {
     /** How far and in which steps; what is absent follows from the car. */
     private record Wanted(Optional<Double> bump, Optional<Double> droop, double roll, double steer, double step) {
         Ranges of(Axle settled) {
-            return new Ranges(
-                    bump.orElseGet(() -> settled.stops().bumpTravel().orElse(Ranges.USUAL.bump())),
-                    droop.orElseGet(() ->
-                            settled.stops().droop().map(Stops.Droop::travel).orElse(Ranges.USUAL.droop())),
-                    roll,
-                    steer,
-                    step);
+            Ranges own = Ranges.of(settled.stops());
+            return new Ranges(bump.orElse(own.bump()), droop.orElse(own.droop()), roll, steer, step);
         }
     }
 
