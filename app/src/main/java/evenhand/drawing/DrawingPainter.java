@@ -157,6 +157,18 @@ public final class DrawingPainter {
                                 ? outline.style().stroke(width(1.6))
                                 : new BasicStroke((float) width(1.2)));
             case LINK -> draw(shape, theme.ink(), new BasicStroke((float) width(2)));
+            case ROD -> clear(shape, theme.ink(), width(2));
+            case STOPPED -> clear(shape, theme.warning(), width(3));
+            case PART -> draw(shape, theme.mixed(theme.ink(), 0.5), new BasicStroke((float) width(2.6)));
+            case PIVOT -> fill(shape, theme.ink());
+            case JOINT -> {
+                fill(shape, theme.background());
+                draw(shape, theme.ink(), new BasicStroke((float) width(1.2)));
+            }
+            case WHEEL -> {
+                fill(shape, theme.mixed(theme.ink(), 0.1));
+                draw(shape, theme.mixed(theme.ink(), 0.5), new BasicStroke((float) width(1.2)));
+            }
             case SPRING -> draw(shape, theme.ink(), new BasicStroke((float) width(1.2)));
             case AXIS ->
                 draw(
@@ -174,6 +186,12 @@ public final class DrawingPainter {
         if (ink != Ink.GROUND && ink != Ink.TRACK) {
             avoid(shape);
         }
+    }
+
+    /** A line with a rim of the ground, so that it is seen on what is dark. */
+    private void clear(Shape shape, Color colour, double width) {
+        draw(shape, theme.background(), new BasicStroke((float) (2.2 * width)));
+        draw(shape, colour, new BasicStroke((float) width));
     }
 
     private void fill(Shape shape, Color colour) {

@@ -88,7 +88,7 @@ final class MainPane extends JPanel {
         add(pace, BorderLayout.SOUTH);
 
         answer.steadyWhile(() ->
-                adjust.isHeld() || pace.track().isHeld() || answer.drawing().isHeld());
+                adjust.isHeld() || pace.track().isHeld() || answer.isHeld() || answer.drawing().isHeld());
 
         // The theme first: what the others make is then of the right one.
         bench.add(this::show);

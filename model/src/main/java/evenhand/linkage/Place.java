@@ -18,11 +18,11 @@ public record Place(double x, double y, double z) {
         return new Place(point.ahead(), point.left(), point.up());
     }
 
-    Place plus(double share, Place other) {
+    public Place plus(double share, Place other) {
         return new Place(x + share * other.x, y + share * other.y, z + share * other.z);
     }
 
-    Place minus(Place other) {
+    public Place minus(Place other) {
         return plus(-1, other);
     }
 
@@ -34,7 +34,7 @@ public record Place(double x, double y, double z) {
         return new Place(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
-    double length() {
+    public double length() {
         return Math.sqrt(dot(this));
     }
 
