@@ -56,8 +56,12 @@ public final class TravelCharts {
                 .flatMap(line -> {
                     OptionalDouble y = CrossHair.value(line.points(), x);
                     return y.isPresent()
-                            ? Optional.of(
-                                    new Mark(Mark.Kind.LIMIT, stop.name(), stop.style(), new Point(x, y.getAsDouble()), stop.words()))
+                            ? Optional.of(new Mark(
+                                    Mark.Kind.LIMIT,
+                                    stop.name(),
+                                    stop.style(),
+                                    new Point(x, y.getAsDouble()),
+                                    stop.words()))
                             : Optional.empty();
                 });
     }

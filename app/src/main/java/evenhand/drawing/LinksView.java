@@ -166,12 +166,7 @@ public final class LinksView {
                     .filter(x -> Math.abs(x) < wide)
                     .orElse(-Math.signum(from.getX()) * 0.8 * wide);
             items.add(Lines.line(
-                    Ink.AXIS,
-                    style,
-                    from.getX(),
-                    from.getY(),
-                    far,
-                    from.getY() - line.slope() * (far - from.getX())));
+                    Ink.AXIS, style, from.getX(), from.getY(), far, from.getY() - line.slope() * (far - from.getX())));
         }
     }
 
@@ -185,11 +180,7 @@ public final class LinksView {
 
     private static Outline through(Ink ink, Point2D at, double slope, double wide) {
         return Lines.line(
-                ink,
-                -wide,
-                at.getY() + slope * (-wide - at.getX()),
-                wide,
-                at.getY() + slope * (wide - at.getX()));
+                ink, -wide, at.getY() + slope * (-wide - at.getX()), wide, at.getY() + slope * (wide - at.getX()));
     }
 
     /** A wheel from behind, leaning as its plane does: x = a_z·a_y/(1 − a_z²) per height. */

@@ -178,8 +178,10 @@ public final class RearView {
 
     /** Where a wheel's middle is across: as the turn knows it, or where its links hold it. */
     private double across(Wheel wheel, Stance.Posture posture) {
-        return links.map(known -> seen(
-                                known.lines().wheels().get(wheel.side().index()).centre())
+        return links.map(known -> seen(known.lines()
+                                .wheels()
+                                .get(wheel.side().index())
+                                .centre())
                         .getX())
                 .orElse(-posture.y());
     }

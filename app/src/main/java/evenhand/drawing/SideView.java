@@ -141,15 +141,16 @@ public final class SideView {
     /** Measured links, which go with the body: it has come down since, heaves, pitches and leans. */
     private void links(End end) {
         double axle = end == End.FRONT ? 0 : stance.car().wheelbase();
-        stance.links(end).ifPresent(links -> items.addAll(DrawnLinks.of(
-                links.lines(),
-                place -> {
-                    double x = axle - place.x();
-                    double rise = between(stance.heave(End.FRONT), stance.heave(End.REAR), x)
-                            + place.y() * stance.roll(end);
-                    return new Point2D.Double(x, place.z() - links.down() + rise);
-                },
-                Set.of())));
+        stance.links(end)
+                .ifPresent(links -> items.addAll(DrawnLinks.of(
+                        links.lines(),
+                        place -> {
+                            double x = axle - place.x();
+                            double rise = between(stance.heave(End.FRONT), stance.heave(End.REAR), x)
+                                    + place.y() * stance.roll(end);
+                            return new Point2D.Double(x, place.z() - links.down() + rise);
+                        },
+                        Set.of())));
     }
 
     private List<Handle> handles(List<Adjustable> values) {

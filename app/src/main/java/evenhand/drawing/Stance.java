@@ -148,15 +148,15 @@ public record Stance(
             row.ifPresent(at -> {
                 double left = at.wheel(Wheel.of(end, Side.LEFT)).travel();
                 double right = at.wheel(Wheel.of(end, Side.RIGHT)).travel();
-                boolean there = axle instanceof WheelPairLinkage wheels && wheels.steered()
+                boolean there = (axle instanceof WheelPairLinkage wheels && wheels.steered())
                         ? wheels.moveTo(left, right, at.steer())
                         : axle.moveTo(left, right);
                 if (!there) {
                     axle.rest();
                 }
             });
-            double flatter = linked.stance().loadedRadius()
-                    - car.axle(end).tyre().loadedRadius();
+            double flatter =
+                    linked.stance().loadedRadius() - car.axle(end).tyre().loadedRadius();
             return Optional.of(new Links(axle.lines(), linked.stance().cameDown() + flatter));
         });
     }

@@ -77,8 +77,7 @@ final class Beside implements LayoutManager {
         }
         int high = stacked - below;
         return picturesFirst
-                ? new Places(
-                        new Rectangle(0, stacked - tall, width, tall), new Rectangle(0, 0, width, high), stacked)
+                ? new Places(new Rectangle(0, stacked - tall, width, tall), new Rectangle(0, 0, width, high), stacked)
                 : new Places(new Rectangle(0, 0, width, tall), new Rectangle(0, below, width, high), stacked);
     }
 

@@ -64,7 +64,9 @@ final class FieldRow extends JPanel {
             JLabel label = new JLabel(field.words());
             add(label, field.onNewLine() ? "newline" : "");
             if (field.slide().isPresent()) {
-                add(track(field, label), "growx, pushx, wmin " + Looks.em(LEAST_TRACK) + ", wmax " + Looks.em(MOST_TRACK));
+                add(
+                        track(field, label),
+                        "growx, pushx, wmin " + Looks.em(LEAST_TRACK) + ", wmax " + Looks.em(MOST_TRACK));
                 JLabel place = new JLabel();
                 place.setName(field.key() + " place");
                 add(place, "wmin " + Looks.em(PLACE));
@@ -85,15 +87,13 @@ final class FieldRow extends JPanel {
 
     /** Whether a hand is on a track. */
     boolean isHeld() {
-        return Arrays.stream(getComponents())
-                .anyMatch(component -> component instanceof Track track && track.isHeld());
+        return Arrays.stream(getComponents()).anyMatch(component -> component instanceof Track track && track.isHeld());
     }
 
     private Track track(Question.Field field, JLabel label) {
         Question.Slide slide = field.slide().orElseThrow();
-        Track track = new Track(
-                field.key(),
-                (value, same) -> bench.act(new LookAct.Wish(field.key(), slide.text(value))));
+        Track track =
+                new Track(field.key(), (value, same) -> bench.act(new LookAct.Wish(field.key(), slide.text(value))));
         track.getAccessibleContext().setAccessibleName(field.words());
         label.setLabelFor(track);
         return track;
@@ -121,9 +121,7 @@ final class FieldRow extends JPanel {
     }
 
     private static List<Question.Field> withoutHints(List<Question.Field> fields) {
-        return fields.stream()
-                .map(field -> field.hinting(""))
-                .toList();
+        return fields.stream().map(field -> field.hinting("")).toList();
     }
 
     private Optional<Component> named(String key) {

@@ -12,7 +12,6 @@ import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
-
 import evenhand.turn.Wheel;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -30,8 +29,7 @@ class DrawnLinksTest {
     }
 
     private static Stance turning(int index, Direction direction) {
-        PaceAnswer pace =
-                DrawingTest.turn(setup(index), direction).paces().get(0);
+        PaceAnswer pace = DrawingTest.turn(setup(index), direction).paces().get(0);
         return DrawingTest.stance(TOURER, index).turning(((PaceAnswer.InBalance) pace).row());
     }
 
@@ -44,11 +42,10 @@ class DrawnLinksTest {
     }
 
     private static void assertPivot(Drawing drawing, double x, double z) {
-        assertThat(drawn(drawing, Ink.PIVOT))
-                .anySatisfy(place -> {
-                    assertThat(place.getCenterX()).isCloseTo(x, within(1e-9));
-                    assertThat(place.getCenterY()).isCloseTo(z, within(1e-9));
-                });
+        assertThat(drawn(drawing, Ink.PIVOT)).anySatisfy(place -> {
+            assertThat(place.getCenterX()).isCloseTo(x, within(1e-9));
+            assertThat(place.getCenterY()).isCloseTo(z, within(1e-9));
+        });
     }
 
     @Test
@@ -100,8 +97,11 @@ class DrawnLinksTest {
     @Test
     void whatIsMeasuredTakesThePlaceOfWhatIsSketchedAndOnlyThere() {
         Stance tourer = DrawingTest.stance(TOURER, AS_MEASURED);
-        Drawing rear = RearView.of(tourer, End.REAR, DrawingTest.METRIC, setup(AS_MEASURED).values());
-        assertThat(drawn(rear, Ink.LINK)).as("the final drive, and two marks of the stops").hasSize(3);
+        Drawing rear = RearView.of(
+                tourer, End.REAR, DrawingTest.METRIC, setup(AS_MEASURED).values());
+        assertThat(drawn(rear, Ink.LINK))
+                .as("the final drive, and two marks of the stops")
+                .hasSize(3);
         assertThat(rear.handle("rear.lateralLocator.pivot.up")).hasValueSatisfying(handle -> {
             assertThat(handle.x()).isZero();
             assertThat(handle.z()).isCloseTo(0.29, within(1e-12));

@@ -47,7 +47,9 @@ class LinksIT {
             JLabel place = hands.find(JLabel.class, TRACK + " place");
             assertThat(Hands.see(place::getText)).isEqualTo("+30.0 mm");
             assertThat(said(hands))
-                    .contains("At 30 mm of bump, the roll centre stands 256", "In bump the left damper is closed at 40.9 mm")
+                    .contains(
+                            "At 30 mm of bump, the roll centre stands 256",
+                            "In bump the left damper is closed at 40.9 mm")
                     .doesNotContain("Beyond");
             assertThat(Hands.see(() -> behind.drawing().title())).endsWith("at 30 mm of bump");
 

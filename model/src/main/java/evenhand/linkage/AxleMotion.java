@@ -11,16 +11,10 @@ import java.util.Optional;
  * right one at rest; in steer the reference steer, rad, left positive.
  */
 public enum AxleMotion {
-    HEAVE(Motion.BUMP, Motion.DROOP),
-    ROLL(Motion.ROLL_RIGHT, Motion.ROLL_LEFT),
-    ONE_WHEEL(),
-    STEER();
-
-    private final List<Motion> ways;
-
-    AxleMotion(Motion... ways) {
-        this.ways = List.of(ways);
-    }
+    HEAVE,
+    ROLL,
+    ONE_WHEEL,
+    STEER;
 
     /** Whether its places are angles. */
     public boolean isAngle() {
@@ -57,8 +51,7 @@ public enum AxleMotion {
         return switch (this) {
             case HEAVE, ONE_WHEEL -> row.leftTravel();
             case ROLL -> Math.atan(2 * row.rightTravel() / track);
-            case STEER ->
-                row.steering().map(AxleState.Steering::referenceSteer).orElse(0.0);
+            case STEER -> row.steering().map(AxleState.Steering::referenceSteer).orElse(0.0);
         };
     }
 
@@ -73,13 +66,17 @@ public enum AxleMotion {
 
     /** The way out from rest in which limits are looked for; none with one wheel and in steer. */
     public Optional<Motion> way(boolean up) {
-        return ways.isEmpty() ? Optional.empty() : Optional.of(ways.get(up ? 0 : 1));
+        return switch (this) {
+            case HEAVE -> Optional.of(up ? Motion.BUMP : Motion.DROOP);
+            case ROLL -> Optional.of(up ? Motion.ROLL_RIGHT : Motion.ROLL_LEFT);
+            case ONE_WHEEL, STEER -> Optional.empty();
+        };
     }
 
     /** Limits of both ways of this motion, in the order in which they come. */
     public List<TravelLimit> limits(Followed followed) {
         return followed.limits().stream()
-                .filter(limit -> ways.contains(limit.motion()))
+                .filter(limit -> way(limit.motion().sign() > 0).equals(Optional.of(limit.motion())))
                 .toList();
     }
 
@@ -91,8 +88,7 @@ public enum AxleMotion {
     /** Limits that are behind on the way out to a place. */
     public List<TravelLimit> passed(Followed followed, double place) {
         return limits(followed).stream()
-                .filter(limit -> limit.at() == 0
-                        || Math.signum(place) == limit.motion().sign() && Math.abs(place) >= limit.at())
+                .filter(limit -> limit.motion().sign() * place >= limit.at())
                 .toList();
     }
 }

@@ -145,8 +145,8 @@ public final class LiveAxleLinkage extends AxleLinkage {
             pose.axleEnd(r, moving);
             Place from = new Place(body[0], body[1], body[2]);
             Place to = new Place(moving[0], moving[1], moving[2]);
-            lines.add(new AxleLines.Line(
-                    AxleLines.Kind.ROD, rod.name(), from, to, rod.crank() != AxleRod.Crank.ON_BODY));
+            lines.add(
+                    new AxleLines.Line(AxleLines.Kind.ROD, rod.name(), from, to, rod.crank() != AxleRod.Crank.ON_BODY));
             if (rod.crank() != AxleRod.Crank.NONE) {
                 Place pin = rod.crank() == AxleRod.Crank.ON_BODY ? from : to;
                 lines.add(new AxleLines.Line(

@@ -144,8 +144,8 @@ public final class WheelPairLinkage extends AxleLinkage {
             wheel.pose().draw(lines);
             wheel.mounts().draw(side, lines);
             wheels.add(wheel.wheel().drawn());
-            forceLines.add(new AxleLines.ForceLine(
-                    wheel.wheel().drawn().contact(), -side.sign() * wheel.forceLineSlope()));
+            forceLines.add(
+                    new AxleLines.ForceLine(wheel.wheel().drawn().contact(), -side.sign() * wheel.forceLineSlope()));
         }
         if (steered() && given.links().tieRod().left().swing().isEmpty()) {
             lines.add(new AxleLines.Line(AxleLines.Kind.RACK, "rack", innerEnd(left), innerEnd(right), false));
@@ -153,10 +153,7 @@ public final class WheelPairLinkage extends AxleLinkage {
         double y = crosses() ? crossingY() : 0;
         double x = (left.wheel().contactX + right.wheel().contactX) / 2;
         return new AxleLines(
-                lines,
-                wheels,
-                forceLines,
-                crosses() ? Optional.of(new Place(x, y, crossingZ(y))) : Optional.empty());
+                lines, wheels, forceLines, crosses() ? Optional.of(new Place(x, y, crossingZ(y))) : Optional.empty());
     }
 
     private static Place innerEnd(WheelLinkage wheel) {

@@ -94,7 +94,8 @@ class AxleLinesTest {
     }
 
     private static double sideLength(Line line) {
-        return Math.hypot(line.to().x() - line.from().x(), line.to().z() - line.from().z());
+        return Math.hypot(
+                line.to().x() - line.from().x(), line.to().z() - line.from().z());
     }
 
     /** Lines meet where parts are joined: a leaf's front eye stays on the body though its end is worked out from its hinge. */
@@ -135,16 +136,17 @@ class AxleLinesTest {
             assertThat(lines.rollCentre().isPresent())
                     .isEqualTo(axle.rollCentreHeight().isPresent());
             lines.rollCentre().ifPresent(place -> {
-                // Its height is a distance from the line through both contact points, and every force line leads through it.
+                // Its height is a distance from the line through both contact points, and every force line leads
+                // through it.
                 double dy = wheel.contact().y() - other.contact().y();
                 double dz = wheel.contact().z() - other.contact().z();
-                double above = ((place.z() - other.contact().z()) * dy - (place.y() - other.contact().y()) * dz)
+                double above = ((place.z() - other.contact().z()) * dy
+                                - (place.y() - other.contact().y()) * dz)
                         / Math.hypot(dy, dz);
                 assertThat(above)
                         .as(which)
                         .isCloseTo(
-                                axle.rollCentreHeight().orElseThrow(),
-                                within(1e-9 * Math.max(1, Math.abs(place.y()))));
+                                axle.rollCentreHeight().orElseThrow(), within(1e-9 * Math.max(1, Math.abs(place.y()))));
                 for (AxleLines.ForceLine line : lines.forceLines()) {
                     double at = line.through().z()
                             + line.slope() * (place.y() - line.through().y());

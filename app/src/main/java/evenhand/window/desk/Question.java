@@ -110,7 +110,8 @@ public interface Question {
         /** The number of a text, within the track; zero where it is none. */
         public double number(String text) {
             try {
-                double number = unit.fromSi(Quantity.parse(text, unit.dimension()).si());
+                double number =
+                        unit.fromSi(Quantity.parse(text, unit.dimension()).si());
                 return Math.max(low, Math.min(high, number));
             } catch (QuantityException none) {
                 return 0;

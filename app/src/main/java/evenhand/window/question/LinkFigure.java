@@ -73,8 +73,7 @@ record LinkFigure(String words, Figure<AxleState> left, Optional<Figure<AxleStat
         return new LinkFigure(words(figure), share ? figure.to(1) : figure, Optional.empty());
     }
 
-    private static <T> LinkFigure wheel(
-            Figure<T> figure, Function<AxleState.WheelFigures, Optional<T>> part) {
+    private static <T> LinkFigure wheel(Figure<T> figure, Function<AxleState.WheelFigures, Optional<T>> part) {
         return new LinkFigure(
                 words(figure),
                 figure.within(state -> part.apply(state.left())),

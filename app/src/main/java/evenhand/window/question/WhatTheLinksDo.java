@@ -311,6 +311,7 @@ final class WhatTheLinksDo implements Question {
         }
         List<String> passed = PlaceWords.together(leading.passed(moved.motion)).stream()
                 .map(PlaceWords.Together::words)
+                .distinct()
                 .toList();
         if (!passed.isEmpty()) {
             here.add("Beyond a limit here: " + String.join(", ", passed) + ".");
@@ -320,17 +321,18 @@ final class WhatTheLinksDo implements Question {
         return headlines;
     }
 
-    private static List<Reply.Paragraph> paragraphs(
-            Asked asked, List<Posed> all, Posed leading, List<String> without) {
+    private static List<Reply.Paragraph> paragraphs(Asked asked, List<Posed> all, Posed leading, List<String> without) {
         List<Reply.Paragraph> paragraphs = new ArrayList<>();
         for (Posed one : all) {
             Optional<Posed> like = all.stream()
                     .takeWhile(other -> !other.is(one))
-                    .filter(other -> other.travel().followed().equals(one.travel().followed()))
+                    .filter(other ->
+                            other.travel().followed().equals(one.travel().followed()))
                     .findFirst();
             List<String> sentences = new ArrayList<>(
                     like.isPresent()
-                            ? List.of("Its links do what they do in " + Said.named(like.get().setup()) + ".")
+                            ? List.of("Its links do what they do in "
+                                    + Said.named(like.get().setup()) + ".")
                             : TravelWords.of(one.travel(), asked.units()));
             if (like.isEmpty()) {
                 AxleMotion.ROLL
@@ -352,9 +354,10 @@ final class WhatTheLinksDo implements Question {
         }
         paragraphs.add(new Reply.Paragraph(
                 "In the drawings",
-                List.of("The body stands still and the wheels move; thin outlines are the wheels at rest. A dot is a joint on"
-                        + " the body, a ring one that moves. The broken line is the force line: along it a side force moves"
-                        + " nothing.")));
+                List.of(
+                        "The body stands still and the wheels move; thin outlines are the wheels at rest. A dot is a joint on"
+                                + " the body, a ring one that moves. The broken line is the force line: along it a side force moves"
+                                + " nothing.")));
         return paragraphs;
     }
 
@@ -389,8 +392,7 @@ final class WhatTheLinksDo implements Question {
             for (PlaceWords.Together limit :
                     PlaceWords.together(moved.motion.limits(one.travel().followed()))) {
                 double at = Math.max(x[0], Math.min(x[x.length - 1], AxleMotion.place(limit.first())));
-                stops.add(new TravelCharts.Stop(
-                        one.setup().name(), style, at, one.is(leading) ? limit.words() : ""));
+                stops.add(new TravelCharts.Stop(one.setup().name(), style, at, one.is(leading) ? limit.words() : ""));
             }
         }
         String words = figure.ofLeft();
@@ -452,18 +454,20 @@ final class WhatTheLinksDo implements Question {
         for (boolean up : new boolean[] {true, false}) {
             for (AxleMotion motion : List.of(AxleMotion.HEAVE, AxleMotion.ROLL)) {
                 TravelLimit.Motion way = motion.way(up).orElseThrow();
-                String unit = motion.isAngle() ? "deg" : units.of(Dimension.LENGTH).symbol();
-                table.rowIfAny(way(way), unit, one -> PlaceWords.together(
-                                motion.limits(one.travel().followed()))
-                        .stream()
-                        .filter(limit -> limit.first().motion() == way)
-                        .findFirst()
-                        .map(limit -> Numbers.fixed(
-                                        units.of(motion.isAngle() ? Dimension.ANGLE : Dimension.LENGTH)
-                                                .fromSi(limit.first().at()),
-                                        units == Units.METRIC ? 1 : 2)
-                                + ", " + limit.words())
-                        .orElse(Table.NOTHING));
+                String unit =
+                        motion.isAngle() ? "deg" : units.of(Dimension.LENGTH).symbol();
+                table.rowIfAny(
+                        way(way),
+                        unit,
+                        one -> PlaceWords.together(motion.limits(one.travel().followed())).stream()
+                                .filter(limit -> limit.first().motion() == way)
+                                .findFirst()
+                                .map(limit -> Numbers.fixed(
+                                                units.of(motion.isAngle() ? Dimension.ANGLE : Dimension.LENGTH)
+                                                        .fromSi(limit.first().at()),
+                                                units == Units.METRIC ? 1 : 2)
+                                        + ", " + limit.words())
+                                .orElse(Table.NOTHING));
             }
         }
         return table.table();

@@ -55,7 +55,8 @@ public final class PlaceWords {
         OptionalDouble height = there.rollCentreHeight();
         clauses.add(
                 height.isPresent()
-                        ? "the roll centre stands " + show(TravelFigures.ROLL_CENTRE, there, units) + " above the ground"
+                        ? "the roll centre stands " + show(TravelFigures.ROLL_CENTRE, there, units)
+                                + " above the ground"
                         : "there is no roll centre, for the force lines run side by side");
         AxleState rest = axle.followed().rest();
         if (axle.linked() instanceof LinkedLiveAxle) {
@@ -152,8 +153,8 @@ public final class PlaceWords {
             double range = motion.furthest(axle.followed().range(), up);
             sentences.add(
                     limits.isEmpty()
-                            ? "Nothing of the links is in the way of " + of(motion, up ? range : -range, units)
-                                    .replaceFirst("^at ", "")
+                            ? "Nothing of the links is in the way of "
+                                    + of(motion, up ? range : -range, units).replaceFirst("^at ", "")
                                     + "."
                             : TravelWords.limit(limits.get(0), units));
         }

@@ -71,7 +71,9 @@ class WhatTheLinksDoTest {
                 .containsExactly("As measured", "Pivot 30 mm lower");
         List<Part.Point> points = chart.lines().get(0).points();
         assertThat(points.get(0).x()).isCloseTo(-4, within(1e-9));
-        assertThat(points.get(0).y()).as("left side down").isLessThan(points.get(points.size() - 1).y());
+        assertThat(points.get(0).y())
+                .as("left side down")
+                .isLessThan(points.get(points.size() - 1).y());
         assertThat(chart.rules().stream()
                         .filter(rule -> rule.along() == Part.Rule.Along.ACROSS)
                         .map(Part.Rule::value)
@@ -92,7 +94,8 @@ class WhatTheLinksDoTest {
         assertThat(marks.get(0).at().x()).isCloseTo(40.9, within(0.05));
         assertThat(stopped(before)).isZero();
         assertThat(stopped(beyond)).as("rod and body of two dampers").isEqualTo(4);
-        assertThat(Asks.row(beyond.figures(), "What ends the travel first", "bump").get(0))
+        assertThat(Asks.row(beyond.figures(), "What ends the travel first", "bump")
+                        .get(0))
                 .isEqualTo("40.9, both dampers closed");
     }
 
@@ -123,7 +126,8 @@ class WhatTheLinksDoTest {
         Reply leaves = Asks.demo("postman-leaf").reply("links");
         assertThat(leaves.headlines().get(0)).startsWith("The rear axle has no links by points");
         assertThat(Asks.all(leaves)).contains("Each leaf spring: its front eye", "as \"links\" in car.rear");
-        Reply wheels = Asks.demo("bakery-front-drive").wish("links/axle", "front").reply("links");
+        Reply wheels =
+                Asks.demo("bakery-front-drive").wish("links/axle", "front").reply("links");
         assertThat(Asks.all(wheels)).contains("The front wheels have no links", "ball joint", "car.front");
         assertThat(wheels.charts()).isEmpty();
         assertThat(wheels.drawings()).isEmpty();
