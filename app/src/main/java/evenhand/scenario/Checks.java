@@ -37,6 +37,7 @@ final class Checks {
         slips.forEach(this::warn);
         Assumed.of(car, built.values()).forEach(one -> one.caution().ifPresent(caution -> warn(one.path(), caution)));
         LinkChecks.of(car).forEach(this::warn);
+        PointChecks.of(car, built.values()).forEach(this::warn);
         Car settled = car.settled();
         for (End end : End.values()) {
             String key = end.name().toLowerCase(Locale.ROOT);

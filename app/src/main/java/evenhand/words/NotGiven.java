@@ -34,7 +34,8 @@ public final class NotGiven {
     }
 
     private static String name(Assumed one) {
-        return ChangeWords.name(one.path());
+        return ChangeWords.name(one.path())
+                + (one.path().endsWith(".links") ? " where they nearly end (continued straight)" : "");
     }
 
     /** All that was taken as none, with the set-ups that it holds for where it does not hold for all. */

@@ -220,6 +220,7 @@ class OtherTurnTest {
                 .containsExactly("evenhand effects: no answer for \"As bought\": turning right: no balance is found");
     }
 
+    /** With less asked they fit where their answers are kept: {@link KeptAnswersTest}. */
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -237,20 +238,21 @@ class OtherTurnTest {
         Demo.read(name).setups().forEach(setup -> all.addAll(List.of("--setup", setup.name())));
         String[] setups = all.toArray(String[]::new);
         List<String[]> asked = new ArrayList<>();
-        asked.add(words("compare", file));
         asked.add(words("compare", file, "--units=imperial", "--radius=40 m", "--radius=100 m"));
-        asked.add(words("effects", file));
         asked.add(with(words("effects", file), setups));
         asked.add(words("effects", file, "--complaint=pushes at the limit"));
         asked.add(with(words("effects", file, "--complaint=leans"), setups));
-        asked.add(words("doubt", file, "--samples=10"));
         asked.add(words("doubt", file, "--samples=10", "--radius=30 m", "--radius=60 m", "--aim=limit at least 0.8 g"));
         for (String[] one : asked) {
-            List<String> lines = Run.of(one).lines();
-            assertThat(lines).as(String.join(" ", one)).hasSizeBetween(4, 30);
-            assertThat(lines).as(String.join(" ", one)).allMatch(line -> line.length() <= 100);
-            assertThat(lines.get(lines.size() - 1)).startsWith("--full shows every ");
+            assertFitsAScreen(Run.of(one), String.join(" ", one));
         }
+    }
+
+    static void assertFitsAScreen(Run run, String asked) {
+        List<String> lines = run.lines();
+        assertThat(lines).as(asked).hasSizeBetween(4, 30);
+        assertThat(lines).as(asked).allMatch(line -> line.length() <= 100);
+        assertThat(lines.get(lines.size() - 1)).as(asked).startsWith("--full shows every ");
     }
 
     @Test

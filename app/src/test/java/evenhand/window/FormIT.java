@@ -113,6 +113,7 @@ class FormIT extends AtTheWindow {
             return true;
         });
         String page = "a page of text, \"quoted\" {[ ".repeat(100);
+        List<String> kinds = List.of("soft", "{", "[[\"", "12 lb/in/g", "1e999 mm", "-", page);
         int tried = 0;
         for (JTextField field : fields) {
             String name = String.valueOf(field.getName());
@@ -122,7 +123,9 @@ class FormIT extends AtTheWindow {
                 continue;
             }
             String given = text(field);
-            for (String nonsense : List.of("soft", "{", "[[\"", "12 lb/in/g", "1e999 mm", "-", page)) {
+            // One reader reads them all: each kind of nonsense comes to two fields in seven.
+            for (int i = 0; i < 2; i++) {
+                String nonsense = kinds.get((2 * tried + i) % kinds.size());
                 commit(field, nonsense);
                 assertThat(text(field)).as(name).isEqualTo(nonsense);
                 assertThat(scenario()).as(name).isEqualTo(before);

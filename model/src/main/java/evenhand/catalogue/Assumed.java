@@ -5,6 +5,7 @@ import evenhand.car.Car;
 import evenhand.car.Damper;
 import evenhand.car.End;
 import evenhand.car.Stops;
+import evenhand.geometry.LinkMotion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,7 @@ public record Assumed(String path, OptionalDouble value, String text, Optional<S
             assumed.add(new Assumed("air.dragArea", OptionalDouble.of(0), "no drag of the air"));
         }
         for (End end : End.values()) {
+            links(car.axle(end), end, assumed);
             stops(car.axle(end).stops(), end, assumed);
             for (Adjustable value : values) {
                 number(value, end, car.axle(end), assumed);
@@ -73,6 +75,25 @@ public record Assumed(String path, OptionalDouble value, String text, Optional<S
 
     private static boolean isWithoutRatio(Damper damper) {
         return damper.motionRatio().isEmpty() && damper.lean().isEmpty();
+    }
+
+    /** Links that nearly end within the travel that the stops leave. */
+    private static void links(Axle axle, End end, List<Assumed> assumed) {
+        if (axle.motion().isEmpty()) {
+            return;
+        }
+        LinkMotion motion = axle.motion().get();
+        Stops stops = axle.settled().stops();
+        LinkMotion standing = motion.sunk(axle.lowered(), 0);
+        double bump = stops.bumpTravel().orElse(0);
+        double droop = stops.droop().map(Stops.Droop::travel).orElse(0.0);
+        if (!standing.isFollowed(bump, 0) || !standing.isFollowed(-droop, 0)) {
+            assumed.add(new Assumed(
+                    end.key() + ".links",
+                    OptionalDouble.empty(),
+                    "the " + end.key() + " links nearly end within the travel, where their figures bend without bound;"
+                            + " from there on these are continued along straight lines"));
+        }
     }
 
     private static void stops(Stops stops, End end, List<Assumed> assumed) {

@@ -4,7 +4,6 @@ import evenhand.answers.Answers;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
-import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -71,8 +70,18 @@ public record Comparison(
      * @throws CancellationException if it is no longer wanted
      */
     public static List<Comparison> each(Entries base, Entries other, Trial trial, Progress progress) {
+        return each(base, other, new AskedOnce(trial), progress);
+    }
+
+    /**
+     * The same, where other cars are compared in the trial too: of what they have been asked nothing is asked again.
+     *
+     * @throws CancellationException if it is no longer wanted
+     */
+    public static List<Comparison> each(Entries base, Entries other, AskedOnce asked, Progress progress) {
+        Trial trial = asked.trial();
         List<Change> changes = Change.between(base, other);
-        List<Optional<Answers>> answers = answers(base, changes, trial, trial.judged(), progress);
+        List<Optional<Answers>> answers = answers(base, changes, asked, progress);
         List<Judged> judged = judged(trial, answers);
         return IntStream.range(0, trial.bends())
                 .mapToObj(bend -> of(
@@ -95,12 +104,13 @@ public record Comparison(
         for (Judged figure : figures) {
             asked = figure.pace().isPresent() ? asked.at(figure.pace().getAsDouble()) : asked;
         }
-        List<Change> changes = fewest(base, Change.between(base, other), asked, figures, progress.part(0, 0.2));
-        return of(changes, answers(base, changes, asked, figures, progress.part(0.2, 1)), figures);
+        AskedOnce once = new AskedOnce(asked, figures);
+        List<Change> changes = fewest(base, Change.between(base, other), once, figures, progress.part(0, 0.2));
+        return of(changes, answers(base, changes, once, progress.part(0.2, 1)), figures);
     }
 
     private static List<Change> fewest(
-            Entries base, List<Change> changes, Trial trial, List<Judged> figures, Progress progress) {
+            Entries base, List<Change> changes, AskedOnce asked, List<Judged> figures, Progress progress) {
         int n = changes.size();
         if (n <= FEW) {
             return changes;
@@ -111,7 +121,7 @@ public record Comparison(
             sets.add(1 << i);
             sets.add(all ^ 1 << i);
         }
-        List<Optional<Answers>> answers = answers(base, changes, sets, trial, figures, progress);
+        List<Optional<Answers>> answers = answers(base, changes, sets, asked, progress);
         List<Integer> largestFirst = IntStream.range(0, n)
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> -Math.max(
@@ -145,20 +155,14 @@ public record Comparison(
 
     /** What every combination of the changes answers. */
     private static List<Optional<Answers>> answers(
-            Entries base, List<Change> changes, Trial trial, List<Judged> figures, Progress progress) {
+            Entries base, List<Change> changes, AskedOnce asked, Progress progress) {
         List<Integer> sets = IntStream.range(0, 1 << changes.size()).boxed().toList();
-        return answers(base, changes, sets, trial, figures, progress);
+        return answers(base, changes, sets, asked, progress);
     }
 
     private static List<Optional<Answers>> answers(
-            Entries base,
-            List<Change> changes,
-            List<Integer> sets,
-            Trial trial,
-            List<Judged> figures,
-            Progress progress) {
-        return progress.each(
-                sets, set -> Catalogue.build(with(base, changes, set)).value().map(car -> trial.ask(car, figures)));
+            Entries base, List<Change> changes, List<Integer> sets, AskedOnce asked, Progress progress) {
+        return progress.each(sets, set -> asked.of(with(base, changes, set)));
     }
 
     private static Comparison of(List<Change> changes, List<Optional<Answers>> answers, List<Judged> figures) {

@@ -1,5 +1,6 @@
 package evenhand.geometry;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -12,8 +13,8 @@ import java.util.Optional;
  * <p>Source: Trefethen, Approximation Theory and Approximation Practice, 2013, ch. 3 and 4 (from memory).
  */
 public final class Surfaces {
-    /** A term below this part of a figure's greatest one, or of 1, is left out. */
-    private static final double NOTHING = 1e-12;
+    /** Terms are left out that are smaller than this part of what the fit may leave out anyway. */
+    private static final double NOTHING = 0.2;
 
     /** Terms that differ by no more are alike. */
     private static final double ALIKE = 1e-9;
@@ -38,6 +39,9 @@ public final class Surfaces {
     /** One figure: its terms by order in x, those of an order in y from {@code first} on in steps of one or two. */
     private record Figure(int[] first, int[] step, double[][] terms) {
         double term(int i, int j) {
+            if (i >= terms.length) {
+                return 0;
+            }
             int n = (j - first[i]) / step[i];
             return j >= first[i] && (j - first[i]) % step[i] == 0 && n < terms[i].length ? terms[i][n] : 0;
         }
@@ -61,9 +65,11 @@ public final class Surfaces {
      *
      * @param ordersX how many polynomials of x, and so of places along x
      * @param ordersY of y; one for figures of x alone
+     * @param leftOut what may be left out of each figure
      * @return none where the source knows no figures at one of the places
      */
-    public static Optional<Fit> fit(Box box, int ordersX, int ordersY, int count, Source source) {
+    public static Optional<Fit> fit(Box box, int ordersX, int ordersY, double[] leftOut, Source source) {
+        int count = leftOut.length;
         double[][] values = new double[count][ordersX * ordersY];
         double[] here = new double[count];
         for (int i = 0; i < ordersX; i++) {
@@ -85,9 +91,48 @@ public final class Surfaces {
         for (int k = 0; k < count; k++) {
             double[] terms = terms(values[k], acrossX, ordersX, acrossY, ordersY);
             tail[k] = tail(terms, ordersX, ordersY);
-            figures[k] = figure(terms, ordersX, ordersY);
+            figures[k] = figure(terms, ordersX, ordersY, NOTHING * leftOut[k]);
         }
-        return Optional.of(new Fit(new Surfaces(box, ordersX, ordersY, figures), tail));
+        return Optional.of(new Fit(new Surfaces(box, ordersX(figures), ordersY(figures), figures), tail));
+    }
+
+    /** These figures and, behind them, others of the same box, or of the same x alone. */
+    public Surfaces with(Surfaces others) {
+        if (box.lowX != others.box.lowX || box.highX != others.box.highX) {
+            throw new IllegalArgumentException("figures of different boxes");
+        }
+        Figure[] all = Arrays.copyOf(figures, figures.length + others.figures.length);
+        System.arraycopy(others.figures, 0, all, figures.length, others.figures.length);
+        return new Surfaces(box, ordersX(all), ordersY(all), all);
+    }
+
+    public Box box() {
+        return box;
+    }
+
+    /** How many polynomials of x have any term; at least one. */
+    private static int ordersX(Figure[] figures) {
+        int orders = 1;
+        for (Figure figure : figures) {
+            for (int i = 0; i < figure.terms.length; i++) {
+                if (figure.terms[i].length > 0) {
+                    orders = Math.max(orders, i + 1);
+                }
+            }
+        }
+        return orders;
+    }
+
+    private static int ordersY(Figure[] figures) {
+        int orders = 1;
+        for (Figure figure : figures) {
+            for (int i = 0; i < figure.terms.length; i++) {
+                if (figure.terms[i].length > 0) {
+                    orders = Math.max(orders, figure.first[i] + (figure.terms[i].length - 1) * figure.step[i] + 1);
+                }
+            }
+        }
+        return orders;
     }
 
     private static double place(double low, double high, int i, int orders) {
@@ -142,11 +187,7 @@ public final class Surfaces {
     }
 
     /** Leaves out what is nothing: behind the last term of an order in x, and every second one where the axle is alike. */
-    private static Figure figure(double[] terms, int ordersX, int ordersY) {
-        double greatest = 1;
-        for (double term : terms) {
-            greatest = Math.max(greatest, Math.abs(term));
-        }
+    private static Figure figure(double[] terms, int ordersX, int ordersY, double nothing) {
         int[] first = new int[ordersX];
         int[] step = new int[ordersX];
         double[][] kept = new double[ordersX][];
@@ -155,7 +196,7 @@ public final class Surfaces {
             boolean even = false;
             boolean odd = false;
             for (int j = 0; j < ordersY; j++) {
-                if (Math.abs(terms[i * ordersY + j]) > NOTHING * greatest) {
+                if (Math.abs(terms[i * ordersY + j]) > nothing) {
                     last = j;
                     even |= j % 2 == 0;
                     odd |= j % 2 == 1;
@@ -169,7 +210,11 @@ public final class Surfaces {
                 kept[i][n] = terms[i * ordersY + first[i] + n * step[i]];
             }
         }
-        return new Figure(first, step, kept);
+        int orders = 0;
+        for (int i = 0; i < ordersX; i++) {
+            orders = kept[i].length > 0 ? i + 1 : orders;
+        }
+        return new Figure(first, step, Arrays.copyOf(kept, orders));
     }
 
     /**
@@ -180,8 +225,8 @@ public final class Surfaces {
         Figure[] seen = new Figure[figures.length];
         for (int k = 0; k < figures.length; k++) {
             Figure figure = figures[from[k]];
-            double[][] terms = new double[ordersX][];
-            for (int i = 0; i < ordersX; i++) {
+            double[][] terms = new double[figure.terms.length][];
+            for (int i = 0; i < terms.length; i++) {
                 terms[i] = figure.terms[i].clone();
                 for (int n = 0; n < terms[i].length; n++) {
                     terms[i][n] *= (figure.first[i] + n * figure.step[i]) % 2 == 0 ? sign[k] : -sign[k];
@@ -194,12 +239,12 @@ public final class Surfaces {
 
     /** Whether another has the same terms over the same box, to what is far below any figure's meaning. */
     public boolean isLike(Surfaces other) {
-        if (!box.equals(other.box) || ordersX != other.ordersX || ordersY != other.ordersY) {
+        if (!box.equals(other.box)) {
             return false;
         }
         for (int k = 0; k < figures.length; k++) {
-            for (int i = 0; i < ordersX; i++) {
-                for (int j = 0; j < ordersY; j++) {
+            for (int i = 0; i < Math.max(ordersX, other.ordersX); i++) {
+                for (int j = 0; j < Math.max(ordersY, other.ordersY); j++) {
                     double term = figures[k].term(i, j);
                     if (Math.abs(term - other.figures[k].term(i, j)) > ALIKE * Math.max(1, Math.abs(term))) {
                         return false;
@@ -245,6 +290,8 @@ public final class Surfaces {
         public double byXY;
         public double byYY;
 
+        private double placeX = Double.NaN;
+        private double placeY = Double.NaN;
         private final double[] x = new double[ordersX];
         private final double[] dx = new double[ordersX];
         private final double[] ddx = new double[ordersX];
@@ -252,12 +299,25 @@ public final class Surfaces {
         private final double[] dy = new double[ordersY];
         private final double[] ddy = new double[ordersY];
 
-        private Reading() {}
+        private Reading() {
+            y[0] = 1;
+        }
 
-        /** Goes to a place. */
+        /** Goes to a place; where it is there already it has nothing to do. */
         public void at(double atX, double atY) {
-            polynomials(atX, box.lowX, box.highX, x, dx, ddx);
-            polynomials(atY, box.lowY, box.highY, y, dy, ddy);
+            atX(atX);
+            if (atY != placeY) {
+                placeY = atY;
+                polynomials(atY, box.lowY, box.highY, y, dy, ddy);
+            }
+        }
+
+        /** The same for figures of x alone. */
+        public void atX(double atX) {
+            if (atX != placeX) {
+                placeX = atX;
+                polynomials(atX, box.lowX, box.highX, x, dx, ddx);
+            }
         }
 
         /** Reads a figure and its slopes. */
@@ -266,7 +326,7 @@ public final class Surfaces {
             double sum = 0;
             double sumByX = 0;
             double sumByY = 0;
-            for (int i = 0; i < ordersX; i++) {
+            for (int i = 0; i < figure.terms.length; i++) {
                 double[] terms = figure.terms[i];
                 int j = figure.first[i];
                 int step = figure.step[i];
@@ -295,7 +355,7 @@ public final class Surfaces {
             double sumByXX = 0;
             double sumByXY = 0;
             double sumByYY = 0;
-            for (int i = 0; i < ordersX; i++) {
+            for (int i = 0; i < figure.terms.length; i++) {
                 double[] terms = figure.terms[i];
                 int j = figure.first[i];
                 int step = figure.step[i];

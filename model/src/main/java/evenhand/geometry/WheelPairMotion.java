@@ -26,31 +26,23 @@ public final class WheelPairMotion implements LinkMotion {
 
     public static final int DAMPER = 6;
 
-    /** Figures over travel alone. */
-    public static final int FIGURES = 7;
+    /** So many figures are of travel alone; behind them stand those of travel and reference steer. */
+    public static final int ALONE = 7;
 
-    /** Steer, left positive, and camber against the body, top outwards positive, rad: over travel and reference steer. */
-    public static final int STEER = 0;
+    /** Steer, left positive, and camber against the body, top outwards positive, rad. */
+    public static final int STEER = 7;
 
-    public static final int CAMBER = 1;
-    public static final int AIMED = 2;
+    public static final int CAMBER = 8;
+
+    private static final int[] SEEN_FROM = {
+        FORCE_LINE, WHEEL_SIDE, CONTACT_SIDE, CONTACT_OUT, CONTACT_UP, SPRING, DAMPER, STEER, CAMBER
+    };
+    private static final double[] SEEN_SIGN = {1, 1, 1, 1, 1, 1, 1, -1, 1};
 
     /** Half the distance over which a slope of a slope is told at rest, m. */
     private static final double NEAR = 1e-3;
 
     private static final double PARALLEL = 1e-9;
-
-    /** One wheel: what it does with its own travel, and where it aims. */
-    public record Guided(Surfaces alone, Surfaces aim) {
-        private boolean covers(double travel, double steer) {
-            return alone.covers(travel, 0) && aim.covers(travel, steer);
-        }
-
-        /** What the wheel on the other side does that mirrors this one. */
-        public Guided mirrored() {
-            return new Guided(alone, aim.mirrored(new int[] {STEER, CAMBER}, new double[] {-1, 1}));
-        }
-    }
 
     /**
      * What does not change with the place.
@@ -63,8 +55,8 @@ public final class WheelPairMotion implements LinkMotion {
      */
     public record Made(double track, double understeer, boolean steered, boolean springs, boolean dampers) {}
 
-    private final Guided left;
-    private final Guided right;
+    private final Surfaces left;
+    private final Surfaces right;
     private final Made made;
     private final Reach reach;
     private final double restTravel;
@@ -73,11 +65,11 @@ public final class WheelPairMotion implements LinkMotion {
     /** Of the steer by which the wheels were followed per reference steer: one where the car stands as measured. */
     private final double followedBySteer;
 
-    public WheelPairMotion(Guided left, Guided right, Made made, Reach reach) {
+    public WheelPairMotion(Surfaces left, Surfaces right, Made made, Reach reach) {
         this(left, right, made, reach, 0, 0);
     }
 
-    private WheelPairMotion(Guided left, Guided right, Made made, Reach reach, double restTravel, double squash) {
+    private WheelPairMotion(Surfaces left, Surfaces right, Made made, Reach reach, double restTravel, double squash) {
         this.left = left;
         this.right = right;
         this.made = made;
@@ -87,11 +79,16 @@ public final class WheelPairMotion implements LinkMotion {
         followedBySteer = made.steered ? 2 / (steerAtRest(left) + steerAtRest(right)) : 1;
     }
 
-    private double steerAtRest(Guided wheel) {
-        Surfaces.Reading aim = wheel.aim.reading();
+    private double steerAtRest(Surfaces wheel) {
+        Surfaces.Reading aim = wheel.reading();
         aim.at(restTravel, 0);
         aim.read(STEER);
         return aim.byY;
+    }
+
+    /** What the wheel on the other side does that mirrors this one. */
+    public static Surfaces mirrored(Surfaces wheel) {
+        return wheel.mirrored(SEEN_FROM, SEEN_SIGN);
     }
 
     public Made made() {
@@ -126,13 +123,12 @@ public final class WheelPairMotion implements LinkMotion {
 
     @Override
     public WheelPairMotion mirrored() {
-        return new WheelPairMotion(right.mirrored(), left.mirrored(), made, reach, restTravel, squash);
+        return new WheelPairMotion(mirrored(right), mirrored(left), made, reach, restTravel, squash);
     }
 
     @Override
     public boolean alikeBothWays() {
-        Guided seen = right.mirrored();
-        return left.alone.isLike(seen.alone) && left.aim.isLike(seen.aim);
+        return left.isLike(mirrored(right));
     }
 
     @Override
@@ -140,9 +136,9 @@ public final class WheelPairMotion implements LinkMotion {
         return (length(left, 0) + length(right, 0) - length(left, travel) - length(right, travel)) / 2;
     }
 
-    private double length(Guided wheel, double travel) {
-        Surfaces.Reading there = wheel.alone.reading();
-        there.at(restTravel + travel, 0);
+    private double length(Surfaces wheel, double travel) {
+        Surfaces.Reading there = wheel.reading();
+        there.atX(restTravel + travel);
         there.read(SPRING);
         return there.value;
     }
@@ -226,8 +222,7 @@ public final class WheelPairMotion implements LinkMotion {
 
     /** Reads the figures of one wheel, at one place at a time; allocates nothing. */
     public final class Reading {
-        private final Surfaces.Reading alone;
-        private final Surfaces.Reading aim;
+        private final Surfaces.Reading on;
         private double steer;
         private double steerByTravel;
         private double steerBySteer;
@@ -235,28 +230,26 @@ public final class WheelPairMotion implements LinkMotion {
         private double camberByTravel;
         private double camberBySteer;
 
-        private Reading(Guided wheel) {
-            alone = wheel.alone.reading();
-            aim = wheel.aim.reading();
+        private Reading(Surfaces wheel) {
+            on = wheel.reading();
         }
 
         /** Goes to the wheel's own travel, m, and a reference steer, rad. */
         public void at(double travel, double referenceSteer) {
-            alone.at(restTravel + travel, 0);
-            aim.at(restTravel + travel, made.steered ? followedBySteer * referenceSteer : 0);
-            aim.read(STEER);
-            steer = aim.value;
-            steerByTravel = aim.byX;
-            steerBySteer = made.steered ? followedBySteer * aim.byY : 0;
-            aim.read(CAMBER);
-            camber = aim.value;
-            camberByTravel = aim.byX;
-            camberBySteer = made.steered ? followedBySteer * aim.byY : 0;
+            on.at(restTravel + travel, made.steered ? followedBySteer * referenceSteer : 0);
+            on.read(STEER);
+            steer = on.value;
+            steerByTravel = on.byX;
+            steerBySteer = made.steered ? followedBySteer * on.byY : 0;
+            on.read(CAMBER);
+            camber = on.value;
+            camberByTravel = on.byX;
+            camberBySteer = made.steered ? followedBySteer * on.byY : 0;
         }
 
         /** Goes to the wheel's own travel, for figures of travel alone. */
         public void at(double travel) {
-            alone.at(restTravel + travel, 0);
+            on.atX(restTravel + travel);
         }
 
         /** Steer of the wheel, left positive, rad. */
@@ -287,24 +280,24 @@ public final class WheelPairMotion implements LinkMotion {
 
         /** Reads a figure of travel alone and its slope. */
         public void read(int figure) {
-            alone.read(figure);
+            on.read(figure);
         }
 
         /** Reads it with the slope of its slope. */
         public void bend(int figure) {
-            alone.bend(figure);
+            on.bend(figure);
         }
 
         public double value() {
-            return alone.value;
+            return on.value;
         }
 
         public double byTravel() {
-            return alone.byX;
+            return on.byX;
         }
 
         public double byTravelTwice() {
-            return alone.byXX;
+            return on.byXX;
         }
 
         /**
@@ -312,11 +305,11 @@ public final class WheelPairMotion implements LinkMotion {
          * slope·t/2, less what the tyre is flatter than measured.
          */
         public double lineHeight() {
-            return alone.value * made.track / 2 - squash;
+            return on.value * made.track / 2 - squash;
         }
 
         public double lineHeightByTravel() {
-            return alone.byX * made.track / 2;
+            return on.byX * made.track / 2;
         }
     }
 }

@@ -8,8 +8,10 @@ import evenhand.geometry.LinkMotion.Reach;
 import evenhand.geometry.LiveAxleMotion;
 import evenhand.geometry.Surfaces;
 import evenhand.geometry.WheelPairMotion;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
@@ -31,20 +33,46 @@ public final class MotionFit {
     private static final double LEFT_OUT_OF_SLOPES = 1e-8;
 
     /** Of those in side view, along which only drive and rolling resistance act. */
-    private static final double LEFT_OUT_OF_SIDE_SLOPES = 1e-7;
+    private static final double LEFT_OUT_OF_SIDE_SLOPES = 1e-6;
 
     /** Of lengths, whose slopes count, m; of energy, J. */
-    private static final double LEFT_OUT_OF_LENGTHS = 1e-10;
+    private static final double LEFT_OUT_OF_LENGTHS = 2e-10;
 
     private static final double LEFT_OUT_OF_ENERGY = 1e-7;
+
+    private static final double[] LIVE_LEFT_OUT = new double[LiveAxleMotion.FIGURES];
+    private static final double[] WHEEL_LEFT_OUT = new double[WheelPairMotion.ALONE];
+    private static final double[] AIM_LEFT_OUT = {LEFT_OUT, LEFT_OUT};
+
+    static {
+        Arrays.fill(LIVE_LEFT_OUT, LEFT_OUT);
+        LIVE_LEFT_OUT[LiveAxleMotion.FORCE_LINE] = LEFT_OUT_OF_SLOPES;
+        LIVE_LEFT_OUT[LiveAxleMotion.CONTACT_SIDE] = LEFT_OUT_OF_SIDE_SLOPES;
+        LIVE_LEFT_OUT[LiveAxleMotion.WHEEL_SIDE] = LEFT_OUT_OF_SIDE_SLOPES;
+        LIVE_LEFT_OUT[LiveAxleMotion.CONTACT_TURN] = LEFT_OUT_OF_SIDE_SLOPES;
+        LIVE_LEFT_OUT[LiveAxleMotion.WHEEL_TURN] = LEFT_OUT_OF_SIDE_SLOPES;
+        LIVE_LEFT_OUT[LiveAxleMotion.LEFT_SPRING] = LEFT_OUT_OF_LENGTHS;
+        LIVE_LEFT_OUT[LiveAxleMotion.RIGHT_SPRING] = LEFT_OUT_OF_LENGTHS;
+        LIVE_LEFT_OUT[LiveAxleMotion.LEFT_DAMPER] = LEFT_OUT_OF_LENGTHS;
+        LIVE_LEFT_OUT[LiveAxleMotion.RIGHT_DAMPER] = LEFT_OUT_OF_LENGTHS;
+        LIVE_LEFT_OUT[LiveAxleMotion.BIND] = LEFT_OUT_OF_ENERGY;
+        Arrays.fill(WHEEL_LEFT_OUT, LEFT_OUT);
+        WHEEL_LEFT_OUT[WheelPairMotion.FORCE_LINE] = LEFT_OUT_OF_SLOPES;
+        WHEEL_LEFT_OUT[WheelPairMotion.WHEEL_SIDE] = LEFT_OUT_OF_SIDE_SLOPES;
+        WHEEL_LEFT_OUT[WheelPairMotion.CONTACT_SIDE] = LEFT_OUT_OF_SIDE_SLOPES;
+        WHEEL_LEFT_OUT[WheelPairMotion.SPRING] = LEFT_OUT_OF_LENGTHS;
+        WHEEL_LEFT_OUT[WheelPairMotion.DAMPER] = LEFT_OUT_OF_LENGTHS;
+    }
 
     /** Roll and steer to either side within which an axle is followed, rad. */
     private static final double ROLL = Math.toRadians(8);
 
     private static final double STEER = Math.toRadians(35);
 
-    /** Where an end of the travel leaves less roll than this, the axle is followed less far up and down instead. */
+    /** Where an end of the travel leaves less roll or steer than this, the axle is followed less far up or down instead. */
     private static final double LEAST_ROLL = Math.toRadians(6);
+
+    private static final double LEAST_STEER = Math.toRadians(25);
 
     /** Of the way to where the links end, where they end. */
     private static final double SHORT_OF_THE_END = 0.98;
@@ -101,35 +129,56 @@ public final class MotionFit {
                 : ofWheels((WheelPairLinkage) axle, bump, droop);
     }
 
-    /** How far it is followed, and what was in the way. */
-    private static final class Extent {
-        double bump;
-        double droop;
-        double turn;
-        boolean bumpEnds;
-        boolean droopEnds;
-        boolean turnEnds;
-        String part = "links";
-
-        /** Shrinks the sides where the links end, close to which figures bend; all where none does. */
-        void less() {
-            boolean all = !bumpEnds && !droopEnds && !turnEnds;
-            bump *= bumpEnds || all ? LESS : 1;
-            droop *= droopEnds || all ? LESS : 1;
-            turn *= turnEnds || all ? LESS : 1;
-        }
-
+    /** How far an axle is followed: up, down, and turned to either side by roll or steer. */
+    private record Extent(double bump, double droop, double turn) {
         Surfaces.Box box() {
             return new Surfaces.Box(-droop, bump, -turn, turn);
         }
 
-        Reach reach() {
-            return new Reach(
-                    bumpEnds ? bump : Double.POSITIVE_INFINITY,
-                    droopEnds ? -droop : Double.NEGATIVE_INFINITY,
-                    turnEnds ? turn : Double.POSITIVE_INFINITY,
-                    part);
+        /** Every way of following it a little less far. */
+        List<Extent> lesser() {
+            return List.of(
+                    new Extent(LESS * bump, droop, turn),
+                    new Extent(bump, LESS * droop, turn),
+                    new Extent(bump, droop, LESS * turn));
         }
+    }
+
+    /** Moves an axle to a travel and a turn. */
+    private interface Mover {
+        boolean moveTo(double travel, double turn);
+    }
+
+    /**
+     * The greatest extent all of whose corners are reached. Where they are not, it turns less, down to what a car does in a
+     * hard turn, and then goes less far up or down.
+     */
+    private static Extent within(AxleLinkage axle, Reach reach, Extent wanted, double leastTurn, Mover mover) {
+        double bump = Math.min(wanted.bump, reach.bump());
+        double droop = Math.min(wanted.droop, -reach.droop());
+        double turn = Math.min(wanted.turn, reach.turn());
+        double least = Math.min(turn, leastTurn);
+        for (int times = 0; times < MOST_TIMES; times++) {
+            boolean up = reached(axle, bump, turn, mover);
+            boolean down = reached(axle, -droop, turn, mover);
+            if (up && down) {
+                break;
+            }
+            if (turn > least) {
+                turn = Math.max(least, LESS * turn);
+            } else {
+                bump *= up ? 1 : LESS;
+                droop *= down ? 1 : LESS;
+            }
+        }
+        return new Extent(bump, droop, turn);
+    }
+
+    private static boolean reached(AxleLinkage axle, double travel, double turn, Mover mover) {
+        axle.rest();
+        boolean oneWay = mover.moveTo(travel, turn);
+        axle.rest();
+        return oneWay && mover.moveTo(travel, -turn);
     }
 
     /** How far a way can be gone: all of it, or just short of where it ends. */
@@ -153,34 +202,14 @@ public final class MotionFit {
 
     private static LinkMotion ofLive(LiveAxleLinkage axle, double bump, double droop) {
         double half = axle.given().stance().track() / 2;
-        Extent extent = new Extent();
-        extent.bump = far(axle, bump, u -> axle.moveTo(u, u));
-        extent.droop = far(axle, droop, u -> axle.moveTo(-u, -u));
-        extent.bumpEnds = extent.bump < bump;
-        extent.droopEnds = extent.droop < droop;
-        if (extent.bumpEnds || extent.droopEnds) {
-            extent.part = partAtTheEnd(axle);
-        }
-        double inBump = rollAt(axle, half, extent.bump);
-        double inDroop = rollAt(axle, half, -extent.droop);
-        for (int times = 0; times < MOST_TIMES && Math.min(inBump, inDroop) < LEAST_ROLL; times++) {
-            if (inBump < inDroop) {
-                extent.bump *= LESS;
-                extent.bumpEnds = true;
-                inBump = rollAt(axle, half, extent.bump);
-            } else {
-                extent.droop *= LESS;
-                extent.droopEnds = true;
-                inDroop = rollAt(axle, half, -extent.droop);
-            }
-        }
-        extent.turn = Math.min(inBump, inDroop);
-        extent.turnEnds = extent.turn < ROLL;
+        Reach reach = reach(axle, bump, droop, rollAt(axle, half, 0), ROLL);
+        Mover mover = (travel, roll) -> axle.moveTo(travel - half * roll, travel + half * roll);
+        Extent extent = within(axle, reach, new Extent(bump, droop, ROLL), LEAST_ROLL, mover);
         boolean springs = axle.hasSprings();
         boolean dampers = axle.hasDampers();
         boolean binds = axle.overConstrained();
         Surfaces.Source source = (travel, roll, into) -> {
-            if (!axle.moveTo(travel - half * roll, travel + half * roll)) {
+            if (!mover.moveTo(travel, roll)) {
                 return false;
             }
             into[LiveAxleMotion.ROLL_CENTRE] = axle.heightOfRollCentre();
@@ -203,13 +232,32 @@ public final class MotionFit {
             }
             return true;
         };
-        Reach reach = extent.reach();
-        Surfaces surfaces = fitted(axle, extent, true, LiveAxleMotion.FIGURES, source, MotionFit::liveLeftOut);
+        Surfaces surfaces = fitted(axle, extent, true, LIVE_LEFT_OUT, source).surfaces();
         axle.rest();
         return new LiveAxleMotion(
                 surfaces,
                 new LiveAxleMotion.Made(axle.given().stance().track(), understeer(axle), springs, dampers, binds),
                 reach);
+    }
+
+    /** Where the links end in heave and, the wheels as high as at rest, in roll or steer; infinite where that is not met. */
+    private static Reach reach(AxleLinkage axle, double bump, double droop, double turn, double mostTurn) {
+        String part = "links";
+        double toBump = far(axle, bump, u -> axle.moveTo(u, u));
+        part = toBump < bump ? partAtTheEnd(axle) : part;
+        double toDroop = far(axle, droop, u -> axle.moveTo(-u, -u));
+        part = toDroop < droop ? partAtTheEnd(axle) : part;
+        return new Reach(
+                toBump < bump ? toBump : Double.POSITIVE_INFINITY,
+                toDroop < droop ? -toDroop : Double.NEGATIVE_INFINITY,
+                turn < mostTurn ? turn : Double.POSITIVE_INFINITY,
+                part);
+    }
+
+    /** How far the rack steers to both sides at a travel, rad. */
+    private static double steerAt(WheelPairLinkage axle, double travel) {
+        double left = far(axle, STEER, steer -> axle.moveTo(travel, travel, steer));
+        return Math.min(left, far(axle, left, steer -> axle.moveTo(travel, travel, -steer)));
     }
 
     /** How far the axle rolls to both sides at a travel, rad. */
@@ -228,52 +276,19 @@ public final class MotionFit {
                 : "links";
     }
 
-    private static double liveLeftOut(int figure) {
-        return switch (figure) {
-            case LiveAxleMotion.LEFT_SPRING,
-                    LiveAxleMotion.RIGHT_SPRING,
-                    LiveAxleMotion.LEFT_DAMPER,
-                    LiveAxleMotion.RIGHT_DAMPER -> LEFT_OUT_OF_LENGTHS;
-            case LiveAxleMotion.BIND -> LEFT_OUT_OF_ENERGY;
-            case LiveAxleMotion.FORCE_LINE -> LEFT_OUT_OF_SLOPES;
-            case LiveAxleMotion.CONTACT_SIDE,
-                    LiveAxleMotion.WHEEL_SIDE,
-                    LiveAxleMotion.CONTACT_TURN,
-                    LiveAxleMotion.WHEEL_TURN -> LEFT_OUT_OF_SIDE_SLOPES;
-            default -> LEFT_OUT;
-        };
-    }
-
-    private static double wheelLeftOut(int figure) {
-        return switch (figure) {
-            case WheelPairMotion.SPRING, WheelPairMotion.DAMPER -> LEFT_OUT_OF_LENGTHS;
-            case WheelPairMotion.FORCE_LINE -> LEFT_OUT_OF_SLOPES;
-            case WheelPairMotion.WHEEL_SIDE, WheelPairMotion.CONTACT_SIDE -> LEFT_OUT_OF_SIDE_SLOPES;
-            default -> LEFT_OUT;
-        };
-    }
-
     private static LinkMotion ofWheels(WheelPairLinkage axle, double bump, double droop) {
-        Extent extent = new Extent();
-        extent.bump = far(axle, bump, u -> axle.moveTo(u, u));
-        extent.droop = far(axle, droop, u -> axle.moveTo(-u, -u));
-        extent.bumpEnds = extent.bump < bump;
-        extent.droopEnds = extent.droop < droop;
         boolean steered = axle.steered() && axle.steerPerRack() != 0;
-        extent.turn = STEER;
-        if (steered) {
-            for (int i = 0; i < 4; i++) {
-                double travel = i % 2 == 0 ? extent.bump : -extent.droop;
-                double sign = i < 2 ? 1 : -1;
-                extent.turn = Math.min(
-                        extent.turn, far(axle, extent.turn, steer -> axle.moveTo(travel, travel, sign * steer)));
-            }
-            extent.turnEnds = extent.turn < STEER;
-        }
-        Reach reach = extent.reach();
-        WheelPairMotion.Guided left = guided(axle, Side.LEFT, extent, steered);
-        WheelPairMotion.Guided right =
-                axle.given().isAlike() ? left.mirrored() : guided(axle, Side.RIGHT, extent, steered);
+        Reach reach = reach(axle, bump, droop, steered ? steerAt(axle, 0) : STEER, STEER);
+        Extent extent = within(
+                axle,
+                reach,
+                new Extent(bump, droop, STEER),
+                LEAST_STEER,
+                (travel, steer) -> axle.moveTo(travel, travel, steered ? steer : 0));
+        Surfaces left = wheel(axle, Side.LEFT, extent, steered);
+        Surfaces right = axle.given().isAlike()
+                ? WheelPairMotion.mirrored(left)
+                : wheel(axle, Side.RIGHT, extent, steered);
         axle.rest();
         return new WheelPairMotion(
                 left,
@@ -283,16 +298,30 @@ public final class MotionFit {
                 reach);
     }
 
-    private static WheelPairMotion.Guided guided(WheelPairLinkage axle, Side side, Extent extent, boolean steered) {
+    /** One wheel: where it aims, and over the same travel what it does with the rack at rest. */
+    private static Surfaces wheel(WheelPairLinkage axle, Side side, Extent extent, boolean steered) {
         WheelLinkage wheel = axle.wheel(side);
         boolean springs = axle.hasSprings();
         boolean dampers = axle.hasDampers();
         double sigma = side.sign();
-        Surfaces alone = fitted(
+        Fitted aim = fitted(
                 axle,
                 extent,
+                steered,
+                AIM_LEFT_OUT,
+                (travel, steer, into) -> {
+                    if (!wheel.moveTo(travel, steered ? steer / axle.steerPerRack() : 0)) {
+                        return false;
+                    }
+                    into[WheelPairMotion.STEER - WheelPairMotion.ALONE] = wheel.steer();
+                    into[WheelPairMotion.CAMBER - WheelPairMotion.ALONE] = wheel.camber();
+                    return true;
+                });
+        Fitted alone = fitted(
+                axle,
+                aim.extent(),
                 false,
-                WheelPairMotion.FIGURES,
+                WHEEL_LEFT_OUT,
                 (travel, none, into) -> {
                     if (!wheel.moveTo(travel, 0)) {
                         return false;
@@ -309,62 +338,64 @@ public final class MotionFit {
                         into[WheelPairMotion.DAMPER] = axle.damperLength(side);
                     }
                     return true;
-                },
-                MotionFit::wheelLeftOut);
-        Surfaces aim = fitted(
-                axle,
-                extent,
-                steered,
-                WheelPairMotion.AIMED,
-                (travel, steer, into) -> {
-                    if (!wheel.moveTo(travel, steered ? steer / axle.steerPerRack() : 0)) {
-                        return false;
-                    }
-                    into[WheelPairMotion.STEER] = wheel.steer();
-                    into[WheelPairMotion.CAMBER] = wheel.camber();
-                    return true;
-                },
-                figure -> LEFT_OUT);
-        return new WheelPairMotion.Guided(alone, aim);
+                });
+        return alone.extent().equals(aim.extent())
+                ? alone.surfaces().with(aim.surfaces())
+                : wheel(axle, side, alone.extent(), steered);
     }
 
-    private interface LeftOut {
-        double of(int figure);
-    }
+    /**
+     * @param left what the last terms are, as a multiple of what they may be
+     */
+    private record Fitted(Extent extent, Surfaces surfaces, double left) {}
 
-    /** Takes more places until nothing is left out; where even the most do not do, follows the axle less far. */
-    private static Surfaces fitted(
-            AxleLinkage axle, Extent extent, boolean ofTwo, int figures, Surfaces.Source source, LeftOut leftOut) {
-        Surfaces best = null;
+    /**
+     * Takes more places until nothing is left out. Where even the most do not do, an end of the links is near, and of all ways
+     * of following the axle less far the one is taken that helps most.
+     */
+    private static Fitted fitted(
+            AxleLinkage axle, Extent extent, boolean ofTwo, double[] leftOut, Surfaces.Source source) {
+        Extent at = extent;
+        Optional<Fitted> best = Optional.empty();
         for (int times = 0; times < MOST_TIMES; times++) {
             for (int places : PLACES) {
-                axle.rest();
-                Optional<Surfaces.Fit> fit = Surfaces.fit(extent.box(), places, ofTwo ? places : 1, figures, source);
-                if (fit.isEmpty()) {
+                Optional<Fitted> here = fit(axle, at, places, ofTwo, leftOut, source);
+                best = here.isPresent() ? here : best;
+                if (here.isEmpty() || here.get().left > HOPELESS) {
                     break;
                 }
-                best = fit.get().surfaces();
-                double left = leftOver(fit.get().tail(), leftOut);
-                if (left <= 1) {
-                    return best;
-                }
-                if (left > HOPELESS) {
-                    break;
+                if (here.get().left <= 1) {
+                    return here.get();
                 }
             }
-            extent.less();
+            double least = Double.POSITIVE_INFINITY;
+            for (Extent lesser : at.lesser()) {
+                Optional<Fitted> tried = fit(axle, lesser, PLACES[0], ofTwo, leftOut, source);
+                if (tried.isPresent() && tried.get().left < least) {
+                    least = tried.get().left;
+                    at = lesser;
+                }
+            }
+            if (Double.isInfinite(least)) {
+                at = new Extent(LESS * at.bump, LESS * at.droop, LESS * at.turn);
+            }
         }
-        if (best == null) {
-            throw new IllegalStateException("an axle that stands at rest cannot be moved from there");
-        }
-        return best;
+        return best.orElseThrow(
+                () -> new IllegalStateException("an axle that stands at rest cannot be moved from there"));
+    }
+
+    private static Optional<Fitted> fit(
+            AxleLinkage axle, Extent extent, int places, boolean ofTwo, double[] leftOut, Surfaces.Source source) {
+        axle.rest();
+        return Surfaces.fit(extent.box(), places, ofTwo ? places : 1, leftOut, source)
+                .map(fit -> new Fitted(extent, fit.surfaces(), leftOver(fit.tail(), leftOut)));
     }
 
     /** What the last terms are, as a multiple of what they may be. */
-    private static double leftOver(double[] tail, LeftOut leftOut) {
+    private static double leftOver(double[] tail, double[] leftOut) {
         double worst = 0;
         for (int figure = 0; figure < tail.length; figure++) {
-            worst = Math.max(worst, tail[figure] / leftOut.of(figure));
+            worst = Math.max(worst, tail[figure] / leftOut[figure]);
         }
         return worst;
     }

@@ -3,9 +3,12 @@ package evenhand.lowering;
 import evenhand.answers.Figure;
 import evenhand.answers.HandSumFigures;
 import evenhand.answers.RideFigures;
+import evenhand.answers.TravelFigures;
 import evenhand.answers.TurnFigures;
 import evenhand.car.Axle;
 import evenhand.car.End;
+import evenhand.linkage.AxleState;
+import evenhand.linkage.AxleState.ShaftFigures;
 import evenhand.lowering.Stance.Stands;
 import evenhand.quantity.Dimension;
 import evenhand.ride.AxleRide;
@@ -16,6 +19,7 @@ import evenhand.turn.TurnRow;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The figures of a car at one height. What turn, ride and hand sums have declared is taken from there; a {@link Need} sets a
@@ -81,6 +85,16 @@ public final class LoweringFigures {
             camber("frontCamber", "front camber at rest", End.FRONT),
             camber("rearCamber", "rear camber at rest", End.REAR));
 
+    /** What links that are known by points do at rest, and how far they let the wheels up. */
+    public static final List<Figure<Stands>> LINKS = List.of(
+            ofLinks(TravelFigures.ROLL_STEER, End.FRONT, "front roll steer"),
+            ofLinks(TravelFigures.ROLL_STEER, End.REAR, "rear roll steer"),
+            ofShaft(TravelFigures.PINION_SLOPE, "pinionSlope", "pinion slope"),
+            ofShaft(TravelFigures.GREATEST_JOINT_ANGLE, "jointAngle", "greatest joint angle"),
+            ofShaft(TravelFigures.RESIDUAL_JOINT_ANGLE, "residualJointAngle", "left-over joint angle"),
+            toLinkLimit(End.FRONT),
+            toLinkLimit(End.REAR));
+
     public static final List<Figure<Stands>> FREQUENCIES = List.of(
             onSprings(End.FRONT),
             onSprings(End.REAR),
@@ -120,6 +134,33 @@ public final class LoweringFigures {
                 "m",
                 0,
                 stance -> stance.car().axle(end).geometry().rollCentreHeight());
+    }
+
+    private static Figure<Stands> ofLinks(Figure<AxleState> figure, End end, String words) {
+        return figure.<Stands>within(stance -> stance.links(end).map(StandingLinks::rest))
+                .named(end, words);
+    }
+
+    private static Figure<Stands> ofShaft(Figure<ShaftFigures> figure, String name, String words) {
+        return figure.<Stands>within(stance -> Stream.of(stance.rearLinks(), stance.frontLinks())
+                        .flatMap(Optional::stream)
+                        .flatMap(links -> links.rest().live().stream())
+                        .flatMap(live -> live.shaft().stream())
+                        .findFirst())
+                .named(name, words);
+    }
+
+    private static Figure<Stands> toLinkLimit(End end) {
+        return Figure.ofOptional(
+                end.key() + "TravelToLinkLimit",
+                end.key() + " travel to the links' limit",
+                Dimension.LENGTH,
+                "m",
+                0,
+                stance -> stance.links(end)
+                        .flatMap(StandingLinks::firstInBump)
+                        .map(limit -> OptionalDouble.of(limit.at()))
+                        .orElseGet(OptionalDouble::empty));
     }
 
     static Figure<Stands> onSprings(End end) {

@@ -47,6 +47,8 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
      * @param springs that were fitted to keep a reserve, where one was asked for
      * @param front travel there
      * @param rear travel there
+     * @param frontLinks what the links of the front axle do there, where they are known by points
+     * @param rearLinks of the rear axle
      * @param sums hand sums per g
      * @param bends on each circle and each way round that was asked, from straight ahead to the limit; the first is the one
      *     whose figures are read where one is asked for
@@ -58,6 +60,8 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
             Optional<ReserveSprings> springs,
             Standing front,
             Standing rear,
+            Optional<StandingLinks> frontLinks,
+            Optional<StandingLinks> rearLinks,
             HandSums.Outcome sums,
             List<Bend> bends,
             RideAnswer ride)
@@ -73,6 +77,11 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
 
         public Standing standing(End end) {
             return end == End.FRONT ? front : rear;
+        }
+
+        /** What the links of an axle do there, where they are known by points. */
+        public Optional<StandingLinks> links(End end) {
+            return end == End.FRONT ? frontLinks : rearLinks;
         }
 
         /** The hand sums, where it does not fall over. */
@@ -184,6 +193,8 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
                 stands.springs(),
                 stands.front(),
                 stands.rear(),
+                stands.frontLinks(),
+                stands.rearLinks(),
                 stands.sums(),
                 stands.bends().stream().filter(seen).toList(),
                 stands.ride());
@@ -253,6 +264,8 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
                 springs,
                 Standing.of(settled, End.FRONT),
                 Standing.of(settled, End.REAR),
+                StandingLinks.of(settled, End.FRONT),
+                StandingLinks.of(settled, End.REAR),
                 HandSums.of(settled, Weights.GRAVITY),
                 bends.apply(settled),
                 Ride.of(settled, ROAD, SPEED));
@@ -285,6 +298,8 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
                 Optional.empty(),
                 Standing.of(car, End.FRONT),
                 Standing.of(car, End.REAR),
+                StandingLinks.of(car, End.FRONT),
+                StandingLinks.of(car, End.REAR),
                 new HandSums.FallsOver(why),
                 bends,
                 new RideAnswer.NoRide(why));

@@ -8,7 +8,9 @@ import evenhand.car.Side;
 import evenhand.car.Stops;
 import evenhand.car.Weights;
 import evenhand.geometry.Lever;
+import evenhand.geometry.LiveAxleMotion;
 import evenhand.geometry.RollArm;
+import evenhand.geometry.WheelPairMotion;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -111,6 +113,16 @@ public final class AxleSuspension {
     /** The suspension at one end of a car, as it stands at rest. */
     public static AxleSuspension of(Car car, End end) {
         return new AxleSuspension(car, end);
+    }
+
+    /** What reads the figures of a live axle on links known by points, for whoever asks for the same places. */
+    public Optional<LiveAxleMotion.Reading> axleOnLinks() {
+        return onLinks.flatMap(SpringsOnLinks::axle);
+    }
+
+    /** The same of a wheel on links of its own. */
+    public Optional<WheelPairMotion.Reading> wheelOnLinks(Side side) {
+        return onLinks.flatMap(links -> links.wheel(side));
     }
 
     /** Half the springs' base at this roll-centre height, m: half the track of an independent axle. */

@@ -26,21 +26,25 @@ abstract sealed class SpringsOnLinks {
         this.rate = rate;
     }
 
-    /** Those of an axle; none where it has neither springs by points nor links that bind. */
+    /** Those of an axle; none where its links are not known by points. */
     static Optional<SpringsOnLinks> of(Axle axle, double leftLoad, double rightLoad) {
         double rate = axle.spring().rate();
         if (axle instanceof Axle.Live live && live.motion().isPresent()) {
-            LiveAxleMotion motion = live.motion().get();
-            return motion.guidesSprings() || motion.made().binds()
-                    ? Optional.of(new OnAxle(motion, rate, leftLoad, rightLoad))
-                    : Optional.empty();
+            return Optional.of(new OnAxle(live.motion().get(), rate, leftLoad, rightLoad));
         }
         if (axle instanceof Axle.Independent wheels && wheels.motion().isPresent()) {
-            WheelPairMotion motion = wheels.motion().get();
-            return motion.guidesSprings()
-                    ? Optional.of(new AtWheels(motion, rate, leftLoad, rightLoad))
-                    : Optional.empty();
+            return Optional.of(new AtWheels(wheels.motion().get(), rate, leftLoad, rightLoad));
         }
+        return Optional.empty();
+    }
+
+    /** What reads the figures of a live axle; who asks for the same place shares it. */
+    Optional<LiveAxleMotion.Reading> axle() {
+        return Optional.empty();
+    }
+
+    /** The same of a wheel on links of its own. */
+    Optional<WheelPairMotion.Reading> wheel(Side side) {
         return Optional.empty();
     }
 
@@ -59,6 +63,7 @@ abstract sealed class SpringsOnLinks {
         private final double[] forceAtRest = new double[2];
         private final double[] restLoad;
         private final double halfTrack;
+        private final boolean springs;
 
         // Of the wheel at hand.
         private double load;
@@ -69,14 +74,23 @@ abstract sealed class SpringsOnLinks {
             super(rate);
             restLoad = new double[] {leftLoad, rightLoad};
             halfTrack = motion.made().track() / 2;
+            springs = motion.guidesSprings();
             for (Side side : Side.values()) {
                 int i = side.index();
                 wheels[i] = motion.reading(side == Side.LEFT);
+                if (!springs) {
+                    continue;
+                }
                 wheels[i].at(0);
                 wheels[i].read(WheelPairMotion.SPRING);
                 lengthAtRest[i] = wheels[i].value();
                 forceAtRest[i] = restLoad[i] / -wheels[i].byTravel();
             }
+        }
+
+        @Override
+        Optional<WheelPairMotion.Reading> wheel(Side side) {
+            return Optional.of(wheels[side.index()]);
         }
 
         private void at(int i, double travel) {
@@ -90,7 +104,7 @@ abstract sealed class SpringsOnLinks {
 
         @Override
         void addTo(AxleSuspension sum, double travel, double roll) {
-            for (int i = 0; i < 2; i++) {
+            for (int i = 0; springs && i < 2; i++) {
                 double sense = i == 0 ? -1 : 1; // roll lifts the right wheel
                 at(i, travel + sense * halfTrack * roll);
                 boolean pushes = pull > 0;
@@ -150,6 +164,11 @@ abstract sealed class SpringsOnLinks {
                 bindForceAtRest = axle.byTravel();
                 momentAtRest += axle.byRoll();
             }
+        }
+
+        @Override
+        Optional<LiveAxleMotion.Reading> axle() {
+            return Optional.of(axle);
         }
 
         private void read(int i) {

@@ -103,14 +103,14 @@ final class AxleInTurn {
     AxleInTurn(Car car, End end, double radius) {
         Axle axle = car.axle(end);
         double offset = cgOffset(car);
-        left = new WheelInTurn(car, end, Side.LEFT, offset, radius);
-        right = new WheelInTurn(car, end, Side.RIGHT, offset, radius);
+        suspension = AxleSuspension.of(car, end);
+        left = new WheelInTurn(car, end, Side.LEFT, suspension, offset, radius);
+        right = new WheelInTurn(car, end, Side.RIGHT, suspension, offset, radius);
         live = axle instanceof Axle.Live;
         track = axle.track();
         halfTrack = track / 2;
         alignment = axle.alignment();
         camberThrustRatio = axle.tyre().lateral().camberThrustRatio();
-        suspension = AxleSuspension.of(car, end);
         geometry = axle.geometry();
         lines = axle.motion().map(motion -> LinesByPoints.of(motion, this));
         restDifference = right.restLoad - left.restLoad;

@@ -87,7 +87,7 @@ abstract sealed class LinesByPoints {
 
         private OfLiveAxle(LiveAxleMotion motion, AxleInTurn axle) {
             super(axle, motion.reach());
-            links = motion.reading();
+            links = axle.suspension.axleOnLinks().orElseThrow();
             understeer = motion.made().understeer();
         }
 

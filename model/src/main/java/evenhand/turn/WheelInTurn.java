@@ -7,6 +7,7 @@ import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.geometry.Linear;
 import evenhand.geometry.WheelPairMotion;
+import evenhand.suspension.AxleSuspension;
 import evenhand.tyre.SideForce;
 import evenhand.tyre.Tyre;
 import java.util.Optional;
@@ -85,12 +86,14 @@ final class WheelInTurn {
     private final double ackermannShare;
     private final double ackermannHalf; // half the track over the wheelbase
     final double[] steerBy = new double[UNKNOWNS];
+    private final double[] forwardForceBy = new double[UNKNOWNS];
 
     /**
+     * @param suspension of its axle
      * @param cgOffset of the centre of gravity to the left of the middle, m
      * @param radius of the circle, m
      */
-    WheelInTurn(Car car, End end, Side side, double cgOffset, double radius) {
+    WheelInTurn(Car car, End end, Side side, AxleSuspension suspension, double cgOffset, double radius) {
         Axle axle = car.axle(end);
         sigma = side.sign();
         riseColumn = side == Side.LEFT ? AxleInTurn.LEFT_RISE : AxleInTurn.RIGHT_RISE;
@@ -104,9 +107,7 @@ final class WheelInTurn {
         camber = alignment.camber();
         toe = alignment.toe();
         geometry = axle.geometry();
-        guide = axle.motion()
-                .filter(WheelPairMotion.class::isInstance)
-                .map(motion -> ((WheelPairMotion) motion).reading(side == Side.LEFT));
+        guide = suspension.wheelOnLinks(side);
         double camberPerBump = geometry.leanByTravel();
         Tyre fitted = axle.tyre();
         tyre = SideForce.of(fitted.lateral());
@@ -315,8 +316,13 @@ final class WheelInTurn {
             axle.aligningMomentBy[i] += momentI;
             axle.yawMomentBy[i] += x * sidewaysI - y * forwardI + momentI;
             axle.sideForceDifferenceBy[i] += sigma * sidewaysI;
-            axle.forwardForceDifferenceBy[i] += sigma * forwardI;
-            axle.driveAlongBy[i] += shareBy[i] * cos - share * sin * steerBy[i];
+            forwardForceBy[i] = forwardI;
+        }
+        if (axle.lines.isPresent()) {
+            for (int i = 0; i < UNKNOWNS; i++) {
+                axle.forwardForceDifferenceBy[i] += sigma * forwardForceBy[i];
+                axle.driveAlongBy[i] += shareBy[i] * cos - share * sin * steerBy[i];
+            }
         }
         return true;
     }

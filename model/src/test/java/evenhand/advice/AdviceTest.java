@@ -25,6 +25,7 @@ import evenhand.quantity.Unit;
 import evenhand.turn.Direction;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +39,7 @@ import org.junit.jupiter.api.Test;
  * asked for here by itself, one way round at a time.
  */
 class AdviceTest {
-    private static final int CARS = 10;
+    private static final int CARS = 7;
     private static final Trial TRIAL = new Trial(List.of(0.2 * Trials.G, 0.5 * Trials.G), List.of(40.0), Ways.BOTH);
     private static final Judged NEAR = judged(Criterion.NEAR_UNDERSTEER);
     private static final List<Judged> BALANCE =
@@ -134,18 +135,24 @@ class AdviceTest {
         return Effect.after(car, step).orElseThrow();
     }
 
-    private static Answers turned(Car car, Direction direction) {
-        return TRIAL.turning(direction).ask(car);
+    /** What the cars of a test have answered: each promise asks again, and the answer is the same. */
+    private final Map<Car, Map<Direction, Answers>> turned = new HashMap<>();
+
+    private final Map<Car, Stance> stances = new HashMap<>();
+
+    private Answers turned(Car car, Direction direction) {
+        return turned.computeIfAbsent(car, one -> new EnumMap<>(Direction.class))
+                .computeIfAbsent(direction, way -> TRIAL.turning(way).ask(car));
     }
 
-    private static double worst(Car car, Wish wish) {
+    private double worst(Car car, Wish wish) {
         double left = wish.judged().si(turned(car, Direction.LEFT)).orElseThrow();
         double right = wish.judged().si(turned(car, Direction.RIGHT)).orElseThrow();
         return wish.up() ? Math.min(left, right) : Math.max(left, right);
     }
 
-    private static Stance stance(Car car) {
-        return Stance.of(car, 0, OptionalDouble.empty(), TRIAL);
+    private Stance stance(Car car) {
+        return stances.computeIfAbsent(car, one -> Stance.of(one, 0, OptionalDouble.empty(), TRIAL));
     }
 
     private static Entries withoutStops(Entries car) {
@@ -197,13 +204,13 @@ class AdviceTest {
                 advice.refused().forEach(one -> refused.merge(one.reason(), 1, Integer::sum));
             }
         }
-        assertThat(remedies).isGreaterThan(200);
+        assertThat(remedies).isGreaterThan(140);
         assertThat(bars).isGreaterThan(5);
         assertThat(refused)
                 .containsKeys(Refused.Reason.SLIDES, Refused.Reason.NEED, Refused.Reason.STOP, Refused.Reason.SOFTER);
     }
 
-    private static void assertSlidesNoMore(Entries car, Car changed, String what) {
+    private void assertSlidesNoMore(Entries car, Car changed, String what) {
         Judged frontFirst = new Judged(Criterion.FRONT_FIRST, OptionalDouble.empty());
         for (Direction direction : Direction.values()) {
             OptionalDouble before = frontFirst.si(turned(built(car), direction));
@@ -238,7 +245,7 @@ class AdviceTest {
         }
     }
 
-    private static void assertOwesNothingToStops(
+    private void assertOwesNothingToStops(
             Entries car, Car changed, Effect.Step step, Wish wish, double gain, String what) {
         OptionalDouble was = Need.FIRST_STOP_TOUCHED.value(stance(built(car)));
         OptionalDouble is = Need.FIRST_STOP_TOUCHED.value(stance(changed));

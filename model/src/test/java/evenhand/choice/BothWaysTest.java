@@ -32,6 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Searches hold both ways round and on every circle: each way is asked by itself, so that nothing is told by the search alone. */
 class BothWaysTest {
     private static final String PIVOT = "rear.lateralLocator.height";
+    private static final String SPRING = "front.spring.rate";
     private static final double PACE = 0.5;
     private static final Unit DEG_PER_G = Unit.of("deg/g");
 
@@ -69,8 +70,12 @@ class BothWaysTest {
 
     /** One way round by itself. */
     private static Answers turned(Entries car, double pivot, Direction direction, double radius) {
+        return turned(car, PIVOT, pivot, direction, radius);
+    }
+
+    private static Answers turned(Entries car, String path, double value, Direction direction, double radius) {
         return trial(Ways.of(direction), radius)
-                .ask(Catalogue.build(Catalogue.with(car, PIVOT, pivot)).value().orElseThrow());
+                .ask(Catalogue.build(Catalogue.with(car, path, value)).value().orElseThrow());
     }
 
     private static double figure(Judged judged, Entries car, double pivot, Direction direction) {
@@ -248,7 +253,57 @@ class BothWaysTest {
     }
 
     private static boolean isFrontFirst(Entries car, double pivot) {
-        return turned(car, pivot, Direction.LEFT, 40).frontFirst()
-                && turned(car, pivot, Direction.RIGHT, 40).frontFirst();
+        return isFrontFirst(car, PIVOT, pivot);
+    }
+
+    private static boolean isFrontFirst(Entries car, String path, double value) {
+        return turned(car, path, value, Direction.LEFT, 40).frontFirst()
+                && turned(car, path, value, Direction.RIGHT, 40).frontFirst();
+    }
+
+    /** The same edge from below: what stiffens the front in roll makes it go first from there on up. */
+    @Test
+    void fromAnEdgeUpwardTheFrontGoesFirstAndTheValueStandsAboveIt() {
+        int seen = 0;
+        for (long seed = 1; seed <= 40 && seen < 2; seed++) {
+            Entries car = Catalogue.with(car(seed), SPRING, 20_000);
+            if (!isFrontFirst(car, SPRING, 20_000) && isFrontFirst(car, SPRING, 120_000)) {
+                Finding.One found = (Finding.One) OneChange.find(
+                        car,
+                        Span.of(car, SPRING, 20_000, 120_000),
+                        Aim.frontFirst(),
+                        List.of(),
+                        OptionalDouble.empty(),
+                        trial(Ways.BOTH),
+                        Progress.NONE);
+                assertThat(found.met()).isTrue();
+                assertThat(isFrontFirst(car, SPRING, found.value())).isTrue();
+                assertThat(isFrontFirst(car, SPRING, found.value() - 100)).isFalse();
+                seen++;
+            }
+        }
+        assertThat(seen).isPositive();
+    }
+
+    /** To the right a car slips the other way: its reach is told with the sign of the first way, at the ends of it as well. */
+    @Test
+    void sideslipHasTheSignOfTheFirstWayRoundInEveryBend() {
+        Entries car = car(1);
+        Judged limit = judged(Criterion.LIMIT);
+        Finding.Reach reach = find(car, new Aim(limit, Aim.Sense.AT_LEAST, 0)).reach();
+        double pace = (reach.lowest() + reach.highest()) / 2;
+        Judged sideslip = judged(Criterion.SIDESLIP, pace / Trials.G);
+        Trial fast = new Trial(List.of(pace), List.of(40.0), Ways.BOTH);
+        Finding.One found = find(car, new Aim(sideslip, Aim.Sense.AT_MOST, 1), List.of(), fast);
+        Finding.InBend right = found.allRound().bends().get(1);
+        assertThat(right.direction()).isEqualTo(Direction.RIGHT);
+        for (Finding.Point point : right.curve()) {
+            Answers alone = new Trial(List.of(pace), List.of(40.0), Ways.RIGHT)
+                    .ask(Catalogue.build(Catalogue.with(car, PIVOT, point.at()))
+                            .value()
+                            .orElseThrow());
+            assertThat(point.figure()).isCloseTo(-sideslip.si(alone).orElseThrow(), within(1e-9));
+        }
+        assertThat(right.curve().get(0).at()).isGreaterThan(0.2);
     }
 }

@@ -151,22 +151,45 @@ class ComparisonOfFewTest {
         }
     }
 
-    /** Hundreds of newtons on a wheel are not more than a whole degree per g: each figure counts in what is noticeable of it. */
+    private static List<String> kept(List<Judged> figures, Map<String, Double> times) {
+        Entries other = CAR;
+        for (Map.Entry<String, Double> one : times.entrySet()) {
+            other = Catalogue.with(other, one.getKey(), one.getValue() * number(one.getKey()));
+        }
+        Comparison few = Comparison.ofFew(CAR, other, TRIAL, figures, Progress.NONE);
+        assertThat(few.changes()).hasSize(Comparison.FEW);
+        return few.changes().subList(0, Comparison.FEW - 1).stream()
+                .map(Change::path)
+                .toList();
+    }
+
+    /** Some newtons on a wheel are not more than two tenths of a degree per g: each figure counts in what is noticeable of it. */
     @Test
-    void aPressureThatMovesNoLoadIsKeptForTheBalanceThatItMoves() {
+    void aPressureThatMovesTheLoadLeastIsKeptForTheBalanceThatItMovesMost() {
         Judged load = judged(Criterion.INSIDE_REAR_LOAD, 0.5);
-        Entries other = with(
-                CAR,
-                Map.of(
-                        "front.tyre.pressure", 300_000.0,
-                        "rear.lateralLocator.height", 0.256,
-                        "mass", 1_102.0,
-                        "front.track", 1.421,
-                        "rear.track", 1.401));
-        Comparison few = Comparison.ofFew(CAR, other, TRIAL, List.of(UNDERSTEER, load), Progress.NONE);
-        assertThat(few.changes().subList(0, Comparison.FEW - 1))
-                .extracting(Change::path)
-                .contains("front.tyre.pressure");
+        Map<String, Double> changes = Map.of(
+                "front.tyre.pressure", 1.02,
+                "front.spring.rate", 1.02,
+                "rear.lateralLocator.height", 1.01,
+                "front.track", 1.005,
+                "rear.track", 1.003,
+                "rear.spring.rate", 1.01);
+        assertThat(kept(List.of(UNDERSTEER, load), changes)).contains("front.tyre.pressure");
+        assertThat(kept(List.of(load), changes)).doesNotContain("front.tyre.pressure");
+    }
+
+    /** All push the same way: the one that pushes most is kept, though with it the car comes nearest to the other one. */
+    @Test
+    void whatMovesTheFigureMostIsKeptWhereAllMoveItTheSameWay() {
+        Map<String, Double> changes = Map.of(
+                "mass", 1.05,
+                "front.spring.rate", 1.02,
+                "rear.track", 1.02,
+                "front.unsprungMass", 1.1,
+                "rear.tyre.pressure", 1.01,
+                "front.tyre.verticalRate", 1.02);
+        assertThat(at(UNDERSTEER, CAR)).isPositive();
+        assertThat(kept(List.of(UNDERSTEER), changes)).contains("mass");
     }
 
     @Test

@@ -145,13 +145,18 @@ class OneChangeTest {
         assertThat(found.slope()).isCloseTo(slope, within(0.02 * Math.abs(slope)));
     }
 
-    /** A slope of a change that is counted in ten thousands, by a difference of this test's own. */
+    /** Slopes of a change that is counted in ten thousands and of one in hundred thousands, by a difference of this test's own. */
     @Test
-    void theSlopeOverTheRangeOfABarIsThatOfTheFigureThere() {
-        double place = 140 * BAR_UNIT;
-        Finding.One found = find(bar(), new Aim(ROLL, Aim.Sense.EXACTLY, figure(ROLL, bar(), place)));
-        double h = 0.5 * BAR_UNIT;
-        double slope = (figure(ROLL, bar(), place + h) - figure(ROLL, bar(), place - h)) / (2 * h);
+    void theSlopeOverTheRangeOfABarOrAPressureIsThatOfTheFigureThere() {
+        slopeIsThatOf(bar(), ROLL, 140 * BAR_UNIT, 0.5 * BAR_UNIT);
+        Span pressure = Span.of(car(), "front.tyre.pressure", 150_000, 250_000);
+        slopeIsThatOf(pressure, UNDERSTEER, 230_000, 1_000);
+    }
+
+    private static void slopeIsThatOf(Span span, Judged judged, double place, double h) {
+        Finding.One found = find(span, new Aim(judged, Aim.Sense.EXACTLY, figure(judged, span, place)));
+        double slope = (figure(judged, span, place + h) - figure(judged, span, place - h)) / (2 * h);
+        assertThat(found.value()).isCloseTo(place, within(1e-6 * place));
         assertThat(found.slope()).isCloseTo(slope, within(1e-3 * Math.abs(slope)));
     }
 

@@ -12,6 +12,7 @@ import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.answers.Trials;
+import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.CatalogueTest;
 import evenhand.catalogue.Entries;
 import java.util.ArrayList;
@@ -31,6 +32,12 @@ class SeveralChangesTest {
             Span.of(CAR, "rear.spring.rate", 20_000, 40_000));
     private static final List<OptionalDouble> FREE =
             List.of(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    private static final Aim LESS_UNDERSTEER = new Aim(
+            UNDERSTEER,
+            Aim.Sense.EXACTLY,
+            now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+    /** Several tests look at what this one search finds. */
+    private static final Finding.Several FREELY = find(LESS_UNDERSTEER, List.of(), FREE);
 
     private static Finding.Several find(Aim aim, List<Aim> keeps, List<OptionalDouble> steps) {
         return (Finding.Several) SeveralChanges.find(CAR, SPANS, aim, keeps, steps, TRIAL, Progress.NONE);
@@ -98,29 +105,24 @@ class SeveralChangesTest {
 
     @Test
     void aGridFindsNoSmallerChangesThatMeetTheAim() {
-        Aim aim = new Aim(
-                UNDERSTEER,
-                Aim.Sense.EXACTLY,
-                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
-        Finding.Several found = find(aim, List.of(), FREE);
+        Aim aim = LESS_UNDERSTEER;
+        Finding.Several found = FREELY;
         assertThat(found.met()).isTrue();
         assertThat(found.achieved())
                 .isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
+        assertThat(found.notes()).isEmpty();
         assertThat(size(found)).isLessThanOrEqualTo(leastOfGrid(aim, List.of(), 12) * (1 + 1e-3) + 1e-9);
     }
 
     @Test
     void aGridFindsNoSmallerChangesThatKeepToo() {
-        Aim aim = new Aim(
-                UNDERSTEER,
-                Aim.Sense.EXACTLY,
-                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim aim = LESS_UNDERSTEER;
         Aim keep = new Aim(ROLL, Aim.Sense.AT_MOST, now(ROLL));
         Finding.Several found = find(aim, List.of(keep), FREE);
         assertThat(found.met()).isTrue();
         assertThat(found.kept()).hasSize(1).allMatch(Finding.Kept::ok);
         assertThat(size(found)).isLessThanOrEqualTo(leastOfGrid(aim, List.of(keep), 12) * (1 + 1e-3) + 1e-9);
-        assertThat(size(found)).isGreaterThanOrEqualTo(size(find(aim, List.of(), FREE)) - 1e-9);
+        assertThat(size(found)).isGreaterThanOrEqualTo(size(FREELY) - 1e-9);
     }
 
     @Test
@@ -177,10 +179,7 @@ class SeveralChangesTest {
 
     @Test
     void stepsThatCanBeBuiltAreWholeMultiplesAndTheRestIsSolvedAgain() {
-        Aim aim = new Aim(
-                UNDERSTEER,
-                Aim.Sense.EXACTLY,
-                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
+        Aim aim = LESS_UNDERSTEER;
         List<OptionalDouble> steps = List.of(OptionalDouble.of(0.01), OptionalDouble.empty(), OptionalDouble.of(1000));
         Finding.Several found = find(aim, List.of(), steps);
         assertThat(found.met()).isTrue();
@@ -191,7 +190,7 @@ class SeveralChangesTest {
         assertThat(found.achieved())
                 .isCloseTo(aim.value(), within(1e-6 * UNDERSTEER.criterion().noticeable()));
         assertThat(found.unrounded()).isPresent();
-        assertThat(size(found)).isLessThan(size(find(aim, List.of(), FREE)) + 0.05);
+        assertThat(size(found)).isLessThan(size(FREELY) + 0.05);
     }
 
     @Test
@@ -233,10 +232,170 @@ class SeveralChangesTest {
 
     @Test
     void theSameSearchFindsTheSame() {
-        Aim aim = new Aim(
-                UNDERSTEER,
-                Aim.Sense.EXACTLY,
-                now(UNDERSTEER) - UNDERSTEER.criterion().noticeable() * 2);
-        assertThat(find(aim, List.of(), FREE)).isEqualTo(find(aim, List.of(), FREE));
+        assertThat(find(LESS_UNDERSTEER, List.of(), FREE)).isEqualTo(FREELY);
+    }
+
+    private static Finding.Several find(List<Span> spans, Aim aim, List<OptionalDouble> steps, Trial trial) {
+        return (Finding.Several) SeveralChanges.find(CAR, spans, aim, List.of(), steps, trial, Progress.NONE);
+    }
+
+    private static Finding.Several find(List<Span> spans, Aim aim, Trial trial) {
+        return find(
+                spans, aim, spans.stream().map(span -> OptionalDouble.empty()).toList(), trial);
+    }
+
+    private static Answers at(List<Span> spans, Trial trial, double... values) {
+        return new Variation(CAR, spans, trial, Progress.NONE).at(values).orElseThrow();
+    }
+
+    /** Wide tracks and a low centre of gravity reach the highest limit: a pace just below it is reached at that corner alone. */
+    @Test
+    void aPaceThatIsReachedAtACornerOfTheRangesAloneIsReached() {
+        List<Span> spans = List.of(
+                Span.of(CAR, "front.track", 1.3, 1.5),
+                Span.of(CAR, "cgHeight", 0.45, 0.55),
+                Span.of(CAR, "rear.track", 1.3, 1.5));
+        Judged limit = judged(Criterion.LIMIT);
+        double corner = limit.si(at(spans, TRIAL, 1.5, 0.45, 1.5)).orElseThrow();
+        double beside = Math.max(
+                limit.si(at(spans, TRIAL, 1.499, 0.45, 1.5)).orElseThrow(),
+                limit.si(at(spans, TRIAL, 1.5, 0.45, 1.499)).orElseThrow());
+        double pace = (corner + beside) / 2 / Trials.G;
+        Judged rare = judged(Criterion.ROLL_GRADIENT, pace);
+        Finding.Several found = find(spans, aim(rare, Aim.Sense.AT_MOST, 1e3), Trials.at(pace));
+        assertThat(found.met()).isTrue();
+        assertThat(found.values().get(0)).isBetween(1.499, 1.5);
+        assertThat(found.values().get(1)).isBetween(0.45, 0.451);
+        assertThat(found.values().get(2)).isBetween(1.499, 1.5);
+        assertThat(found.notes()).contains(Finding.Note.END_OF_RANGE);
+    }
+
+    /** Grip moves the limit and hardly the lean: where a wet car does not get there, its lean is no better than any seen. */
+    @Test
+    void aFigureThatHardlyMovesAndThatPartOfTheRangesLacksIsFlat() {
+        List<Span> grip =
+                List.of(Span.of(CAR, "front.tyre.friction", 0.9, 0.92), Span.of(CAR, "rear.tyre.friction", 0.9, 0.92));
+        Judged lean = judged(Criterion.LEAN, 0.778);
+        Trial trial = Trials.at(0.778);
+        double here = lean.si(at(grip, trial, 0.92, 0.92)).orElseThrow();
+        Finding.Several found = find(grip, new Aim(lean, Aim.Sense.AT_MOST, 2 * here), trial);
+        assertThat(found.met()).isTrue();
+        double noticeable = lean.criterion().noticeable();
+        assertThat(found.reach().lowest()).isBetween(here - 0.1 * noticeable, here);
+        assertThat(found.reach().highest()).isBetween(here, here + 0.1 * noticeable);
+        assertThat(found.notes()).containsExactly(Finding.Note.FLAT);
+    }
+
+    /** A tall car whose inner front spring goes loose at some 89.5 N/mm: from there on it steers otherwise. */
+    @Test
+    void rightBesideWhereASpringGoesLooseTheUndersteerHasAKink() {
+        Entries tall = Catalogue.with(CAR, "cgHeight", 0.7);
+        tall = Catalogue.with(tall, "front.spring.rate", 50_000);
+        tall = Catalogue.with(tall, "rear.spring.rate", 50_000);
+        List<Span> spans =
+                List.of(Span.of(tall, "front.spring.rate", 40_000, 160_000), Span.of(tall, "rear.track", 1.39, 1.41));
+        Trial trial = Trials.at(0.7);
+        Judged understeer = judged(Criterion.UNDERSTEER, 0.7);
+        Variation variation = new Variation(tall, spans, trial, Progress.NONE);
+        double there = understeer.si(variation.at(89_000, 1.4).orElseThrow()).orElseThrow();
+        Finding.Several found = (Finding.Several) SeveralChanges.find(
+                tall,
+                spans,
+                new Aim(understeer, Aim.Sense.EXACTLY, there),
+                List.of(),
+                FREE.subList(0, 2),
+                trial,
+                Progress.NONE);
+        assertThat(found.met()).isTrue();
+        assertThat(found.values().get(0)).isCloseTo(89_000, within(50.0));
+        assertThat(found.notes()).containsExactly(Finding.Note.KINK);
+    }
+
+    /** Of five stepped changes each goes to one of the two steps next to its place: here the present car, which does already. */
+    @Test
+    void ofManySteppedChangesEachGoesToAStepNextToItsPlace() {
+        List<Span> spans = List.of(
+                Span.of(CAR, "rear.lateralLocator.height", 0.2, 0.34),
+                Span.of(CAR, "front.spring.rate", 40_000, 90_000),
+                Span.of(CAR, "rear.spring.rate", 20_000, 40_000),
+                Span.of(CAR, "front.tyre.pressure", 180_000, 240_000),
+                Span.of(CAR, "rear.tyre.pressure", 180_000, 240_000));
+        List<Double> present = List.of(0.255, 60_000.0, 28_000.0, 200_000.0, 200_000.0);
+        // Each present value lies three tenths of a step above a whole one.
+        List<OptionalDouble> steps = new ArrayList<>();
+        List<Integer> counts = List.of(20, 24, 18, 30, 40);
+        for (int k = 0; k < spans.size(); k++) {
+            steps.add(OptionalDouble.of(present.get(k) / (counts.get(k) + 0.3)));
+        }
+        Finding.Several found = find(spans, new Aim(ROLL, Aim.Sense.AT_MOST, 1.02 * now(ROLL)), steps, TRIAL);
+        assertThat(found.met()).isTrue();
+        for (int k = 0; k < spans.size(); k++) {
+            double step = steps.get(k).getAsDouble();
+            assertThat(found.unrounded().orElseThrow().get(k)).isCloseTo(present.get(k), within(1e-9 * present.get(k)));
+            assertThat(found.values().get(k) / step).as(spans.get(k).path()).isCloseTo(counts.get(k), within(1e-6));
+        }
+    }
+
+    /** Raised and sprung stiffly behind, the tail goes first. The range of the pivot begins above where it is. */
+    private static final List<Span> TO_THE_TAIL = List.of(
+            Span.of(CAR, "rear.lateralLocator.height", 0.28, 0.4), Span.of(CAR, "rear.spring.rate", 20_000, 80_000));
+
+    private static final double[] PRESENT = {0.28, 28_000};
+
+    private static boolean isFrontFirst(double... values) {
+        return at(TO_THE_TAIL, TRIAL, values).frontFirst();
+    }
+
+    private static Finding.Several tailFirst(OptionalDouble... steps) {
+        Judged near = judged(Criterion.NEAR_UNDERSTEER);
+        Aim tail = new Aim(near, Aim.Sense.AT_MOST, 40 * near.criterion().noticeable());
+        return find(TO_THE_TAIL, tail, List.of(steps), TRIAL);
+    }
+
+    @Test
+    void theLastCarOfWhichTheFrontGoesFirstLiesOnTheStraightWayFromThePresentOne() {
+        Finding.Several found = tailFirst(OptionalDouble.empty(), OptionalDouble.empty());
+        assertThat(isFrontFirst(PRESENT)).isTrue();
+        assertThat(isFrontFirst(found.values().get(0), found.values().get(1))).isFalse();
+        List<Double> last = found.allRound().frontFirst().orElseThrow().values();
+        double[] parts = new double[2];
+        double[] further = new double[2];
+        for (int k = 0; k < 2; k++) {
+            double way = found.values().get(k) - PRESENT[k];
+            assertThat(way).isPositive();
+            parts[k] = (last.get(k) - PRESENT[k]) / way;
+            further[k] = last.get(k) + 1e-6 * way;
+        }
+        assertThat(parts[0]).isBetween(0.05, 0.95);
+        assertThat(parts[1]).isCloseTo(parts[0], within(1e-9));
+        assertThat(isFrontFirst(last.get(0), last.get(1))).isTrue();
+        assertThat(isFrontFirst(further)).isFalse();
+        assertThat(found.allRound().frontFirst().get().answers().frontFirst()).isTrue();
+    }
+
+    @Test
+    void inStepsThatCarIsAtTheLastWholeOnesBeforeIt() {
+        List<Double> steps = List.of(0.004, 1_500.0);
+        Finding.Several found = tailFirst(OptionalDouble.of(0.004), OptionalDouble.of(1_500));
+        List<Double> last = found.allRound().frontFirst().orElseThrow().values();
+        // The place on the straight way, halved here.
+        double inside = 0;
+        double outside = 1;
+        for (int i = 0; i < 30; i++) {
+            double middle = (inside + outside) / 2;
+            if (isFrontFirst(on(found, middle, 0), on(found, middle, 1))) {
+                inside = middle;
+            } else {
+                outside = middle;
+            }
+        }
+        for (int k = 0; k < 2; k++) {
+            double step = steps.get(k);
+            assertThat(last.get(k)).isCloseTo(step * Math.floor(on(found, inside, k) / step), within(1e-9 * step));
+        }
+    }
+
+    private static double on(Finding.Several found, double part, int k) {
+        return PRESENT[k] + part * (found.values().get(k) - PRESENT[k]);
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenhand.answers.Aim;
+import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Impatient;
 import evenhand.answers.Judged;
@@ -20,6 +21,9 @@ import evenhand.catalogue.Entries;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.turn.Direction;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -422,5 +426,50 @@ class DoubtTest {
         assertThat(one.nominal().orElseThrow()).isCloseTo(other.nominal().orElseThrow(), within(rounding));
         assertThat(one.low()).isCloseTo(other.low(), within(rounding));
         assertThat(one.high()).isCloseTo(other.high(), within(rounding));
+    }
+
+    /**
+     * What moves the figures most is drawn first, where the points are even together: the samples by an order of this test's own,
+     * each asked by itself.
+     */
+    @Test
+    void whatMovesTheFiguresMostIsDrawnFirst() {
+        Entries car = with(CAR, "rear.lateralLocator.height", "255 mm ± 60 mm");
+        car = with(car, "rear.spring.rate", "28 N/mm ± 30 %");
+        int samples = 3;
+        long seed = 5;
+        Doubt.Left left = Doubt.of(List.of(car), question(TRIAL, samples, seed, Tolerance.Unsaid.EXACT))
+                .cars()
+                .get(0);
+        List<Judged> figures = left.spreads().stream().map(Spread::judged).toList();
+        Map<String, Double> moves = new HashMap<>();
+        List<Tolerance> order = new ArrayList<>(Tolerance.withRide(List.of(car), Tolerance.Unsaid.EXACT));
+        assertThat(order).hasSizeGreaterThan(NormalPoints.TOGETHER);
+        Answers given = TRIAL.ask(Catalogue.build(car).value().orElseThrow());
+        for (Tolerance one : order) {
+            Answers off = TRIAL.ask(Catalogue.build(
+                            car, n -> n.si() + (n.path().equals(one.path()) ? one.halfWidth() / 2 : 0))
+                    .value()
+                    .orElseThrow());
+            double most = 0;
+            for (Judged judged : figures) {
+                double move = judged.si(off).orElseThrow() - judged.si(given).orElseThrow();
+                most = Math.max(most, Math.abs(move) / judged.criterion().noticeable());
+            }
+            moves.put(one.path(), most);
+        }
+        order.sort(
+                Comparator.comparing((Tolerance one) -> moves.get(one.path())).reversed());
+        Draw draw = new Draw(order, samples, seed, Tolerance.Unsaid.EXACT);
+        for (Judged judged : figures) {
+            double[] drawn = new double[samples];
+            for (int i = 0; i < samples; i++) {
+                drawn[i] = figure(car, judged, TRIAL, draw.deviation(i));
+            }
+            Arrays.sort(drawn);
+            assertThat(of(left, judged).median())
+                    .as(judged.criterion().name())
+                    .isCloseTo(drawn[1], within(1e-6 * judged.criterion().noticeable()));
+        }
     }
 }

@@ -31,7 +31,7 @@ class SteadyTurnTest {
     @Test
     void everyRowOfEveryRandomCarHoldsItsSevenBalances() {
         TreeMap<String, Integer> outcomes = new TreeMap<>();
-        int cars = 2_000;
+        int cars = 1_500;
         for (long seed = 0; seed < cars; seed++) {
             Car car = RoadCars.any(seed).settled();
             TurnAnswer answer = ask(car, Direction.LEFT);
@@ -208,7 +208,7 @@ class SteadyTurnTest {
     }
 
     private static double share(Car car) {
-        TurnAnswer.Turns turns = (TurnAnswer.Turns) SteadyTurn.answer(car, List.of(0.4 * G), RADIUS, Direction.LEFT);
+        PacesAnswer.Paces turns = (PacesAnswer.Paces) SteadyTurn.atPaces(car, List.of(0.4 * G), RADIUS, Direction.LEFT);
         return ((PaceAnswer.InBalance) turns.paces().get(0)).row().frontLoadTransferShare();
     }
 

@@ -3,6 +3,7 @@ package evenhand.terminal.compare;
 import evenhand.answers.Answers;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
+import evenhand.choice.AskedOnce;
 import evenhand.choice.Comparison;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -124,11 +125,11 @@ public final class CompareCommand implements Asked {
         int done = 0;
         for (double radius : trial.radii()) {
             Trial circle = trial.onCircle(radius);
-            Answers baseAnswers = circle.ask(base.car());
+            AskedOnce asked = new AskedOnce(circle);
             List<EachWay<CompareReply.Answered>> setups = new ArrayList<>();
             for (Setup other : others) {
                 Progress own = progress.part(done * each, (done + 1) * each);
-                setups.add(against(base, baseAnswers, other, circle, own));
+                setups.add(against(base, other, circle, asked, own));
                 done++;
             }
             circles.add(new EachWay.Circle<>(radius, setups));
@@ -138,8 +139,9 @@ public final class CompareCommand implements Asked {
 
     /** One set-up against the base on one circle. */
     private static EachWay<CompareReply.Answered> against(
-            Setup base, Answers baseAnswers, Setup other, Trial circle, Progress progress) {
-        Answers answers = circle.ask(other.car());
+            Setup base, Setup other, Trial circle, AskedOnce asked, Progress progress) {
+        Answers baseAnswers = asked.of(base.entries()).orElseThrow();
+        Answers answers = asked.of(other.entries()).orElseThrow();
         List<Direction> directions = circle.ways().directions();
         List<EachWay.Way<CompareReply.Answered>> ways = new ArrayList<>();
         List<Comparison> comparisons = List.of();
@@ -153,7 +155,7 @@ public final class CompareCommand implements Asked {
                 ways.add(EachWay.Way.none(directions.get(i), SetupAnswer.NoAnswer.of(none)));
             } else {
                 comparisons = comparisons.isEmpty()
-                        ? Comparison.each(base.entries(), other.entries(), circle, progress)
+                        ? Comparison.each(base.entries(), other.entries(), asked, progress)
                         : comparisons;
                 ways.add(EachWay.Way.of(
                         directions.get(i),

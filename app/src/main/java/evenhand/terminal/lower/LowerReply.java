@@ -48,7 +48,8 @@ record LowerReply(
             .figures(LoweringFigures.LEVER)
             .figures(LoweringFigures.CAMBER)
             .figures(LoweringFigures.FREQUENCIES)
-            .figure(LoweringFigures.NEAR_UNDERSTEER);
+            .figure(LoweringFigures.NEAR_UNDERSTEER)
+            .figures(LoweringFigures.LINKS);
 
     /** One height. The understeer stands in the order of the paces; those beyond the limit are named beside. */
     private static final Contents<Stance> ROW = Contents.of(Stance.class)

@@ -64,6 +64,12 @@ final class LowerTables {
         figures(table, LoweringFigures.ROLL_CENTRES);
         figures(table, LoweringFigures.ROLL);
         figures(table, LoweringFigures.CAMBER);
+        if (lowered.study().rows().stream()
+                .flatMap(row -> stands(row).stream())
+                .anyMatch(stands -> stands.frontLinks().isPresent() || stands.rearLinks().isPresent())) {
+            table.heading("What the links do");
+            figures(table, LoweringFigures.LINKS);
+        }
         table.heading("Balance");
         for (int i = 0; i < lowered.trial().paces().size(); i++) {
             int index = i;

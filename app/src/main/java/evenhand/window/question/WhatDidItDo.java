@@ -5,6 +5,7 @@ import evenhand.answers.Progress;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
 import evenhand.chart.TurnCharts;
+import evenhand.choice.AskedOnce;
 import evenhand.choice.Comparison;
 import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
@@ -66,6 +67,7 @@ final class WhatDidItDo implements Question {
         List<Chart> charts = new ArrayList<>();
         Table.Builder table = new Table.Builder(List.of("before", "now", "difference"));
         TurnedSetup foremost = others.contains(asked.active()) ? asked.active() : others.get(others.size() - 1);
+        AskedOnce cars = new AskedOnce(asked.work().usualTrial().firstBend());
         for (int i = 0; i < others.size(); i++) {
             TurnedSetup one = others.get(i);
             if (one.turn().isEmpty()) {
@@ -74,11 +76,12 @@ final class WhatDidItDo implements Question {
                         List.of("No answer: " + one.silence().orElse("it falls over") + ".")));
                 continue;
             }
-            Comparison comparison = Comparison.of(
-                    base.setup().entries(),
-                    one.setup().entries(),
-                    asked.work().usualTrial(),
-                    progress.part((double) i / others.size(), (i + 1.0) / others.size()));
+            Comparison comparison = Comparison.each(
+                            base.setup().entries(),
+                            one.setup().entries(),
+                            cars,
+                            progress.part((double) i / others.size(), (i + 1.0) / others.size()))
+                    .get(0);
             List<Told> told = ComparisonWords.told(comparison, asked.units());
             List<String> sentences =
                     new ArrayList<>(told.stream().map(Told::sentence).toList());

@@ -112,6 +112,8 @@ class LeverWordsTest {
                 Optional.empty(),
                 FREE,
                 FREE,
+                Optional.empty(),
+                Optional.empty(),
                 new HandSums.Found(sums),
                 List.of(),
                 new RideAnswer.NoRide("not asked"));

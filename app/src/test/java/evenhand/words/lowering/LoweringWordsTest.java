@@ -10,7 +10,9 @@ import evenhand.car.Stops;
 import evenhand.handsums.HandSums;
 import evenhand.lowering.LoweringStudy;
 import evenhand.lowering.Need;
+import evenhand.lowering.ReserveSprings;
 import evenhand.lowering.Stance;
+import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.ride.Ride;
 import evenhand.ride.RideAnswer;
@@ -26,6 +28,7 @@ import evenhand.words.Turned;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -127,6 +130,8 @@ class LoweringWordsTest {
                 Optional.empty(),
                 front,
                 rear,
+                Optional.empty(),
+                Optional.empty(),
                 new HandSums.Found(Turned.sums()),
                 List.of(new Stance.Bend(40, Direction.LEFT, turn)),
                 ride);
@@ -364,5 +369,103 @@ class LoweringWordsTest {
                         + "It would have to stand 5 mm higher for all that a road car needs.");
         assertThat(lowest(toStop, NONE, true, Optional.empty(), at(30, standing(0.02), FREE)))
                 .isEqualTo("It does not even work 30 mm down: " + fails + "Raising it alone does not mend that.");
+    }
+
+    private static Stance.Stands sprung(double mm, double front, double rear, RideAnswer ride) {
+        Stance.Stands free = touching(mm, turn(2, 2, 2));
+        ReserveSprings springs =
+                new ReserveSprings(1.2, front, rear, OptionalDouble.of(1.5), OptionalDouble.of(1.6), Optional.empty());
+        return new Stance.Stands(
+                free.lowered(),
+                free.car(),
+                Optional.of(springs),
+                free.front(),
+                free.rear(),
+                Optional.empty(),
+                Optional.empty(),
+                free.sums(),
+                free.bends(),
+                ride);
+    }
+
+    private static Optional<String> springs(Car car, OptionalDouble reserve, Optional<Stance> works, Stance... rows) {
+        LoweringStudy study = new LoweringStudy(
+                List.of(rows),
+                Need.ALL.stream()
+                        .map(need -> new LoweringStudy.Ending(need, NONE, false))
+                        .toList(),
+                works,
+                true,
+                Optional.empty(),
+                List.of());
+        return of(LoweringWords.of(study, car, reserve, Units.METRIC), "in reserve above the stops");
+    }
+
+    private static String said(double rate) {
+        return Units.METRIC.show(rate, Dimension.STIFFNESS, 1);
+    }
+
+    @Test
+    void springsThatAReserveAsksForAreToldBesideThoseThatAreFitted() {
+        double front = CAR.front().spring().rate();
+        double rear = CAR.rear().spring().rate();
+        RideAnswer none = new RideAnswer.NoRide("why");
+        OptionalDouble reserve = OptionalDouble.of(1.2);
+        String opening = "To keep 1.2 g in reserve above the stops at 30 mm down, springs: ";
+        String dampers = ". The dampers are still those of the set-up; stiffer springs want more damping.";
+        // A spring that is as stiff as the one that is fitted is that one; one that is a little stiffer is another.
+        assertThat(springs(CAR, reserve, Optional.empty(), sprung(30, front, rear, none)))
+                .contains(opening + "the front ones are stiff enough as they are, the rear ones are stiff enough as"
+                        + " they are" + dampers);
+        assertThat(springs(CAR, reserve, Optional.empty(), sprung(30, front + 1, rear, none)))
+                .contains(opening + "the front ones " + said(front + 1) + " instead of " + said(front)
+                        + ", the rear ones are stiff enough as they are" + dampers);
+        assertThat(springs(CAR, reserve, Optional.empty(), sprung(30, front, rear + 5_000, none)))
+                .contains(opening + "the front ones are stiff enough as they are, the rear ones " + said(rear + 5_000)
+                        + " instead of " + said(rear) + dampers);
+        // How hard it is then, from the static deflection of its ride.
+        double hertz = Math.sqrt(9.80665 / RIDE.front().staticDeflection()) / (2 * Math.PI);
+        assertThat(springs(CAR, reserve, Optional.empty(), sprung(30, front + 9_000, rear, RIDE))
+                        .orElseThrow())
+                .contains(said(front) + String.format(Locale.ROOT, " (%.2f Hz), the rear ones", hertz));
+        assertThat(springs(car(-1, Stops.NONE), reserve, Optional.empty(), sprung(30, front + 9_000, rear, none)))
+                .contains(opening + "the front ones, which have no bump stop to be kept off, stay, the rear ones are"
+                        + " stiff enough as they are" + dampers);
+    }
+
+    @Test
+    void springsAreToldOfTheLowestThatWorksOrElseOfTheLowestThatHasAny() {
+        double front = CAR.front().spring().rate();
+        double rear = CAR.rear().spring().rate();
+        Stance.Stands high = sprung(0, front + 1_000, rear, RIDE);
+        Stance.Stands low = sprung(20, front + 8_000, rear, RIDE);
+        Stance.Stands works = sprung(12, front + 4_000, rear, RIDE);
+        Stance.Stands without = touching(40, turn(2, 2, 2));
+        OptionalDouble reserve = OptionalDouble.of(1);
+        String opening = "To keep 1 g in reserve above the stops ";
+        assertThat(springs(CAR, reserve, Optional.of(works), high, low).orElseThrow())
+                .startsWith(opening + "at 12 mm down, springs: the front ones " + said(front + 4_000));
+        assertThat(springs(CAR, reserve, Optional.empty(), high, low, without).orElseThrow())
+                .startsWith(opening + "at 20 mm down, springs: the front ones " + said(front + 8_000));
+        assertThat(springs(CAR, reserve, Optional.of(without), high, low, without)
+                        .orElseThrow())
+                .startsWith(opening + "at 20 mm down, ");
+        assertThat(springs(CAR, reserve, Optional.of(high), high, low).orElseThrow())
+                .startsWith(opening + "as it stands, springs: the front ones " + said(front + 1_000));
+        assertThat(springs(CAR, reserve, Optional.empty(), without)).isEmpty();
+        assertThat(springs(CAR, NONE, Optional.of(works), high, low)).isEmpty();
+    }
+
+    /** A car on stiffer springs says so of its lean; one that kept its springs does not. */
+    @Test
+    void theLeanOfACarOnStifferSpringsIsToldAsThat() {
+        double front = CAR.front().spring().rate();
+        double rear = CAR.rear().spring().rate();
+        assertThat(of(said(sprung(0, front, rear, RIDE), sprung(20, front, rear + 1, RIDE)), "On its stiffer springs"))
+                .isPresent();
+        assertThat(of(said(sprung(0, front, rear, RIDE), sprung(20, front + 1, rear, RIDE)), "On its stiffer springs"))
+                .isPresent();
+        assertThat(of(said(sprung(0, front, rear, RIDE), sprung(20, front, rear, RIDE)), "On its stiffer springs"))
+                .isEmpty();
     }
 }

@@ -2,6 +2,7 @@ package evenhand.words.lowering;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.advice.Refused;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.answers.Ways;
@@ -68,5 +69,45 @@ class LowestWordsTest {
                         Units.METRIC))
                 .matches(
                         "The lowest that works is 5\\d(\\.\\d)? mm down\\. Any lower, and the tail leads at the limit\\.");
+    }
+
+    private static Need need(String key) {
+        return Need.ALL.stream()
+                .filter(need -> need.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String missed(Need need, OptionalDouble value, Units units) {
+        return LowestWords.missed(new Refused.Missed(need, value), units);
+    }
+
+    @Test
+    void whatACarWouldNotHaveIsSaidWithWhatIsWanted() {
+        assertThat(missed(need("frontBumpTravelToStop"), OptionalDouble.of(0.018), Units.METRIC))
+                .isEqualTo("the front bump travel to the stop would be 18 mm, and at least 25 mm is wanted");
+        assertThat(missed(need("frontBumpTravelToStop"), OptionalDouble.of(0.018), Units.IMPERIAL))
+                .isEqualTo("the front bump travel to the stop would be 0.71 in, and at least 0.98 in is wanted");
+        assertThat(missed(need("rearFrequency"), OptionalDouble.of(2.31), Units.METRIC))
+                .isEqualTo("the rear frequency on its springs would be 2.31 Hz, and at most 2.20 Hz is wanted");
+        assertThat(missed(Need.FRONT_FIRST, OptionalDouble.empty(), Units.METRIC))
+                .isEqualTo("the tail would go first at the limit");
+        assertThat(missed(Need.ANSWER, OptionalDouble.empty(), Units.METRIC))
+                .isEqualTo("the sums cannot tell what it does");
+    }
+
+    /** Just short of its bound a value has as many more digits as tell them apart, three at the most. */
+    @Test
+    void whatWouldMissItsBoundByALittleNeverPrintsLikeIt() {
+        Need travel = need("frontBumpTravelToStop");
+        assertThat(LowestWords.missed(travel, 0.0249, Units.METRIC)).isEqualTo("24.9 mm");
+        assertThat(LowestWords.missed(travel, 0.02444, Units.METRIC)).isEqualTo("24 mm");
+        assertThat(LowestWords.missed(travel, 0.02496, Units.METRIC)).isEqualTo("24.96 mm");
+        assertThat(LowestWords.missed(travel, 0.024996, Units.METRIC)).isEqualTo("24.996 mm");
+        assertThat(LowestWords.missed(travel, 0.0249996, Units.METRIC)).isEqualTo("25.000 mm");
+        assertThat(LowestWords.missed(need("rearFrequency"), 2.204, Units.METRIC))
+                .isEqualTo("2.204 Hz");
+        assertThat(LowestWords.missed(need("rearFrequency"), 2.206, Units.METRIC))
+                .isEqualTo("2.21 Hz");
     }
 }
