@@ -76,15 +76,15 @@ public final class PlaceWords {
                                     + units.show(Math.abs(side), Dimension.LENGTH, units == Units.METRIC ? 1 : 3)
                                     + " to the " + (side < 0 ? "right" : "left"));
         } else {
-            clauses.add(wheel("left", there.left(), units));
-            clauses.add(wheel("right", there.right(), units));
+            clauses.add(wheel("left", there.left()));
+            clauses.add(wheel("right", there.right()));
         }
         String begin = where.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + where.substring(1);
         return begin + ", " + String.join(", ", clauses.subList(0, clauses.size() - 1)) + ", and "
                 + clauses.get(clauses.size() - 1) + ".";
     }
 
-    private static String wheel(String side, AxleState.WheelFigures wheel, Units units) {
+    private static String wheel(String side, AxleState.WheelFigures wheel) {
         double toe = Math.toDegrees(wheel.toe());
         return "the " + side + " wheel points " + Numbers.fixed(Math.abs(toe), 2) + " deg " + (toe < 0 ? "out" : "in")
                 + " with " + Numbers.signed(Math.toDegrees(wheel.camber()), 2) + " deg of camber";
