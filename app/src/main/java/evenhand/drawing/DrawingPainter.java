@@ -28,6 +28,11 @@ import java.util.Optional;
 
 /** Paints drawings: thin lines, the body quiet, wheels and links dark, words where nothing else stands. */
 public final class DrawingPainter {
+    /** Sizes of type per metre from which on lines of parts are as thick as they get. */
+    private static final double FULL_SIZE = 17;
+
+    private static final double THINNEST = 0.5;
+
     private final Graphics2D g;
     private final Theme theme;
     private final Scaling scaling;
@@ -157,7 +162,19 @@ public final class DrawingPainter {
                                 ? outline.style().stroke(width(1.6))
                                 : new BasicStroke((float) width(1.2)));
             case LINK -> draw(shape, theme.ink(), new BasicStroke((float) width(2)));
-            case SPRING -> draw(shape, theme.ink(), new BasicStroke((float) width(1.2)));
+            case ROD -> clear(shape, theme.ink(), asThick(2));
+            case STOPPED -> clear(shape, theme.warning(), asThick(3));
+            case PART -> draw(shape, theme.mixed(theme.ink(), 0.5), new BasicStroke((float) asThick(2.6)));
+            case PIVOT -> fill(shape, theme.ink());
+            case JOINT -> {
+                fill(shape, theme.background());
+                draw(shape, theme.ink(), new BasicStroke((float) asThick(1.2)));
+            }
+            case WHEEL -> {
+                fill(shape, theme.mixed(theme.ink(), 0.1));
+                draw(shape, theme.mixed(theme.ink(), 0.5), new BasicStroke((float) width(1.2)));
+            }
+            case SPRING -> draw(shape, theme.ink(), new BasicStroke((float) asThick(1.2)));
             case AXIS ->
                 draw(
                         shape,
@@ -174,6 +191,18 @@ public final class DrawingPainter {
         if (ink != Ink.GROUND && ink != Ink.TRACK) {
             avoid(shape);
         }
+    }
+
+    /** The width of a part's line, thinner where the whole car is small. */
+    private double asThick(double width) {
+        double full = width(width);
+        return full * Math.max(THINNEST, Math.min(1, scaling.scale() / theme.size() / FULL_SIZE));
+    }
+
+    /** A line with a rim of the ground, so that it is seen on what is dark. */
+    private void clear(Shape shape, Color colour, double width) {
+        draw(shape, theme.background(), new BasicStroke((float) (2.2 * width)));
+        draw(shape, colour, new BasicStroke((float) width));
     }
 
     private void fill(Shape shape, Color colour) {

@@ -21,6 +21,18 @@ public sealed interface Item permits Item.Outline, Item.Mark, Item.Words {
         TYRE,
         RIM,
         LINK,
+        /** A link that is drawn where it is, clear of what it passes. */
+        ROD,
+        /** What such a link is at its limit with. */
+        STOPPED,
+        /** What goes with the wheel or the axle. */
+        PART,
+        /** A joint on the body. */
+        PIVOT,
+        /** A joint elsewhere. */
+        JOINT,
+        /** A wheel that hides nothing. */
+        WHEEL,
         SPRING,
         /** Broken line in the set-up's colour. */
         AXIS,

@@ -7,6 +7,8 @@ import evenhand.car.LateralLocator;
 import evenhand.car.LateralLocator.CarriedBy;
 import evenhand.car.Side;
 import evenhand.car.Spring;
+import evenhand.car.links.LinkedLiveAxle;
+import evenhand.car.links.Locator;
 import evenhand.catalogue.Adjustable;
 import evenhand.drawing.Item.Ink;
 import evenhand.drawing.Item.Mark;
@@ -14,6 +16,8 @@ import evenhand.drawing.Item.Outline;
 import evenhand.drawing.Item.Sign;
 import evenhand.drawing.Item.Tone;
 import evenhand.drawing.Item.Words;
+import evenhand.linkage.AxleLines;
+import evenhand.linkage.Place;
 import evenhand.look.SetupStyle;
 import evenhand.suspension.AxleSuspension;
 import evenhand.turn.Wheel;
@@ -25,6 +29,8 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * An axle seen from behind, x to the right: wheels, springs with their arm, what locates the axle, roll centre and centre of
@@ -50,6 +56,7 @@ public final class RearView {
     private final List<Item> items = new ArrayList<>();
     private final AffineTransform body;
     private final AffineTransform unsprung;
+    private final Optional<Stance.Links> links;
 
     private RearView(Stance stance, End end, Detail detail, boolean alone) {
         this.stance = stance;
@@ -65,6 +72,7 @@ public final class RearView {
         double mean = (stance.rise(left) + stance.rise(left.mirrored())) / 2;
         unsprung = AffineTransform.getTranslateInstance(0, mean);
         unsprung.rotate(-tilt, 0, axle.tyre().loadedRadius());
+        links = alone ? stance.links(end) : Optional.empty();
     }
 
     private static Wheel left(End end) {
@@ -130,14 +138,52 @@ public final class RearView {
                 travel(wheel);
                 weight(wheel);
             }
+            if (links.isPresent()) {
+                items.addAll(DrawnLinks.of(links.get().lines(), this::seen, Set.of()));
+            }
             if (axle instanceof Axle.Live live) {
                 axleTube();
-                locator(live.lateralLocator());
+                if (links.isEmpty() || !isLocatedByPoints()) {
+                    locator(live.lateralLocator());
+                }
             }
-            springs();
+            if (links.isEmpty() || !hasSpringsByPoints()) {
+                springs();
+            }
             dimensions();
         }
         marks();
+    }
+
+    /** A place of the links: it goes with the body, which has come down since they were measured, heaves and leans. */
+    private Point2D seen(Place place) {
+        double down = links.orElseThrow().down();
+        return body.transform(new Point2D.Double(-place.y(), place.z() - down), null);
+    }
+
+    private boolean isLocatedByPoints() {
+        return axle.links()
+                .map(points -> points instanceof LinkedLiveAxle live
+                        && !(live.locator().orElse(null) instanceof Locator.Ideal))
+                .orElse(false);
+    }
+
+    private boolean hasSpringsByPoints() {
+        return axle.links().map(points -> points.mounts().spring().isPresent()).orElse(false)
+                || axle.links()
+                        .map(points -> points instanceof LinkedLiveAxle live
+                                && live.links().leaf().isPresent())
+                        .orElse(false);
+    }
+
+    /** Where a wheel's middle is across: as the turn knows it, or where its links hold it. */
+    private double across(Wheel wheel, Stance.Posture posture) {
+        return links.map(known -> seen(known.lines()
+                                .wheels()
+                                .get(wheel.side().index())
+                                .centre())
+                        .getX())
+                .orElse(-posture.y());
     }
 
     private void tyre(Wheel wheel) {
@@ -145,7 +191,7 @@ public final class RearView {
         double width = stance.tyreWidth(end);
         double up = stance.freeRadius(end);
         double down = axle.tyre().loadedRadius();
-        double x = -posture.y();
+        double x = across(wheel, posture);
         double squeezed = Math.max(0.8 * down, Math.min(up, posture.load() > 0 ? posture.height() : up));
         AffineTransform place = AffineTransform.getTranslateInstance(x, posture.height());
         place.shear(posture.lean(), 0);
@@ -221,7 +267,9 @@ public final class RearView {
         double z = axle.tyre().loadedRadius();
         Point2D from = unsprung.transform(new Point2D.Double(-half, z), null);
         Point2D to = unsprung.transform(new Point2D.Double(half, z), null);
-        items.add(Lines.line(Ink.LINK, from.getX(), from.getY(), to.getX(), to.getY()));
+        if (links.isEmpty()) {
+            items.add(Lines.line(Ink.LINK, from.getX(), from.getY(), to.getX(), to.getY()));
+        }
         Point2D middle = unsprung.transform(new Point2D.Double(0, z), null);
         items.add(Lines.circle(Ink.LINK, middle.getX(), middle.getY(), 0.11));
     }
@@ -325,6 +373,12 @@ public final class RearView {
         List<Handle> handles = new ArrayList<>();
         double rollCentre = stance.rollCentreHeight(end);
         Handle.of(values, key + ".lateralLocator.height", 0, rollCentre, 1).ifPresent(handles::add);
+        links.flatMap(known -> known.lines().lines().stream()
+                        .filter(line -> line.kind() == AxleLines.Kind.CRANK)
+                        .findFirst())
+                .map(crank -> seen(crank.from()))
+                .flatMap(pivot -> Handle.of(values, key + ".lateralLocator.pivot.up", pivot.getX(), pivot.getY(), 1))
+                .ifPresent(handles::add);
         Handle.of(values, key + ".rollCentre.height", 0, rollCentre, 1).ifPresent(handles::add);
         Point2D cg = body.transform(new Point2D.Double(0, stance.car().cgHeight()), null);
         Handle.of(values, "cgHeight", cg.getX(), cg.getY(), 1).ifPresent(handles::add);

@@ -14,9 +14,11 @@ import evenhand.look.SetupStyle;
 import evenhand.turn.Wheel;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The car from its left, the front to the left: roll centres and the roll axis through them, the centre of gravity above it, what
@@ -92,6 +94,11 @@ public final class SideView {
                 items.add(new Words(x, -0.012 * l, 0, -1, detail.load(load), Tone.STRONG));
             }
         }
+        if (alone) {
+            for (End end : End.values()) {
+                links(end);
+            }
+        }
         double frontCentre = stance.rollCentreHeight(End.FRONT);
         double rearCentre = stance.rollCentreHeight(End.REAR);
         items.add(Lines.line(
@@ -129,6 +136,21 @@ public final class SideView {
                 stance.style()));
         items.add(new Mark(
                 Sign.CENTRE_OF_GRAVITY, cgX, cgZ, whose + "centre of gravity " + detail.length(cgZ), stance.style()));
+    }
+
+    /** Measured links, which go with the body: it has come down since, heaves, pitches and leans. */
+    private void links(End end) {
+        double axle = end == End.FRONT ? 0 : stance.car().wheelbase();
+        stance.links(end)
+                .ifPresent(links -> items.addAll(DrawnLinks.of(
+                        links.lines(),
+                        place -> {
+                            double x = axle - place.x();
+                            double rise = between(stance.heave(End.FRONT), stance.heave(End.REAR), x)
+                                    + place.y() * stance.roll(end);
+                            return new Point2D.Double(x, place.z() - links.down() + rise);
+                        },
+                        Set.of())));
     }
 
     private List<Handle> handles(List<Adjustable> values) {

@@ -6,6 +6,10 @@ import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
+import evenhand.linkage.Assembly;
+import evenhand.linkage.AxleLines;
+import evenhand.linkage.AxleLinkage;
+import evenhand.linkage.WheelPairLinkage;
 import evenhand.look.SetupStyle;
 import evenhand.suspension.AxleSuspension;
 import evenhand.turn.TurnRow;
@@ -124,6 +128,37 @@ public record Stance(
                         + rest
                         - inTurn.axle(end).geometry().rollCentreHeight())
                 .orElse(rest);
+    }
+
+    /**
+     * The measured links of an axle, standing as the wheels do in the turn.
+     *
+     * @param down how far the body's axes, in which they are given, have come down since they were measured, m
+     */
+    record Links(AxleLines lines, double down) {}
+
+    /** The links of an axle where they are known by points; as they stand at rest if they do not reach as far as the turn. */
+    Optional<Links> links(End end) {
+        return car.linked(end).flatMap(linked -> {
+            if (!(Assembly.of(linked) instanceof Assembly.Standing standing)) {
+                return Optional.empty();
+            }
+            AxleLinkage axle = standing.linkage();
+            axle.rest();
+            row.ifPresent(at -> {
+                double left = at.wheel(Wheel.of(end, Side.LEFT)).travel();
+                double right = at.wheel(Wheel.of(end, Side.RIGHT)).travel();
+                boolean there = (axle instanceof WheelPairLinkage wheels && wheels.steered())
+                        ? wheels.moveTo(left, right, at.steer())
+                        : axle.moveTo(left, right);
+                if (!there) {
+                    axle.rest();
+                }
+            });
+            double flatter =
+                    linked.stance().loadedRadius() - car.axle(end).tyre().loadedRadius();
+            return Optional.of(new Links(axle.lines(), linked.stance().cameDown() + flatter));
+        });
     }
 
     /** How far the body was let down over an axle against the car as given first, m. */

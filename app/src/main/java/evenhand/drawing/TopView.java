@@ -14,10 +14,13 @@ import evenhand.look.SetupStyle;
 import evenhand.turn.Wheel;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * The car from above, the front to the left, its left side at the bottom: tracks, springs, where the weight stands, and how the
@@ -72,12 +75,21 @@ public final class TopView {
                     0,
                     wheel.words() + " " + (lifted ? "off the ground" : detail.load(posture.load())),
                     lifted ? Tone.WARNING : Tone.STRONG));
-            spring(axle, x, -wheel.side().sign());
+            boolean measured = axle.links()
+                    .map(links -> links.mounts().spring().isPresent())
+                    .orElse(false);
+            if (!measured) {
+                spring(axle, x, -wheel.side().sign());
+            }
         }
         for (End end : End.values()) {
             double x = end == End.FRONT ? 0 : l;
             double half = car.axle(end).track() / 2 - stance.tyreWidth(end) / 2;
-            if (car.axle(end) instanceof Axle.Live) {
+            Optional<Stance.Links> links = stance.links(end);
+            if (links.isPresent()) {
+                items.addAll(DrawnLinks.of(
+                        links.get().lines(), place -> new Point2D.Double(x - place.x(), -place.y()), Set.of()));
+            } else if (car.axle(end) instanceof Axle.Live) {
                 items.add(Lines.line(Ink.LINK, x, -half, x, half));
                 items.add(Lines.circle(Ink.LINK, x, 0, 0.11));
             } else {

@@ -3,6 +3,7 @@ package evenhand.window;
 import evenhand.chart.Chart;
 import evenhand.chart.ChartView;
 import evenhand.chart.ChartWish;
+import evenhand.drawing.DrawingView;
 import evenhand.quantity.Dimension;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Asking;
@@ -20,6 +21,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.Timer;
@@ -55,10 +57,12 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final FiguresTable figures = new FiguresTable();
     private final JPanel numbers =
             new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
+    private final transient Beside beside;
     private final JPanel lower;
     private final Todo todo;
     private final Said said = new Said();
     private final transient List<ChartView> charts = new ArrayList<>();
+    private final transient List<DrawingView> drawings = new ArrayList<>();
     private final DrawingTile drawing;
     private transient Optional<Asking> stopped = Optional.empty();
     /** Whether nothing stands there, because what stood there answered another question. */
@@ -113,7 +117,8 @@ final class AnswerPane extends JPanel implements Bench.View {
         numbers.setOpaque(false);
         numbers.add(figures, "wmin 100, growx 0, alignx left");
         numbers.add(todo, "wmin 100, wmax " + Looks.em(READABLE));
-        lower = new JPanel(new Beside(figures, below));
+        beside = new Beside(figures, below);
+        lower = new JPanel(beside);
         lower.setOpaque(false);
         lower.add(numbers);
         lower.add(moreTiles);
@@ -129,6 +134,16 @@ final class AnswerPane extends JPanel implements Bench.View {
     /** The charts that are shown, for tests. */
     List<ChartView> charts() {
         return List.copyOf(charts);
+    }
+
+    /** The drawings of the answer, for tests. */
+    List<DrawingView> drawings() {
+        return List.copyOf(drawings);
+    }
+
+    /** Whether a hand is on a track of the question. */
+    boolean isHeld() {
+        return fields.isHeld();
     }
 
     DrawingTile drawing() {
@@ -232,35 +247,25 @@ final class AnswerPane extends JPanel implements Bench.View {
         lower.setVisible(true);
         said.setVisible(true);
         headline.say(reply.headlines());
-        charts(reply.charts(), replied);
+        beside.picturesFirst(!reply.drawings().isEmpty());
+        pictures(reply, replied);
         figures.show(reply.figures());
         todo.show(replied);
         said.show(reply.more());
     }
 
-    private void charts(List<Chart> wanted, Replies.Replied replied) {
+    private void pictures(Reply reply, Replies.Replied replied) {
+        List<Chart> wanted = reply.charts();
         boolean drawn = Answering.question(questions, replied.of().question()).drawsTheCar();
-        boolean same = wanted.size() == charts.size() && drawn == (drawing.getParent() != null);
+        boolean same = wanted.size() == charts.size()
+                && reply.drawings().size() == drawings.size()
+                && drawn == (drawing.getParent() != null);
         if (!same) {
-            tiles.removeAll();
-            moreTiles.removeAll();
-            charts.clear();
-            for (int i = 0; i < wanted.size(); i++) {
-                ChartView view = new ChartView(wanted.get(i), Looks.theme(), wishes);
-                view.setName("chart " + i);
-                charts.add(view);
-                // The drawing stands beside the first picture.
-                (tiles.getComponentCount() < FOREMOST ? tiles : moreTiles).add(view);
-                if (i == 0 && drawn) {
-                    tiles.add(drawing);
-                }
-            }
-            if (wanted.isEmpty() && drawn) {
-                tiles.add(drawing);
-            }
-            moreTiles.setVisible(moreTiles.getComponentCount() > 0);
-            revalidate();
-            repaint();
+            lay(reply, drawn);
+        }
+        for (int i = 0; i < drawings.size(); i++) {
+            Reply.Drawn one = reply.drawings().get(i);
+            drawings.get(i).show(one.drawing(), Looks.theme(), one.detail());
         }
         tiles.setVisible(tiles.getComponentCount() > 0);
         double g = Dimension.ACCELERATION.metric().fromSi(replied.of().work().pace());
@@ -274,5 +279,39 @@ final class AnswerPane extends JPanel implements Bench.View {
             boolean overAcceleration = chart.across().words().equals("lateral acceleration");
             charts.get(i).mark(overAcceleration ? OptionalDouble.of(g) : OptionalDouble.empty());
         }
+    }
+
+    /** The first drawing, or that of the car, stands beside the first chart; the other drawings come before the other charts. */
+    private void lay(Reply reply, boolean drawn) {
+        tiles.removeAll();
+        moreTiles.removeAll();
+        charts.clear();
+        drawings.clear();
+        List<JComponent> all = new ArrayList<>();
+        for (Reply.Drawn one : reply.drawings()) {
+            DrawingView view = new DrawingView(one.drawing(), Looks.theme(), one.detail(), pull -> {});
+            view.setName("drawing " + drawings.size());
+            drawings.add(view);
+            all.add(view);
+        }
+        for (Chart chart : reply.charts()) {
+            ChartView view = new ChartView(chart, Looks.theme(), wishes);
+            view.setName("chart " + charts.size());
+            charts.add(view);
+            all.add(view);
+        }
+        if (!charts.isEmpty()) {
+            all.remove(charts.get(0));
+            all.add(0, charts.get(0));
+        }
+        if (drawn) {
+            all.add(Math.min(1, all.size()), drawing);
+        }
+        for (JComponent view : all) {
+            (tiles.getComponentCount() < FOREMOST ? tiles : moreTiles).add(view);
+        }
+        moreTiles.setVisible(moreTiles.getComponentCount() > 0);
+        revalidate();
+        repaint();
     }
 }

@@ -19,6 +19,7 @@ final class Beside implements LayoutManager {
 
     private final JComponent table;
     private final Tiles tiles;
+    private boolean picturesFirst;
 
     /**
      * @param table of the numbers: what else there is wraps
@@ -27,6 +28,11 @@ final class Beside implements LayoutManager {
     Beside(JComponent table, Tiles tiles) {
         this.table = table;
         this.tiles = tiles;
+    }
+
+    /** Whether the pictures come before the numbers where they are below one another. */
+    void picturesFirst(boolean first) {
+        picturesFirst = first;
     }
 
     /** Where the numbers and the pictures are, and how high both stand together. */
@@ -69,7 +75,10 @@ final class Beside implements LayoutManager {
                     new Rectangle(width - half, 0, half, narrow),
                     Math.max(tall, narrow));
         }
-        return new Places(new Rectangle(0, 0, width, tall), new Rectangle(0, below, width, stacked - below), stacked);
+        int high = stacked - below;
+        return picturesFirst
+                ? new Places(new Rectangle(0, stacked - tall, width, tall), new Rectangle(0, 0, width, high), stacked)
+                : new Places(new Rectangle(0, 0, width, tall), new Rectangle(0, below, width, high), stacked);
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.awt.event.FocusEvent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -22,6 +23,12 @@ final class FieldRow extends JPanel {
 
     /** A field whose hint is longer may be narrower than it, in sizes of type. */
     private static final double MOST_NEEDED = 10;
+
+    private static final double LEAST_TRACK = 12;
+    private static final double MOST_TRACK = 34;
+
+    /** Room for "+12.5 mm", so that nothing moves while the hand does. */
+    private static final double PLACE = 6;
 
     private final transient Bench bench;
     private transient List<Question.Field> shown = List.of();
@@ -37,11 +44,13 @@ final class FieldRow extends JPanel {
         List<Question.Field> fields = question.fields(now.asking());
         boolean sameQuestion = before.look().question().equals(now.look().question());
         if (fields.equals(shown) && sameQuestion) {
+            slides(now);
             return;
         }
         if (sameQuestion && withoutHints(fields).equals(withoutHints(shown))) {
             fields.forEach(field -> named(field.key()).ifPresent(component -> hint(component, field)));
             shown = fields;
+            slides(now);
             return;
         }
         Optional<String> focused = Arrays.stream(getComponents())
@@ -54,7 +63,14 @@ final class FieldRow extends JPanel {
             String value = now.look().wish(field.key()).orElse(field.start());
             JLabel label = new JLabel(field.words());
             add(label, field.onNewLine() ? "newline" : "");
-            if (field.choices().isEmpty()) {
+            if (field.slide().isPresent()) {
+                add(
+                        track(field, label),
+                        "growx, pushx, wmin " + Looks.em(LEAST_TRACK) + ", wmax " + Looks.em(MOST_TRACK));
+                JLabel place = new JLabel();
+                place.setName(field.key() + " place");
+                add(place, "wmin " + Looks.em(PLACE));
+            } else if (field.choices().isEmpty()) {
                 JTextField text = text(field, value, label);
                 int words = text.getFontMetrics(text.getFont()).stringWidth(field.hint());
                 add(text, "wmin " + Math.min(words + Looks.em(1.4), Looks.em(MOST_NEEDED)));
@@ -62,17 +78,50 @@ final class FieldRow extends JPanel {
                 add(choice(field, value, label));
             }
         }
+        slides(now);
         setVisible(!fields.isEmpty());
         focused.flatMap(this::named).ifPresent(Component::requestFocusInWindow);
         revalidate();
         repaint();
     }
 
+    /** Whether a hand is on a track. */
+    boolean isHeld() {
+        return Arrays.stream(getComponents()).anyMatch(component -> component instanceof Track track && track.isHeld());
+    }
+
+    private Track track(Question.Field field, JLabel label) {
+        Question.Slide slide = field.slide().orElseThrow();
+        Track track =
+                new Track(field.key(), (value, same) -> bench.act(new LookAct.Wish(field.key(), slide.text(value))));
+        track.getAccessibleContext().setAccessibleName(field.words());
+        label.setLabelFor(track);
+        return track;
+    }
+
+    /** Tracks stand where the wishes say. */
+    private void slides(Desk now) {
+        for (Question.Field field : shown) {
+            field.slide().ifPresent(slide -> {
+                String value = now.look().wish(field.key()).orElse(field.start());
+                String words = slide.shown(value);
+                named(field.key())
+                        .ifPresent(component -> ((Track) component)
+                                .show(
+                                        slide.low(),
+                                        slide.high(),
+                                        slide.number(value),
+                                        slide.step(),
+                                        Optional.empty(),
+                                        OptionalDouble.of(0),
+                                        words));
+                named(field.key() + " place").ifPresent(component -> ((JLabel) component).setText(words));
+            });
+        }
+    }
+
     private static List<Question.Field> withoutHints(List<Question.Field> fields) {
-        return fields.stream()
-                .map(field -> new Question.Field(
-                        field.key(), field.words(), field.choices(), field.start(), "", field.onNewLine()))
-                .toList();
+        return fields.stream().map(field -> field.hinting("")).toList();
     }
 
     private Optional<Component> named(String key) {

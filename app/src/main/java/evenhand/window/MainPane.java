@@ -87,8 +87,10 @@ final class MainPane extends JPanel {
         add(centre, BorderLayout.CENTER);
         add(pace, BorderLayout.SOUTH);
 
-        answer.steadyWhile(() ->
-                adjust.isHeld() || pace.track().isHeld() || answer.drawing().isHeld());
+        answer.steadyWhile(() -> adjust.isHeld()
+                || pace.track().isHeld()
+                || answer.isHeld()
+                || answer.drawing().isHeld());
 
         // The theme first: what the others make is then of the right one.
         bench.add(this::show);

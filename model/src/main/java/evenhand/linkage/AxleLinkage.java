@@ -27,6 +27,9 @@ public abstract sealed class AxleLinkage permits LiveAxleLinkage, WheelPairLinka
     /** All figures of the present pose. */
     public abstract AxleState state();
 
+    /** The present pose as lines between points. */
+    public abstract AxleLines lines();
+
     /** Height of the roll centre over the line through both contact points, m; absent where force lines do not cross. */
     public abstract OptionalDouble rollCentreHeight();
 

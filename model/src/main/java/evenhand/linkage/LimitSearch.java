@@ -63,12 +63,7 @@ final class LimitSearch {
 
     /** Place along a motion: travel, m, or roll, rad. */
     private boolean moveTo(Motion motion, double size) {
-        double place = motion.sign() * size;
-        if (motion.isRoll()) {
-            double travel = halfTrack * Math.tan(place);
-            return axle.moveTo(-travel, travel);
-        }
-        return axle.moveTo(place, place);
+        return (motion.isRoll() ? AxleMotion.ROLL : AxleMotion.HEAVE).moveTo(axle, motion.sign() * size);
     }
 
     /** All limits of a motion within a range, in the order in which they come. */

@@ -131,6 +131,86 @@ public final class LiveAxleLinkage extends AxleLinkage {
         return ((z - right.contactZ) * dy - (y - right.contactY) * dz) / Math.sqrt(dy * dy + dz * dz);
     }
 
+    @Override
+    public AxleLines lines() {
+        List<AxleLines.Line> lines = new ArrayList<>();
+        Place leftCentre = left.drawn().centre();
+        Place rightCentre = right.drawn().centre();
+        lines.add(new AxleLines.Line(AxleLines.Kind.TUBE, "axle", leftCentre, rightCentre, false));
+        double[] body = new double[3];
+        double[] moving = new double[3];
+        for (int r = 0; r < pose.rods.size(); r++) {
+            AxleRod rod = pose.rods.get(r);
+            pose.bodyEnd(r, body);
+            pose.axleEnd(r, moving);
+            Place from = new Place(body[0], body[1], body[2]);
+            Place to = new Place(moving[0], moving[1], moving[2]);
+            lines.add(
+                    new AxleLines.Line(AxleLines.Kind.ROD, rod.name(), from, to, rod.crank() != AxleRod.Crank.ON_BODY));
+            if (rod.crank() != AxleRod.Crank.NONE) {
+                Place pin = rod.crank() == AxleRod.Crank.ON_BODY ? from : to;
+                lines.add(new AxleLines.Line(
+                        AxleLines.Kind.CRANK, "crank", pose.crankPivot(), pin, rod.crank() == AxleRod.Crank.ON_BODY));
+            }
+            if (rod.name().equals("dropLink")) {
+                lines.add(new AxleLines.Line(
+                        AxleLines.Kind.TORQUE_ARM, "torqueArm", footOf(to, leftCentre, rightCentre), to, false));
+            } else if (rod.crank() != AxleRod.Crank.ON_AXLE) {
+                lines.add(bracket(to, leftCentre, rightCentre));
+            }
+        }
+        if (pose.hasCrank() && pose.crankOnAxle()) {
+            lines.add(bracket(pose.crankPivot(), leftCentre, rightCentre));
+        }
+        if (pose.hasLeaves()) {
+            leaves(lines);
+        }
+        leftMounts.draw(Side.LEFT, lines);
+        rightMounts.draw(Side.RIGHT, lines);
+        shaft.ifPresent(line -> line.draw(lines));
+        Place rollCentre = new Place(middle(left.contactX, right.contactX), 0, rollCentreUp);
+        return new AxleLines(
+                lines,
+                List.of(left.drawn(), right.drawn()),
+                List.of(new AxleLines.ForceLine(rollCentre, forceLine)),
+                Optional.of(rollCentre));
+    }
+
+    /** Nearest place of the tube's line. */
+    private static Place footOf(Place place, Place leftCentre, Place rightCentre) {
+        Place along = rightCentre.minus(leftCentre).unit();
+        return leftCentre.plus(place.minus(leftCentre).dot(along), along);
+    }
+
+    private static AxleLines.Line bracket(Place joint, Place leftCentre, Place rightCentre) {
+        return new AxleLines.Line(
+                AxleLines.Kind.BRACKET, "bracket", footOf(joint, leftCentre, rightCentre), joint, false);
+    }
+
+    private void leaves(List<AxleLines.Line> lines) {
+        for (Side side : Side.values()) {
+            int front = 2 * side.index();
+            int rear = front + 1;
+            Place rearEye = pose.leafEye(rear);
+            lines.add(new AxleLines.Line(
+                    AxleLines.Kind.LEAF,
+                    AxleLines.on(side, "leafFront"),
+                    pose.leafEye(front),
+                    pose.leafHinge(front),
+                    true));
+            lines.add(new AxleLines.Line(
+                    AxleLines.Kind.SEAT,
+                    AxleLines.on(side, "leaf"),
+                    pose.leafHinge(front),
+                    pose.leafHinge(rear),
+                    false));
+            lines.add(new AxleLines.Line(
+                    AxleLines.Kind.LEAF, AxleLines.on(side, "leafRear"), rearEye, pose.leafHinge(rear), false));
+            lines.add(new AxleLines.Line(
+                    AxleLines.Kind.SHACKLE, AxleLines.on(side, "shackle"), pose.shacklePivot(rear), rearEye, true));
+        }
+    }
+
     /** Height of the roll centre over the line through both contact points, m. */
     public double heightOfRollCentre() {
         return aboveGround(left, right, 0, rollCentreUp);

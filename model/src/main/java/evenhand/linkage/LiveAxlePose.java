@@ -965,6 +965,38 @@ final class LiveAxlePose {
         return overConstrained ? -unitRate * (tangents[size + unknowns] - tangents[size + unknowns + 1]) : 0;
     }
 
+    /** Where the bell-crank turns, now; only where there is one. */
+    Place crankPivot() {
+        return crankOnAxle() ? axle.placeOf(pivot) : pivot;
+    }
+
+    boolean crankOnAxle() {
+        return rods.stream().anyMatch(rod -> rod.crank() == AxleRod.Crank.ON_AXLE);
+    }
+
+    boolean hasLeaves() {
+        return leavesAt >= 0;
+    }
+
+    /** Hinge of half a leaf on the axle, now; halves in the order left front, left rear, right front, right rear. */
+    Place leafHinge(int half) {
+        return axle.placeOf(hinges[half]);
+    }
+
+    /** Eye of half a leaf, now: at the front on the body, at the rear on the shackle. */
+    Place leafEye(int half) {
+        Place hinge = leafHinge(half);
+        return new Place(
+                hinge.x() + halves[half] * Math.cos(leafAngles[half]),
+                eyes[half].y(),
+                hinge.z() + halves[half] * Math.sin(leafAngles[half]));
+    }
+
+    /** Where the shackle of a rear half hangs on the body. */
+    Place shacklePivot(int half) {
+        return eyes[half];
+    }
+
     /** End of a rod on the body, or on the crank that it carries, now. */
     void bodyEnd(int rod, double[] at) {
         Place body = rods.get(rod).body();

@@ -141,6 +141,14 @@ final class Part {
         return z + turnedZ(px - measuredX, py - measuredY, pz - measuredZ);
     }
 
+    /** The same as a place. */
+    Place placeOf(Place measured) {
+        return new Place(
+                placeX(measured.x(), measured.y(), measured.z()),
+                placeY(measured.x(), measured.y(), measured.z()),
+                placeZ(measured.x(), measured.y(), measured.z()));
+    }
+
     /** Where, of the points as measured, the one is that is at (px, py, pz) now. */
     double measuredXAt(double px, double py, double pz) {
         return measuredX + turn[0] * (px - x) + turn[3] * (py - y) + turn[6] * (pz - z);

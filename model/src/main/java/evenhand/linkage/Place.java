@@ -4,8 +4,11 @@ import evenhand.car.Side;
 import evenhand.car.links.MiddlePoint;
 import evenhand.car.links.Point;
 
-/** A place in the body's axes, m: the origin on the floor under the axle's middle as measured. */
-record Place(double x, double y, double z) {
+/**
+ * A place in the body's axes, m: x ahead, y left, z up, the origin on the body's middle plane in the axle's line, where the floor
+ * was when the axle was measured.
+ */
+public record Place(double x, double y, double z) {
     /** One of a pair: y = +out on the left side, −out on the right. */
     static Place of(Point point, Side side) {
         return new Place(point.ahead(), side.sign() * point.out(), point.up());
@@ -15,11 +18,11 @@ record Place(double x, double y, double z) {
         return new Place(point.ahead(), point.left(), point.up());
     }
 
-    Place plus(double share, Place other) {
+    public Place plus(double share, Place other) {
         return new Place(x + share * other.x, y + share * other.y, z + share * other.z);
     }
 
-    Place minus(Place other) {
+    public Place minus(Place other) {
         return plus(-1, other);
     }
 
@@ -31,7 +34,7 @@ record Place(double x, double y, double z) {
         return new Place(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
-    double length() {
+    public double length() {
         return Math.sqrt(dot(this));
     }
 

@@ -6,6 +6,9 @@ import java.util.List;
 
 /** A propeller shaft between gearbox and pinion, with its yokes in phase on each piece. */
 final class ShaftLine {
+    /** How much of gearbox and pinion is drawn, m. */
+    private static final double STUB = 0.15;
+
     private final PropShaft given;
     private final Part axle;
     private final Place gearboxAxis;
@@ -27,9 +30,23 @@ final class ShaftLine {
     }
 
     private Place pinion() {
-        Place p = Place.of(given.pinion());
-        return new Place(
-                axle.placeX(p.x(), p.y(), p.z()), axle.placeY(p.x(), p.y(), p.z()), axle.placeZ(p.x(), p.y(), p.z()));
+        return axle.placeOf(Place.of(given.pinion()));
+    }
+
+    /** Gearbox, pieces and pinion as lines, front to rear. */
+    void draw(List<AxleLines.Line> lines) {
+        Place gearbox = Place.of(given.gearbox());
+        lines.add(new AxleLines.Line(
+                AxleLines.Kind.SHAFT_END, "gearbox", gearbox.plus(STUB, gearboxAxis), gearbox, false));
+        Place front = gearbox;
+        if (given.centre().isPresent()) {
+            front = Place.of(given.centre().get());
+            lines.add(new AxleLines.Line(AxleLines.Kind.SHAFT_END, "frontShaft", gearbox, front, true));
+        }
+        Place pinion = pinion();
+        lines.add(new AxleLines.Line(AxleLines.Kind.SHAFT, "propShaft", front, pinion, true));
+        Place behind = Place.of(given.pinion()).plus(-STUB, pinionAxis);
+        lines.add(new AxleLines.Line(AxleLines.Kind.SHAFT_END, "pinion", pinion, axle.placeOf(behind), false));
     }
 
     /** The last piece, from the pinion's joint forwards. */

@@ -10,10 +10,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 
 /**
- * Follows an axle from rest through heave, roll, the travel of one wheel and steer.
- *
- * <p>In heave both wheels rise by u; in roll φ, right side of the body down, the left one by −(t/2)·tan φ and the right one
- * by as much the other way; with one wheel the left one rises and the right one stays.
+ * Follows an axle from rest through its motions, {@link AxleMotion}: heave, roll, the travel of one wheel, and steer.
  */
 public final class Travel {
     /** Rows closer than this share of a step to an end of the range are that end. */
@@ -52,15 +49,9 @@ public final class Travel {
             bindRoll = OptionalDouble.of(live.bindRollStiffness());
             bindHeave = OptionalDouble.of(live.bindHeaveRate());
         }
-        double half = axle.given().stance().track() / 2;
-        List<AxleState> heave = rows(range.droop(), range.bump(), range.step(), true, u -> axle.moveTo(u, u));
-        List<AxleState> roll = rows(
-                range.roll(),
-                range.roll(),
-                Ranges.ROLL_STEP,
-                true,
-                angle -> axle.moveTo(-half * Math.tan(angle), half * Math.tan(angle)));
-        List<AxleState> oneWheel = rows(range.droop(), range.bump(), range.step(), true, u -> axle.moveTo(u, 0));
+        List<AxleState> heave = rows(AxleMotion.HEAVE, range.step());
+        List<AxleState> roll = rows(AxleMotion.ROLL, Ranges.ROLL_STEP);
+        List<AxleState> oneWheel = rows(AxleMotion.ONE_WHEEL, range.step());
         List<AxleState> steer = steerRows();
         return new TravelAnswer.Followed(
                 range,
@@ -83,11 +74,15 @@ public final class Travel {
         if (!(axle instanceof WheelPairLinkage wheels) || !wheels.steered() || wheels.steerPerRack() == 0) {
             return List.of();
         }
-        return rows(range.steer(), range.steer(), Ranges.STEER_STEP, false, angle -> wheels.moveTo(0, 0, angle));
+        return rows(AxleMotion.STEER, Ranges.STEER_STEP);
     }
 
     /** Rows at multiples of a step and at both ends, out from rest on either side until the links reach no further. */
-    private List<AxleState> rows(double down, double up, double step, boolean joints, DoublePredicate moveTo) {
+    private List<AxleState> rows(AxleMotion motion, double step) {
+        double down = motion.furthest(range, false);
+        double up = motion.furthest(range, true);
+        boolean joints = motion != AxleMotion.STEER;
+        DoublePredicate moveTo = place -> motion.moveTo(axle, place);
         List<AxleState> below = oneWay(places(down, step), -1, joints, moveTo);
         Collections.reverse(below);
         axle.rest();

@@ -8,6 +8,7 @@ import evenhand.car.links.Mounts;
 import evenhand.car.links.Pair;
 import evenhand.car.links.SpringLine;
 import evenhand.car.links.Strut;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -201,6 +202,19 @@ final class WheelMounts {
         return bar.orElseThrow().turned;
     }
 
+    /** Spring, damper and bar as lines; what is around another stands in its line. */
+    void draw(Side side, List<AxleLines.Line> lines) {
+        damper.ifPresent(line -> lines.add(drawn(AxleLines.Kind.DAMPER, AxleLines.on(side, "damper"), line)));
+        spring.ifPresent(line -> lines.add(drawn(AxleLines.Kind.SPRING, AxleLines.on(side, "spring"), line)));
+        if (hasBar()) {
+            bar.orElseThrow().draw(side, lines);
+        }
+    }
+
+    private static AxleLines.Line drawn(AxleLines.Kind kind, String name, Line line) {
+        return new AxleLines.Line(kind, name, line.top, line.part.placeOf(line.bottom), true);
+    }
+
     /** An end of the bar: an arm that turns about an axis across the car, and its drop link. */
     private static final class BarLink {
         private final Place pivot;
@@ -214,6 +228,8 @@ final class WheelMounts {
         final double[] ratios = new double[Part.MOTIONS];
         double turned;
         boolean follows;
+        private double endX; // of the arm, from the pivot
+        private double endZ;
 
         BarLink(Pair<BarArm> both, Side side, Function<CarriedOn, Part> parts) {
             BarArm given = both.of(side);
@@ -227,6 +243,15 @@ final class WheelMounts {
             link = armEnd.distanceTo(linkEnd);
             double towards = Math.atan2(linkEnd.z() - pivot.z(), linkEnd.x() - pivot.x());
             branch = Math.sin(measuredAngle - towards) < 0 ? -1 : 1;
+        }
+
+        void draw(Side side, List<AxleLines.Line> lines) {
+            Place end = new Place(pivot.x() + endX, armY, pivot.z() + endZ);
+            Place inMiddle = new Place(pivot.x(), 0, pivot.z());
+            lines.add(new AxleLines.Line(AxleLines.Kind.BAR, AxleLines.on(side, "bar"), inMiddle, pivot, false));
+            lines.add(new AxleLines.Line(AxleLines.Kind.BAR_ARM, AxleLines.on(side, "barArm"), pivot, end, true));
+            lines.add(new AxleLines.Line(
+                    AxleLines.Kind.BAR_LINK, AxleLines.on(side, "barLink"), end, part.placeOf(linkEnd), false));
         }
 
         /**
@@ -251,8 +276,8 @@ final class WheelMounts {
             }
             double angle = Math.atan2(z, x) + branch * Math.atan2(Math.sqrt(rest), cosine);
             turned = Angles.wrapped(measuredAngle - angle);
-            double endX = arm * Math.cos(angle);
-            double endZ = arm * Math.sin(angle);
+            endX = arm * Math.cos(angle);
+            endZ = arm * Math.sin(angle);
             double nx = x - endX;
             double nz = z - endZ;
             double across1 = (nz * endX - nx * endZ) / arm;

@@ -81,6 +81,14 @@ final class WheelOn {
         return (dx * byY - dy * byX) / (dx * dx + dy * dy);
     }
 
+    AxleLines.Wheel drawn() {
+        return new AxleLines.Wheel(
+                side,
+                new Place(centreX, centreY, centreZ),
+                new Place(contactX, contactY, contactZ),
+                new Place(spinX, spinY, spinZ));
+    }
+
     /** Part that carries the wheel. */
     Part part() {
         return part;

@@ -134,6 +134,34 @@ public final class WheelPairLinkage extends AxleLinkage {
         return OptionalDouble.of(LiveAxleLinkage.aboveGround(left.wheel(), right.wheel(), y, crossingZ(y)));
     }
 
+    @Override
+    public AxleLines lines() {
+        List<AxleLines.Line> lines = new ArrayList<>();
+        List<AxleLines.Wheel> wheels = new ArrayList<>();
+        List<AxleLines.ForceLine> forceLines = new ArrayList<>();
+        for (Side side : Side.values()) {
+            WheelLinkage wheel = wheel(side);
+            wheel.pose().draw(lines);
+            wheel.mounts().draw(side, lines);
+            wheels.add(wheel.wheel().drawn());
+            forceLines.add(
+                    new AxleLines.ForceLine(wheel.wheel().drawn().contact(), -side.sign() * wheel.forceLineSlope()));
+        }
+        if (steered() && given.links().tieRod().left().swing().isEmpty()) {
+            lines.add(new AxleLines.Line(AxleLines.Kind.RACK, "rack", innerEnd(left), innerEnd(right), false));
+        }
+        double y = crosses() ? crossingY() : 0;
+        double x = (left.wheel().contactX + right.wheel().contactX) / 2;
+        return new AxleLines(
+                lines, wheels, forceLines, crosses() ? Optional.of(new Place(x, y, crossingZ(y))) : Optional.empty());
+    }
+
+    private static Place innerEnd(WheelLinkage wheel) {
+        double[] inner = new double[3];
+        wheel.pose().tieRodEnds(inner, new double[3]);
+        return new Place(inner[0], inner[1], inner[2]);
+    }
+
     /** Mean over both wheels of d(steer)/dφ, understeer positive; dφ lowers the left wheel and lifts the right by t/2. */
     public double rollSteer() {
         double steer = given.stance().track() / 4 * (right.steerByTravel() - left.steerByTravel());

@@ -8,6 +8,7 @@ import evenhand.car.links.TieRod;
 import evenhand.car.links.WheelLinks;
 import evenhand.linear.LinearSolve;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -493,6 +494,43 @@ final class WheelPose {
         axis[0] = (strut ? up.x() : upright.placeX(up.x(), up.y(), up.z())) - axis[3];
         axis[1] = (strut ? up.y() : upright.placeY(up.x(), up.y(), up.z())) - axis[4];
         axis[2] = (strut ? up.z() : upright.placeZ(up.x(), up.y(), up.z())) - axis[5];
+    }
+
+    /** Arms, upright, strut and tie rod as lines. */
+    void draw(List<AxleLines.Line> lines) {
+        Place low = upright.placeOf(lowerBall);
+        arm(lines, "lowerArm", bodyEnds[0], bodyEnds[1], low);
+        Place centre = new Place(upright.x, upright.y, upright.z);
+        lines.add(upright(low, centre));
+        if (strut) {
+            Place foot = upright.placeOf(bottom);
+            lines.add(upright(low, foot));
+            lines.add(new AxleLines.Line(AxleLines.Kind.STRUT, AxleLines.on(side, "strut"), top, foot, true));
+        } else {
+            Place high = upright.placeOf(upperBall);
+            arm(lines, "upperArm", bodyEnds[2], bodyEnds[3], high);
+            lines.add(upright(centre, high));
+        }
+        double[] body = new double[3];
+        double[] end = new double[3];
+        tieRodEnds(body, end);
+        Place from = new Place(body[0], body[1], body[2]);
+        Place to = new Place(end[0], end[1], end[2]);
+        lines.add(new AxleLines.Line(AxleLines.Kind.ROD, AxleLines.on(side, "tieRod"), from, to, true));
+        lines.add(upright(centre, to));
+        tieRod.swing().ifPresent(swing -> {
+            Place swings = new Place(swing.ahead(), side.sign() * swing.out(), from.z());
+            lines.add(new AxleLines.Line(AxleLines.Kind.RACK, AxleLines.on(side, "swing"), swings, from, true));
+        });
+    }
+
+    private void arm(List<AxleLines.Line> lines, String name, Place front, Place rear, Place outer) {
+        lines.add(new AxleLines.Line(AxleLines.Kind.ARM, AxleLines.on(side, name), front, outer, true));
+        lines.add(new AxleLines.Line(AxleLines.Kind.ARM, AxleLines.on(side, name), rear, outer, true));
+    }
+
+    private AxleLines.Line upright(Place from, Place to) {
+        return new AxleLines.Line(AxleLines.Kind.UPRIGHT, AxleLines.on(side, "upright"), from, to, false);
     }
 
     TieRod tieRod() {

@@ -17,7 +17,8 @@ public final class Demos {
             "bakery-front-drive",
             "tinkers-lane-roadster",
             "slipper-coupe",
-            "quarry-special");
+            "quarry-special",
+            "sluice-tourer");
 
     private Demos() {}
 

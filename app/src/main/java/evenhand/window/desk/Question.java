@@ -1,9 +1,13 @@
 package evenhand.window.desk;
 
 import evenhand.answers.Progress;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
+import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
+import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.List;
 import java.util.Map;
@@ -53,23 +57,70 @@ public interface Question {
      * @param start what stands there at first
      * @param hint what an empty field stands for
      * @param onNewLine whether it begins a line of fields
+     * @param slide the track along which it is moved, where it is no text
      */
-    record Field(String key, String words, List<String> choices, String start, String hint, boolean onNewLine) {
+    record Field(
+            String key,
+            String words,
+            List<String> choices,
+            String start,
+            String hint,
+            boolean onNewLine,
+            Optional<Slide> slide) {
         public Field {
             choices = List.copyOf(choices);
         }
 
         public Field(String key, String words, List<String> choices, String start) {
-            this(key, words, choices, start, start.isEmpty() ? "as usual" : start, false);
+            this(key, words, choices, start, start.isEmpty() ? "as usual" : start, false, Optional.empty());
         }
 
         /** A field that is empty at first. */
         public static Field empty(String key, String words, String hint) {
-            return new Field(key, words, List.of(), "", hint, false);
+            return new Field(key, words, List.of(), "", hint, false, Optional.empty());
+        }
+
+        /** A track that stands at zero at first. */
+        public static Field sliding(String key, String words, Slide slide) {
+            return new Field(key, words, List.of(), slide.text(0), "", false, Optional.of(slide));
         }
 
         public Field beginningALine() {
-            return new Field(key, words, choices, start, hint, true);
+            return new Field(key, words, choices, start, hint, true, slide);
+        }
+
+        /** The same with another hint. */
+        public Field hinting(String other) {
+            return new Field(key, words, choices, start, other, onNewLine, slide);
+        }
+    }
+
+    /**
+     * A track with a handle, in a unit.
+     *
+     * @param step of one key
+     * @param digits that the value is shown with
+     */
+    record Slide(double low, double high, double step, Unit unit, int digits) {
+        /** What stands in the field where the handle is at a number: "12.5 mm". */
+        public String text(double number) {
+            return Quantity.of(unit.toSi(Math.round(number * 1e6) / 1e6), unit).text();
+        }
+
+        /** The number of a text, within the track; zero where it is none. */
+        public double number(String text) {
+            try {
+                double number =
+                        unit.fromSi(Quantity.parse(text, unit.dimension()).si());
+                return Math.max(low, Math.min(high, number));
+            } catch (QuantityException none) {
+                return 0;
+            }
+        }
+
+        /** A text as it is shown beside the track. */
+        public String shown(String text) {
+            return Numbers.signed(number(text), digits) + " " + unit.symbol();
         }
     }
 

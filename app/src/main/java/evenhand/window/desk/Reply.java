@@ -1,6 +1,8 @@
 package evenhand.window.desk;
 
 import evenhand.chart.Chart;
+import evenhand.drawing.Detail;
+import evenhand.drawing.Drawing;
 import evenhand.forms.Table;
 import evenhand.words.InPrint;
 import java.util.ArrayList;
@@ -13,9 +15,24 @@ import java.util.Optional;
  * @param headlines the sentences that are read first, large
  * @param more the sentences below, each paragraph under its set-up or none
  * @param charts in order, the most telling first
+ * @param drawings besides that of the car, in order
  * @param next what may be done now
  */
-public record Reply(List<String> headlines, List<Paragraph> more, List<Chart> charts, Table figures, List<Next> next) {
+public record Reply(
+        List<String> headlines,
+        List<Paragraph> more,
+        List<Chart> charts,
+        List<Drawn> drawings,
+        Table figures,
+        List<Next> next) {
+    /** An answer without drawings of its own. */
+    public Reply(List<String> headlines, List<Paragraph> more, List<Chart> charts, Table figures, List<Next> next) {
+        this(headlines, more, charts, List.of(), figures, next);
+    }
+
+    /** A drawing with how it says lengths. */
+    public record Drawn(Drawing drawing, Detail detail) {}
+
     /** Sentences under the name of a set-up. */
     public record Paragraph(String heading, List<String> sentences) {
         public Paragraph {
@@ -34,6 +51,7 @@ public record Reply(List<String> headlines, List<Paragraph> more, List<Chart> ch
         headlines = InPrint.sentences(headlines);
         more = List.copyOf(more);
         charts = List.copyOf(charts);
+        drawings = List.copyOf(drawings);
         figures = figures.inPrint();
         next = List.copyOf(next);
     }
@@ -42,7 +60,7 @@ public record Reply(List<String> headlines, List<Paragraph> more, List<Chart> ch
     Reply with(List<Paragraph> below) {
         List<Paragraph> all = new ArrayList<>(more);
         all.addAll(below);
-        return new Reply(headlines, all, charts, figures, next);
+        return new Reply(headlines, all, charts, drawings, figures, next);
     }
 
     /** An answer of a single sentence. */

@@ -13,6 +13,7 @@ public final class Questions {
             new WhatMakesItNeutral(),
             new WhereTheLoadGoes(),
             new HowLow(),
+            new WhatTheLinksDo(),
             new WillItRide(),
             new WhichDamper(),
             new WillItSkip(),

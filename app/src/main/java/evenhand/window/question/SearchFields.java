@@ -39,13 +39,8 @@ final class SearchFields {
     /** The stiffest bar that a search begins with where there is none, N·m/rad: as heavy as road cars have. Common practice. */
     private static final double HEAVY_BAR = Unit.of("N*m/deg").toSi(200);
 
-    private static final Field AIM = new Field(
-                    "aim",
-                    "so that",
-                    List.of(),
-                    "understeer near the limit 0 deg/g",
-                    "understeer 0.8 deg/g at 0.5 g",
-                    false)
+    private static final Field AIM = new Field("aim", "so that", List.of(), "understeer near the limit 0 deg/g")
+            .hinting("understeer 0.8 deg/g at 0.5 g")
             .beginningALine();
     private static final Field KEEPS = Field.empty("keeps", "keeping", "nothing, or for example: limit at least 0.8 g");
     /**
