@@ -25,7 +25,8 @@ class PointChecksTest {
         assertThat(text).contains(from);
         return Run.of(
                 "check",
-                Files.writeString(folder.resolve("car.json"), text.replace(from, to)).toString());
+                Files.writeString(folder.resolve("car.json"), text.replace(from, to))
+                        .toString());
     }
 
     @ParameterizedTest

@@ -43,7 +43,10 @@ public final class TravelFigures {
     public static final Figure<ShaftFigures> GREATEST_JOINT_ANGLE = angle(
             "jointAngle",
             "greatest joint angle",
-            shaft -> shaft.jointAngles().stream().mapToDouble(Double::doubleValue).max().orElse(0));
+            shaft -> shaft.jointAngles().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .max()
+                    .orElse(0));
 
     public static final Figure<WheelFigures> TOE = angle("toe", "toe", WheelFigures::toe);
     public static final Figure<WheelFigures> CAMBER = angle("camber", "camber", WheelFigures::camber);

@@ -245,7 +245,9 @@ class SeveralChangesTest {
     }
 
     private static Answers at(List<Span> spans, Trial trial, double... values) {
-        return new Variation(CAR, spans, trial, List.of(), Progress.NONE).at(values).orElseThrow();
+        return new Variation(CAR, spans, trial, List.of(), Progress.NONE)
+                .at(values)
+                .orElseThrow();
     }
 
     /** Wide tracks and a low centre of gravity reach the highest limit: a pace just below it is reached at that corner alone. */

@@ -69,7 +69,8 @@ class ArchitectureTest {
     static final ArchRule aCarIsBuiltOfTyresLinksAndQuantities = usesOnly("car", "geometry", "tyre", "quantity");
 
     @ArchTest
-    static final ArchRule theCatalogueDescribesTheCar = usesOnly("catalogue", "linkage", "geometry", "car", "tyre", "quantity");
+    static final ArchRule theCatalogueDescribesTheCar =
+            usesOnly("catalogue", "linkage", "geometry", "car", "tyre", "quantity");
 
     @ArchTest
     static final ArchRule linksMoveByTheCarAlone = usesOnly("linkage", "linear", "geometry", "car");

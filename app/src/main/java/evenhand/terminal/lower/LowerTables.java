@@ -66,7 +66,8 @@ final class LowerTables {
         figures(table, LoweringFigures.CAMBER);
         if (lowered.study().rows().stream()
                 .flatMap(row -> stands(row).stream())
-                .anyMatch(stands -> stands.frontLinks().isPresent() || stands.rearLinks().isPresent())) {
+                .anyMatch(stands ->
+                        stands.frontLinks().isPresent() || stands.rearLinks().isPresent())) {
             table.heading("What the links do");
             figures(table, LoweringFigures.LINKS);
         }
