@@ -92,11 +92,12 @@ final class OnLinks {
                 Optional.empty());
         LinksAtRest rest = LinksAtRest.of(linked, v.of(AxleCatalogue.LOWERED));
         Replaced replaced = new Replaced(v, end);
-        replaced.links(AxleCatalogue.ROLL_CENTRE_GROUP, "its height comes out at " + length(rest.rollCentreHeight()));
         replaced.links(
-                AxleCatalogue.WHEEL_ROLL_CAMBER, comesOut(ratio(rest.state().rollCamber())));
+                AxleCatalogue.ROLL_CENTRE_GROUP, () -> "its height comes out at " + length(rest.rollCentreHeight()));
         replaced.links(
-                AxleCatalogue.LINKED_ROLL_STEER, comesOut(ratio(rest.state().rollSteer())));
+                AxleCatalogue.WHEEL_ROLL_CAMBER, () -> comesOut(ratio(rest.state().rollCamber())));
+        replaced.links(
+                AxleCatalogue.LINKED_ROLL_STEER, () -> comesOut(ratio(rest.state().rollSteer())));
         replaced.parts(AxleCatalogue.SPRING_AT_WHEEL, spring.line().isPresent(), REPLACED_OF_SPRINGS, rest);
         replaced.parts(AxleCatalogue.DAMPER_AT_WHEEL, hasPoints(damper), REPLACED_OF_DAMPERS, rest);
         replaced.bar(AxleCatalogue.BAR_AT_WHEEL, bar, rest);
@@ -138,7 +139,7 @@ final class OnLinks {
         LinksAtRest rest = LinksAtRest.of(linked, v.of(AxleCatalogue.LOWERED));
         Replaced replaced = new Replaced(v, end);
         replaced.links(
-                AxleCatalogue.LINKED_ROLL_STEER, comesOut(ratio(rest.state().rollSteer())));
+                AxleCatalogue.LINKED_ROLL_STEER, () -> comesOut(ratio(rest.state().rollSteer())));
         replaced.locator(locator, rest);
         replaced.parts(AxleCatalogue.SPRING_ON_AXLE, spring.line().isPresent(), REPLACED_OF_SPRINGS, rest);
         replaced.parts(AxleCatalogue.DAMPER_ON_AXLE, hasPoints(damper), REPLACED_OF_DAMPERS, rest);
@@ -237,46 +238,49 @@ final class OnLinks {
 
     /** Refuses coefficients that come out of the points. */
     private record Replaced(Values v, End end) {
-        /** What all links decide. */
-        void links(Slot<?> slot, String outcome) {
-            require(
-                    !v.has(slot),
-                    slot.key(),
-                    "the links decide this, " + outcome + "; take it out, or take out car." + end.key() + ".links");
+        /** What all links decide; how it comes out is only worked into words where it is refused. */
+        void links(Slot<?> slot, Supplier<String> outcome) {
+            if (v.has(slot)) {
+                throw new InvalidValue(
+                        slot.key(),
+                        "the links decide this, " + outcome.get() + "; take it out, or take out car." + end.key()
+                                + ".links");
+            }
         }
 
         void locator(Optional<Given.OfLocator> locator, LinksAtRest rest) {
             boolean points = locator.flatMap(Given.OfLocator::points).isPresent();
             for (Slot<Double> slot : List.of(LocatorCatalogue.LOCATOR_HEIGHT, LocatorCatalogue.LOCATOR_PER_BUMP)) {
-                require(
-                        !points || !v.isGiven(AxleCatalogue.LOCATOR, slot),
-                        Path.join(AxleCatalogue.LOCATOR.key(), slot.key()),
-                        byPoints(comesOut(
-                                slot == LocatorCatalogue.LOCATOR_HEIGHT
-                                        ? length(rest.rollCentreHeight())
-                                        : ratio(rest.rollCentrePerBump()))));
+                if (points && v.isGiven(AxleCatalogue.LOCATOR, slot)) {
+                    throw new InvalidValue(
+                            Path.join(AxleCatalogue.LOCATOR.key(), slot.key()),
+                            byPoints(comesOut(
+                                    slot == LocatorCatalogue.LOCATOR_HEIGHT
+                                            ? length(rest.rollCentreHeight())
+                                            : ratio(rest.rollCentrePerBump()))));
+                }
             }
         }
 
         /** What the points of springs or dampers decide. */
         void parts(Slot<?> part, boolean points, List<Slot<Double>> slots, LinksAtRest rest) {
             for (Slot<Double> slot : slots) {
-                require(
-                        !points || !v.isGiven(part, slot),
-                        Path.join(part.key(), slot.key()),
-                        byPoints(
-                                slot.key().equals(SpringCatalogue.SPRING_MOTION_RATIO.key())
-                                        ? comesOut(ratio(rest.mean(
-                                                part.key().equals(AxleCatalogue.SPRING_AT_WHEEL.key())
-                                                        ? side -> side.springRatio()
-                                                                .orElse(0)
-                                                        : side -> side.damperRatio()
-                                                                .orElse(0))))
-                                        : slot.key().equals(SpringCatalogue.INSTALLED_LENGTH.key())
-                                                ? comesOut(length(rest.mean(side ->
-                                                        side.springLength().orElse(0))))
-                                                : "it follows from top and bottom"));
+                if (points && v.isGiven(part, slot)) {
+                    throw new InvalidValue(
+                            Path.join(part.key(), slot.key()), byPoints(outcome(part, slot, rest)));
+                }
             }
+        }
+
+        private static String outcome(Slot<?> part, Slot<Double> slot, LinksAtRest rest) {
+            if (slot.key().equals(SpringCatalogue.SPRING_MOTION_RATIO.key())) {
+                boolean ofSpring = part.key().equals(AxleCatalogue.SPRING_AT_WHEEL.key());
+                return comesOut(ratio(rest.mean(side ->
+                        (ofSpring ? side.springRatio() : side.damperRatio()).orElse(0))));
+            }
+            return slot.key().equals(SpringCatalogue.INSTALLED_LENGTH.key())
+                    ? comesOut(length(rest.mean(side -> side.springLength().orElse(0))))
+                    : "it follows from top and bottom";
         }
 
         void bar(Slot<?> part, Optional<Given.OfBar> bar, LinksAtRest rest) {
