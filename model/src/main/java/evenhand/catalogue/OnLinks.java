@@ -95,9 +95,11 @@ final class OnLinks {
         replaced.links(
                 AxleCatalogue.ROLL_CENTRE_GROUP, () -> "its height comes out at " + length(rest.rollCentreHeight()));
         replaced.links(
-                AxleCatalogue.WHEEL_ROLL_CAMBER, () -> comesOut(ratio(rest.state().rollCamber())));
+                AxleCatalogue.WHEEL_ROLL_CAMBER,
+                () -> comesOut(ratio(rest.state().rollCamber())));
         replaced.links(
-                AxleCatalogue.LINKED_ROLL_STEER, () -> comesOut(ratio(rest.state().rollSteer())));
+                AxleCatalogue.LINKED_ROLL_STEER,
+                () -> comesOut(ratio(rest.state().rollSteer())));
         replaced.parts(AxleCatalogue.SPRING_AT_WHEEL, spring.line().isPresent(), REPLACED_OF_SPRINGS, rest);
         replaced.parts(AxleCatalogue.DAMPER_AT_WHEEL, hasPoints(damper), REPLACED_OF_DAMPERS, rest);
         replaced.bar(AxleCatalogue.BAR_AT_WHEEL, bar, rest);
@@ -139,7 +141,8 @@ final class OnLinks {
         LinksAtRest rest = LinksAtRest.of(linked, v.of(AxleCatalogue.LOWERED));
         Replaced replaced = new Replaced(v, end);
         replaced.links(
-                AxleCatalogue.LINKED_ROLL_STEER, () -> comesOut(ratio(rest.state().rollSteer())));
+                AxleCatalogue.LINKED_ROLL_STEER,
+                () -> comesOut(ratio(rest.state().rollSteer())));
         replaced.locator(locator, rest);
         replaced.parts(AxleCatalogue.SPRING_ON_AXLE, spring.line().isPresent(), REPLACED_OF_SPRINGS, rest);
         replaced.parts(AxleCatalogue.DAMPER_ON_AXLE, hasPoints(damper), REPLACED_OF_DAMPERS, rest);
@@ -266,8 +269,7 @@ final class OnLinks {
         void parts(Slot<?> part, boolean points, List<Slot<Double>> slots, LinksAtRest rest) {
             for (Slot<Double> slot : slots) {
                 if (points && v.isGiven(part, slot)) {
-                    throw new InvalidValue(
-                            Path.join(part.key(), slot.key()), byPoints(outcome(part, slot, rest)));
+                    throw new InvalidValue(Path.join(part.key(), slot.key()), byPoints(outcome(part, slot, rest)));
                 }
             }
         }
@@ -275,8 +277,8 @@ final class OnLinks {
         private static String outcome(Slot<?> part, Slot<Double> slot, LinksAtRest rest) {
             if (slot.key().equals(SpringCatalogue.SPRING_MOTION_RATIO.key())) {
                 boolean ofSpring = part.key().equals(AxleCatalogue.SPRING_AT_WHEEL.key());
-                return comesOut(ratio(rest.mean(side ->
-                        (ofSpring ? side.springRatio() : side.damperRatio()).orElse(0))));
+                return comesOut(
+                        ratio(rest.mean(side -> (ofSpring ? side.springRatio() : side.damperRatio()).orElse(0))));
             }
             return slot.key().equals(SpringCatalogue.INSTALLED_LENGTH.key())
                     ? comesOut(length(rest.mean(side -> side.springLength().orElse(0))))

@@ -23,8 +23,15 @@ import java.util.function.DoublePredicate;
  * tangents from where it was.
  */
 public final class MotionFit {
-    /** Numbers of places along each variable, tried in this order. */
-    private static final int[] PLACES = {13, 17, 21};
+    /** How many places along travel and along roll or steer. */
+    private record Places(int alongTravel, int alongTurn) {}
+
+    /** Tried in this order: a live axle's figures bend more with travel than with roll, and most want the first. */
+    private static final List<Places> ON_AXLE = List.of(new Places(17, 13), new Places(21, 17), new Places(21, 21));
+
+    private static final List<Places> AT_WHEEL = List.of(new Places(13, 13), new Places(17, 17), new Places(21, 21));
+
+    private static final List<Places> OF_TRAVEL = List.of(new Places(13, 1), new Places(17, 1), new Places(21, 1));
 
     /** What the last terms may be, of heights and angles, m and rad. */
     private static final double LEFT_OUT = 1e-9;
@@ -232,7 +239,7 @@ public final class MotionFit {
             }
             return true;
         };
-        Surfaces surfaces = fitted(axle, extent, true, LIVE_LEFT_OUT, source).surfaces();
+        Surfaces surfaces = fitted(axle, extent, ON_AXLE, LIVE_LEFT_OUT, source).surfaces();
         axle.rest();
         return new LiveAxleMotion(
                 surfaces,
@@ -303,7 +310,7 @@ public final class MotionFit {
         boolean springs = axle.hasSprings();
         boolean dampers = axle.hasDampers();
         double sigma = side.sign();
-        Fitted aim = fitted(axle, extent, steered, AIM_LEFT_OUT, (travel, steer, into) -> {
+        Fitted aim = fitted(axle, extent, steered ? AT_WHEEL : OF_TRAVEL, AIM_LEFT_OUT, (travel, steer, into) -> {
             if (!wheel.moveTo(travel, steered ? steer / axle.steerPerRack() : 0)) {
                 return false;
             }
@@ -311,7 +318,7 @@ public final class MotionFit {
             into[WheelPairMotion.CAMBER - WheelPairMotion.ALONE] = wheel.camber();
             return true;
         });
-        Fitted alone = fitted(axle, aim.extent(), false, WHEEL_LEFT_OUT, (travel, none, into) -> {
+        Fitted alone = fitted(axle, aim.extent(), OF_TRAVEL, WHEEL_LEFT_OUT, (travel, none, into) -> {
             if (!wheel.moveTo(travel, 0)) {
                 return false;
             }
@@ -343,12 +350,12 @@ public final class MotionFit {
      * of following the axle less far the one is taken that helps most.
      */
     private static Fitted fitted(
-            AxleLinkage axle, Extent extent, boolean ofTwo, double[] leftOut, Surfaces.Source source) {
+            AxleLinkage axle, Extent extent, List<Places> inOrder, double[] leftOut, Surfaces.Source source) {
         Extent at = extent;
         Optional<Fitted> best = Optional.empty();
         for (int times = 0; times < MOST_TIMES; times++) {
-            for (int places : PLACES) {
-                Optional<Fitted> here = fit(axle, at, places, ofTwo, leftOut, source);
+            for (Places places : inOrder) {
+                Optional<Fitted> here = fit(axle, at, places, leftOut, source);
                 best = here.isPresent() ? here : best;
                 if (here.isEmpty() || here.get().left > HOPELESS) {
                     break;
@@ -359,7 +366,7 @@ public final class MotionFit {
             }
             double least = Double.POSITIVE_INFINITY;
             for (Extent lesser : at.lesser()) {
-                Optional<Fitted> tried = fit(axle, lesser, PLACES[0], ofTwo, leftOut, source);
+                Optional<Fitted> tried = fit(axle, lesser, inOrder.get(0), leftOut, source);
                 if (tried.isPresent() && tried.get().left < least) {
                     least = tried.get().left;
                     at = lesser;
@@ -374,9 +381,9 @@ public final class MotionFit {
     }
 
     private static Optional<Fitted> fit(
-            AxleLinkage axle, Extent extent, int places, boolean ofTwo, double[] leftOut, Surfaces.Source source) {
+            AxleLinkage axle, Extent extent, Places places, double[] leftOut, Surfaces.Source source) {
         axle.rest();
-        return Surfaces.fit(extent.box(), places, ofTwo ? places : 1, leftOut, source)
+        return Surfaces.fit(extent.box(), places.alongTravel, places.alongTurn, leftOut, source)
                 .map(fit -> new Fitted(extent, fit.surfaces(), leftOver(fit.tail(), leftOut)));
     }
 
