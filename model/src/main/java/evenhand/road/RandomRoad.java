@@ -33,6 +33,9 @@ public final class RandomRoad {
 
     private static final double LONGEST = 20_000;
 
+    /** From knot to knot a sine is turned by its step; after so many it is taken anew, before rounding adds up. */
+    private static final int TURNS = 64;
+
     private RandomRoad() {}
 
     /**
@@ -71,10 +74,19 @@ public final class RandomRoad {
 
     private static void add(
             double[] heights, double[] slopes, double spacing, double amplitude, double number, double phase) {
-        for (int k = 0; k < heights.length; k++) {
-            double angle = number * spacing * k + phase;
-            heights[k] += amplitude * Math.sin(angle);
-            slopes[k] += amplitude * number * Math.cos(angle);
+        double sinStep = Math.sin(number * spacing);
+        double cosStep = Math.cos(number * spacing);
+        for (int start = 0; start < heights.length; start += TURNS) {
+            double angle = number * spacing * start + phase;
+            double sin = Math.sin(angle);
+            double cos = Math.cos(angle);
+            for (int k = start; k < Math.min(start + TURNS, heights.length); k++) {
+                heights[k] += amplitude * sin;
+                slopes[k] += amplitude * number * cos;
+                double turned = sin * cosStep + cos * sinStep;
+                cos = cos * cosStep - sin * sinStep;
+                sin = turned;
+            }
         }
     }
 }

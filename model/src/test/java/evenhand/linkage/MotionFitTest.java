@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Axles followed once against the mechanism itself, on random axles of every kind. */
 class MotionFitTest {
-    private static final int AXLES = 8;
+    private static final int AXLES = 6;
     private static final double BUMP = 0.09;
     private static final double DROOP = 0.09;
     private static final double WITHIN = 2e-8;
