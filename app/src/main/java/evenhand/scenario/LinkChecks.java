@@ -103,10 +103,7 @@ final class LinkChecks {
     }
 
     private void joints(String end, ShaftFigures shaft) {
-        double most = 0;
-        for (double angle : shaft.jointAngles()) {
-            most = Math.max(most, angle);
-        }
+        double most = shaft.greatestJointAngle();
         if (most > MUCH_JOINT) {
             found.put(
                     end + ".propShaft",

@@ -75,17 +75,8 @@ public final class LinkCriteria {
     public static final Criterion PINION_SLOPE =
             either("pinion slope", REAR_FIRST, "deg", 2, 0.1, SHAFT, shaft(ShaftFigures::pinionSlope));
     /** The greatest of the shaft's joints. */
-    public static final Criterion JOINT_ANGLE = either(
-            "joint angle",
-            REAR_FIRST,
-            "deg",
-            2,
-            0.1,
-            SHAFT,
-            shaft(shaft -> shaft.jointAngles().stream()
-                    .mapToDouble(Double::doubleValue)
-                    .max()
-                    .orElse(0)));
+    public static final Criterion JOINT_ANGLE =
+            either("joint angle", REAR_FIRST, "deg", 2, 0.1, SHAFT, shaft(ShaftFigures::greatestJointAngle));
 
     public static final Criterion LEFT_OVER_JOINT_ANGLE =
             either("left-over joint angle", REAR_FIRST, "deg", 2, 0.1, SHAFT, shaft(ShaftFigures::residualJointAngle));

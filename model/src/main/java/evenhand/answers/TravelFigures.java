@@ -40,13 +40,8 @@ public final class TravelFigures {
     public static final Figure<ShaftFigures> RESIDUAL_JOINT_ANGLE =
             angle("residualJointAngle", "left-over joint angle", ShaftFigures::residualJointAngle);
 
-    public static final Figure<ShaftFigures> GREATEST_JOINT_ANGLE = angle(
-            "jointAngle",
-            "greatest joint angle",
-            shaft -> shaft.jointAngles().stream()
-                    .mapToDouble(Double::doubleValue)
-                    .max()
-                    .orElse(0));
+    public static final Figure<ShaftFigures> GREATEST_JOINT_ANGLE =
+            angle("jointAngle", "greatest joint angle", ShaftFigures::greatestJointAngle);
 
     public static final Figure<WheelFigures> TOE = angle("toe", "toe", WheelFigures::toe);
     public static final Figure<WheelFigures> CAMBER = angle("camber", "camber", WheelFigures::camber);

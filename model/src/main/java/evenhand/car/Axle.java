@@ -179,40 +179,30 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
         @Override
         public Axle letDown(double by) {
-            return new Independent(
-                    track,
-                    unsprung,
-                    rollCentre,
-                    spring,
-                    bar,
-                    stops,
-                    damper,
-                    lowered + by,
-                    rollCamber,
-                    alignment,
-                    tyre,
-                    rollInertia,
-                    links,
-                    motion);
+            return with(spring, lowered + by, motion);
         }
 
         @Override
         public Axle onSpringsOf(double rate) {
+            return with(spring.ofRate(rate), lowered, motion);
+        }
+
+        private Axle with(Spring.AtWheel itsSpring, double itsLowered, Optional<WheelPairMotion> itsMotion) {
             return new Independent(
                     track,
                     unsprung,
                     rollCentre,
-                    spring.ofRate(rate),
+                    itsSpring,
                     bar,
                     stops,
                     damper,
-                    lowered,
+                    itsLowered,
                     rollCamber,
                     alignment,
                     tyre,
                     rollInertia,
                     links,
-                    motion);
+                    itsMotion);
         }
 
         private Axle at(double travel, double squash, Spring shortened) {
@@ -275,23 +265,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
         @Override
         public Axle mirrored() {
-            return motion.isEmpty()
-                    ? this
-                    : new Independent(
-                            track,
-                            unsprung,
-                            rollCentre,
-                            spring,
-                            bar,
-                            stops,
-                            damper,
-                            lowered,
-                            rollCamber,
-                            alignment,
-                            tyre,
-                            rollInertia,
-                            links,
-                            motion.map(WheelPairMotion::mirrored));
+            return motion.isEmpty() ? this : with(spring, lowered, motion.map(WheelPairMotion::mirrored));
         }
     }
 
@@ -392,38 +366,29 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
         @Override
         public Axle letDown(double by) {
-            return new Live(
-                    track,
-                    unsprung,
-                    lateralLocator,
-                    spring,
-                    bar,
-                    stops,
-                    damper,
-                    lowered + by,
-                    alignment,
-                    tyre,
-                    rollInertia,
-                    links,
-                    motion);
+            return with(spring, lowered + by, motion);
         }
 
         @Override
         public Axle onSpringsOf(double rate) {
+            return with(spring.ofRate(rate), lowered, motion);
+        }
+
+        private Axle with(Spring itsSpring, double itsLowered, Optional<LiveAxleMotion> itsMotion) {
             return new Live(
                     track,
                     unsprung,
                     lateralLocator,
-                    spring.ofRate(rate),
+                    itsSpring,
                     bar,
                     stops,
                     damper,
-                    lowered,
+                    itsLowered,
                     alignment,
                     tyre,
                     rollInertia,
                     links,
-                    motion);
+                    itsMotion);
         }
 
         private Axle at(double travel, double squash, Spring shortened) {
@@ -481,22 +446,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
 
         @Override
         public Axle mirrored() {
-            return motion.isEmpty()
-                    ? this
-                    : new Live(
-                            track,
-                            unsprung,
-                            lateralLocator,
-                            spring,
-                            bar,
-                            stops,
-                            damper,
-                            lowered,
-                            alignment,
-                            tyre,
-                            rollInertia,
-                            links,
-                            motion.map(LiveAxleMotion::mirrored));
+            return motion.isEmpty() ? this : with(spring, lowered, motion.map(LiveAxleMotion::mirrored));
         }
     }
 }

@@ -140,5 +140,10 @@ public record AxleState(
         public ShaftFigures {
             jointAngles = List.copyOf(jointAngles);
         }
+
+        /** Of all its joints. */
+        public double greatestJointAngle() {
+            return jointAngles.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        }
     }
 }
