@@ -3,6 +3,7 @@ package evenhand.bump;
 import evenhand.bump.StepMotion.Watched;
 import evenhand.road.Piece;
 import evenhand.road.Profile;
+import evenhand.suspension.DamperLines;
 import evenhand.suspension.ForceLines;
 
 /**
@@ -48,7 +49,7 @@ final class Crossing {
     final Witness witness;
     private final StepMotion motion;
     private final ForceLines spring;
-    private final ForceLines damper;
+    private final DamperLines damper;
     private final Runnable goOn;
     private final StepLength stepLength = new StepLength();
     private int steps;
@@ -193,8 +194,8 @@ final class Crossing {
                 step.nextTravelRate(),
                 step.travelPull(),
                 step.nextTravelPull(),
-                damper.low(step.damperPiece),
-                damper.high(step.damperPiece));
+                damper.low(step.damperPiece, step.travel()),
+                damper.high(step.damperPiece, step.travel()));
         watch(
                 Watched.DEFLECTION,
                 Watched.DEFLECTION_RATE,

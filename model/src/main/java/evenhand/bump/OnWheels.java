@@ -1,5 +1,6 @@
 package evenhand.bump;
 
+import evenhand.suspension.DamperLines;
 import evenhand.suspension.ForceLines;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ final class OnWheels extends BodyEnd {
 
     private final WheelStation station;
     private final ForceLines spring;
-    private final ForceLines damper;
+    private final DamperLines damper;
     private final double springAtRest;
     private final double tyreAtRest;
 
@@ -51,11 +52,7 @@ final class OnWheels extends BodyEnd {
     double push(double time, double[] state, double[] slope, int at, double body, double bodySpeed) {
         double travel = station.travel() + state[at] - body;
         double closing = state[at + 1] - bodySpeed;
-        double push = spring.intercept(springPiece)
-                + spring.slope(springPiece) * travel
-                + damper.intercept(damperPiece)
-                + damper.slope(damperPiece) * closing
-                - springAtRest;
+        double push = spring.force(springPiece, travel) + damper.force(damperPiece, travel, closing) - springAtRest;
         double tyre = onGround ? station.tyreHeld() + station.tyreRate() * (road(time) - state[at]) : 0;
         slope[at] = state[at + 1];
         slope[at + 1] = (tyre - tyreAtRest - push) / station.wheelMass();
@@ -64,8 +61,9 @@ final class OnWheels extends BodyEnd {
 
     @Override
     void settle(double time, double[] state, int at, double body, double bodySpeed) {
-        springPiece = pieceAt(spring, station.travel() + state[at] - body);
-        damperPiece = pieceAt(damper, state[at + 1] - bodySpeed);
+        double travel = station.travel() + state[at] - body;
+        springPiece = spring.pieceAt(before(travel));
+        damperPiece = damper.pieceAt(before(damper.over(travel, state[at + 1] - bodySpeed)));
         onGround = pressed(time, state, at) > 0;
     }
 
@@ -80,7 +78,7 @@ final class OnWheels extends BodyEnd {
         List<ODEEventDetector> corners = new ArrayList<>();
         for (int piece = 0; piece + 1 < spring.pieces(); piece++) {
             int below = piece;
-            double corner = passed(spring, piece);
+            double corner = passed(spring.high(piece));
             corners.add(new CornerDetector(
                     FASTEST_TRAVEL,
                     (time, state) -> travel(car, state, at) - corner,
@@ -88,10 +86,10 @@ final class OnWheels extends BodyEnd {
         }
         for (int piece = 0; piece + 1 < damper.pieces(); piece++) {
             int below = piece;
-            double corner = passed(damper, piece);
+            double corner = passed(damper.end(piece));
             corners.add(new CornerDetector(
                     HARDEST_PULL,
-                    (time, state) -> closing(car, state, at) - corner,
+                    (time, state) -> damper.over(travel(car, state, at), closing(car, state, at)) - corner,
                     above -> damperPiece = above ? below + 1 : below));
         }
         corners.add(new CornerDetector(
@@ -100,8 +98,8 @@ final class OnWheels extends BodyEnd {
     }
 
     /** Where a piece is left upwards, or come to from above. */
-    private static double passed(ForceLines law, int piece) {
-        return law.high(piece) + PASSED;
+    private static double passed(double end) {
+        return end + PASSED;
     }
 
     private double travel(HalfCarInTime car, double[] state, int at) {
@@ -112,9 +110,9 @@ final class OnWheels extends BodyEnd {
         return state[at + 1] - car.bodySpeed(this, state);
     }
 
-    /** The piece that holds at a place; a corner is passed by a little before it counts, for at rest nothing moves off it. */
-    private static int pieceAt(ForceLines law, double place) {
-        return law.pieceAt(place - PASSED);
+    /** A corner is passed by a little before it counts, for at rest nothing moves off it. */
+    private static double before(double place) {
+        return place - PASSED;
     }
 
     @Override

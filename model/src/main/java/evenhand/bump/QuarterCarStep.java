@@ -7,6 +7,7 @@ import static evenhand.bump.DormandPrince.TIMES;
 import static evenhand.bump.DormandPrince.WEIGHTS;
 
 import evenhand.road.Piece;
+import evenhand.suspension.DamperLines;
 import evenhand.suspension.ForceLines;
 
 /**
@@ -49,7 +50,7 @@ final class QuarterCarStep {
     boolean onGround;
 
     private final ForceLines spring;
-    private final ForceLines damper;
+    private final DamperLines damper;
     private final double bodyMass;
     private final double wheelMass;
     private final double tyreRate;
@@ -61,11 +62,6 @@ final class QuarterCarStep {
     private Piece road;
     private double speed;
     private double roadOrigin; // x − speed·time
-
-    private double springSlope;
-    private double springIntercept;
-    private double damperSlope;
-    private double damperIntercept;
 
     private final double[] bodySpeeds = new double[STAGES];
     private final double[] bodyPulls = new double[STAGES];
@@ -94,7 +90,7 @@ final class QuarterCarStep {
         springAtRest = spring.force(station.travel());
         tyreAtRest = Math.max(0, station.tyreHeld());
         springPiece = spring.pieceAt(station.travel());
-        damperPiece = damper.pieceAt(0);
+        damperPiece = damper.pieceAt(damper.over(station.travel(), 0));
         road = new Piece.Line(0, 1, 0, 0);
     }
 
@@ -113,10 +109,6 @@ final class QuarterCarStep {
 
     /** The pieces have changed: their lines, and the accelerations at the beginning of the step. */
     void bend() {
-        springSlope = spring.slope(springPiece);
-        springIntercept = spring.intercept(springPiece);
-        damperSlope = damper.slope(damperPiece);
-        damperIntercept = damper.intercept(damperPiece);
         stage(0, body, bodySpeed, wheel, wheelSpeed, roadHeight, roadRise);
         bodyPull = bodyPulls[0];
         wheelPull = wheelPulls[0];
@@ -125,8 +117,9 @@ final class QuarterCarStep {
     private void stage(
             int s, double body, double bodySpeed, double wheel, double wheelSpeed, double height, double rise) {
         double closing = wheelSpeed - bodySpeed;
-        double damping = damperIntercept + damperSlope * closing;
-        double push = springIntercept + springSlope * (station.travel() + wheel - body) + damping - springAtRest;
+        double travel = station.travel() + wheel - body;
+        double damping = damper.force(damperPiece, travel, closing);
+        double push = spring.force(springPiece, travel) + damping - springAtRest;
         double tyre = onGround ? station.tyreHeld() + tyreRate * (height - wheel) : 0;
         bodySpeeds[s] = bodySpeed;
         wheelSpeeds[s] = wheelSpeed;
@@ -268,13 +261,15 @@ final class QuarterCarStep {
 
     /** Acceleration of the body at a travel and its rate, on the pieces of this step. */
     double bodyPull(double travel, double travelRate) {
-        return (springIntercept + springSlope * travel + damperIntercept + damperSlope * travelRate - springAtRest)
+        return (spring.force(springPiece, travel) + damper.force(damperPiece, travel, travelRate) - springAtRest)
                 / bodyMass;
     }
 
     /** Its rate of change. */
-    double bodyJerk(double travelRate, double travelPull) {
-        return (springSlope * travelRate + damperSlope * travelPull) / bodyMass;
+    double bodyJerk(double travel, double travelRate, double travelPull) {
+        return (spring.slope(springPiece, travel) * travelRate
+                        + damper.forceRate(damperPiece, travel, travelRate, travelPull))
+                / bodyMass;
     }
 
     private double tyreEnergy(double deflection) {

@@ -63,7 +63,7 @@ final class StepMotion {
             case DEFLECTION -> step.roadHeight(part * length) - wheel.place(part) - tyreFree;
             case DEFLECTION_RATE -> step.roadRise(part * length) - wheel.speed(part);
             case BODY_PULL -> step.bodyPull(travel.place(part), travel.speed(part));
-            case BODY_JERK -> step.bodyJerk(travel.speed(part), travel.pull(part));
+            case BODY_JERK -> step.bodyJerk(travel.place(part), travel.speed(part), travel.pull(part));
         };
     }
 

@@ -6,6 +6,7 @@ import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.suspension.AxleSuspension;
+import evenhand.suspension.DamperLines;
 import evenhand.suspension.ForceLines;
 import evenhand.suspension.WheelDamper;
 import evenhand.turn.TurnRow;
@@ -30,7 +31,7 @@ import java.util.OptionalDouble;
  * @param bodyMass m_s, what the springs of this side carry at rest over g, kg
  * @param wheelMass m_u, half the axle's unsprung mass, kg
  * @param suspension S, spring and stops over mean travel u, N
- * @param damper D over u', N
+ * @param damper D over u', N, where its leverage changes also over mean travel
  * @param tyreRate k, N/m
  * @param tyreHeld load of the tyre in balance, N; below zero a wheel that hangs so far above the road
  * @param travel mean travel of the axle in balance, m
@@ -44,7 +45,7 @@ record WheelStation(
         double bodyMass,
         double wheelMass,
         ForceLines suspension,
-        ForceLines damper,
+        DamperLines damper,
         double tyreRate,
         double tyreHeld,
         double travel,
@@ -70,7 +71,7 @@ record WheelStation(
                 sprung / Weights.GRAVITY,
                 wheelMass,
                 lines,
-                damper(car, end),
+                WheelDamper.half(car, end),
                 axle.tyre().verticalRate(),
                 load,
                 stands.getAsDouble(),
@@ -107,7 +108,7 @@ record WheelStation(
                 load / Weights.GRAVITY - wheelMass,
                 wheelMass,
                 suspension.side(side, roll, rollCentre),
-                damper(car, end),
+                WheelDamper.side(car, end, side, roll),
                 axle.tyre().verticalRate(),
                 load - axle.tyre().verticalRate() * rise,
                 travel,
@@ -119,9 +120,5 @@ record WheelStation(
                         axle.tyre().lateral(),
                         row.wheel(wheel).slip(),
                         row.wheel(wheel).lean())));
-    }
-
-    private static ForceLines damper(Car car, End end) {
-        return WheelDamper.of(car, end).map(WheelDamper::lines).orElseGet(ForceLines::none);
     }
 }

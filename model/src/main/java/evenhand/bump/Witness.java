@@ -88,8 +88,8 @@ final class Witness {
     }
 
     private void bodyPull() {
-        double start = step.bodyJerk(step.travelRate(), step.travelPull());
-        double end = step.bodyJerk(step.nextTravelRate(), step.nextTravelPull());
+        double start = step.bodyJerk(step.travel(), step.travelRate(), step.travelPull());
+        double end = step.bodyJerk(step.nextTravel(), step.nextTravelRate(), step.nextTravelPull());
         double most = Math.max(Math.abs(step.bodyPull), Math.abs(step.nextBodyPull));
         peakBodyPull = Math.max(peakBodyPull, most);
         if (StepMotion.turns(start, end)) {

@@ -34,10 +34,16 @@ import java.util.stream.Collectors;
  * The links of an axle at rest, the body not yet let down, and what they make there of the coefficients.
  *
  * @param linkage that stands
+ * @param letDown what they are once the body has come down: a bar's drop links lean otherwise there
  * @param live whether both wheels are one axle's
  */
 record LinksAtRest(
-        AxleLinkage linkage, AxleState state, double rollCentreHeight, double rollCentrePerBump, boolean live) {
+        AxleLinkage linkage,
+        AxleState state,
+        AxleState letDown,
+        double rollCentreHeight,
+        double rollCentrePerBump,
+        boolean live) {
     private static final String LINKS = "links";
 
     /** Where the share of Ackermann is asked, rad. */
@@ -60,20 +66,24 @@ record LinksAtRest(
         if (!(assembly instanceof Assembly.Standing standing)) {
             throw refused(assembly, linked);
         }
-        if (lowered != 0) {
-            Assembly down = Assembly.of(linked.down(lowered));
-            if (!(down instanceof Assembly.Standing)) {
-                throw refused(down, linked);
-            }
-        }
         standing.linkage().rest();
         AxleState state = standing.linkage().state();
         return new LinksAtRest(
                 standing.linkage(),
                 state,
+                lowered == 0 ? state : letDown(linked, lowered),
                 state.rollCentreHeight().orElseGet(() -> meanForceLine(state)),
                 Travel.rollCentrePerBump(standing.linkage()).orElse(0),
                 linked instanceof LinkedLiveAxle);
+    }
+
+    private static AxleState letDown(LinkedAxle linked, double lowered) {
+        Assembly down = Assembly.of(linked.down(lowered));
+        if (!(down instanceof Assembly.Standing standing)) {
+            throw refused(down, linked);
+        }
+        standing.linkage().rest();
+        return standing.linkage().state();
     }
 
     /** Where the force lines of two wheels run side by side, their mean height in the middle, m. */
@@ -200,7 +210,11 @@ record LinksAtRest(
     /** What a bar of known dimensions takes for its link ratio. */
     double barRatio() {
         require(state.left().barRatio().isPresent(), "bar", "its drop link does not reach from armEnd to linkEnd");
-        return meanOf(live ? WheelFigures::barRollRatio : WheelFigures::barRatio);
+        return (barRatio(letDown.left()) + barRatio(letDown.right())) / 2;
+    }
+
+    private double barRatio(WheelFigures wheel) {
+        return (live ? wheel.barRollRatio() : wheel.barRatio()).orElseThrow();
     }
 
     Bar bar(Given.OfBar given) {

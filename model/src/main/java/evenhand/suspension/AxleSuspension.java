@@ -11,8 +11,10 @@ import evenhand.geometry.Lever;
 import evenhand.geometry.LiveAxleMotion;
 import evenhand.geometry.RollArm;
 import evenhand.geometry.WheelPairMotion;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Vertical force and roll moment between the body and one axle, by mean travel, suspension roll and roll-centre height.
@@ -287,34 +289,79 @@ public final class AxleSuspension {
      * @param rollCentreHeight above the ground, m
      */
     public ForceLines side(Side side, double roll, double rollCentreHeight) {
-        double rest = springLoad(0, roll, rollCentreHeight, side);
-        return lines(
-                rest,
-                travelAt(0, roll, bumpArm, side),
-                travelAt(0, roll, droopArm, side),
-                travelAt(0, roll, metalArm, side));
+        double bumpMore = travelAt(0, roll, bumpArm, side);
+        double droopMore = travelAt(0, roll, droopArm, side);
+        double metalMore = travelAt(0, roll, metalArm, side);
+        if (byLever) {
+            return lines(
+                    springLoad(0, roll, rollCentreHeight, side),
+                    bumpMore,
+                    droopMore,
+                    metalMore,
+                    bound().map(links -> links.side(side, roll)));
+        }
+        SpringsOnLinks links = onLinks.orElseThrow();
+        return stopLines(
+                bumpMore, droopMore, metalMore, Optional.of(links.side(side, roll)), links.looseAt(side, roll));
     }
 
     /** The same of half the axle in heave, at the mean load of both sides. */
     public ForceLines half() {
-        return lines((leftRest + rightRest) / 2, 0, 0, 0);
+        if (byLever) {
+            return lines((leftRest + rightRest) / 2, 0, 0, 0, bound().map(SpringsOnLinks::half));
+        }
+        SpringsOnLinks links = onLinks.orElseThrow();
+        return stopLines(0, 0, 0, Optional.of(links.half()), links.looseAt(Side.LEFT, 0), links.looseAt(Side.RIGHT, 0));
     }
 
-    /** Arguments: load of the spring at no travel, and how much more than the mean the stops of this side travel. */
-    private ForceLines lines(double rest, double bumpMore, double droopMore, double metalMore) {
-        double[] corners = new double[bumpCurve.count() + 4];
-        int corner = 0;
+    /** Links that bind beside springs that are known by their leverage. */
+    private Optional<SpringsOnLinks> bound() {
+        return onLinks.filter(SpringsOnLinks::pushes);
+    }
+
+    /**
+     * Springs by their leverage, and stops. Arguments: load of the spring at no travel, how much more than the mean the stops of
+     * this side travel, and what else pushes.
+     */
+    private ForceLines lines(
+            double rest, double bumpMore, double droopMore, double metalMore, Optional<CurvedForce> besides) {
+        return lines(
+                travel -> {
+                    spring(rest + heaveRate * travel);
+                    return springForce;
+                },
+                bumpMore,
+                droopMore,
+                metalMore,
+                besides,
+                -rest / heaveRate);
+    }
+
+    /** Stops alone, with springs known by points, and where those go loose. */
+    private ForceLines stopLines(
+            double bumpMore, double droopMore, double metalMore, Optional<CurvedForce> springs, double... loose) {
+        return lines(travel -> 0, bumpMore, droopMore, metalMore, springs, loose);
+    }
+
+    private ForceLines lines(
+            DoubleUnaryOperator springs,
+            double bumpMore,
+            double droopMore,
+            double metalMore,
+            Optional<CurvedForce> besides,
+            double... loose) {
+        double[] corners = Arrays.copyOf(loose, bumpCurve.count() + 3 + loose.length);
+        int corner = loose.length;
         for (int i = 0; i <= bumpCurve.count(); i++) {
             corners[corner++] = bumpGap + bumpCurve.end(i) - bumpMore;
         }
-        corners[corner++] = -rest / heaveRate;
         corners[corner++] = -droopTravel - droopMore;
         corners[corner] = metalGap - metalMore;
-        return ForceLines.of(
+        return ForceLines.with(
+                besides,
                 travel -> {
-                    spring(rest + heaveRate * travel);
                     bump(travel + bumpMore - bumpGap);
-                    double force = springForce + stopForce;
+                    double force = springs.applyAsDouble(travel) + stopForce;
                     droop(travel + droopMore);
                     return force + stopForce + METAL_RATE * Math.max(0, travel + metalMore - metalGap);
                 },

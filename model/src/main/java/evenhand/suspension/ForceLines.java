@@ -1,6 +1,7 @@
 package evenhand.suspension;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
@@ -8,18 +9,25 @@ import java.util.function.DoubleUnaryOperator;
  * A force over travel (m) or speed (m/s) as straight lines between corners, the outermost going on: a spring with its
  * stops, or a damper, for whoever follows it in time and has to know where it bends.
  *
- * <p>On piece p, between {@link #low} and {@link #high}, the force is {@code intercept(p) + slope(p)·v}.
+ * <p>On piece p, between {@link #low} and {@link #high}, the force is {@code intercept(p) + slope(p)·v}, and with it
+ * what runs along no line, if there is any: {@link CurvedForce}. It is then good for one thread.
  */
 public final class ForceLines {
     /** Corners closer than this are one. */
     private static final double SAME = 1e-9;
 
+    private static final int MOST_STEPS = 50;
+
     private final double[] corners;
     private final double[] slopes;
     private final double[] intercepts;
+    private final Optional<CurvedForce> curve;
+    private final boolean isStraight;
 
-    private ForceLines(double[] corners, DoubleUnaryOperator law) {
+    private ForceLines(double[] corners, DoubleUnaryOperator law, Optional<CurvedForce> curve) {
         this.corners = corners;
+        this.curve = curve;
+        isStraight = curve.isEmpty();
         int pieces = corners.length + 1;
         slopes = new double[pieces];
         intercepts = new double[pieces];
@@ -43,6 +51,11 @@ public final class ForceLines {
      * @param corners in any order; infinite ones stand for none
      */
     static ForceLines of(DoubleUnaryOperator law, double... corners) {
+        return with(Optional.empty(), law, corners);
+    }
+
+    /** The same with a force beside the lines, whose own corners are among them. */
+    static ForceLines with(Optional<CurvedForce> curve, DoubleUnaryOperator law, double... corners) {
         double[] sorted =
                 Arrays.stream(corners).filter(Double::isFinite).sorted().toArray();
         double[] apart = new double[Math.max(1, sorted.length)];
@@ -52,7 +65,7 @@ public final class ForceLines {
                 apart[count++] = corner;
             }
         }
-        return new ForceLines(Arrays.copyOf(apart, Math.max(1, count)), law);
+        return new ForceLines(Arrays.copyOf(apart, Math.max(1, count)), law, curve);
     }
 
     /** No force anywhere. */
@@ -83,18 +96,33 @@ public final class ForceLines {
         return piece == corners.length ? Double.POSITIVE_INFINITY : corners[piece];
     }
 
+    /** Slope of the line of a piece. */
     public double slope(int piece) {
         return slopes[piece];
     }
 
-    /** Force that the line of a piece has at zero. */
-    public double intercept(int piece) {
-        return intercepts[piece];
+    /** Slope of the force at a place on a piece. */
+    public double slope(int piece, double v) {
+        if (isStraight) {
+            return slopes[piece];
+        }
+        curve.orElseThrow().at(v);
+        return slopes[piece] + curve.orElseThrow().rate;
     }
 
     public double force(double v) {
-        int p = pieceAt(v);
-        return intercepts[p] + slopes[p] * v;
+        return force(pieceAt(v), v);
+    }
+
+    private double curved(double v) {
+        curve.orElseThrow().at(v);
+        return curve.orElseThrow().force;
+    }
+
+    /** The force that a piece has at a place, or would have, did it go on so far. */
+    public double force(int piece, double v) {
+        double onLine = intercepts[piece] + slopes[piece] * v;
+        return isStraight ? onLine : onLine + curved(v);
     }
 
     /** Integral of the force from one place to another, N·m over travel. */
@@ -102,7 +130,7 @@ public final class ForceLines {
         if (to < from) {
             return -work(to, from);
         }
-        double work = 0;
+        double work = curve.map(force -> energyBetween(force, from, to)).orElse(0.0);
         double at = from;
         for (int p = pieceAt(from); at < to; p++) {
             double end = Math.min(to, high(p));
@@ -112,6 +140,13 @@ public final class ForceLines {
         return work;
     }
 
+    private static double energyBetween(CurvedForce force, double from, double to) {
+        force.at(from);
+        double before = force.energy;
+        force.at(to);
+        return force.energy - before;
+    }
+
     /** Work along one straight piece, N·m: its force half way, times the way. */
     private double workOnPiece(int piece, double from, double to) {
         return (intercepts[piece] + slopes[piece] * (from + to) / 2) * (to - from);
@@ -119,6 +154,27 @@ public final class ForceLines {
 
     /** The place where the force comes to a value, the one nearest to zero where there are several. */
     public OptionalDouble placeOf(double force) {
+        return isStraight ? placeOnLines(force) : placeOnCurve(force);
+    }
+
+    /** By Newton's method from zero: springs and stops only grow stiffer or end. */
+    private OptionalDouble placeOnCurve(double force) {
+        double place = 0;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            int p = pieceAt(place);
+            double step = (force - force(p, place)) / slope(p, place);
+            if (!Double.isFinite(step)) {
+                return OptionalDouble.empty();
+            }
+            place += step;
+            if (Math.abs(step) < SAME) {
+                return OptionalDouble.of(place);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    private OptionalDouble placeOnLines(double force) {
         OptionalDouble nearest = OptionalDouble.empty();
         for (int p = 0; p < slopes.length; p++) {
             double place = (force - intercepts[p]) / slopes[p];

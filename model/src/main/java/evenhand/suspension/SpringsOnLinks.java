@@ -20,6 +20,13 @@ import java.util.Optional;
  * <p>Source: virtual work; Milliken &amp; Milliken 1995 ch. 16 (motion ratio that changes with travel).
  */
 abstract sealed class SpringsOnLinks {
+    private static final int MOST_STEPS = 30;
+
+    /** A spring goes loose within so much travel or not at all, and where is known so closely, m. */
+    private static final double FARTHEST = 1;
+
+    private static final double CLOSE = 1e-10;
+
     final double rate;
 
     private SpringsOnLinks(double rate) {
@@ -57,6 +64,55 @@ abstract sealed class SpringsOnLinks {
     /** Rate in heave at rest, mean of both sides, N/m. */
     abstract double heaveRateAtRest();
 
+    /**
+     * What its side of the axle pushes over mean travel, the roll held: its spring, no less than nothing, and half of what links
+     * hold that bind.
+     */
+    abstract CurvedForce side(Side side, double roll);
+
+    /** Whether anything pushes that is known by points. */
+    abstract boolean pushes();
+
+    /** Half of the axle in heave: the mean of both sides. */
+    final CurvedForce half() {
+        CurvedForce left = side(Side.LEFT, 0);
+        CurvedForce right = side(Side.RIGHT, 0);
+        return new CurvedForce() {
+            @Override
+            void at(double travel) {
+                left.at(travel);
+                right.at(travel);
+                force = (left.force + right.force) / 2;
+                rate = (left.rate + right.rate) / 2;
+                energy = (left.energy + right.energy) / 2;
+            }
+        };
+    }
+
+    /** Mean travel at which the spring of a side goes loose, the roll held, by Newton's method, m; −∞ where it does not. */
+    final double looseAt(Side side, double roll) {
+        double travel = 0;
+        for (int i = 0; i < MOST_STEPS && Math.abs(travel) < FARTHEST; i++) {
+            double step = -pull(travel, roll, side) / pullByTravel();
+            travel += step;
+            if (Math.abs(step) < CLOSE) {
+                return travel;
+            }
+        }
+        return Double.NEGATIVE_INFINITY;
+    }
+
+    /** Force along a spring, N, below zero where it is loose; −∞ of springs without points. */
+    abstract double pull(double travel, double roll, Side side);
+
+    /** Its slope over mean travel where it was asked last, N/m. */
+    abstract double pullByTravel();
+
+    /** Energy in a spring, J: F²/(2·rate). */
+    final double stored(double force) {
+        return force * force / (2 * rate);
+    }
+
     private static final class AtWheels extends SpringsOnLinks {
         private final WheelPairMotion.Reading[] wheels = new WheelPairMotion.Reading[2];
         private final double[] lengthAtRest = new double[2];
@@ -69,9 +125,11 @@ abstract sealed class SpringsOnLinks {
         private double load;
         private double loadByTravel;
         private double pull; // along the spring, below zero where it is loose
+        private WheelPairMotion.Reading last;
 
         private AtWheels(WheelPairMotion motion, double rate, double leftLoad, double rightLoad) {
             super(rate);
+            last = motion.reading(true);
             restLoad = new double[] {leftLoad, rightLoad};
             halfTrack = motion.made().track() / 2;
             springs = motion.guidesSprings();
@@ -95,6 +153,7 @@ abstract sealed class SpringsOnLinks {
 
         private void at(int i, double travel) {
             WheelPairMotion.Reading wheel = wheels[i];
+            last = wheel;
             wheel.at(travel);
             wheel.bend(WheelPairMotion.SPRING);
             pull = forceAtRest[i] + rate * (lengthAtRest[i] - wheel.value());
@@ -132,6 +191,35 @@ abstract sealed class SpringsOnLinks {
             double left = loadByTravel;
             at(1, 0);
             return (left + loadByTravel) / 2;
+        }
+
+        @Override
+        boolean pushes() {
+            return springs;
+        }
+
+        @Override
+        double pull(double travel, double roll, Side side) {
+            at(side.index(), travel - side.sign() * halfTrack * roll);
+            return pull;
+        }
+
+        @Override
+        double pullByTravel() {
+            return -rate * last.byTravel();
+        }
+
+        @Override
+        CurvedForce side(Side side, double roll) {
+            return new CurvedForce() {
+                @Override
+                void at(double travel) {
+                    boolean pushes = pull(travel, roll, side) > 0;
+                    force = pushes ? load : 0;
+                    rate = pushes ? loadByTravel : 0;
+                    energy = pushes ? stored(pull) : 0;
+                }
+            };
         }
     }
 
@@ -223,6 +311,48 @@ abstract sealed class SpringsOnLinks {
                 sum += rate * axle.byTravel() * axle.byTravel() - pull * axle.byTravelTwice();
             }
             return sum / 2;
+        }
+
+        @Override
+        boolean pushes() {
+            return springs || binds;
+        }
+
+        @Override
+        double pull(double travel, double roll, Side side) {
+            if (!springs) {
+                return Double.NEGATIVE_INFINITY;
+            }
+            axle.at(travel, roll);
+            read(side.index());
+            return pull;
+        }
+
+        @Override
+        double pullByTravel() {
+            return -rate * axle.byTravel();
+        }
+
+        @Override
+        CurvedForce side(Side side, double roll) {
+            return new CurvedForce() {
+                @Override
+                void at(double travel) {
+                    boolean pushes = pull(travel, roll, side) > 0;
+                    force = pushes ? -pull * axle.byTravel() : 0;
+                    rate = pushes
+                            ? OnAxle.this.rate * axle.byTravel() * axle.byTravel() - pull * axle.byTravelTwice()
+                            : 0;
+                    energy = pushes ? stored(pull) : 0;
+                    if (binds) {
+                        axle.at(travel, roll);
+                        axle.bend(LiveAxleMotion.BIND);
+                        force += (axle.byTravel() - bindForceAtRest) / 2;
+                        rate += axle.byTravelTwice() / 2;
+                        energy += (axle.value() - bindForceAtRest * travel) / 2;
+                    }
+                }
+            };
         }
     }
 }

@@ -4,9 +4,11 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.Damper;
 import evenhand.car.End;
+import evenhand.car.Side;
 import evenhand.geometry.Lever;
 import evenhand.geometry.RollArm;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The damper of one side of an axle as the wheel feels it: of an independent wheel, or of half a live axle in heave.
@@ -83,23 +85,48 @@ public final class WheelDamper {
         return motionRatio * motionRatio * damperRate;
     }
 
-    /** Force over the wheel's speed, as straight lines. */
+    /** The damper of one side over the wheel's speed and mean travel, the roll held, rad; nothing where the car has no curves. */
+    public static DamperLines side(Car car, End end, Side side, double roll) {
+        return lines(car, end, axle -> DamperLeverage.side(axle, side, roll));
+    }
+
+    /** The same of half the axle in heave. */
+    public static DamperLines half(Car car, End end) {
+        return lines(car, end, DamperLeverage::half);
+    }
+
+    private static DamperLines lines(Car car, End end, Function<Axle, Optional<DamperLines.Ratio>> leverage) {
+        Optional<WheelDamper> damper = of(car, end);
+        if (damper.isEmpty()) {
+            return DamperLines.atWheel(ForceLines.none());
+        }
+        return leverage.apply(car.axle(end))
+                .map(ratio -> DamperLines.atDamper(damper.get().lines(1), ratio))
+                .orElseGet(() -> DamperLines.atWheel(damper.get().lines()));
+    }
+
+    /** Force at the wheel over its speed, as straight lines, the leverage that of rest. */
     public ForceLines lines() {
+        return lines(motionRatio);
+    }
+
+    /** Force over speed, both as felt through a leverage. */
+    private ForceLines lines(double ratio) {
         double[] corners = new double[bump.count() + 1 + rebound.count() + 1];
         int corner = 0;
         for (int i = 0; i <= bump.count(); i++) {
-            corners[corner++] = bump.end(i) / motionRatio;
+            corners[corner++] = bump.end(i) / ratio;
         }
         for (int i = 0; i <= rebound.count(); i++) {
-            corners[corner++] = -rebound.end(i) / motionRatio;
+            corners[corner++] = -rebound.end(i) / ratio;
         }
         // The last point of a curve is no corner: its slope goes on. It does no harm as one.
-        return ForceLines.of(
-                speed -> {
-                    at(speed);
-                    return force;
-                },
-                corners);
+        return ForceLines.of(speed -> force(speed, ratio), corners);
+    }
+
+    private double force(double speed, double ratio) {
+        double size = ratio * (speed >= 0 ? bump : rebound).force(Math.abs(speed) * ratio);
+        return speed >= 0 ? size : -size;
     }
 
     /** Damper travel over wheel travel, in heave. */

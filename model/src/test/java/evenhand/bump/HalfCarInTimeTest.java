@@ -14,6 +14,7 @@ import evenhand.ride.SeatTransfer;
 import evenhand.road.Profile;
 import evenhand.road.RandomRoad;
 import evenhand.road.RoadEvent;
+import evenhand.suspension.DamperLines;
 import evenhand.suspension.StraightForce;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,7 +98,7 @@ class HalfCarInTimeTest {
                 wheel.sprungMass(),
                 wheel.unsprungMass(),
                 StraightForce.of(carried, wheel.wheelRate()),
-                StraightForce.of(0, wheel.dampingRate()),
+                DamperLines.atWheel(StraightForce.of(0, wheel.dampingRate())),
                 wheel.tyreRate(),
                 load,
                 0,

@@ -9,6 +9,7 @@ import evenhand.car.End;
 import evenhand.car.RoadCars;
 import evenhand.road.Piece;
 import evenhand.road.Profile;
+import evenhand.suspension.DamperLines;
 import evenhand.suspension.ForceLines;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ class HalfCarOnItsWayTest {
                 station.bodyMass(),
                 station.wheelMass(),
                 station.suspension(),
-                ForceLines.none(),
+                DamperLines.atWheel(ForceLines.none()),
                 station.tyreRate(),
                 station.tyreHeld(),
                 station.travel(),

@@ -14,6 +14,7 @@ import evenhand.car.Weights;
 import evenhand.road.Piece;
 import evenhand.road.Profile;
 import evenhand.suspension.AxleSuspension;
+import evenhand.suspension.DamperLines;
 import evenhand.suspension.StraightForce;
 import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
@@ -50,7 +51,7 @@ class MidCornerWheelTest {
                 BODY,
                 WHEEL,
                 StraightForce.of(2750, SPRING),
-                StraightForce.of(0, damping),
+                DamperLines.atWheel(StraightForce.of(0, damping)),
                 TYRE,
                 held,
                 IN_TURN,
@@ -164,7 +165,7 @@ class MidCornerWheelTest {
                 BODY,
                 WHEEL,
                 StraightForce.of(2750, SPRING),
-                StraightForce.of(0, DAMPING),
+                DamperLines.atWheel(StraightForce.of(0, DAMPING)),
                 TYRE,
                 LOAD,
                 -0.03,
@@ -240,7 +241,7 @@ class MidCornerWheelTest {
                 BODY,
                 WHEEL,
                 StraightForce.of(2750, SPRING),
-                StraightForce.of(0, 0),
+                DamperLines.atWheel(StraightForce.of(0, 0)),
                 1e-3,
                 LOAD,
                 IN_TURN,
@@ -260,7 +261,7 @@ class MidCornerWheelTest {
                 BODY,
                 WHEEL,
                 StraightForce.of(2750, 0),
-                StraightForce.of(0, 0),
+                DamperLines.atWheel(StraightForce.of(0, 0)),
                 TYRE,
                 LOAD,
                 IN_TURN,

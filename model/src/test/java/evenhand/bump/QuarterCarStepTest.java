@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import evenhand.bump.StepMotion.Watched;
 import evenhand.car.RoadCars;
 import evenhand.road.Piece;
+import evenhand.suspension.DamperLines;
 import evenhand.suspension.StraightForce;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +32,7 @@ class QuarterCarStepTest {
                 280,
                 40,
                 StraightForce.of(2500, spring),
-                StraightForce.of(0, damping),
+                DamperLines.atWheel(StraightForce.of(0, damping)),
                 tyre,
                 held,
                 0.01,
@@ -93,7 +94,7 @@ class QuarterCarStepTest {
             }
             double x = SPEED * (from.time + (s == 0 ? 0 : times[s - 1]) * length);
             double push = station.suspension().slope(0) * (at[2] - at[0])
-                    + station.damper().slope(0) * (at[3] - at[1]);
+                    + station.damper().forceRate(0, 0, 0, 1) * (at[3] - at[1]);
             double tyre = station.tyreRate() * (road.height(x) - at[2]);
             slopes[s] = new double[] {at[1], push / station.bodyMass(), at[3], (tyre - push) / station.wheelMass()};
             for (int i = 0; i < 4; i++) {

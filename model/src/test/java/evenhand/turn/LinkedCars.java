@@ -2,6 +2,7 @@ package evenhand.turn;
 
 import evenhand.car.Axle;
 import evenhand.car.Car;
+import evenhand.car.Damper;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
 import evenhand.car.RoadCars;
@@ -20,18 +21,26 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** Random road cars whose axles stand on random links, springs along lines of their own. */
-final class LinkedCars {
+public final class LinkedCars {
     private LinkedCars() {}
 
     /** A car, or none where its links do not come together. */
     static Optional<Car> any(long seed) {
+        return on(seed, RoadCars.any(seed).settled(), false);
+    }
+
+    /** The same with stops and dampers. */
+    public static Optional<Car> damped(long seed) {
+        return on(seed, RoadCars.damped(seed).settled(), true);
+    }
+
+    private static Optional<Car> on(long seed, Car car, boolean damped) {
         SplittableRandom random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 41);
-        Car car = RoadCars.any(seed).settled();
         Kind[] kinds = Kind.values();
         Kind front = random.nextInt(3) == 0 ? Kind.STRUTS : Kind.WISHBONES;
         Kind rear = random.nextInt(6) == 0 ? front : kinds[random.nextInt(kinds.length)];
-        Optional<Axle> ofFront = axle(car, End.FRONT, front, seed, random);
-        Optional<Axle> ofRear = axle(car, End.REAR, rear, seed, random);
+        Optional<Axle> ofFront = axle(car, End.FRONT, front, seed, random, damped);
+        Optional<Axle> ofRear = axle(car, End.REAR, rear, seed, random, damped);
         return ofFront.isEmpty() || ofRear.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Car(
@@ -49,7 +58,8 @@ final class LinkedCars {
                         car.seat()));
     }
 
-    private static Optional<Axle> axle(Car car, End end, Kind kind, long seed, SplittableRandom random) {
+    private static Optional<Axle> axle(
+            Car car, End end, Kind kind, long seed, SplittableRandom random, boolean damped) {
         long at = seed;
         LinkedAxle linked = LinkedAxles.of(kind, at);
         while (linked.stance().end() != end) {
@@ -61,6 +71,8 @@ final class LinkedCars {
             return Optional.empty();
         }
         Axle known = car.axle(end);
+        Stops stops = damped ? known.stops() : Stops.NONE;
+        Optional<Damper> damper = damped ? known.damper() : Optional.empty();
         double track = linked.stance().track();
         double rate = 14_000 + 20_000 * random.nextDouble();
         Lever coefficients = Lever.upright(1, kind.isLive() ? 0.45 : track / 2);
@@ -75,8 +87,8 @@ final class LinkedCars {
                     new Spring.Upright(
                             rate / ratio / ratio, 2 * rest.springs().arm().atGround(), ratio, Spring.Lengths.UNKNOWN),
                     known.bar(),
-                    Stops.NONE,
-                    Optional.empty(),
+                    stops,
+                    damper,
                     0,
                     known.alignment(),
                     known.tyre(),
@@ -93,8 +105,8 @@ final class LinkedCars {
                 new Axle.RollCentre(rest.rollCentreHeight(), rest.rollCentreByTravel()),
                 new Spring.AtWheel(rate / ratio / ratio, ratio, Spring.Lengths.UNKNOWN),
                 known.bar(),
-                Stops.NONE,
-                Optional.empty(),
+                stops,
+                damper,
                 0,
                 rest.rollCamber(),
                 known.alignment(),
