@@ -73,6 +73,6 @@ final class Lowering {
                 car.drive(),
                 car.pitchInertia(),
                 car.seat(),
-                car.brakes());
+                car.brakes().rearSunk(car.rear().lowered()));
     }
 }

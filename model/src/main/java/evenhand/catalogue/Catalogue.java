@@ -175,11 +175,11 @@ public final class Catalogue {
 
     /** What the travel of links by points estimates where it is not given: the share of the front brakes. */
     public static List<Adjustable> estimatedForTravel(Car car) {
-        return car.brakes().frontShare().isPresent()
+        return car.brakes().frontShare().isPresent() || car.brakes().parts().isPresent()
                 ? List.of()
                 : List.of(new Adjustable(
-                        Path.join(CarCatalogue.BRAKES.key(), CarCatalogue.FRONT_BRAKE_SHARE.key()),
-                        CarCatalogue.FRONT_BRAKE_SHARE,
+                        Path.join(CarCatalogue.BRAKES.key(), BrakeCatalogue.FRONT_SHARE.key()),
+                        BrakeCatalogue.FRONT_SHARE,
                         car.frontBrakeShare(),
                         Brakes.TOLERANCE,
                         Adjustable.Origin.ESTIMATED,

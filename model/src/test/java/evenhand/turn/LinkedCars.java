@@ -4,6 +4,7 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
+import evenhand.car.Reaction;
 import evenhand.car.RoadCars;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
@@ -81,6 +82,7 @@ final class LinkedCars {
                     known.alignment(),
                     known.tyre(),
                     known.rollInertia(),
+                    Reaction.UNKNOWN,
                     Optional.of(linked),
                     Optional.of(motion)));
         }
@@ -100,6 +102,7 @@ final class LinkedCars {
                 known.alignment(),
                 known.tyre(),
                 known.rollInertia(),
+                Reaction.UNKNOWN,
                 Optional.of(linked),
                 Optional.of(motion)));
     }
