@@ -21,11 +21,11 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** Random road cars whose axles stand on random links, springs along lines of their own. */
-final class LinkedCars {
+public final class LinkedCars {
     private LinkedCars() {}
 
     /** A car, or none where its links do not come together. */
-    static Optional<Car> any(long seed) {
+    public static Optional<Car> any(long seed) {
         SplittableRandom random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 41);
         Car car = RoadCars.any(seed).settled();
         Kind[] kinds = Kind.values();
