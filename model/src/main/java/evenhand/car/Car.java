@@ -124,6 +124,11 @@ public record Car(
                 .orElseGet(() -> SideView.estimatedFrontBrakeShare(wheelbase - cgBehindFront(), cgHeight, wheelbase));
     }
 
+    /** The brakes with their share written down: an estimate is that of the car as it was read, however it stands since. */
+    Brakes sharedBrakes() {
+        return brakes.parts().isPresent() ? brakes : brakes.sharing(frontBrakeShare());
+    }
+
     /**
      * The links of an axle with what they need to know of this car, its {@code lowered} carried out, where they are given by
      * points.

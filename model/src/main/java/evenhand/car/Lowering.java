@@ -73,6 +73,6 @@ final class Lowering {
                 car.drive(),
                 car.pitchInertia(),
                 car.seat(),
-                car.brakes().rearSunk(car.rear().lowered()));
+                car.sharedBrakes().rearSunk(car.rear().lowered()));
     }
 }

@@ -4,8 +4,8 @@ import evenhand.car.BrakeForces;
 import evenhand.car.BrakeParts;
 import evenhand.car.Car;
 import evenhand.car.End;
-import evenhand.car.Side;
 import evenhand.car.Weights;
+import evenhand.turn.Wheel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -78,7 +78,11 @@ public final class Braking {
     }
 
     /** The wheel that locks first, and at which deceleration, m/s². */
-    public record Locks(End axle, Side side, double deceleration) {}
+    public record Locks(Wheel wheel, double deceleration) {
+        public End axle() {
+            return wheel.end();
+        }
+    }
 
     /**
      * First lock at a friction.
@@ -283,7 +287,7 @@ public final class Braking {
         double front = ahead.leastLeft(End.FRONT, mu);
         double rear = ahead.leastLeft(End.REAR, mu);
         End end = front <= rear ? End.FRONT : End.REAR;
-        return new Lock(friction, Optional.of(new Locks(end, ahead.nearer(end), found.getAsDouble())));
+        return new Lock(friction, Optional.of(new Locks(Wheel.of(end, ahead.nearer(end)), found.getAsDouble())));
     }
 
     private double left(double friction) {

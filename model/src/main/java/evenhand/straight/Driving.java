@@ -6,8 +6,8 @@ import evenhand.car.Car;
 import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.Engine;
-import evenhand.car.Side;
 import evenhand.car.Weights;
+import evenhand.turn.Wheel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -83,14 +83,11 @@ public final class Driving {
             LimitedBy limitedBy,
             OptionalDouble engine,
             OptionalDouble grip,
-            Optional<Spins> firstWheel,
+            Optional<Wheel> firstWheel,
             Pulling state) {}
 
-    /** A driven wheel that spins first. */
-    public record Spins(End axle, Side side) {}
-
     /** Load and force along the car of one wheel, N. */
-    public record WheelPull(End axle, Side side, double load, double force) {}
+    public record WheelPull(Wheel wheel, double load, double force) {}
 
     /**
      * The car as it accelerates.
@@ -212,8 +209,8 @@ public final class Driving {
     /** The least of what the engine gives in first gear and what grip allows; nothing where neither is known. */
     public Optional<Launch> launch() {
         OptionalDouble grip = gripLimit();
-        Optional<Spins> spins =
-                grip.isPresent() ? Optional.of(new Spins(driven, ahead.nearer(driven))) : Optional.empty();
+        Optional<Wheel> spins =
+                grip.isPresent() ? Optional.of(Wheel.of(driven, ahead.nearer(driven))) : Optional.empty();
         OptionalDouble engine = engineLimit();
         OptionalDouble least = lesser(engine, grip);
         if (least.isEmpty()) {
@@ -293,14 +290,9 @@ public final class Driving {
         OptionalDouble stiffness = axle.reaction().windUpStiffness();
         Car.Sprung sprung = car.sprung();
         List<WheelPull> wheels = new ArrayList<>();
-        for (End end : End.values()) {
-            for (Side side : Side.values()) {
-                wheels.add(new WheelPull(
-                        end,
-                        side,
-                        ahead.axle(end).load[side.index()],
-                        ahead.axle(end).forward(side) + 0.0));
-            }
+        for (Wheel wheel : Wheel.values()) {
+            AxleAlong of = ahead.axle(wheel.end());
+            wheels.add(new WheelPull(wheel, of.load[wheel.side().index()], of.forward(wheel.side()) + 0.0));
         }
         return Optional.of(new Pulling(
                 acceleration,
