@@ -8,6 +8,7 @@ import evenhand.car.Stops;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Assumed;
 import evenhand.catalogue.Built;
+import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Range;
 import evenhand.quantity.Quantity;
@@ -17,9 +18,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** What is unusual about a car that can be built. */
 final class Checks {
+    private static final List<String> TALLER = List.of("tyre.size", "tyre.loadedRadius", "tyre");
+
     private final String file;
     private final Json json;
     private final List<Warning> warnings = new ArrayList<>();
@@ -50,7 +54,45 @@ final class Checks {
             stops(key, settled.axle(end));
             spring(key, settled.axle(end).spring().lengths());
         }
+        gears(car.drive().gears());
         return List.copyOf(warnings);
+    }
+
+    /** The same of a set-up, and what is unusual about its changes. */
+    List<Warning> of(Optional<Entries> asGiven, Entries entries, Built<Car> built, Car car) {
+        List<Warning> all = new ArrayList<>(of(entries, built, car));
+        warnings.clear();
+        asGiven.ifPresent(before -> tyres(Catalogue.differences(before, entries)));
+        all.addAll(warnings);
+        return List.copyOf(all);
+    }
+
+    private void gears(List<Double> gears) {
+        for (int i = 1; i < gears.size(); i++) {
+            if (gears.get(i) >= gears.get(i - 1)) {
+                warn("drive.gears", "do not fall from gear to gear; the first is the one for starting");
+                return;
+            }
+        }
+    }
+
+    /** Bigger tyres lift everything, but a file gives heights apart. */
+    private void tyres(List<Catalogue.Difference> changes) {
+        boolean heights = changes.stream().map(Catalogue.Difference::path).anyMatch(Checks::isHeight);
+        for (Catalogue.Difference change : changes) {
+            if (!heights && TALLER.stream().anyMatch(change.path()::endsWith)) {
+                warn(
+                        change.path(),
+                        "lifts or lowers all that stands on these tyres, but cgHeight and the other heights stay as they were;"
+                                + " give those of the car on these tyres");
+                return;
+            }
+        }
+    }
+
+    private static boolean isHeight(String path) {
+        String last = path.substring(path.lastIndexOf('.') + 1);
+        return last.toLowerCase(Locale.ROOT).endsWith("height") || last.equals("lowered") || last.equals("up");
     }
 
     private void usual(Adjustable value) {

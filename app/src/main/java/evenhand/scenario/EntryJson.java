@@ -25,6 +25,10 @@ public final class EntryJson {
                             ScenarioWriter.quoted(point.at().text()),
                             ScenarioWriter.quoted(point.force().text()))))
                     .toList());
+        } else if (entry instanceof Entry.Numbers numbers) {
+            return list(numbers.numbers().stream()
+                    .map(number -> ScenarioWriter.scalar(number.text()))
+                    .toList());
         } else if (entry instanceof Entry.Listed listed && content instanceof Content.Groups<?> groups) {
             return list(listed.items().stream()
                     .map(item -> object(groups.shape(), item))

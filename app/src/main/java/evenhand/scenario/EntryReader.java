@@ -138,8 +138,10 @@ final class EntryReader {
                     .orElse(UNREADABLE);
         } else if (content instanceof Content.Texts) {
             return texts(json);
-        } else if (content instanceof Content.Points points) {
+        } else if (content instanceof Content.Points<?> points) {
             return points(points.of(), json);
+        } else if (content instanceof Content.Numbers numbers) {
+            return numbers(numbers, json);
         } else if (content instanceof Content.Group<?> group) {
             return object(group.shape(), json);
         } else if (content instanceof Content.Groups<?> groups) {
@@ -220,7 +222,7 @@ final class EntryReader {
                 Optional<Quantity> first =
                         quantity(of.at(), of.example(), pair.items().get(0));
                 Optional<Quantity> second =
-                        quantity(Dimension.FORCE, of.example(), pair.items().get(1));
+                        quantity(of.up(), of.example(), pair.items().get(1));
                 if (first.isPresent() && second.isPresent()) {
                     points.add(new Entry.Drawn.Point(first.get(), second.get()));
                 }
@@ -229,6 +231,23 @@ final class EntryReader {
             }
         }
         return points.size() == list.items().size() ? new Entry.Drawn(points) : UNREADABLE;
+    }
+
+    /** A list of ratios; a wrong one names its own place. */
+    private Entry numbers(Content.Numbers numbers, Json json) {
+        if (!(json instanceof Json.Arr list) || list.items().isEmpty()) {
+            return refuse(
+                    json,
+                    json instanceof Json.Arr
+                            ? "is empty; give at least one, for example " + numbers.example()
+                            : "must be a list of numbers, for example " + numbers.example() + ", not " + json.words());
+        }
+        List<Quantity> read = new ArrayList<>();
+        for (Json item : list.items()) {
+            Json written = item instanceof Json.Num number ? new Json.Str(item.place(), number.text()) : item;
+            quantity(Dimension.RATIO, Dimension.RATIO.example(), written).ifPresent(read::add);
+        }
+        return read.size() == list.items().size() ? new Entry.Numbers(read) : UNREADABLE;
     }
 
     private Entry list(Shape<?> shape, Json json) {

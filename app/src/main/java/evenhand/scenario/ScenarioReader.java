@@ -94,8 +94,10 @@ public final class ScenarioReader {
         if (!(top.members().get("car") instanceof Json.Obj car)) {
             return Optional.empty();
         }
+        Optional<Entries> asGiven =
+                entries.get().get("car").filter(Entries.class::isInstance).map(Entries.class::cast);
         List<Setup> setups = patched(car, top).stream()
-                .flatMap(one -> Optional.ofNullable(known.get(one)).or(() -> setup(one)).stream())
+                .flatMap(one -> Optional.ofNullable(known.get(one)).or(() -> setup(one, asGiven)).stream())
                 .toList();
         if (!problems.isEmpty()
                 || opened.value().isEmpty()
@@ -303,7 +305,7 @@ public final class ScenarioReader {
         return names.append(" and so on").toString();
     }
 
-    private Optional<Setup> setup(Patched patched) {
+    private Optional<Setup> setup(Patched patched, Optional<Entries> asGiven) {
         FileCatalogue.Named named = patched.named();
         Json car = patched.car();
         Optional<Entries> entries = entryReader.read(Catalogue.CAR, car);
@@ -322,7 +324,7 @@ public final class ScenarioReader {
                         built.values(),
                         named.sheet(),
                         patched.look(),
-                        new Checks(problems.file(), car).of(entries.get(), built, whole)));
+                        new Checks(problems.file(), car).of(asGiven, entries.get(), built, whole)));
     }
 
     private void report(List<Built.Fault> faults, Json root) {

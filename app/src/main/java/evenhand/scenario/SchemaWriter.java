@@ -250,8 +250,14 @@ public final class SchemaWriter {
             json.writeObjectFieldStart("additionalProperties");
             json.writeStringField("type", "string");
             json.writeEndObject();
-        } else if (content instanceof Content.Points points) {
+        } else if (content instanceof Content.Points<?> points) {
             points(points.of());
+        } else if (content instanceof Content.Numbers) {
+            json.writeStringField("type", "array");
+            json.writeNumberField("minItems", 1);
+            json.writeObjectFieldStart("items");
+            measure(Dimension.RATIO, true);
+            json.writeEndObject();
         } else if (content instanceof Content.Group<?> group) {
             reference(group.shape(), form);
         } else if (content instanceof Content.Groups<?> groups) {
@@ -335,12 +341,12 @@ public final class SchemaWriter {
             json.writeNumberField("maxItems", 1);
             json.writeEndObject();
         } else {
-            json.writeNumberField("minItems", 2);
+            json.writeNumberField("minItems", of.fewest());
         }
         json.writeObjectFieldStart("items");
         json.writeStringField("type", "array");
         json.writeArrayFieldStart("prefixItems");
-        for (Dimension dimension : List.of(of.at(), Dimension.FORCE)) {
+        for (Dimension dimension : List.of(of.at(), of.up())) {
             json.writeStartObject();
             measure(dimension, false);
             json.writeEndObject();

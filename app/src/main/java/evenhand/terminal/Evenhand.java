@@ -5,9 +5,11 @@ import evenhand.terminal.asked.Asked;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.balance.BalanceCommand;
+import evenhand.terminal.brakes.BrakesCommand;
 import evenhand.terminal.bump.BumpCommand;
 import evenhand.terminal.compare.CompareCommand;
 import evenhand.terminal.doubt.DoubtCommand;
+import evenhand.terminal.drive.DriveCommand;
 import evenhand.terminal.effects.EffectsCommand;
 import evenhand.terminal.find.FindCommand;
 import evenhand.terminal.lower.LowerCommand;
@@ -157,6 +159,8 @@ public final class Evenhand {
                 .addSubcommand(new RoughnessCommand())
                 .addSubcommand(new LowerCommand())
                 .addSubcommand(new TravelCommand())
+                .addSubcommand(new BrakesCommand())
+                .addSubcommand(new DriveCommand())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new WindowCommand(window))

@@ -48,6 +48,9 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
     /** What those links do wherever the travel goes, from where this axle stands. */
     Optional<? extends LinkMotion> motion();
 
+    /** How it takes what pulls it along the car. */
+    Reaction reaction();
+
     /** This axle seen in a mirror. */
     Axle mirrored();
 
@@ -101,10 +104,44 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
             Alignment alignment,
             Tyre tyre,
             OptionalDouble rollInertia,
+            Reaction reaction,
             Optional<LinkedAxle> links,
             Optional<WheelPairMotion> motion)
             implements Axle {
         /** An axle known by coefficients alone. */
+        public Independent(
+                double track,
+                Unsprung unsprung,
+                RollCentre rollCentre,
+                Spring.AtWheel spring,
+                Optional<Bar> bar,
+                Stops stops,
+                Optional<Damper> damper,
+                double lowered,
+                double rollCamber,
+                Alignment alignment,
+                Tyre tyre,
+                OptionalDouble rollInertia,
+                Reaction reaction) {
+            this(
+                    track,
+                    unsprung,
+                    rollCentre,
+                    spring,
+                    bar,
+                    stops,
+                    damper,
+                    lowered,
+                    rollCamber,
+                    alignment,
+                    tyre,
+                    rollInertia,
+                    reaction,
+                    Optional.empty(),
+                    Optional.empty());
+        }
+
+        /** The same whose side view is not known. */
         public Independent(
                 double track,
                 Unsprung unsprung,
@@ -131,8 +168,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
-                    Optional.empty(),
-                    Optional.empty());
+                    Reaction.UNKNOWN);
         }
 
         public Independent {
@@ -201,6 +237,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
+                    reaction,
                     links,
                     itsMotion);
         }
@@ -259,6 +296,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     itsAlignment,
                     tyre.squashed(squash),
                     rollInertia,
+                    reaction,
                     itsLinks,
                     itsMotion);
         }
@@ -290,10 +328,42 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
             Alignment alignment,
             Tyre tyre,
             OptionalDouble rollInertia,
+            Reaction reaction,
             Optional<LinkedAxle> links,
             Optional<LiveAxleMotion> motion)
             implements Axle {
         /** An axle known by coefficients alone. */
+        public Live(
+                double track,
+                Unsprung unsprung,
+                LateralLocator lateralLocator,
+                Spring spring,
+                Optional<Bar> bar,
+                Stops stops,
+                Optional<Damper> damper,
+                double lowered,
+                Alignment alignment,
+                Tyre tyre,
+                OptionalDouble rollInertia,
+                Reaction reaction) {
+            this(
+                    track,
+                    unsprung,
+                    lateralLocator,
+                    spring,
+                    bar,
+                    stops,
+                    damper,
+                    lowered,
+                    alignment,
+                    tyre,
+                    rollInertia,
+                    reaction,
+                    Optional.empty(),
+                    Optional.empty());
+        }
+
+        /** The same whose side view is not known. */
         public Live(
                 double track,
                 Unsprung unsprung,
@@ -318,8 +388,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
-                    Optional.empty(),
-                    Optional.empty());
+                    Reaction.UNKNOWN);
         }
 
         public Live {
@@ -387,6 +456,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     alignment,
                     tyre,
                     rollInertia,
+                    reaction,
                     links,
                     itsMotion);
         }
@@ -440,6 +510,7 @@ public sealed interface Axle permits Axle.Independent, Axle.Live {
                     itsAlignment,
                     tyre.squashed(squash),
                     rollInertia,
+                    reaction,
                     itsLinks,
                     itsMotion);
         }

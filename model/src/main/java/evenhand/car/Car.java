@@ -6,6 +6,7 @@ import evenhand.car.links.Carried;
 import evenhand.car.links.LinkedAxle;
 import evenhand.car.links.SideView;
 import evenhand.quantity.InvalidValue;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -90,6 +91,19 @@ public record Car(
         Sprung sprung = Sprung.of(weights, wheelbase, cgHeight, front, rear);
         require(sprung.height() > 0, "cgHeight", "is so low that the sprung mass would lie below the ground");
         Lowering.require(sprung, air, front, rear);
+        if (brakes.frontShare().isPresent() && brakes.parts().isPresent()) {
+            throw new InvalidValue(
+                    "brakes",
+                    String.format(
+                            Locale.ROOT,
+                            "give frontShare or the parts, not both; the parts give %.2f at 0.5 g",
+                            shareOf(brakes.parts().get(), weights, front, rear)));
+        }
+    }
+
+    private static double shareOf(BrakeParts parts, Weights weights, Axle front, Axle rear) {
+        return BrakeForces.frontShare(
+                parts, front.tyre().loadedRadius(), rear.tyre().loadedRadius(), Brakes.SHARE_AT * weights.mass());
     }
 
     public Axle axle(End end) {
@@ -101,10 +115,18 @@ public record Car(
         return seat.behindFront(wheelbase);
     }
 
-    /** Share of the brake force at the front wheels, given or estimated. */
+    /** Share of the brake force at the front wheels, given, that of the parts at 0.5 g, or estimated. */
     public double frontBrakeShare() {
+        if (brakes.parts().isPresent()) {
+            return shareOf(brakes.parts().get(), weights, front, rear);
+        }
         return brakes.frontShare()
                 .orElseGet(() -> SideView.estimatedFrontBrakeShare(wheelbase - cgBehindFront(), cgHeight, wheelbase));
+    }
+
+    /** The brakes with their share written down: an estimate is that of the car as it was read, however it stands since. */
+    Brakes sharedBrakes() {
+        return brakes.parts().isPresent() ? brakes : brakes.sharing(frontBrakeShare());
     }
 
     /**
@@ -198,11 +220,31 @@ public record Car(
         return with(front, rear, OptionalDouble.of(itsPitchInertia), new Seat(OptionalDouble.of(seatBehindFront)));
     }
 
+    /** This car with another drive. */
+    public Car driven(Drive other) {
+        return with(front, rear, other, pitchInertia, seat, brakes);
+    }
+
+    /** This car with other brakes. */
+    public Car braked(Brakes other) {
+        return with(front, rear, drive, pitchInertia, seat, other);
+    }
+
     private Car with(Axle newFront, Axle newRear) {
         return with(newFront, newRear, pitchInertia, seat);
     }
 
     private Car with(Axle newFront, Axle newRear, OptionalDouble newPitchInertia, Seat newSeat) {
+        return with(newFront, newRear, drive, newPitchInertia, newSeat, brakes);
+    }
+
+    private Car with(
+            Axle newFront,
+            Axle newRear,
+            Drive newDrive,
+            OptionalDouble newPitchInertia,
+            Seat newSeat,
+            Brakes newBrakes) {
         return new Car(
                 weights,
                 wheelbase,
@@ -213,10 +255,10 @@ public record Car(
                 rollingResistance,
                 newFront,
                 newRear,
-                drive,
+                newDrive,
                 newPitchInertia,
                 newSeat,
-                brakes);
+                newBrakes);
     }
 
     /** This car at the height that its axles' {@code lowered} leave; they are zero afterwards. */
@@ -249,11 +291,7 @@ public record Car(
                 rollingResistance,
                 front.mirrored(),
                 rear.mirrored(),
-                new Drive(
-                        drive.axle(),
-                        drive.differential(),
-                        drive.finalDrive(),
-                        drive.shaftTurns().mirrored()),
+                drive.mirrored(),
                 pitchInertia,
                 seat,
                 brakes);

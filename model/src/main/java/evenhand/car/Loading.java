@@ -52,7 +52,7 @@ final class Loading {
                 car.drive(),
                 pitchInertia(sprung),
                 car.seat(),
-                car.brakes());
+                car.sharedBrakes().rearSunk(rear.travel()));
     }
 
     /** A height of the body between its axles, or beyond them. */

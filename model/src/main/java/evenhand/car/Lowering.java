@@ -73,6 +73,6 @@ final class Lowering {
                 car.drive(),
                 car.pitchInertia(),
                 car.seat(),
-                car.brakes());
+                car.sharedBrakes().rearSunk(car.rear().lowered()));
     }
 }

@@ -12,13 +12,16 @@ import static evenhand.catalogue.Slot.ratio;
 
 import evenhand.car.Alignment;
 import evenhand.car.Axle;
+import evenhand.car.Reaction;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
+import evenhand.car.SwingArm;
 import evenhand.car.Unsprung;
 import evenhand.car.links.AxleLinks;
 import evenhand.car.links.WheelLinks;
 import evenhand.quantity.Dimension;
 import evenhand.tyre.Tyre;
+import java.util.OptionalDouble;
 
 /** An axle: wheels on links of their own, or a live axle with what locates it. */
 final class AxleCatalogue {
@@ -180,6 +183,38 @@ final class AxleCatalogue {
     static final Slot<Stops.Metal> METAL_ON_AXLE =
             group("metalStop", StopCatalogue.METAL_ON_AXLE).optional().means(METAL_WORDS);
 
+    private static final Slot<Double> SWING_ARM = length("swingArm")
+            .means("distance from the wheel to the swing centre in side view, positive towards the middle of the car")
+            .measured("from the links' lines in side view", Amount.percent(10))
+            .usual(0.4, 20)
+            .takes(Slot.Work.REBUILDING)
+            .usualStep(Amount.percent(10))
+            .within(-1e4, 1e4);
+    private static final Slot<Double> SWING_CENTRE_HEIGHT = length("swingCentreHeight")
+            .means("height of that centre above the ground")
+            .measured("from the links' lines in side view", Amount.of(0.02))
+            .usual(-0.2, 1)
+            .takes(Slot.Work.REBUILDING)
+            .usualStep(Amount.of(0.02))
+            .within(-20, 20);
+
+    /** What a swing arm needs of its axle, the wheel's height, is not its own. */
+    private record SideView(double length, double height) {}
+
+    private static final Slot<SideView> SIDE_VIEW = group(
+                    "sideView",
+                    shape(
+                            "sideView",
+                            v -> {
+                                double length = v.of(SWING_ARM);
+                                new SwingArm(length, v.of(SWING_CENTRE_HEIGHT), 1);
+                                return new SideView(length, v.of(SWING_CENTRE_HEIGHT));
+                            },
+                            SWING_ARM,
+                            SWING_CENTRE_HEIGHT))
+            .optional()
+            .means("where the axle swings in side view, of links that are not given by points");
+
     static final Shape<Given.OnAxle> INDEPENDENT = shape(
             "independentAxle",
             AxleCatalogue::independent,
@@ -203,6 +238,7 @@ final class AxleCatalogue {
             LATERAL_FORCE_STEER,
             ALIGNING_TORQUE_STEER,
             ROLL_INERTIA,
+            SIDE_VIEW,
             LinkCatalogue.BRAKES_AT,
             LinkCatalogue.CLEARANCES);
 
@@ -233,6 +269,7 @@ final class AxleCatalogue {
             LATERAL_FORCE_STEER,
             ALIGNING_TORQUE_STEER,
             ROLL_INERTIA,
+            SIDE_VIEW,
             LinkCatalogue.PROP_SHAFT,
             LinkCatalogue.BRAKES_AT,
             LinkCatalogue.CLEARANCES);
@@ -263,7 +300,8 @@ final class AxleCatalogue {
                 v.of(WHEEL_ROLL_CAMBER),
                 alignment(v, v.of(CAMBER), v.of(TOE), v.of(LINKED_ROLL_STEER)),
                 v.of(TYRE),
-                v.maybe(ROLL_INERTIA));
+                v.maybe(ROLL_INERTIA),
+                reaction(v, OptionalDouble.empty()));
         return end -> axle;
     }
 
@@ -284,8 +322,23 @@ final class AxleCatalogue {
                 v.of(LOWERED),
                 alignment(v, v.of(CAMBER), v.of(TOE), v.of(LINKED_ROLL_STEER)),
                 v.of(TYRE),
-                v.maybe(ROLL_INERTIA));
+                v.maybe(ROLL_INERTIA),
+                reaction(v, v.of(SPRING_ON_AXLE).windUp()));
         return end -> axle;
+    }
+
+    /** How the axle takes what pulls along the car; its side view where links do not decide it. */
+    static Reaction reaction(Values v, OptionalDouble windUp) {
+        double wheelHeight = v.of(TYRE).loadedRadius();
+        return new Reaction(
+                v.optional(SIDE_VIEW).map(given -> new SwingArm(given.length(), given.height(), wheelHeight)),
+                v.of(LinkCatalogue.BRAKES_AT),
+                windUp);
+    }
+
+    /** Whose slopes links decide. */
+    static Slot<?> sideView() {
+        return SIDE_VIEW;
     }
 
     static Stops stopsAtWheel(Values v) {

@@ -255,8 +255,11 @@ final class Building {
             return (Optional<V>) Optional.of(version.known());
         } else if (content instanceof Content.Texts && entry instanceof Entry.Texts texts) {
             return (Optional<V>) Optional.of(texts.texts());
-        } else if (content instanceof Content.Points points && entry instanceof Entry.Drawn drawn) {
-            return (Optional<V>) curve(points.of(), drawn, here);
+        } else if (content instanceof Content.Points<V> points && entry instanceof Entry.Drawn drawn) {
+            return curve(points, drawn, here);
+        } else if (content instanceof Content.Numbers && entry instanceof Entry.Numbers numbers) {
+            return (Optional<V>)
+                    Optional.of(numbers.numbers().stream().map(Quantity::si).toList());
         } else if (content instanceof Content.Group<V> group && entry instanceof Entries entries) {
             return object(group.shape(), entries, here);
         } else if (content instanceof Content.Groups<?> groups && entry instanceof Entry.Listed listed) {
@@ -312,14 +315,13 @@ final class Building {
         return Optional.of(deviation.of(number));
     }
 
-    private Optional<Curve> curve(Content.CurveOf of, Entry.Drawn drawn, String here) {
-        if (of.mayBeUnmeasured() && drawn.points().isEmpty()) {
-            return Optional.of(Curve.NO_FORCE);
-        }
+    private <V> Optional<V> curve(Content.Points<V> points, Entry.Drawn drawn, String here) {
         try {
-            return Optional.of(new Curve(drawn.points().stream()
-                    .map(point -> new Curve.Point(point.at().si(), point.force().si()))
-                    .toList()));
+            return Optional.of(points.made()
+                    .apply(drawn.points().stream()
+                            .map(point -> new Curve.Point(
+                                    point.at().si(), point.force().si()))
+                            .toList()));
         } catch (InvalidValue invalid) {
             fault(here, String.valueOf(invalid.getMessage()));
             return Optional.empty();

@@ -1,11 +1,7 @@
 package evenhand.catalogue;
 
-import static evenhand.catalogue.Shape.as;
-import static evenhand.catalogue.Shape.kinds;
 import static evenhand.catalogue.Shape.shape;
-import static evenhand.catalogue.Slot.choice;
 import static evenhand.catalogue.Slot.group;
-import static evenhand.catalogue.Slot.inOrder;
 import static evenhand.catalogue.Slot.length;
 import static evenhand.catalogue.Slot.measure;
 import static evenhand.catalogue.Slot.ratio;
@@ -120,59 +116,8 @@ final class CarCatalogue {
     static final Slot<Given.OnAxle> REAR =
             group(End.REAR.key(), AxleCatalogue.AXLE).means("rear axle");
 
-    static final Slot<Double> BIAS_RATIO = ratio("biasRatio")
-            .means("greater share of the drive force over the lesser at which the differential gives way")
-            .usual(1.3, 6)
-            .takes(Slot.Work.REBUILDING)
-            .goesBack(Slot.WayBack.OLD_PART)
-            .usualStep(Amount.of(0.5))
-            .within(1, 1000);
-
-    static final Shape<Drive.Differential> DIFFERENTIAL_SHAPE = kinds(
-            "differential",
-            "kind",
-            "how the drive force is shared between the wheels",
-            as("open", shape("openDifferential", v -> new Drive.Differential.Open())),
-            as("locked", shape("lockedDifferential", v -> new Drive.Differential.Locked())),
-            as(
-                    "torque-biasing",
-                    shape(
-                            "torqueBiasingDifferential",
-                            v -> new Drive.Differential.TorqueBiasing(v.of(BIAS_RATIO)),
-                            BIAS_RATIO)));
-
-    static final Slot<End> DRIVEN =
-            choice("axle", WeightCatalogue.ENDS).means("driven axle").defaultsTo(Drive.USUAL.axle());
-    static final Slot<Drive.Differential> DIFFERENTIAL = group("differential", DIFFERENTIAL_SHAPE)
-            .means("differential of the driven axle, by its kind")
-            .defaultsTo(Drive.USUAL.differential());
-    static final Slot<Double> FINAL_DRIVE = ratio("finalDrive")
-            .optional()
-            .means(
-                    "turns of the propeller shaft per turn of the wheels; a driven live axle then feels the shaft's torque")
-            .usual(2.5, 6)
-            .takes(Slot.Work.ANOTHER_CAR)
-            .usualStep(Amount.of(0.2))
-            .within(0.1, 50);
-    static final Slot<Drive.ShaftTurns> SHAFT_TURNS = choice(
-                    "shaftTurns",
-                    inOrder(
-                            "anticlockwise from behind",
-                            Drive.ShaftTurns.ANTICLOCKWISE,
-                            "clockwise from behind",
-                            Drive.ShaftTurns.CLOCKWISE))
-            .means("sense in which the propeller shaft turns, driving forwards")
-            .defaultsTo(Drive.USUAL.shaftTurns());
-
-    static final Shape<Drive> DRIVE_SHAPE = shape(
-            "drive",
-            v -> new Drive(v.of(DRIVEN), v.of(DIFFERENTIAL), v.maybe(FINAL_DRIVE), v.of(SHAFT_TURNS)),
-            DRIVEN,
-            DIFFERENTIAL,
-            FINAL_DRIVE,
-            SHAFT_TURNS);
     static final Slot<Drive> DRIVE =
-            group("drive", DRIVE_SHAPE).means("driven wheels").defaultsTo(Drive.USUAL);
+            group("drive", DriveCatalogue.DRIVE).means("driven wheels").defaultsTo(Drive.USUAL);
 
     static final Slot<Double> PITCH_INERTIA = measure("pitchInertia", Dimension.INERTIA)
             .optional()
@@ -195,17 +140,8 @@ final class CarCatalogue {
     static final Slot<Seat> SEAT =
             group("seat", SEAT_SHAPE).means("where the driver sits").defaultsTo(Seat.USUAL);
 
-    static final Slot<Double> FRONT_BRAKE_SHARE = ratio("frontShare")
-            .optional()
-            .means("share of the brake force at the front wheels")
-            .measured("brake tester, or worked out from pistons and discs", Amount.of(0.03))
-            .usual(0.5, 0.85)
-            .takes(Slot.Work.REBUILDING)
-            .within(0, 1);
-    static final Shape<Brakes> BRAKES_SHAPE =
-            shape("brakes", v -> new Brakes(v.maybe(FRONT_BRAKE_SHARE)), FRONT_BRAKE_SHARE);
     static final Slot<Brakes> BRAKES =
-            group("brakes", BRAKES_SHAPE).byPoints().means("brakes").defaultsTo(Brakes.USUAL);
+            group("brakes", BrakeCatalogue.BRAKES).means("brakes").defaultsTo(Brakes.USUAL);
 
     static final Shape<Car> CAR = shape(
             "car",

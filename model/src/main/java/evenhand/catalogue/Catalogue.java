@@ -4,12 +4,15 @@ import evenhand.car.Axle;
 import evenhand.car.Bar;
 import evenhand.car.Brakes;
 import evenhand.car.Car;
+import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.InertiaEstimate;
+import evenhand.car.Reaction;
 import evenhand.car.Seat;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
+import evenhand.tyre.TyreEstimate;
 import evenhand.tyre.TyreSize;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -175,16 +178,69 @@ public final class Catalogue {
 
     /** What the travel of links by points estimates where it is not given: the share of the front brakes. */
     public static List<Adjustable> estimatedForTravel(Car car) {
-        return car.brakes().frontShare().isPresent()
+        return car.brakes().frontShare().isPresent() || car.brakes().parts().isPresent()
                 ? List.of()
                 : List.of(new Adjustable(
-                        Path.join(CarCatalogue.BRAKES.key(), CarCatalogue.FRONT_BRAKE_SHARE.key()),
-                        CarCatalogue.FRONT_BRAKE_SHARE,
+                        Path.join(CarCatalogue.BRAKES.key(), BrakeCatalogue.FRONT_SHARE.key()),
+                        BrakeCatalogue.FRONT_SHARE,
                         car.frontBrakeShare(),
                         Brakes.TOLERANCE,
                         Adjustable.Origin.ESTIMATED,
                         Brakes.RULE,
                         Dimension.RATIO.metric()));
+    }
+
+    /** What braking estimates where it is not given: the front share, wind-up of the rear leaves. */
+    public static List<Adjustable> estimatedForBrakes(Entries entries, Car car) {
+        List<Adjustable> estimated = new ArrayList<>(estimatedForTravel(car));
+        windUp(entries, car, End.REAR).ifPresent(estimated::add);
+        return List.copyOf(estimated);
+    }
+
+    /** What driving estimates where it is not given: efficiency, rolling radius of the driven tyres, wind-up of its leaves. */
+    public static List<Adjustable> estimatedForDrive(Entries entries, Car car) {
+        List<Adjustable> estimated = new ArrayList<>();
+        End driven = car.drive().axle();
+        if (car.drive().engine().isPresent() && car.drive().givenEfficiency().isEmpty()) {
+            estimated.add(new Adjustable(
+                    Path.join(CarCatalogue.DRIVE.key(), DriveCatalogue.EFFICIENCY.key()),
+                    DriveCatalogue.EFFICIENCY,
+                    car.drive().efficiency(),
+                    Drive.EFFICIENCY_TOLERANCE,
+                    Adjustable.Origin.ESTIMATED,
+                    Drive.EFFICIENCY_RULE,
+                    Dimension.RATIO.metric()));
+        }
+        String rolling = driven.key() + "." + AxleCatalogue.TYRE.key() + "." + TyreCatalogue.ROLLING_RADIUS.key();
+        if (entry(entries, rolling).isEmpty()) {
+            double radius = car.axle(driven).tyre().rollingRadius();
+            boolean bySize = tyreSize(entries, driven).isPresent();
+            estimated.add(new Adjustable(
+                    rolling,
+                    TyreCatalogue.ROLLING_RADIUS,
+                    radius,
+                    (bySize ? 1 : 2) * TyreEstimate.ROLLING_TOLERANCE * radius,
+                    Adjustable.Origin.ESTIMATED,
+                    bySize ? TyreEstimate.ROLLING_RULE : "as loadedRadius, without a size of the tyre",
+                    Dimension.LENGTH.metric()));
+        }
+        windUp(entries, car, driven).ifPresent(estimated::add);
+        return List.copyOf(estimated);
+    }
+
+    private static Optional<Adjustable> windUp(Entries entries, Car car, End end) {
+        String path = end.key() + ".spring." + SpringCatalogue.WIND_UP_STIFFNESS.key();
+        OptionalDouble stiffness = car.axle(end).reaction().windUpStiffness();
+        return stiffness.isEmpty() || entry(entries, path).isPresent()
+                ? Optional.empty()
+                : Optional.of(new Adjustable(
+                        path,
+                        SpringCatalogue.WIND_UP_STIFFNESS,
+                        stiffness.getAsDouble(),
+                        Reaction.WIND_UP_TOLERANCE * stiffness.getAsDouble(),
+                        Adjustable.Origin.ESTIMATED,
+                        Reaction.WIND_UP_RULE,
+                        Dimension.ROLL_STIFFNESS.metric()));
     }
 
     private static Adjustable inertia(String path, Slot<Double> slot, double si, double tolerance, String rule) {

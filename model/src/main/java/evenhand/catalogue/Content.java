@@ -4,6 +4,7 @@ import evenhand.car.Curve;
 import evenhand.quantity.Dimension;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** What a slot holds. */
 public sealed interface Content<V> {
@@ -27,27 +28,61 @@ public sealed interface Content<V> {
     /** Texts by free words. */
     record Texts() implements Content<Map<String, String>> {}
 
-    /** A curve of force, as a list of pairs. */
-    record Points(CurveOf of) implements Content<Curve> {}
+    /** A curve, as a list of pairs. */
+    record Points<V>(CurveOf of, Function<List<Curve.Point>, V> made) implements Content<V> {}
 
-    /** What a curve of force is measured on. */
+    /** Bare numbers one after another. */
+    record Numbers(String example) implements Content<List<Double>> {}
+
+    /** What a curve is measured on. */
     enum CurveOf {
         /** A stop: force over deflection. */
-        STOP(Dimension.LENGTH, "deflection", "[[\"0 mm\", \"0 N\"], [\"20 mm\", \"1500 N\"]]"),
+        STOP(
+                Dimension.LENGTH,
+                "deflection",
+                Dimension.FORCE,
+                "force",
+                "[[\"0 mm\", \"0 N\"], [\"20 mm\", \"1500 N\"]]"),
         /** A damper: force over speed. */
-        DAMPER(Dimension.SPEED, "speed", "[[\"0 m/s\", \"0 N\"], [\"0.1 m/s\", \"250 N\"]]");
+        DAMPER(Dimension.SPEED, "speed", Dimension.FORCE, "force", "[[\"0 m/s\", \"0 N\"], [\"0.1 m/s\", \"250 N\"]]"),
+        /** An engine: torque over its speed. */
+        ENGINE(
+                Dimension.ROTATION,
+                "engine speed",
+                Dimension.MOMENT,
+                "torque",
+                "[[\"1000 rpm\", \"150 N*m\"], [\"3200 rpm\", \"235 N*m\"]]");
 
         private final Dimension at;
         private final String across;
+        private final Dimension up;
+        private final String upwards;
         private final String example;
 
-        CurveOf(Dimension at, String across, String example) {
+        CurveOf(Dimension at, String across, Dimension up, String upwards, String example) {
             this.at = at;
             this.across = across;
+            this.up = up;
+            this.upwards = upwards;
             this.example = example;
         }
 
-        /** What the force is measured over. */
+        /** What is measured: a force or a torque. */
+        public Dimension up() {
+            return up;
+        }
+
+        /** The same in words: "force". */
+        public String upwards() {
+            return upwards;
+        }
+
+        /** How few points it may have. */
+        public int fewest() {
+            return this == ENGINE ? 1 : 2;
+        }
+
+        /** What it is measured over. */
         public Dimension at() {
             return at;
         }

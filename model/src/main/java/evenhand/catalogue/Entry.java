@@ -8,7 +8,14 @@ import java.util.Map;
 
 /** What a person gave under one key. */
 public sealed interface Entry
-        permits Entries, Entry.Measured, Entry.Word, Entry.Texts, Entry.Drawn, Entry.Listed, Entry.Unreadable {
+        permits Entries,
+                Entry.Measured,
+                Entry.Word,
+                Entry.Texts,
+                Entry.Drawn,
+                Entry.Numbers,
+                Entry.Listed,
+                Entry.Unreadable {
     /** As it is written, or in short. */
     String text();
 
@@ -42,6 +49,18 @@ public sealed interface Entry
             return points.stream()
                     .map(p -> p.force().text() + " at " + p.at().text())
                     .collect(joining(", "));
+        }
+    }
+
+    /** Bare numbers one after another. */
+    record Numbers(List<Quantity> numbers) implements Entry {
+        public Numbers {
+            numbers = List.copyOf(numbers);
+        }
+
+        @Override
+        public String text() {
+            return numbers.stream().map(Quantity::text).collect(joining(", "));
         }
     }
 

@@ -28,9 +28,10 @@ final class Given {
     /**
      * @param known by coefficients
      * @param line by points
+     * @param windUp stiffness of leaves under the axle's torque, N·m/rad
      */
     record OfSpring<S extends Spring>(
-            double rate, Spring.Lengths lengths, Optional<S> known, Optional<SpringLine> line) {}
+            double rate, Spring.Lengths lengths, Optional<S> known, Optional<SpringLine> line, OptionalDouble windUp) {}
 
     /** @param known with its forces; without a ratio where it is given by points */
     record OfDamper(evenhand.car.Damper known, Optional<Dampers> points) {}

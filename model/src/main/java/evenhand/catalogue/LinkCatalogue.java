@@ -263,7 +263,6 @@ final class LinkCatalogue {
             groups("clearances", CLEARANCE).byPoints().optional().means("gaps that are watched through the travel");
 
     static final Slot<SideView.BrakesAt> BRAKES_AT = choice("brakesAt", places())
-            .byPoints()
             .means("what reacts the torque of this axle's brakes")
             .defaultsTo(SideView.BrakesAt.WHEELS);
 

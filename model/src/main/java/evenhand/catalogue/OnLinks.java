@@ -100,6 +100,9 @@ final class OnLinks {
         replaced.links(
                 AxleCatalogue.LINKED_ROLL_STEER,
                 () -> comesOut(ratio(rest.state().rollSteer())));
+        replaced.links(
+                AxleCatalogue.sideView(),
+                () -> contactSlope(rest.mean(side -> side.own().orElseThrow().contactSideSlope())));
         replaced.parts(AxleCatalogue.SPRING_AT_WHEEL, spring.line().isPresent(), REPLACED_OF_SPRINGS, rest);
         replaced.parts(AxleCatalogue.DAMPER_AT_WHEEL, hasPoints(damper), REPLACED_OF_DAMPERS, rest);
         replaced.bar(AxleCatalogue.BAR_AT_WHEEL, bar, rest);
@@ -121,6 +124,7 @@ final class OnLinks {
                         rest.state().rollSteer()),
                 v.of(AxleCatalogue.TYRE),
                 v.maybe(AxleCatalogue.ROLL_INERTIA),
+                AxleCatalogue.reaction(v, OptionalDouble.empty()),
                 Optional.of(linked),
                 Optional.of((WheelPairMotion) rest.motion(stops)));
     }
@@ -143,6 +147,9 @@ final class OnLinks {
         replaced.links(
                 AxleCatalogue.LINKED_ROLL_STEER,
                 () -> comesOut(ratio(rest.state().rollSteer())));
+        replaced.links(
+                AxleCatalogue.sideView(),
+                () -> contactSlope(rest.state().live().orElseThrow().contactSideSlope()));
         replaced.locator(locator, rest);
         replaced.parts(AxleCatalogue.SPRING_ON_AXLE, spring.line().isPresent(), REPLACED_OF_SPRINGS, rest);
         replaced.parts(AxleCatalogue.DAMPER_ON_AXLE, hasPoints(damper), REPLACED_OF_DAMPERS, rest);
@@ -165,6 +172,7 @@ final class OnLinks {
                         rest.state().rollSteer()),
                 v.of(AxleCatalogue.TYRE),
                 v.maybe(AxleCatalogue.ROLL_INERTIA),
+                AxleCatalogue.reaction(v, spring.windUp()),
                 Optional.of(linked),
                 Optional.of((LiveAxleMotion) rest.motion(stops)));
     }
@@ -225,6 +233,10 @@ final class OnLinks {
         } catch (InvalidValue invalid) {
             throw new InvalidValue(Path.join(part, invalid.component()), String.valueOf(invalid.getMessage()));
         }
+    }
+
+    private static String contactSlope(double slope) {
+        return "contact slope comes out at " + ratio(slope);
     }
 
     static String comesOut(String value) {

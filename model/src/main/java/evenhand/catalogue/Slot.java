@@ -1,6 +1,7 @@
 package evenhand.catalogue;
 
 import evenhand.car.Curve;
+import evenhand.car.Engine;
 import evenhand.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -201,7 +202,26 @@ public final class Slot<V> {
     }
 
     public static Slot<Curve> curve(String key, Content.CurveOf of) {
-        return of(key, new Content.Points(of));
+        return of(
+                key,
+                new Content.Points<>(
+                        of, points -> of.mayBeUnmeasured() && points.isEmpty() ? Curve.NO_FORCE : new Curve(points)));
+    }
+
+    /** An engine's torque over its speed. */
+    static Slot<Engine.Torque> torque(String key) {
+        return of(
+                key,
+                new Content.Points<>(
+                        Content.CurveOf.ENGINE,
+                        points -> new Engine.Torque(points.stream()
+                                .map(point -> new Engine.Torque.Point(point.at(), point.force()))
+                                .toList())));
+    }
+
+    /** Bare numbers one after another, with some for an example. */
+    static Slot<List<Double>> numbers(String key, String example) {
+        return of(key, new Content.Numbers(example));
     }
 
     public static <V> Slot<V> group(String key, Shape<V> shape) {

@@ -11,6 +11,7 @@ import static evenhand.catalogue.Slot.ratio;
 import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.car.Bar;
+import evenhand.car.Reaction;
 import evenhand.car.Spring;
 import evenhand.car.links.BarArm;
 import evenhand.car.links.CarriedOn;
@@ -136,6 +137,24 @@ final class SpringCatalogue {
     static final Slot<Double> AXLE_SPRING_MOTION_RATIO =
             SPRING_MOTION_RATIO.unless(LEAN).notNeededWith(TOP).notNeededWith(AROUND);
 
+    static final Slot<Double> LEAF_LENGTH = length("leafLength")
+            .optional()
+            .means("length of a leaf spring between its eyes; its wind-up under the axle's torque follows from it")
+            .measured("tape along the main leaf", Amount.of(0.005))
+            .usual(0.8, 1.5)
+            .takes(Slot.Work.REBUILDING)
+            .usualStep(Amount.of(0.05))
+            .within(0.1, 5);
+
+    static final Slot<Double> WIND_UP_STIFFNESS = measure("windUpStiffness", Dimension.ROLL_STIFFNESS)
+            .optional()
+            .means("stiffness of both leaves against winding up under the axle's torque; from leafLength where absent")
+            .measured("a bar on the axle, a weight, and a level", Amount.percent(10))
+            .usual(50 / DEGREE, 600 / DEGREE)
+            .takes(Slot.Work.REBUILDING)
+            .usualStep(Amount.percent(10))
+            .within(1, 1e7);
+
     private static final Slot<Double> AXLE_SPRING_BASE = BASE.notNeededWith(TOP).notNeededWith(AROUND);
 
     static final Shape<Given.OfSpring<Spring>> ON_AXLE = shape(
@@ -153,7 +172,9 @@ final class SpringCatalogue {
             BOTTOM_ON_AXLE,
             AROUND,
             FITTINGS,
-            RIGHT_ON_AXLE);
+            RIGHT_ON_AXLE,
+            LEAF_LENGTH,
+            WIND_UP_STIFFNESS);
 
     static Slot<Double> motionRatio(String meaning) {
         return ratio("motionRatio")
@@ -174,13 +195,24 @@ final class SpringCatalogue {
                 line.isPresent()
                         ? Optional.empty()
                         : Optional.of(new Spring.AtWheel(v.of(RATE), v.of(WHEEL_SPRING_MOTION_RATIO), lengths)),
-                line);
+                line,
+                OptionalDouble.empty());
     }
 
     private static Given.OfSpring<Spring> onAxle(Values v) {
         Optional<SpringLine> line = line(v, BOTTOM_ON_AXLE, RIGHT_ON_AXLE);
         return new Given.OfSpring<>(
-                v.of(RATE), lengths(v), line.isPresent() ? Optional.empty() : Optional.of(knownOnAxle(v)), line);
+                v.of(RATE),
+                lengths(v),
+                line.isPresent() ? Optional.empty() : Optional.of(knownOnAxle(v)),
+                line,
+                windUp(v));
+    }
+
+    private static OptionalDouble windUp(Values v) {
+        return v.has(WIND_UP_STIFFNESS) || !v.has(LEAF_LENGTH)
+                ? v.maybe(WIND_UP_STIFFNESS)
+                : OptionalDouble.of(Reaction.windUp(v.of(RATE), v.of(LEAF_LENGTH)));
     }
 
     /** The line between points, or around something else that has them. */

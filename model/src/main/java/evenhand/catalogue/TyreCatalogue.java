@@ -246,6 +246,16 @@ final class TyreCatalogue {
             .within(0.01, 10)
             .defaultsTo(1.0);
 
+    static final Slot<Double> ROLLING_RADIUS = length("rollingRadius")
+            .optional()
+            .means(
+                    "way that the wheel rolls in one turn, over 2 pi; from the size where absent, and as loadedRadius without one")
+            .measured("roll the car by five turns of the wheel and divide the way by 10 pi", Amount.percent(0.5))
+            .usual(0.22, 0.40)
+            .takes(Slot.Work.ANOTHER_CAR)
+            .usualStep(Amount.of(0.01))
+            .within(0.01, 2);
+
     static final Slot<Double> LONGITUDINAL_STIFFNESS = measure("longitudinalStiffness", Dimension.FORCE)
             .optional()
             .means("slope of drive force over slip ratio at the reference load")
@@ -276,7 +286,8 @@ final class TyreCatalogue {
             BEST_LEAN_IN,
             PNEUMATIC_TRAIL,
             LONGITUDINAL_FRICTION_RATIO,
-            LONGITUDINAL_STIFFNESS);
+            LONGITUDINAL_STIFFNESS,
+            ROLLING_RADIUS);
 
     private TyreCatalogue() {}
 
@@ -337,7 +348,14 @@ final class TyreCatalogue {
                 v.of(VERTICAL_RATE),
                 v.optional(COEFFICIENTS).<LateralLaw>map(c -> c).orElseGet(() -> law(v)),
                 v.of(LONGITUDINAL_FRICTION_RATIO),
-                v.maybe(LONGITUDINAL_STIFFNESS));
+                v.maybe(LONGITUDINAL_STIFFNESS),
+                v.optional(ROLLING_RADIUS).orElseGet(() -> rolling(v)));
+    }
+
+    private static double rolling(Values v) {
+        return v.has(SIZE)
+                ? TyreEstimate.rollingRadius(size(v), TyreSize.isCrossPly(v.of(SIZE), v.optional(KIND)))
+                : v.of(LOADED_RADIUS);
     }
 
     private static MagicFormula law(Values v) {

@@ -35,6 +35,10 @@ public enum Dimension {
     DAMPING("a damping rate", "N*s/m", 1e9, "N*s/m", "lbf*s/in", "\"1500 N*s/m\" or \"8.57 lbf*s/in\""),
     /** Pressure above the air's; SI Pa. */
     PRESSURE("a pressure", "Pa", 1e8, "bar", "psi", "\"2.1 bar\" or \"30.5 psi\""),
+    /** Pressure per travel, of a valve that feels the load; SI Pa/m. */
+    PRESSURE_PER_TRAVEL("a pressure per travel", "Pa/m", 1e12, "bar/mm", "bar/mm", "\"0.8 bar/mm\""),
+    /** Speed of turning; SI rad/s. */
+    ROTATION("a speed of turning", "rad/s", 1e4, "rpm", "rpm", "\"3200 rpm\""),
     /** Angle of steer per side force; SI rad/N. */
     FORCE_STEER("a steer angle per force", "rad/N", 1, "deg/kN", "deg/kN", "\"0.05 deg/kN\""),
     /** Angle of steer per aligning moment; SI rad/(N·m). */

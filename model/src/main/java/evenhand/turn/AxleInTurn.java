@@ -8,6 +8,7 @@ import evenhand.car.Side;
 import evenhand.car.Weights;
 import evenhand.geometry.Linear;
 import evenhand.suspension.AxleSuspension;
+import evenhand.suspension.LinesOfAction;
 import java.util.Optional;
 
 /**
@@ -82,8 +83,12 @@ final class AxleInTurn {
     long pieces;
 
     final Alignment alignment;
+    /** Where forces reach the body. */
+    final LinesOfAction linesOfAction;
     /** The rest of it where links are known by points: where each wheel's force line runs, and lift. */
     final Optional<LinesByPoints> lines;
+    /** Whether forces along the car lift the body: the side view of its links is known. */
+    final boolean hasSideView;
 
     private final Linear geometry;
     final double camberThrustRatio;
@@ -112,6 +117,8 @@ final class AxleInTurn {
         alignment = axle.alignment();
         camberThrustRatio = axle.tyre().lateral().camberThrustRatio();
         geometry = axle.geometry();
+        linesOfAction = LinesOfAction.of(axle, end, suspension);
+        hasSideView = axle.motion().isPresent() || axle.reaction().swingArm().isPresent();
         lines = axle.motion().map(motion -> LinesByPoints.of(motion, this));
         restDifference = right.restLoad - left.restLoad;
         sprungMass = car.sprung().mass() * car.sprung().share(end);
@@ -185,6 +192,8 @@ final class AxleInTurn {
         forcesOnTheBody();
         if (lines.isPresent()) {
             lines.get().liftTheBody();
+        } else if (hasSideView) {
+            liftInSideView();
         }
         return true;
     }
@@ -255,6 +264,27 @@ final class AxleInTurn {
             bodyMomentBy[i] = suspension.momentByTravel * travelI
                     + suspension.momentByRoll * rollI
                     + suspension.momentByRollCentre * centreI;
+        }
+    }
+
+    /**
+     * What forces along the car lift and turn by the swing arm that is known of the axle: a live axle in its middle, drive at the
+     * contact points and the rest at the wheel centres; wheels of their own each at its centre, at half the track.
+     *
+     * <pre>
+     *   live   lift  s_w·(ΣFx − D) + s_c·D
+     *   wheels lift  s_w·ΣFx,  moment  −(t/2)·s_w·(Fx_L − Fx_R)  against the roll
+     * </pre>
+     */
+    private void liftInSideView() {
+        double atWheel = linesOfAction.wheel.value;
+        double more = live ? linesOfAction.contact.value - atWheel : 0;
+        double turning = live ? 0 : -halfTrack * atWheel;
+        bodyForce += atWheel * forwardForce + more * driveAlong;
+        bodyMoment += turning * forwardForceDifference;
+        for (int i = 0; i < UNKNOWNS; i++) {
+            bodyForceBy[i] += atWheel * forwardForceBy[i] + more * driveAlongBy[i];
+            bodyMomentBy[i] += turning * forwardForceDifferenceBy[i];
         }
     }
 

@@ -19,7 +19,7 @@ import java.util.Optional;
  *
  * <p>Components of the acceleration ac of the centre of gravity in car axes: ay = ac·cos β, ax = −ac·sin β, β the
  * sideslip. The sprung mass stands as two parts above the axles, joined by the chassis. Small-angle kinematics for the
- * body, exact angles for steer, sideslip and slip; until side-view geometry is known all longitudinal load transfer goes
+ * body, exact angles for steer, sideslip and slip; where no side-view geometry is known all longitudinal load transfer goes
  * through the springs. Axes ISO 8855. Source: Milliken &amp; Milliken 1995 ch. 5 and 18; Guiggiani 2018 ch. 3 and 6.
  */
 final class Equilibrium {

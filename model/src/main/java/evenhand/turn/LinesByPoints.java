@@ -8,6 +8,7 @@ import static evenhand.turn.AxleInTurn.ROLL;
 import evenhand.geometry.LinkMotion;
 import evenhand.geometry.LiveAxleMotion;
 import evenhand.geometry.WheelPairMotion;
+import evenhand.suspension.LinesOfAction;
 
 /**
  * Where the forces of an axle in the turn reach the body, its links known by points. Side forces act along force lines, which
@@ -39,10 +40,13 @@ abstract sealed class LinesByPoints {
 
     final AxleInTurn axle;
     final LinkMotion.Reach reach;
+    /** The same over the axle's own travel and roll. */
+    final LinesOfAction lines;
 
     private LinesByPoints(AxleInTurn axle, LinkMotion.Reach reach) {
         this.axle = axle;
         this.reach = reach;
+        lines = axle.linesOfAction;
     }
 
     static LinesByPoints of(LinkMotion motion, AxleInTurn axle) {
@@ -73,6 +77,19 @@ abstract sealed class LinesByPoints {
         into[RIGHT_RISE] = byTravel / 2 + byRoll * axle.suspensionRollBy[RIGHT_RISE];
     }
 
+    /** A figure over mean travel and roll, its slopes over the posture set. */
+    final double figure(LinesOfAction.Figure figure, double[] by) {
+        chain(figure.byTravel, figure.byRoll, by);
+        return figure.value;
+    }
+
+    /** Sets the roll centre above the ground. */
+    final void rollCentre(double rise) {
+        axle.rollCentre = figure(lines.rollCentre, axle.rollCentreBy) + rise;
+        axle.rollCentreBy[LEFT_RISE] += 0.5;
+        axle.rollCentreBy[RIGHT_RISE] += 0.5;
+    }
+
     private static final class OfLiveAxle extends LinesByPoints {
         private final LiveAxleMotion.Reading links;
         private final double understeer;
@@ -99,27 +116,17 @@ abstract sealed class LinesByPoints {
         @Override
         void read(double rise) {
             links.at(axle.travel, axle.suspensionRoll);
-            links.read(LiveAxleMotion.ROLL_CENTRE);
-            axle.rollCentre = links.rollCentreHeight() + rise;
-            chain(links.byTravel(), links.byRoll(), axle.rollCentreBy);
-            axle.rollCentreBy[LEFT_RISE] += 0.5;
-            axle.rollCentreBy[RIGHT_RISE] += 0.5;
-            links.read(LiveAxleMotion.FORCE_LINE);
-            lift = links.value();
-            chain(links.byTravel(), links.byRoll(), liftBy);
+            lines.readAcross(axle.travel);
+            rollCentre(rise);
+            lift = figure(lines.lift, liftBy);
             links.read(LiveAxleMotion.STEER);
             axle.linkSteer = understeer * links.value();
             chain(understeer * links.byTravel(), understeer * links.byRoll(), axle.linkSteerBy);
-            contactSide = figure(LiveAxleMotion.CONTACT_SIDE, contactSideBy);
-            wheelSide = figure(LiveAxleMotion.WHEEL_SIDE, wheelSideBy);
-            contactTurn = figure(LiveAxleMotion.CONTACT_TURN, contactTurnBy);
-            wheelTurn = figure(LiveAxleMotion.WHEEL_TURN, wheelTurnBy);
-        }
-
-        private double figure(int figure, double[] by) {
-            links.read(figure);
-            chain(links.byTravel(), links.byRoll(), by);
-            return links.value();
+            lines.readAlong();
+            contactSide = figure(lines.contact, contactSideBy);
+            wheelSide = figure(lines.wheel, wheelSideBy);
+            contactTurn = figure(lines.contactTurn, contactTurnBy);
+            wheelTurn = figure(lines.wheelTurn, wheelTurnBy);
         }
 
         /**
@@ -155,8 +162,6 @@ abstract sealed class LinesByPoints {
     }
 
     private static final class OfWheels extends LinesByPoints {
-        private final WheelPairMotion.Reading left;
-        private final WheelPairMotion.Reading right;
         private final double understeer;
         private final double perHeight; // lift per height of the lines: −2/t
         private double side; // mean of both side-view slopes
@@ -166,8 +171,6 @@ abstract sealed class LinesByPoints {
 
         private OfWheels(WheelPairMotion motion, AxleInTurn axle) {
             super(axle, motion.reach());
-            left = axle.left.guide.orElseThrow();
-            right = axle.right.guide.orElseThrow();
             understeer = motion.made().understeer();
             perHeight = -1 / axle.halfTrack;
         }
@@ -181,32 +184,16 @@ abstract sealed class LinesByPoints {
 
         @Override
         void read(double rise) {
-            left.read(WheelPairMotion.FORCE_LINE);
-            right.read(WheelPairMotion.FORCE_LINE);
-            double half = axle.halfTrack;
-            double ofLeft = left.lineHeight();
-            double ofRight = right.lineHeight();
-            double leftBy = left.lineHeightByTravel();
-            double rightBy = right.lineHeightByTravel();
-            axle.rollCentre = (ofLeft + ofRight) / 2 + rise;
-            chain((leftBy + rightBy) / 2, half * (rightBy - leftBy) / 2, axle.rollCentreBy);
-            axle.rollCentreBy[LEFT_RISE] += 0.5;
-            axle.rollCentreBy[RIGHT_RISE] += 0.5;
-            split = (ofLeft - ofRight) / 2;
-            chain((leftBy - rightBy) / 2, -half * (leftBy + rightBy) / 2, splitBy);
+            lines.readAcross(axle.travel);
+            rollCentre(rise);
+            split = figure(lines.split, splitBy);
             lift = perHeight * split;
             for (int i = HEAVE; i <= RIGHT_RISE; i++) {
                 liftBy[i] = perHeight * splitBy[i];
             }
-            left.read(WheelPairMotion.WHEEL_SIDE);
-            right.read(WheelPairMotion.WHEEL_SIDE);
-            side = (left.value() + right.value()) / 2;
-            sideSplit = (left.value() - right.value()) / 2;
-            chain((left.byTravel() + right.byTravel()) / 2, half * (right.byTravel() - left.byTravel()) / 2, sideBy);
-            chain(
-                    (left.byTravel() - right.byTravel()) / 2,
-                    -half * (left.byTravel() + right.byTravel()) / 2,
-                    sideSplitBy);
+            lines.readAlong();
+            side = figure(lines.wheel, sideBy);
+            sideSplit = figure(lines.wheelSplit, sideSplitBy);
         }
 
         @Override

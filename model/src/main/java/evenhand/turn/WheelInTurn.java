@@ -318,7 +318,7 @@ final class WheelInTurn {
             axle.sideForceDifferenceBy[i] += sigma * sidewaysI;
             forwardForceBy[i] = forwardI;
         }
-        if (axle.lines.isPresent()) {
+        if (axle.hasSideView) {
             for (int i = 0; i < UNKNOWNS; i++) {
                 axle.forwardForceDifferenceBy[i] += sigma * forwardForceBy[i];
                 axle.driveAlongBy[i] += shareBy[i] * cos - share * sin * steerBy[i];

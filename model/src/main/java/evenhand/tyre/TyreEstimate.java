@@ -44,6 +44,25 @@ public final class TyreEstimate {
     }
 
     /**
+     * Way of one turn over 2π, m.
+     *
+     * <pre>  3.05·D/(2π) of a radial, 2.99·D/(2π) of a cross-ply  </pre>
+     * D overall diameter, m.
+     *
+     * <p>Source: ETRTO Standards Manual, from memory.
+     */
+    public static double rollingRadius(TyreSize size, boolean crossPly) {
+        return (crossPly ? 2.99 : 3.05) * 2 * size.freeRadius() / (2 * Math.PI);
+    }
+
+    /** How the rolling radius is estimated, for an answer. */
+    public static final String ROLLING_RULE =
+            "from the size of the tyre: 3.05 times its overall diameter over 2 pi, 2.99 of a cross-ply; ETRTO, from memory";
+
+    /** How far it may be off, as a part of it. Common practice, no source. */
+    public static final double ROLLING_TOLERANCE = 0.015;
+
+    /**
      * Mass that a tyre of this size is made to carry at 250 kPa, kg, with {@code w} section width (mm), {@code a} aspect as a ratio,
      * {@code d} rim (mm):
      * <pre>  Q = 6.451e-4·w^1.6414·a^0.9724·d^0.9279 </pre>

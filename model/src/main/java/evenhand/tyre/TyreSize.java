@@ -141,12 +141,7 @@ public record TyreSize(double width, double aspect, double rim, boolean statesAs
      * @return nothing if the text is no such size
      */
     public static Optional<TyreSize> read(String text, Optional<TyreKind> kind) {
-        String size = text.strip()
-                .toUpperCase(Locale.ROOT)
-                .replaceAll("[\\s\u00A0\u202F\u2009]+", " ")
-                .replaceAll("[\u2010-\u2015\u2212]", "-")
-                .replace('\u00D7', 'X')
-                .replaceAll("^(\\d{1,2}),(\\d)", "$1.$2");
+        String size = plain(text);
         Matcher full = WITH_ASPECT.matcher(size);
         if (full.matches()) {
             double aspect = Double.parseDouble(full.group("aspect")) / 100;
@@ -164,6 +159,22 @@ public record TyreSize(double width, double aspect, double rim, boolean statesAs
             return plausible(width, unstated(crossPly), rim(inches), false);
         }
         return Optional.empty();
+    }
+
+    private static String plain(String text) {
+        return text.strip()
+                .toUpperCase(Locale.ROOT)
+                .replaceAll("[\\s\u00A0\u202F\u2009]+", " ")
+                .replaceAll("[\u2010-\u2015\u2212]", "-")
+                .replace('\u00D7', 'X')
+                .replaceAll("^(\\d{1,2}),(\\d)", "$1.$2");
+    }
+
+    /** Whether a size is a cross-ply's: by its kind; where that is not known, in inches without an R. */
+    public static boolean isCrossPly(String text, Optional<TyreKind> kind) {
+        Matcher inches = INCHES.matcher(plain(text));
+        return kind.map(known -> known == TyreKind.CROSS_PLY)
+                .orElseGet(() -> inches.matches() && inches.group("radial") == null);
     }
 
     private static double millimetres(String digits) {

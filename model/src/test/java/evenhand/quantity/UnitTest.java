@@ -65,6 +65,10 @@ class UnitTest {
             deg/(kN*m) | MOMENT_STEER        | 0.000017453292519943295769
             deg/m      | TRAVEL_STEER        | 0.017453292519943296
             m^2        | AREA                | 1
+            mm^2       | AREA                | 1e-6
+            MPa        | PRESSURE            | 1000000
+            bar/mm     | PRESSURE_PER_TRAVEL | 100000000
+            rpm        | ROTATION            | 0.104719755119659774615
             kg*m^2     | INERTIA             | 1
             %          | RATIO               | 0.01
             """)
@@ -86,8 +90,8 @@ class UnitTest {
         assertThat(Arrays.stream(Dimension.values())
                         .mapToInt(dimension -> dimension.units().size())
                         .sum())
-                .as("the 51 of the test above and the plain ratio")
-                .isEqualTo(52);
+                .as("the 55 of the test above and the plain ratio")
+                .isEqualTo(56);
     }
 
     @ParameterizedTest

@@ -5,6 +5,7 @@ import evenhand.car.Car;
 import evenhand.car.Damper;
 import evenhand.car.End;
 import evenhand.car.LateralLocator;
+import evenhand.car.Reaction;
 import evenhand.car.RoadCars;
 import evenhand.car.Spring;
 import evenhand.car.Stops;
@@ -25,7 +26,7 @@ public final class LinkedCars {
     private LinkedCars() {}
 
     /** A car, or none where its links do not come together. */
-    static Optional<Car> any(long seed) {
+    public static Optional<Car> any(long seed) {
         return on(seed, RoadCars.any(seed).settled(), false);
     }
 
@@ -93,6 +94,7 @@ public final class LinkedCars {
                     known.alignment(),
                     known.tyre(),
                     known.rollInertia(),
+                    Reaction.UNKNOWN,
                     Optional.of(linked),
                     Optional.of(motion)));
         }
@@ -112,6 +114,7 @@ public final class LinkedCars {
                 known.alignment(),
                 known.tyre(),
                 known.rollInertia(),
+                Reaction.UNKNOWN,
                 Optional.of(linked),
                 Optional.of(motion)));
     }

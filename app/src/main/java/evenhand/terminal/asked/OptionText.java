@@ -58,6 +58,20 @@ public final class OptionText {
         return paces;
     }
 
+    /** Sizes between two others, SI, in the order given, each once. */
+    public static List<Double> sizes(
+            String option, List<String> texts, Dimension dimension, double least, double most, String example)
+            throws Mistake {
+        List<Double> sizes = new ArrayList<>();
+        for (String text : texts) {
+            double size = size(option, text, dimension, least, most, example);
+            if (!sizes.contains(size)) {
+                sizes.add(size);
+            }
+        }
+        return sizes;
+    }
+
     /** Radii of the circles, m, in the order given. */
     static List<Double> radii(List<String> texts) throws Mistake {
         List<Double> radii = new ArrayList<>();

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A list as a table of cells: the points of a curve, small objects of one shape, or free words with their texts.
+ * A list as a table of cells: the points of a curve, bare numbers, small objects of one shape, or free words with their texts.
  *
  * @param rows as the person gave them; an empty cell where an object leaves something out
  */
@@ -25,6 +25,7 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
     /** What a row stands for. */
     public enum Kind {
         POINTS,
+        NUMBERS,
         OBJECTS,
         WORDS
     }
@@ -108,8 +109,18 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
 
     /** The table of what a slot holds; none where it is no list, or one of larger things. */
     static Optional<Grid> of(Slot<?> slot, Optional<Entry> entry) {
-        if (slot.content() instanceof Content.Points points) {
+        if (slot.content() instanceof Content.Points<?> points) {
             return Optional.of(points(points.of(), entry));
+        } else if (slot.content() instanceof Content.Numbers) {
+            List<List<String>> rows = entry.orElse(null) instanceof Entry.Numbers own
+                    ? own.numbers().stream()
+                            .map(number -> List.of(number.text()))
+                            .toList()
+                    : List.of();
+            return Optional.of(new Grid(
+                    Kind.NUMBERS,
+                    List.of(new Column(slot.key(), slot.meaning(), Optional.of(Dimension.RATIO), true)),
+                    rows));
         } else if (slot.content() instanceof Content.Texts) {
             List<List<String>> rows = new ArrayList<>();
             entry.filter(Entry.Texts.class::isInstance)
@@ -145,7 +156,7 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
                 Kind.POINTS,
                 List.of(
                         new Column(of.across(), of.across() + " of a point", Optional.of(of.at()), true),
-                        new Column("force", "force there", Optional.of(Dimension.FORCE), true)),
+                        new Column(of.upwards(), of.upwards() + " there", Optional.of(of.up()), true)),
                 rows);
     }
 
@@ -193,6 +204,9 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
     public String item(List<String> cells) {
         if (kind == Kind.WORDS) {
             return ScenarioWriter.quoted(cells.get(0)) + ": " + ScenarioWriter.quoted(cells.get(1));
+        }
+        if (kind == Kind.NUMBERS) {
+            return value(0, cells.get(0));
         }
         List<String> values = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {

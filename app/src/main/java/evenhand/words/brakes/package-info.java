@@ -1,0 +1,5 @@
+/** Braking straight ahead in sentences. */
+@NullMarked
+package evenhand.words.brakes;
+
+import org.jspecify.annotations.NullMarked;
