@@ -28,6 +28,11 @@ public final class BrakeForces {
     public double frontByTravel;
     public double rearByTravel;
 
+    /** Their slopes over the effort, set by {@link #apply} alone. */
+    public double frontByEffort;
+
+    public double rearByEffort;
+
     /** Pressures at the wheels, Pa. */
     public double frontPressure;
 
@@ -143,6 +148,41 @@ public final class BrakeForces {
     private void press(double rodForce) {
         forces(rodForce);
         frontByTravel = 0;
+    }
+
+    /**
+     * Sets what an effort makes: a force of the rod where the parts are known, else a sum of both axles' forces, N. Below zero
+     * it goes on along its first line, so that a search may pass there.
+     *
+     * @param rearTravel m
+     */
+    public void apply(double effort, double rearTravel) {
+        if (!hasParts) {
+            front = share * effort;
+            rear = effort - front;
+            frontByEffort = share;
+            rearByEffort = 1 - share;
+            return;
+        }
+        standAt(rearTravel);
+        lineAt(effort);
+        frontByTravel = 0;
+        frontByEffort = frontByRod;
+        rearByEffort = rearByRod;
+    }
+
+    /** Whether there is a force at an end. */
+    public boolean frontBites() {
+        return front > 0;
+    }
+
+    public boolean rearBites() {
+        return rear > 0;
+    }
+
+    /** Whether the valve holds the rear back. */
+    public boolean isHeld() {
+        return hasParts && rod * rearPressureByForce > knee;
     }
 
     private void standAt(double rearTravel) {

@@ -6,6 +6,7 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.car.Weights;
+import evenhand.car.links.SideView.BrakesAt;
 import evenhand.geometry.Linear;
 import evenhand.suspension.AxleSuspension;
 import evenhand.suspension.LinesOfAction;
@@ -46,8 +47,12 @@ final class AxleInTurn {
     final double[] sideForceDifferenceBy = new double[UNKNOWNS]; // left less right
     double forwardForceDifference;
     final double[] forwardForceDifferenceBy = new double[UNKNOWNS];
-    double driveAlong; // the drive force's part of the forward force
-    final double[] driveAlongBy = new double[UNKNOWNS];
+    /** What of the forward forces acts at the contact points: the torque that the axle itself reacts. Sum, and left less right. */
+    double reacted;
+
+    final double[] reactedBy = new double[UNKNOWNS];
+    double reactedDifference;
+    final double[] reactedDifferenceBy = new double[UNKNOWNS];
 
     /** Upward push of springs, stops and jacking on the body, N; moment of springs, stops and bar, N·m. */
     double bodyForce;
@@ -89,6 +94,12 @@ final class AxleInTurn {
     final Optional<LinesByPoints> lines;
     /** Whether forces along the car lift the body: the side view of its links is known. */
     final boolean hasSideView;
+    /** Whether the axle reacts the torque of drive, and of its brakes; else the body does, by shafts. */
+    final boolean reactsDrive;
+
+    final boolean reactsBrakes;
+    /** The brakes where they are on. */
+    final Optional<BrakesInTurn> brakes;
 
     private final Linear geometry;
     final double camberThrustRatio;
@@ -105,7 +116,7 @@ final class AxleInTurn {
     private final double restDifference; // right less left at rest, N
     private final Differential differential;
 
-    AxleInTurn(Car car, End end, double radius) {
+    AxleInTurn(Car car, End end, double radius, Along along) {
         Axle axle = car.axle(end);
         double offset = cgOffset(car);
         suspension = AxleSuspension.of(car, end);
@@ -120,6 +131,9 @@ final class AxleInTurn {
         linesOfAction = LinesOfAction.of(axle, end, suspension);
         hasSideView = axle.motion().isPresent() || axle.reaction().swingArm().isPresent();
         lines = axle.motion().map(motion -> LinesByPoints.of(motion, this));
+        reactsDrive = live;
+        reactsBrakes = live || axle.reaction().brakesAt() == BrakesAt.WHEELS;
+        brakes = along.byBrakes() ? Optional.of(new BrakesInTurn(car, end)) : Optional.empty();
         restDifference = right.restLoad - left.restLoad;
         sprungMass = car.sprung().mass() * car.sprung().share(end);
         unsprungMass = axle.unsprung().mass();
@@ -179,16 +193,21 @@ final class AxleInTurn {
         if (lines.isPresent()) {
             lines.get().read(rise);
         }
-        if (!differential.share(drive, sin)) {
+        if (brakes.isPresent() && drive < 0) {
+            return false; // nothing but brakes is asked, and they do not push
+        }
+        boolean isBraked = brakes.isPresent();
+        if (!differential.share(isBraked ? 0 : drive, sin)) {
             return false;
         }
+        int shared = isBraked ? brake(drive) : differential.piece;
         clear();
         if (!left.pull(differential.leftShare, differential.leftShareBy, this)
                 || !right.pull(differential.rightShare, differential.rightShareBy, this)) {
             return false;
         }
         suspension.at(travel, suspensionRoll, rollCentre);
-        pieces = (left.load > 0 ? 1L : 0) + (right.load > 0 ? 2 : 0) + differential.piece + 16 * suspension.pieces;
+        pieces = (left.load > 0 ? 1L : 0) + (right.load > 0 ? 2 : 0) + shared + 16 * suspension.pieces;
         forcesOnTheBody();
         if (lines.isPresent()) {
             lines.get().liftTheBody();
@@ -196,6 +215,14 @@ final class AxleInTurn {
             liftInSideView();
         }
         return true;
+    }
+
+    /** Lets the brakes work instead of the drive; which piece of theirs holds. */
+    private int brake(double effort) {
+        differential.leftShareBy[DRIVE] = 0;
+        differential.rightShareBy[DRIVE] = 0;
+        brakes.orElseThrow().at(effort, travel);
+        return brakes.orElseThrow().piece;
     }
 
     /**
@@ -231,10 +258,12 @@ final class AxleInTurn {
         yawMoment = 0;
         aligningMoment = 0;
         forwardForceDifference = 0;
-        driveAlong = 0;
+        reacted = 0;
+        reactedDifference = 0;
         for (int i = 0; i < UNKNOWNS; i++) {
             forwardForceDifferenceBy[i] = 0;
-            driveAlongBy[i] = 0;
+            reactedBy[i] = 0;
+            reactedDifferenceBy[i] = 0;
             forwardForceBy[i] = 0;
             sideForceBy[i] = 0;
             yawMomentBy[i] = 0;
@@ -268,23 +297,24 @@ final class AxleInTurn {
     }
 
     /**
-     * What forces along the car lift and turn by the swing arm that is known of the axle: a live axle in its middle, drive at the
-     * contact points and the rest at the wheel centres; wheels of their own each at its centre, at half the track.
+     * What forces along the car lift and turn by the swing arm that is known of the axle: what it reacts at the contact points,
+     * the rest at the wheel centres; a live axle in its middle, wheels of their own each at half the track.
      *
      * <pre>
-     *   live   lift  s_w·(ΣFx − D) + s_c·D
-     *   wheels lift  s_w·ΣFx,  moment  −(t/2)·s_w·(Fx_L − Fx_R)  against the roll
+     *   lift    s_w·(ΣFx − ΣA) + s_c·ΣA
+     *   moment  −(t/2)·[s_w·(Fx_L − Fx_R) + (s_c − s_w)·(A_L − A_R)]  against the roll, wheels of their own alone
      * </pre>
+     * A what is {@link #reacted}, N.
      */
     private void liftInSideView() {
         double atWheel = linesOfAction.wheel.value;
-        double more = live ? linesOfAction.contact.value - atWheel : 0;
-        double turning = live ? 0 : -halfTrack * atWheel;
-        bodyForce += atWheel * forwardForce + more * driveAlong;
-        bodyMoment += turning * forwardForceDifference;
+        double more = linesOfAction.contact.value - atWheel;
+        double turning = live ? 0 : -halfTrack;
+        bodyForce += atWheel * forwardForce + more * reacted;
+        bodyMoment += turning * (atWheel * forwardForceDifference + more * reactedDifference);
         for (int i = 0; i < UNKNOWNS; i++) {
-            bodyForceBy[i] += atWheel * forwardForceBy[i] + more * driveAlongBy[i];
-            bodyMomentBy[i] += turning * forwardForceDifferenceBy[i];
+            bodyForceBy[i] += atWheel * forwardForceBy[i] + more * reactedBy[i];
+            bodyMomentBy[i] += turning * (atWheel * forwardForceDifferenceBy[i] + more * reactedDifferenceBy[i]);
         }
     }
 

@@ -110,6 +110,7 @@ final class BranchWalk {
         Arrays.fill(state, 0);
         state[Equilibrium.STEER] = Math.atan(equilibrium.wheelbase / Math.sqrt(radius * radius - cgToRear * cgToRear));
         state[Equilibrium.SIDESLIP] = Math.asin(cgToRear / radius);
+        state[Equilibrium.DRIVE] = equilibrium.firstEffort();
         state[ACCELERATION] = Branch.START;
     }
 

@@ -17,8 +17,9 @@ import java.util.Optional;
  * apart; rows are made free of units by the car's weight, so that one tolerance serves all. {@link #at} allocates nothing.
  * One per thread.
  *
- * <p>Components of the acceleration ac of the centre of gravity in car axes: ay = ac·cos β, ax = −ac·sin β, β the
- * sideslip. The sprung mass stands as two parts above the axles, joined by the chassis. Small-angle kinematics for the
+ * <p>Components of the acceleration of the centre of gravity in car axes: ay = ac·cos β + al·sin β, ax = al·cos β − ac·sin β,
+ * ac towards the middle, al along the path (zero in a steady turn), β the sideslip. With al the yaw acceleration is still taken as
+ * zero: the car is asked for the moment at which its speed begins to change. The sprung mass stands as two parts above the axles, joined by the chassis. Small-angle kinematics for the
  * body, exact angles for steer, sideslip and slip; where no side-view geometry is known all longitudinal load transfer goes
  * through the springs. Axes ISO 8855. Source: Milliken &amp; Milliken 1995 ch. 5 and 18; Guiggiani 2018 ch. 3 and 6.
  */
@@ -108,15 +109,26 @@ final class Equilibrium {
     private double cos;
     private double sin;
     private double across; // ay, m/s²
+    private double acrossBySideslip;
     private double drag; // N
 
     private final Car car;
+    private final Along along;
+    /** al, m/s². */
+    private final double gain;
 
+    /** The steady turn. */
     Equilibrium(Car car, double radius) {
+        this(car, radius, Along.NONE);
+    }
+
+    Equilibrium(Car car, double radius, Along along) {
         this.car = car;
         this.radius = radius;
-        front = new AxleInTurn(car, End.FRONT, radius);
-        rear = new AxleInTurn(car, End.REAR, radius);
+        this.along = along;
+        gain = along.acceleration();
+        front = new AxleInTurn(car, End.FRONT, radius, along);
+        rear = new AxleInTurn(car, End.REAR, radius, along);
         mass = car.weights().mass();
         weight = mass * Weights.GRAVITY;
         wheelbase = car.wheelbase();
@@ -148,7 +160,21 @@ final class Equilibrium {
 
     /** The same car on another circle. */
     Equilibrium onCircle(double otherRadius) {
-        return new Equilibrium(car, otherRadius);
+        return new Equilibrium(car, otherRadius, along);
+    }
+
+    /** Force of all brakes at the state at hand, N. */
+    double brakeForce() {
+        return along.byBrakes() ? -2 * (front.brakes.orElseThrow().force + rear.brakes.orElseThrow().force) : 0;
+    }
+
+    /** The effort of the brakes, or the drive force, with which a search begins, N. */
+    double firstEffort() {
+        return front.brakes.isPresent() ? front.brakes.get().effortFor(-mass * gain) : 0;
+    }
+
+    boolean byBrakes() {
+        return along.byBrakes();
     }
 
     AxleInTurn axle(End end) {
@@ -185,26 +211,29 @@ final class Equilibrium {
         double acceleration = state[ACCELERATION];
         cos = Math.cos(state[SIDESLIP]);
         sin = Math.sin(state[SIDESLIP]);
-        across = acceleration * cos;
+        across = acceleration * cos + gain * sin;
+        acrossBySideslip = -acceleration * sin + gain * cos;
         drag = dragPerAcceleration * acceleration;
         forwardForces(acceleration);
         sideForces(acceleration);
         yawMoments();
         bodyHeave(acceleration);
-        bodyRoll(FRONT_BODY_ROLL, front, FRONT_UNKNOWNS, state[FRONT_HEAVE], state[FRONT_ROLL], acceleration);
-        bodyRoll(REAR_BODY_ROLL, rear, REAR_UNKNOWNS, state[REAR_HEAVE], state[REAR_ROLL], acceleration);
+        bodyRoll(FRONT_BODY_ROLL, front, FRONT_UNKNOWNS, state[FRONT_HEAVE], state[FRONT_ROLL]);
+        bodyRoll(REAR_BODY_ROLL, rear, REAR_UNKNOWNS, state[REAR_HEAVE], state[REAR_ROLL]);
         chassisTwist(state);
         axleHeave(FRONT_AXLE_HEAVE, front, FRONT_UNKNOWNS);
         axleHeave(REAR_AXLE_HEAVE, rear, REAR_UNKNOWNS);
-        axleRoll(FRONT_AXLE_ROLL, front, FRONT_UNKNOWNS, acceleration);
-        axleRoll(REAR_AXLE_ROLL, rear, REAR_UNKNOWNS, acceleration);
+        axleRoll(FRONT_AXLE_ROLL, front, FRONT_UNKNOWNS);
+        axleRoll(REAR_AXLE_ROLL, rear, REAR_UNKNOWNS);
         if (front.lines.isPresent()) {
-            forceLines(FRONT_BODY_HEAVE, FRONT_BODY_ROLL, front, front.lines.get(), FRONT_UNKNOWNS, acceleration);
+            forceLines(FRONT_BODY_HEAVE, FRONT_BODY_ROLL, front, front.lines.get(), FRONT_UNKNOWNS);
         }
         if (rear.lines.isPresent()) {
-            forceLines(REAR_BODY_HEAVE, REAR_BODY_ROLL, rear, rear.lines.get(), REAR_UNKNOWNS, acceleration);
+            forceLines(REAR_BODY_HEAVE, REAR_BODY_ROLL, rear, rear.lines.get(), REAR_UNKNOWNS);
         }
-        shaftTorque(state[DRIVE]);
+        if (!along.byBrakes()) {
+            shaftTorque(state[DRIVE]);
+        }
         complianceSteer(FRONT_COMPLIANCE_STEER, front, FRONT_UNKNOWNS, state[FRONT_COMPLIANCE]);
         complianceSteer(REAR_COMPLIANCE_STEER, rear, REAR_UNKNOWNS, state[REAR_COMPLIANCE]);
         if (Double.isInfinite(chassisStiffness)) {
@@ -216,7 +245,7 @@ final class Equilibrium {
 
     /** Forces along the car: ΣFx − drag·cos β = m·ax, N. */
     private void forwardForces(double acceleration) {
-        left[FORWARD] = front.forwardForce + rear.forwardForce - drag * cos + mass * acceleration * sin;
+        left[FORWARD] = front.forwardForce + rear.forwardForce - drag * cos + mass * acceleration * sin - mass * gain * cos;
         add(FORWARD, 1, front.forwardForceBy, FRONT_UNKNOWNS);
         add(FORWARD, 1, rear.forwardForceBy, REAR_UNKNOWNS);
         add(FORWARD, SIDESLIP, drag * sin + mass * across);
@@ -229,7 +258,7 @@ final class Equilibrium {
         left[SIDEWAYS] = front.sideForce + rear.sideForce - drag * sin - mass * across;
         add(SIDEWAYS, 1, front.sideForceBy, FRONT_UNKNOWNS);
         add(SIDEWAYS, 1, rear.sideForceBy, REAR_UNKNOWNS);
-        add(SIDEWAYS, SIDESLIP, -drag * cos + mass * acceleration * sin);
+        add(SIDEWAYS, SIDESLIP, -drag * cos - mass * acrossBySideslip);
         add(SIDEWAYS, ACCELERATION, -dragPerAcceleration * sin - mass * cos);
         add(SIDEWAYS, CURVATURE, drag * sin * radius);
     }
@@ -247,7 +276,8 @@ final class Equilibrium {
      * (front −, rear +).
      */
     private void bodyHeave(double acceleration) {
-        double transfer = (-mass * acceleration * sin * cgHeight + drag * cos * dragHeight) / wheelbase;
+        double transfer =
+                (-mass * acceleration * sin * cgHeight + drag * cos * dragHeight + mass * gain * cos * cgHeight) / wheelbase;
         double transferBySideslip = (-mass * across * cgHeight - drag * sin * dragHeight) / wheelbase;
         double transferByAcceleration = (-mass * sin * cgHeight + dragPerAcceleration * cos * dragHeight) / wheelbase;
         double transferByCurvature = -drag * cos * dragHeight / wheelbase * radius;
@@ -272,7 +302,7 @@ final class Equilibrium {
      * One body part, roll about its roll centre: springs, stops and bar carry what the links' force and the weight that
      * leans outwards make on the roll arm, M = (Y_i + ms_i·g·φ_i)·(hs + ζ_i − z_i), N·m.
      */
-    private void bodyRoll(int row, AxleInTurn axle, int[] unknowns, double heave, double roll, double acceleration) {
+    private void bodyRoll(int row, AxleInTurn axle, int[] unknowns, double heave, double roll) {
         double arm = sprungHeight + heave - axle.rollCentre;
         double pull = axle.linkForce(across) + axle.sprungMass * Weights.GRAVITY * roll;
         left[row] = axle.bodyMoment - pull * arm;
@@ -281,7 +311,7 @@ final class Equilibrium {
         addOfPosture(row, pull, axle.rollCentreBy, unknowns);
         add(row, unknowns[AxleInTurn.HEAVE], -pull);
         add(row, unknowns[AxleInTurn.ROLL], -arm * axle.sprungMass * Weights.GRAVITY);
-        add(row, SIDESLIP, -arm * axle.unsprungMass * acceleration * sin);
+        add(row, SIDESLIP, arm * axle.unsprungMass * acrossBySideslip);
         add(row, ACCELERATION, arm * axle.unsprungMass * cos);
     }
 
@@ -310,7 +340,7 @@ final class Equilibrium {
      * <pre>  t·ΔFz = M + Y_i·z_i + ms_i·g·z_i·ψ_i + mu_i·hu_i·(ay + g·ψ_i)  </pre>
      * N·m; ΔFz what the outer wheel gains. On an independent axle the last parts load the outer wheel through its links.
      */
-    private void axleRoll(int row, AxleInTurn axle, int[] unknowns, double acceleration) {
+    private void axleRoll(int row, AxleInTurn axle, int[] unknowns) {
         double linkForce = axle.linkForce(across);
         double leaning = axle.sprungMass * Weights.GRAVITY * axle.tyreTilt;
         left[row] = axle.halfTrack * axle.loadDifference
@@ -327,7 +357,7 @@ final class Equilibrium {
                 axle.tyreTiltBy,
                 unknowns);
         double arm = axle.rollCentre - axle.unsprungHeight;
-        add(row, SIDESLIP, -arm * axle.unsprungMass * acceleration * sin);
+        add(row, SIDESLIP, arm * axle.unsprungMass * acrossBySideslip);
         add(row, ACCELERATION, arm * axle.unsprungMass * cos);
     }
 
@@ -340,8 +370,7 @@ final class Equilibrium {
             int bodyRollRow,
             AxleInTurn axle,
             LinesByPoints lines,
-            int[] unknowns,
-            double acceleration) {
+            int[] unknowns) {
         int axleHeaveRow = bodyHeaveRow + FRONT_AXLE_HEAVE - FRONT_BODY_HEAVE;
         int axleRollRow = bodyRollRow + FRONT_AXLE_ROLL - FRONT_BODY_ROLL;
         double inertia = axle.unsprungMass * across;
@@ -351,7 +380,7 @@ final class Equilibrium {
             int rollRow = body > 0 ? bodyRollRow : axleRollRow;
             left[heaveRow] -= body * lines.lift * inertia;
             addOfPosture(heaveRow, -body * inertia, lines.liftBy, unknowns);
-            add(heaveRow, SIDESLIP, body * lines.lift * axle.unsprungMass * acceleration * sin);
+            add(heaveRow, SIDESLIP, -body * lines.lift * axle.unsprungMass * acrossBySideslip);
             add(heaveRow, ACCELERATION, -body * lines.lift * axle.unsprungMass * cos);
             left[rollRow] += body * turning;
             addOfPosture(rollRow, body * axle.sideForceDifference(), lines.splitBy, unknowns);

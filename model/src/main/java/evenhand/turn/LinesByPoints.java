@@ -130,31 +130,32 @@ abstract sealed class LinesByPoints {
         }
 
         /**
-         * Along the force line, and in side view at the axle's middle: drive acts at the contact points, since the axle reacts
-         * it, the rest of the forward force at the wheel centres.
+         * Along the force line, and in side view at the axle's middle: drive and brakes act at the contact points, since the axle
+         * reacts them, the rest of the forward force at the wheel centres.
          *
          * <pre>
-         *   lift    a·ΣFy + s_w·(ΣFx − D) + s_c·D
-         *   moment  (t/2)·[w_x(C)·D + w_x(W)·(ΣFx − D)]   against the roll
+         *   lift    a·ΣFy + s_w·(ΣFx − A) + s_c·A
+         *   moment  (t/2)·[w_x(C)·A + w_x(W)·(ΣFx − A)]   against the roll
          * </pre>
+         * A what the axle reacts, N.
          */
         @Override
         void liftTheBody() {
-            double rolling = axle.forwardForce - axle.driveAlong;
-            axle.bodyForce += lift * axle.sideForce + wheelSide * rolling + contactSide * axle.driveAlong;
-            axle.bodyMoment += axle.halfTrack * (contactTurn * axle.driveAlong + wheelTurn * rolling);
+            double rolling = axle.forwardForce - axle.reacted;
+            axle.bodyForce += lift * axle.sideForce + wheelSide * rolling + contactSide * axle.reacted;
+            axle.bodyMoment += axle.halfTrack * (contactTurn * axle.reacted + wheelTurn * rolling);
             for (int i = 0; i < UNKNOWNS; i++) {
-                double driveI = axle.driveAlongBy[i];
-                double rollingI = axle.forwardForceBy[i] - driveI;
+                double reactedI = axle.reactedBy[i];
+                double rollingI = axle.forwardForceBy[i] - reactedI;
                 axle.bodyForceBy[i] += liftBy[i] * axle.sideForce
                         + lift * axle.sideForceBy[i]
                         + wheelSideBy[i] * rolling
                         + wheelSide * rollingI
-                        + contactSideBy[i] * axle.driveAlong
-                        + contactSide * driveI;
+                        + contactSideBy[i] * axle.reacted
+                        + contactSide * reactedI;
                 axle.bodyMomentBy[i] += axle.halfTrack
-                        * (contactTurnBy[i] * axle.driveAlong
-                                + contactTurn * driveI
+                        * (contactTurnBy[i] * axle.reacted
+                                + contactTurn * reactedI
                                 + wheelTurnBy[i] * rolling
                                 + wheelTurn * rollingI);
             }
@@ -168,6 +169,10 @@ abstract sealed class LinesByPoints {
         private double sideSplit; // half their difference
         private final double[] sideBy = new double[UNKNOWNS];
         private final double[] sideSplitBy = new double[UNKNOWNS];
+        private double contact; // the same at the contact points, where brakes act
+        private double contactSplit;
+        private final double[] contactBy = new double[UNKNOWNS];
+        private final double[] contactSplitBy = new double[UNKNOWNS];
 
         private OfWheels(WheelPairMotion motion, AxleInTurn axle) {
             super(axle, motion.reach());
@@ -194,6 +199,31 @@ abstract sealed class LinesByPoints {
             lines.readAlong();
             side = figure(lines.wheel, sideBy);
             sideSplit = figure(lines.wheelSplit, sideSplitBy);
+            if (axle.brakes.isPresent()) {
+                contact = figure(lines.contact, contactBy);
+                contactSplit = figure(lines.contactSplit, contactSplitBy);
+            }
+        }
+
+        /** The part of the forces that acts at the contact points. */
+        private void liftByBrakes() {
+            double sum = axle.reacted;
+            double difference = axle.reactedDifference;
+            axle.bodyForce += contact * sum + contactSplit * difference;
+            axle.bodyMoment -= axle.halfTrack * (contactSplit * sum + contact * difference);
+            for (int i = 0; i < UNKNOWNS; i++) {
+                double sumI = axle.reactedBy[i];
+                double differenceI = axle.reactedDifferenceBy[i];
+                axle.bodyForceBy[i] += contactBy[i] * sum
+                        + contact * sumI
+                        + contactSplitBy[i] * difference
+                        + contactSplit * differenceI;
+                axle.bodyMomentBy[i] -= axle.halfTrack
+                        * (contactSplitBy[i] * sum
+                                + contactSplit * sumI
+                                + contactBy[i] * difference
+                                + contact * differenceI);
+            }
         }
 
         @Override
@@ -202,19 +232,26 @@ abstract sealed class LinesByPoints {
         }
 
         /**
-         * What both force lines lift beyond b·(Fy_L − Fy_R), and in side view each wheel at its centre.
+         * What both force lines lift beyond b·(Fy_L − Fy_R), and in side view each wheel: at its centre, brakes that its upright
+         * reacts at its contact point.
          *
-         * <pre>  lift  a·ΣFy + Σs_j·Fx_j,   moment  (t/2)·(s_R·Fx_R − s_L·Fx_L)  against the roll  </pre>
+         * <pre>
+         *   lift    a·ΣFy + Σ[s_w,j·(Fx_j − A_j) + s_c,j·A_j]
+         *   moment  (t/2)·[right wheel's of the same − left wheel's]   against the roll
+         * </pre>
          */
         @Override
         void liftTheBody() {
-            double sum = axle.forwardForce;
-            double difference = axle.forwardForceDifference;
+            double sum = axle.forwardForce - axle.reacted;
+            double difference = axle.forwardForceDifference - axle.reactedDifference;
             axle.bodyForce += lift * axle.sideForce + side * sum + sideSplit * difference;
             axle.bodyMoment -= axle.halfTrack * (sideSplit * sum + side * difference);
+            if (axle.brakes.isPresent()) {
+                liftByBrakes();
+            }
             for (int i = 0; i < UNKNOWNS; i++) {
-                double sumI = axle.forwardForceBy[i];
-                double differenceI = axle.forwardForceDifferenceBy[i];
+                double sumI = axle.forwardForceBy[i] - axle.reactedBy[i];
+                double differenceI = axle.forwardForceDifferenceBy[i] - axle.reactedDifferenceBy[i];
                 axle.bodyForceBy[i] += liftBy[i] * axle.sideForce
                         + lift * axle.sideForceBy[i]
                         + sideBy[i] * sum

@@ -43,11 +43,11 @@ public final class SteadyTurn {
     private final Equilibrium equilibrium;
     private final Branch branch;
 
-    private SteadyTurn(Car car, double radius, Direction direction) {
+    private SteadyTurn(Car car, double radius, Direction direction, Along along) {
         this.car = direction == Direction.LEFT ? car : car.mirrored();
         this.radius = radius;
         this.direction = direction;
-        equilibrium = new Equilibrium(this.car, radius);
+        equilibrium = new Equilibrium(this.car, radius, along);
         branch = new Branch(equilibrium);
     }
 
@@ -60,7 +60,16 @@ public final class SteadyTurn {
      * @param direction of the turn
      */
     public static TurnAnswer answer(Car car, List<Double> paces, double radius, Direction direction) {
-        SteadyTurn turn = new SteadyTurn(car, radius, direction);
+        return answer(car, paces, radius, direction, Along.NONE);
+    }
+
+    /**
+     * The same of the moment at which its speed begins to change.
+     *
+     * @param along what changes it
+     */
+    public static TurnAnswer answer(Car car, List<Double> paces, double radius, Direction direction, Along along) {
+        SteadyTurn turn = new SteadyTurn(car, radius, direction, along);
         Followed followed = turn.follow(Branch.Until.FOLD);
         return followed.none().isPresent() ? followed.none().get() : turn.whole(paces, followed.end());
     }
@@ -75,7 +84,7 @@ public final class SteadyTurn {
      * @param direction of the turn
      */
     public static PacesAnswer atPaces(Car car, List<Double> paces, double radius, Direction direction) {
-        SteadyTurn turn = new SteadyTurn(car, radius, direction);
+        SteadyTurn turn = new SteadyTurn(car, radius, direction, Along.NONE);
         Followed followed = turn.follow(Branch.Until.LIMIT);
         return followed.none().isPresent()
                 ? followed.none().get()
@@ -84,7 +93,7 @@ public final class SteadyTurn {
 
     /** The limit alone, m/s²; empty where there is no turn. */
     public static OptionalDouble limit(Car car, double radius) {
-        SteadyTurn turn = new SteadyTurn(car, radius, Direction.LEFT);
+        SteadyTurn turn = new SteadyTurn(car, radius, Direction.LEFT, Along.NONE);
         Followed followed = turn.follow(Branch.Until.LIMIT);
         return followed.none().isPresent() ? OptionalDouble.empty() : OptionalDouble.of(turn.branch.limit());
     }
@@ -358,7 +367,8 @@ public final class SteadyTurn {
                 equilibrium.rear.lateralLoadTransfer(),
                 equilibrium.front.gripUsed(),
                 equilibrium.rear.gripUsed(),
-                state[Equilibrium.DRIVE],
+                equilibrium.byBrakes() ? 0 : state[Equilibrium.DRIVE],
+                equilibrium.brakeForce(),
                 equilibrium.dragPerAcceleration * acceleration,
                 wheels);
     }

@@ -28,6 +28,7 @@ import java.util.OptionalDouble;
  * @param frontGripUsed side force over what the loads allow
  * @param rearGripUsed side force over what the loads allow
  * @param driveForce P, N
+ * @param brakeForce of all brakes, N
  * @param airDrag N
  * @param wheels front left, front right, rear left, rear right
  */
@@ -52,6 +53,7 @@ public record TurnRow(
         double frontGripUsed,
         double rearGripUsed,
         double driveForce,
+        double brakeForce,
         double airDrag,
         List<WheelState> wheels) {
     public TurnRow {
@@ -95,6 +97,7 @@ public record TurnRow(
                 frontGripUsed,
                 rearGripUsed,
                 driveForce,
+                brakeForce,
                 airDrag,
                 List.of(
                         wheels.get(1).mirrored(),

@@ -249,7 +249,7 @@ final class WheelInTurn {
      * Friction ellipse, aligning moment and forces along the car's axes, added to the sums of the axle.
      *
      * <pre>
-     *   X = share of the drive force − rollingResistance·Fz
+     *   X = share of the drive force + brake force − rollingResistance·Fz
      *   e = √(1 − (X/(longitudinalFrictionRatio·D))²),  Y = Fy·e,  Mz = −trail·Y
      *   Fx_j = X·cos δ_j − Y·sin δ_j,  Fy_j = X·sin δ_j + Y·cos δ_j
      * </pre>
@@ -262,7 +262,9 @@ final class WheelInTurn {
      * @return false where it is asked for more than its friction: there is no such state
      */
     boolean pull(double share, double[] shareBy, AxleInTurn axle) {
-        double longitudinal = share - rollingResistance * load;
+        boolean braked = axle.brakes.isPresent();
+        double brake = braked ? axle.brakes.get().force : 0;
+        double longitudinal = share + brake - rollingResistance * load;
         double most = frictionRatio * tyre.peak;
         double used = 0;
         if (longitudinal != 0) {
@@ -284,10 +286,12 @@ final class WheelInTurn {
         forwardForce = forward;
         sideForce = sideways;
         aligningMoment = moment;
-        double along = share * cos;
+        double reacted = (axle.reactsDrive ? share : 0) + (axle.reactsBrakes ? brake : 0);
+        double along = reacted * cos;
         axle.forwardForce += forward;
         axle.forwardForceDifference += sigma * forward;
-        axle.driveAlong += along;
+        axle.reacted += along;
+        axle.reactedDifference += sigma * along;
         axle.sideForce += sideways;
         axle.aligningMoment += moment;
         axle.yawMoment += x * sideways - y * forward + moment;
@@ -295,7 +299,8 @@ final class WheelInTurn {
             double slipI = slipBy[i];
             double leanI = leanBy[i];
             double loadI = i == riseColumn ? loadByRise : 0;
-            double longitudinalI = shareBy[i] - rollingResistance * loadI;
+            double brakeI = braked ? axle.brakes.get().forceBy[i] : 0;
+            double longitudinalI = shareBy[i] + brakeI - rollingResistance * loadI;
             double forceI = tyre.forceBySlip * slipI + tyre.forceByLean * leanI + tyre.forceByLoad * loadI;
             double leftI = 0;
             if (used != 0) {
@@ -321,7 +326,11 @@ final class WheelInTurn {
         if (axle.hasSideView) {
             for (int i = 0; i < UNKNOWNS; i++) {
                 axle.forwardForceDifferenceBy[i] += sigma * forwardForceBy[i];
-                axle.driveAlongBy[i] += shareBy[i] * cos - share * sin * steerBy[i];
+                double brakeI = braked ? axle.brakes.get().forceBy[i] : 0;
+                double reactedI = (axle.reactsDrive ? shareBy[i] : 0) + (axle.reactsBrakes ? brakeI : 0);
+                double alongI = reactedI * cos - reacted * sin * steerBy[i];
+                axle.reactedBy[i] += alongI;
+                axle.reactedDifferenceBy[i] += sigma * alongI;
             }
         }
         return true;

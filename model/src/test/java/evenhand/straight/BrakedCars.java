@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 
 /** Random road cars with brakes by their parts, an engine, gears and a side view; a seed makes a car. Invented data. */
-final class BrakedCars {
+public final class BrakedCars {
     private static final double BAR = 1e5;
     private static final double RPM = Math.PI / 30;
 
@@ -28,7 +28,7 @@ final class BrakedCars {
     }
 
     /** At rest, with everything. */
-    static Car any(long seed) {
+    public static Car any(long seed) {
         return new BrakedCars(seed).on(RoadCars.any(seed)).settled();
     }
 
@@ -38,7 +38,7 @@ final class BrakedCars {
     }
 
     /** On links by points, where they come together. */
-    static Optional<Car> onLinks(long seed) {
+    public static Optional<Car> onLinks(long seed) {
         return LinkedCars.any(seed).map(car -> new BrakedCars(seed).withParts(car));
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import evenhand.car.Car;
 import evenhand.car.RoadCars;
 import evenhand.car.Weights;
+import evenhand.straight.BrakedCars;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Optional;
@@ -40,19 +41,39 @@ class SolverTest {
         slopesAgree(60, LinkedCars::any);
     }
 
+    @Test
+    void slopesAgreeWhileTheEngineSlowsOrDrives() {
+        slopesAgree(200, seed -> Optional.of(BrakedCars.any(seed)), new Along(-0.15 * G, Along.By.ENGINE));
+        slopesAgree(30, BrakedCars::onLinks, new Along(0.1 * G, Along.By.ENGINE));
+    }
+
+    @Test
+    void slopesAgreeWhileTheBrakesSlow() {
+        Along along = new Along(-0.3 * G, Along.By.BRAKES);
+        slopesAgree(200, seed -> Optional.of(BrakedCars.any(seed)), along);
+        slopesAgree(40, BrakedCars::onLinks, along);
+        slopesAgree(20, seed -> Optional.of(RoadCars.any(seed).settled()), along);
+    }
+
     private static void slopesAgree(int cars, LongFunction<Optional<Car>> cast) {
+        slopesAgree(cars, cast, Along.NONE);
+    }
+
+    private static void slopesAgree(int cars, LongFunction<Optional<Car>> cast, Along along) {
         boolean someDigitDiffers = false;
+        int compared = 0;
         for (long seed = 0; seed < cars; seed++) {
             Optional<Car> drawn = cast.apply(seed);
             if (drawn.isEmpty()) {
                 continue;
             }
             Car car = drawn.get();
-            Equilibrium equilibrium = new Equilibrium(car, RADIUS);
+            Equilibrium equilibrium = new Equilibrium(car, RADIUS, along);
             Branch branch = followed(equilibrium);
-            if (car.rear().motion().isPresent() && branch.count() == 0) {
+            if ((car.rear().motion().isPresent() || !along.isSteady()) && branch.count() == 0) {
                 continue; // it falls over or has no turn
             }
+            compared++;
             assertThat(branch.atAcceleration(Math.min(0.37 * G, branch.end())))
                     .as("seed %d", seed)
                     .isTrue();
@@ -91,6 +112,7 @@ class SolverTest {
             }
         }
         assertThat(someDigitDiffers).as("the two routes are not one").isTrue();
+        assertThat(compared).isGreaterThan(cars / 2);
     }
 
     @Test
