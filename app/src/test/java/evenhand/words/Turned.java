@@ -100,7 +100,8 @@ public final class Turned {
                         row.rearGripUsed(),
                         row.driveForce(),
                         row.airDrag(),
-                        wheels),
+                        wheels,
+                        row.changing()),
                 limit.cause(),
                 limit.firstAxle(),
                 limit.spinningWheel());
@@ -232,6 +233,7 @@ public final class Turned {
                 rearGripUsed,
                 200,
                 20,
-                wheels);
+                wheels,
+                Optional.empty());
     }
 }

@@ -163,9 +163,14 @@ final class Equilibrium {
         return new Equilibrium(car, otherRadius, along);
     }
 
-    /** Force of all brakes at the state at hand, N. */
-    double brakeForce() {
-        return along.byBrakes() ? -2 * (front.brakes.orElseThrow().force + rear.brakes.orElseThrow().force) : 0;
+    /** What changes the speed at the state at hand. */
+    Optional<TurnRow.Changing> changing() {
+        if (along.isSteady()) {
+            return Optional.empty();
+        }
+        double brakeForce =
+                along.byBrakes() ? -2 * (front.brakes.orElseThrow().force + rear.brakes.orElseThrow().force) : 0;
+        return Optional.of(new TurnRow.Changing(gain, brakeForce));
     }
 
     /** The effort of the brakes, or the drive force, with which a search begins, N. */
@@ -245,7 +250,8 @@ final class Equilibrium {
 
     /** Forces along the car: ΣFx − drag·cos β = m·ax, N. */
     private void forwardForces(double acceleration) {
-        left[FORWARD] = front.forwardForce + rear.forwardForce - drag * cos + mass * acceleration * sin - mass * gain * cos;
+        left[FORWARD] =
+                front.forwardForce + rear.forwardForce - drag * cos + mass * acceleration * sin - mass * gain * cos;
         add(FORWARD, 1, front.forwardForceBy, FRONT_UNKNOWNS);
         add(FORWARD, 1, rear.forwardForceBy, REAR_UNKNOWNS);
         add(FORWARD, SIDESLIP, drag * sin + mass * across);
@@ -277,7 +283,8 @@ final class Equilibrium {
      */
     private void bodyHeave(double acceleration) {
         double transfer =
-                (-mass * acceleration * sin * cgHeight + drag * cos * dragHeight + mass * gain * cos * cgHeight) / wheelbase;
+                (-mass * acceleration * sin * cgHeight + drag * cos * dragHeight + mass * gain * cos * cgHeight)
+                        / wheelbase;
         double transferBySideslip = (-mass * across * cgHeight - drag * sin * dragHeight) / wheelbase;
         double transferByAcceleration = (-mass * sin * cgHeight + dragPerAcceleration * cos * dragHeight) / wheelbase;
         double transferByCurvature = -drag * cos * dragHeight / wheelbase * radius;
@@ -365,12 +372,7 @@ final class Equilibrium {
      * What force lines known by points do beyond one roll centre: the unsprung mass takes its part of the lift, a·mu·ay, off the
      * body and the tyres, and lines of unequal heights turn the body, s·(Fy_L − Fy_R) ({@link LinesByPoints}).
      */
-    private void forceLines(
-            int bodyHeaveRow,
-            int bodyRollRow,
-            AxleInTurn axle,
-            LinesByPoints lines,
-            int[] unknowns) {
+    private void forceLines(int bodyHeaveRow, int bodyRollRow, AxleInTurn axle, LinesByPoints lines, int[] unknowns) {
         int axleHeaveRow = bodyHeaveRow + FRONT_AXLE_HEAVE - FRONT_BODY_HEAVE;
         int axleRollRow = bodyRollRow + FRONT_AXLE_ROLL - FRONT_BODY_ROLL;
         double inertia = axle.unsprungMass * across;

@@ -15,8 +15,20 @@ public sealed interface PaceAnswer permits PaceAnswer.InBalance, PaceAnswer.Beyo
         return this instanceof BeyondLimit ? new BeyondLimit(lateralAcceleration(), Optional.empty()) : this;
     }
 
-    /** The car turns at this pace. */
-    record InBalance(TurnRow row, Budget budget) implements PaceAnswer {
+    /**
+     * The car turns at this pace.
+     *
+     * @param steady the same pace at a speed that stays, where it changes here and there is such a state
+     */
+    record InBalance(TurnRow row, Budget budget, Optional<TurnRow> steady) implements PaceAnswer {
+        public InBalance(TurnRow row, Budget budget) {
+            this(row, budget, Optional.empty());
+        }
+
+        InBalance against(Optional<TurnRow> itsSteady) {
+            return new InBalance(row, budget, itsSteady);
+        }
+
         @Override
         public double lateralAcceleration() {
             return row.lateralAcceleration();
@@ -24,7 +36,7 @@ public sealed interface PaceAnswer permits PaceAnswer.InBalance, PaceAnswer.Beyo
 
         @Override
         public InBalance mirrored() {
-            return new InBalance(row.mirrored(), budget);
+            return new InBalance(row.mirrored(), budget, steady.map(TurnRow::mirrored));
         }
     }
 

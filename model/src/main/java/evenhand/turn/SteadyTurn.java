@@ -34,6 +34,9 @@ public final class SteadyTurn {
     /** A driven wheel with less than this part of its side force left has spent its grip on drive. */
     private static final double SPENT = 0.3;
 
+    /** So often the deceleration without any drive is improved, each time by a hundredth of what is left or less. */
+    private static final int COASTING = 4;
+
     /** An axle that uses this part of its grip slides: common practice, no source. */
     private static final double SLIDING = 0.9;
 
@@ -71,7 +74,59 @@ public final class SteadyTurn {
     public static TurnAnswer answer(Car car, List<Double> paces, double radius, Direction direction, Along along) {
         SteadyTurn turn = new SteadyTurn(car, radius, direction, along);
         Followed followed = turn.follow(Branch.Until.FOLD);
-        return followed.none().isPresent() ? followed.none().get() : turn.whole(paces, followed.end());
+        if (followed.none().isPresent()) {
+            return along.byBrakes()
+                    ? coasts(car, radius, direction, along)
+                            .orElse(followed.none().get())
+                    : followed.none().get();
+        }
+        TurnAnswer.Turns answer = turn.whole(paces, followed.end());
+        return along.isSteady() ? answer : against(new SteadyTurn(car, radius, direction, Along.NONE), answer);
+    }
+
+    /** An answer beside the steady turn of the same car. */
+    private static TurnAnswer.Turns against(SteadyTurn steady, TurnAnswer.Turns answer) {
+        Followed followed = steady.follow(Branch.Until.LIMIT);
+        if (followed.none().isPresent()) {
+            return answer;
+        }
+        List<PaceAnswer> paces = new ArrayList<>();
+        for (PaceAnswer pace : answer.paces()) {
+            paces.add(
+                    pace instanceof PaceAnswer.InBalance here
+                            ? here.against(
+                                    steady.find(pace.lateralAcceleration())
+                                            ? Optional.of(steady.rowHere())
+                                            : Optional.empty())
+                            : pace);
+        }
+        return new TurnAnswer.Turns(
+                answer.radius(),
+                answer.direction(),
+                paces,
+                answer.limit(),
+                answer.events(),
+                answer.rows(),
+                Optional.of(steady.limit(followed.end())));
+    }
+
+    /** That there is nothing to brake, where drag and rolling alone slow the car more in the gentlest bend. */
+    private static Optional<TurnAnswer.NoTurn> coasts(Car car, double radius, Direction direction, Along along) {
+        double gain = 0;
+        for (int i = 0; i < COASTING; i++) {
+            SteadyTurn coasting = new SteadyTurn(car, radius, direction, new Along(gain, Along.By.ENGINE));
+            if (coasting.branch.follow(Branch.Until.LIMIT) == Branch.End.NO_START) {
+                return Optional.empty();
+            }
+            coasting.branch.atState(0);
+            gain -= coasting.branch.state[Equilibrium.DRIVE] / car.weights().mass();
+        }
+        return gain > along.acceleration()
+                ? Optional.empty()
+                : none(
+                        TurnAnswer.Reason.NO_EQUILIBRIUM,
+                        String.format(
+                                java.util.Locale.ROOT, "coasting alone slows it by %.2f g", -gain / Weights.GRAVITY));
     }
 
     /**
@@ -182,7 +237,7 @@ public final class SteadyTurn {
                 || (acceleration > 0 && acceleration < Branch.START && branch.back(acceleration));
     }
 
-    private TurnAnswer whole(List<Double> paces, Branch.End end) {
+    private TurnAnswer.Turns whole(List<Double> paces, Branch.End end) {
         List<PaceAnswer> paceAnswers = paces(paces);
         TreeSet<Double> accelerations = new TreeSet<>();
         for (PaceAnswer answer : paceAnswers) {
@@ -290,16 +345,22 @@ public final class SteadyTurn {
         return rearSlides ? Limit.Cause.SPIN : Limit.Cause.CRITICAL_SPEED;
     }
 
-    /** The driven wheel that has spent its grip on drive at the state at hand, as the direction of the turn sees it. */
+    /**
+     * The driven wheel that has spent its grip on drive at the state at hand, under braking any wheel on its brake, as the
+     * direction of the turn sees it.
+     */
     private Optional<Wheel> spinningWheel() {
-        End driven = car.drive().axle();
-        AxleInTurn axle = equilibrium.axle(driven);
-        boolean left = axle.left.sideLeft < axle.right.sideLeft;
-        if (Math.min(axle.left.sideLeft, axle.right.sideLeft) >= SPENT) {
-            return Optional.empty();
+        Optional<Wheel> spent = Optional.empty();
+        double least = SPENT;
+        for (Wheel wheel : Wheel.values()) {
+            boolean pulls = equilibrium.byBrakes() || wheel.end() == car.drive().axle();
+            double left = equilibrium.axle(wheel.end()).wheel(wheel.side()).sideLeft;
+            if (pulls && left < least) {
+                spent = Optional.of(wheel);
+                least = left;
+            }
         }
-        Wheel wheel = Wheel.values()[(driven == End.FRONT ? 0 : 2) + (left ? 0 : 1)];
-        return Optional.of(direction == Direction.LEFT ? wheel : wheel.mirrored());
+        return direction == Direction.LEFT ? spent : spent.map(Wheel::mirrored);
     }
 
     private double meanSlipAlong(End end, double[] way) {
@@ -368,9 +429,9 @@ public final class SteadyTurn {
                 equilibrium.front.gripUsed(),
                 equilibrium.rear.gripUsed(),
                 equilibrium.byBrakes() ? 0 : state[Equilibrium.DRIVE],
-                equilibrium.brakeForce(),
                 equilibrium.dragPerAcceleration * acceleration,
-                wheels);
+                wheels,
+                equilibrium.changing());
     }
 
     private static WheelState wheel(WheelInTurn wheel) {

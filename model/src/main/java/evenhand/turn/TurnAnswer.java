@@ -1,6 +1,7 @@
 package evenhand.turn;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What a car answers when it is asked to turn. */
 public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
@@ -16,6 +17,7 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
      * @param limit that a driver meets: the fold or, before it, lost hold
      * @param events in order of lateral acceleration, those beyond the limit too
      * @param rows the curve, rising, from 0.02 g to the fold, the paces among them
+     * @param steadyLimit the limit at a speed that stays, where it changes here and there is such a limit
      */
     record Turns(
             double radius,
@@ -23,8 +25,19 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
             List<PaceAnswer> paces,
             Limit limit,
             List<TurnEvent> events,
-            List<TurnRow> rows)
+            List<TurnRow> rows,
+            Optional<Limit> steadyLimit)
             implements TurnAnswer {
+        public Turns(
+                double radius,
+                Direction direction,
+                List<PaceAnswer> paces,
+                Limit limit,
+                List<TurnEvent> events,
+                List<TurnRow> rows) {
+            this(radius, direction, paces, limit, events, rows, Optional.empty());
+        }
+
         public Turns {
             paces = List.copyOf(paces);
             events = List.copyOf(events);
@@ -39,7 +52,8 @@ public sealed interface TurnAnswer permits TurnAnswer.Turns, TurnAnswer.NoTurn {
                     paces.stream().map(PaceAnswer::mirrored).toList(),
                     limit.mirrored(),
                     events.stream().map(TurnEvent::mirrored).toList(),
-                    rows.stream().map(TurnRow::mirrored).toList());
+                    rows.stream().map(TurnRow::mirrored).toList(),
+                    steadyLimit.map(Limit::mirrored));
         }
 
         /** Whether a lateral acceleration, m/s², lies beyond what the car does by itself. */

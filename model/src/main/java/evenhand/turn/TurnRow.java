@@ -1,6 +1,7 @@
 package evenhand.turn;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -28,9 +29,9 @@ import java.util.OptionalDouble;
  * @param frontGripUsed side force over what the loads allow
  * @param rearGripUsed side force over what the loads allow
  * @param driveForce P, N
- * @param brakeForce of all brakes, N
  * @param airDrag N
  * @param wheels front left, front right, rear left, rear right
+ * @param changing what changes the speed, where it does not stay
  */
 public record TurnRow(
         double lateralAcceleration,
@@ -53,9 +54,17 @@ public record TurnRow(
         double frontGripUsed,
         double rearGripUsed,
         double driveForce,
-        double brakeForce,
         double airDrag,
-        List<WheelState> wheels) {
+        List<WheelState> wheels,
+        Optional<Changing> changing) {
+    /**
+     * A speed that changes at that moment.
+     *
+     * @param acceleration al along the path, forwards positive, m/s²
+     * @param brakeForce of all brakes, N
+     */
+    public record Changing(double acceleration, double brakeForce) {}
+
     public TurnRow {
         wheels = List.copyOf(wheels);
     }
@@ -97,12 +106,12 @@ public record TurnRow(
                 frontGripUsed,
                 rearGripUsed,
                 driveForce,
-                brakeForce,
                 airDrag,
                 List.of(
                         wheels.get(1).mirrored(),
                         wheels.get(0).mirrored(),
                         wheels.get(3).mirrored(),
-                        wheels.get(2).mirrored()));
+                        wheels.get(2).mirrored()),
+                changing);
     }
 }

@@ -65,12 +65,8 @@ class AlongTest {
             double along = asked.along().acceleration();
             double ax = along * cos - row.lateralAcceleration() * sin;
             double ay = row.lateralAcceleration() * cos + along * sin;
-            assertThat(forward - row.airDrag() * cos)
-                    .as(asked.which())
-                    .isCloseTo(mass * ax, within(1e-6 * mass * G));
-            assertThat(sideways - row.airDrag() * sin)
-                    .as(asked.which())
-                    .isCloseTo(mass * ay, within(1e-6 * mass * G));
+            assertThat(forward - row.airDrag() * cos).as(asked.which()).isCloseTo(mass * ax, within(1e-6 * mass * G));
+            assertThat(sideways - row.airDrag() * sin).as(asked.which()).isCloseTo(mass * ay, within(1e-6 * mass * G));
         }
     }
 
@@ -89,7 +85,9 @@ class AlongTest {
             assertThat(front)
                     .as(asked.which())
                     .isCloseTo(
-                            car.axleLoad(End.FRONT) - transfer - pressure * car.air().frontLiftArea(),
+                            car.axleLoad(End.FRONT)
+                                    - transfer
+                                    - pressure * car.air().frontLiftArea(),
                             within(1e-6 * car.weights().mass() * G));
         }
     }
@@ -99,17 +97,22 @@ class AlongTest {
         int held = 0;
         int asked = 0;
         for (Asked row : ROWS) {
-            assertThat(row.row().brakeForce() > 0).as(row.which()).isEqualTo(row.along().by() == Along.By.BRAKES);
+            assertThat(braking(row.row()) > 0)
+                    .as(row.which())
+                    .isEqualTo(row.along().by() == Along.By.BRAKES);
             if (row.along().by() != Along.By.BRAKES) {
                 continue;
             }
             asked++;
             Car car = row.car();
             BrakeForces forces = BrakeForces.of(car);
-            double travel = (row.row().wheel(Wheel.REAR_LEFT).travel() + row.row().wheel(Wheel.REAR_RIGHT).travel()) / 2;
-            forces.reach(row.row().brakeForce(), travel);
+            double travel = (row.row().wheel(Wheel.REAR_LEFT).travel()
+                            + row.row().wheel(Wheel.REAR_RIGHT).travel())
+                    / 2;
+            forces.reach(braking(row.row()), travel);
             held += forces.isHeld() ? 1 : 0;
-            // Along its own plane a front wheel that nothing drives has its half of the brakes and its rolling resistance.
+            // Along its own plane a front wheel that nothing drives has its half of the brakes and its rolling
+            // resistance.
             if (car.drive().axle() == End.REAR) {
                 WheelState wheel = row.row().wheel(Wheel.FRONT_LEFT);
                 double steer = wheel.steer();
@@ -121,6 +124,10 @@ class AlongTest {
         }
         assertThat(asked).isGreaterThan(20);
         assertThat(held).isGreaterThan(2);
+    }
+
+    private static double braking(TurnRow row) {
+        return row.changing().orElseThrow().brakeForce();
     }
 
     @Test
@@ -154,8 +161,8 @@ class AlongTest {
                 continue;
             }
             Optional<TurnRow> steady = row(SteadyTurn.answer(car, PACES, RADIUS, Direction.LEFT));
-            Optional<TurnRow> lifted = row(
-                    SteadyTurn.answer(car, PACES, RADIUS, Direction.LEFT, new Along(-0.15 * G, Along.By.ENGINE)));
+            Optional<TurnRow> lifted =
+                    row(SteadyTurn.answer(car, PACES, RADIUS, Direction.LEFT, new Along(-0.15 * G, Along.By.ENGINE)));
             if (steady.isPresent() && lifted.isPresent()) {
                 asked++;
                 fell += lifted.get().gripBalance() < steady.get().gripBalance() ? 1 : 0;
@@ -163,6 +170,33 @@ class AlongTest {
         }
         assertThat(asked).isGreaterThan(20);
         assertThat(fell).isEqualTo(asked);
+    }
+
+    @Test
+    void theSteadyTurnStandsBeside() {
+        Car car = RoadCars.plain(3);
+        Along lifting = new Along(-0.1 * G, Along.By.ENGINE);
+        TurnAnswer.Turns turns = (TurnAnswer.Turns) SteadyTurn.answer(car, PACES, RADIUS, Direction.RIGHT, lifting);
+        TurnAnswer.Turns steady = (TurnAnswer.Turns) SteadyTurn.answer(car, PACES, RADIUS, Direction.RIGHT);
+        assertThat(turns.steadyLimit().orElseThrow().lateralAcceleration())
+                .isEqualTo(steady.limit().lateralAcceleration());
+        for (int i = 0; i < 2; i++) {
+            TurnRow beside =
+                    ((PaceAnswer.InBalance) turns.paces().get(i)).steady().orElseThrow();
+            assertThat(beside.steer())
+                    .isCloseTo(
+                            ((PaceAnswer.InBalance) steady.paces().get(i)).row().steer(), within(1e-10));
+            assertThat(beside.changing()).isEmpty();
+        }
+        assertThat(steady.steadyLimit()).isEmpty();
+    }
+
+    @Test
+    void whereCoastingSlowsMoreThereIsNothingToBrake() {
+        Car car = BrakedCars.any(2);
+        TurnAnswer none = SteadyTurn.answer(car, PACES, RADIUS, Direction.LEFT, new Along(-0.01 * G, Along.By.BRAKES));
+        assertThat(none).isInstanceOf(TurnAnswer.NoTurn.class);
+        assertThat(((TurnAnswer.NoTurn) none).text()).matches("coasting alone slows it by 0\\.0[1-3] g");
     }
 
     private static Optional<TurnRow> row(TurnAnswer answer) {

@@ -1,6 +1,7 @@
 package evenhand.terminal.asked;
 
 import evenhand.answers.Ways;
+import evenhand.car.Weights;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
@@ -27,6 +28,9 @@ public final class OptionText {
 
     /** No road asks for more, g. */
     private static final double MOST_RESERVE = 5;
+
+    /** No tyre on a road gives more along it, m/s². */
+    private static final double MOST_ALONG = 2 * Weights.GRAVITY;
 
     private OptionText() {}
 
@@ -56,6 +60,15 @@ public final class OptionText {
             }
         }
         return paces;
+    }
+
+    /** An acceleration along the path, m/s². */
+    static double along(String text) throws Mistake {
+        double along = quantity("--along", text, Dimension.ACCELERATION, 1e4, "\"-0.2 g\"");
+        if (Math.abs(along) > MOST_ALONG) {
+            throw new Mistake("--along \"" + text + "\": must lie between \"-2 g\" and \"2 g\"");
+        }
+        return along;
     }
 
     /** Sizes between two others, SI, in the order given, each once. */

@@ -2,6 +2,7 @@ package evenhand.terminal.balance;
 
 import evenhand.answers.Trial;
 import evenhand.scenario.Scenario;
+import evenhand.terminal.asked.AlongOptions;
 import evenhand.terminal.asked.Asked;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
@@ -13,6 +14,7 @@ import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.TrialOptions;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
+import evenhand.turn.Along;
 import evenhand.words.Units;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -32,6 +34,10 @@ import picocli.CommandLine.Mixin;
                     + " and how sure that is. With --full also hand sums, roll, load transfer and all other"
                     + " figures of the first way round, what the understeer is made of, and what touches, lifts"
                     + " or comes loose on the way. CSV has the rows of the first way round on the first circle.",
+            "",
+            "With --along the speed changes at that moment: the driver lifts off, presses on or, with --brakes,"
+                    + " brakes in the bend. The answer tells whether the car tightens its line or runs wide, by"
+                    + " the steer that this needs against the steady turn, and what becomes of its limit.",
             ""
         },
         footer = {
@@ -43,6 +49,7 @@ import picocli.CommandLine.Mixin;
             "  app/evenhand balance scenarios/slipper-coupe.json --pace \"0.7 g\" \\",
             "      --radius \"60 m\" --radius \"15 m\" --turn right",
             "  app/evenhand balance scenarios/orchard-estate.json --load \"Four up\"",
+            "  app/evenhand balance scenarios/harbour-saloon.json --pace \"0.4 g\" --along \"-0.2 g\"",
             "  app/evenhand balance scenarios/slipper-coupe.json --json > answer.json",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer one way round or both,",
@@ -57,6 +64,9 @@ public final class BalanceCommand implements Asked {
 
     @Mixin
     private final TrialOptions turn = new TrialOptions();
+
+    @Mixin
+    private final AlongOptions along = new AlongOptions();
 
     @Mixin
     private final LoadOption load = new LoadOption();
@@ -74,6 +84,7 @@ public final class BalanceCommand implements Asked {
     public Status run(Console console) throws Mistake {
         FormOptions.Form form = forms.form();
         Trial asWeighed = turn.trial();
+        Optional<Along> changing = along.along();
         Units shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
@@ -81,7 +92,7 @@ public final class BalanceCommand implements Asked {
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        BalanceReply answer = BalanceReply.of(scenario, setups.of(scenario), trial, full.full());
+        BalanceReply answer = BalanceReply.of(scenario, setups.of(scenario), trial, changing, full.full());
         answer.give(form, console, shown);
         return answer.complete() ? Status.DONE : Status.NO_ANSWER;
     }

@@ -9,8 +9,10 @@ import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.OneScreen;
+import evenhand.terminal.reply.Reply;
 import evenhand.terminal.reply.SetupTurn;
 import evenhand.terminal.reply.WorseWay;
+import evenhand.turn.Along;
 import evenhand.turn.Direction;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
@@ -19,6 +21,8 @@ import evenhand.turn.TurnEvent;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
+import evenhand.words.balance.AgainstSteady;
+import evenhand.words.balance.AlongWords;
 import evenhand.words.balance.LimitWords;
 import evenhand.words.effects.NearLimitWords;
 import java.util.ArrayList;
@@ -45,6 +49,9 @@ final class BalancePage {
     private static final int MOST_WARNINGS = 4;
     private static final int NUMBER = 8;
     private static final int NEAR = 12;
+    private static final int MOST_PACES_ALONG = 2;
+    private static final int STEER = 9;
+    private static final int LIMITS = 14;
 
     private static final Unit G = Dimension.ACCELERATION.metric();
     private static final Unit DEG_PER_G = Dimension.UNDERSTEER_GRADIENT.metric();
@@ -79,8 +86,11 @@ final class BalancePage {
             page.screen.line("On " + units.radius(circle.radius()) + ":");
             page.rows(circle.setups());
         }
+        answer.along().ifPresent(along -> page.along(answer, along));
         page.warnings(answer);
-        NearTheLimit.of(answer.turned(), answer.trial()).ifPresent(page::behind);
+        if (answer.along().isEmpty()) { // causes and levers are of the steady turn
+            NearTheLimit.of(answer.turned(), answer.trial()).ifPresent(page::behind);
+        }
         page.notGiven(answer);
         return page.screen.text();
     }
@@ -93,6 +103,74 @@ final class BalancePage {
                                 ? "both ways (the worse way shown)"
                                 : "turning " + trial.direction().key()));
         trial.load().ifPresent(load -> screen.paragraph("", LoadWords.aboard(load, units)));
+    }
+
+    /** What lifting off, power or brakes change against the steady turn: a line a set-up, the last one in words. */
+    private void along(BalanceReply answer, Along along) {
+        screen.paragraph(
+                "",
+                AlongWords.what(along)
+                        + ": steer at the road wheel beside the steady turn, deg (less: it tightens its line, more: it runs"
+                        + " wide), and the limit, g.");
+        StringBuilder heads = new StringBuilder(pad("", nameWidth));
+        List<Direction> ways = trial.ways().directions();
+        for (double pace : alongPaces()) {
+            heads.append(centre(Units.pace(pace), STEER * ways.size()));
+        }
+        ways.forEach(way -> heads.append(left("limit " + way.key(), LIMITS)));
+        screen.line(heads.toString().stripTrailing());
+        for (BalanceReply.AtRadius circle : answer.circles()) {
+            if (!answer.atRadius().isEmpty()) {
+                screen.line("On " + units.radius(circle.radius()) + ":");
+            }
+            for (SetupTurn.Turned turned : Reply.only(SetupTurn.Turned.class, circle.setups())) {
+                screen.line(along(turned).stripTrailing());
+            }
+        }
+        List<SetupTurn.Turned> turned = answer.turned();
+        if (!turned.isEmpty()) {
+            SetupTurn.Turned last = turned.get(turned.size() - 1);
+            AlongWords.of(last.turn(), last.otherTurn())
+                    .forEach(sentence -> paragraph(
+                            sentence.equals(AlongWords.CAUTION)
+                                    ? ""
+                                    : fit(last.setup().name(), nameWidth) + ": ",
+                            sentence));
+        }
+    }
+
+    private List<Double> alongPaces() {
+        return trial.paces().subList(0, Math.min(MOST_PACES_ALONG, trial.paces().size()));
+    }
+
+    private String along(SetupTurn.Turned turned) {
+        StringBuilder row = new StringBuilder(pad(fit(turned.setup().name(), nameWidth - 1), nameWidth));
+        List<TurnAnswer.Turns> ways = turned.ways();
+        for (int i = 0; i < alongPaces().size(); i++) {
+            for (Direction direction : trial.ways().directions()) {
+                int pace = i;
+                row.append(left(
+                        way(ways, direction)
+                                .map(way -> way.paces().get(pace))
+                                .filter(PaceAnswer.InBalance.class::isInstance)
+                                .flatMap(here -> AgainstSteady.of((PaceAnswer.InBalance) here))
+                                .map(against -> Numbers.signed(against.moreInDegrees(), 2))
+                                .orElse(NOTHING),
+                        STEER));
+            }
+        }
+        for (Direction direction : trial.ways().directions()) {
+            row.append(left(
+                    way(ways, direction)
+                            .flatMap(way -> way.steadyLimit().map(steady -> inG(steady) + " → " + inG(way.limit())))
+                            .orElse(NOTHING),
+                    LIMITS));
+        }
+        return row.toString();
+    }
+
+    private static String inG(Limit limit) {
+        return Numbers.fixed(G.fromSi(limit.lateralAcceleration()), 2);
     }
 
     private List<Double> paces() {
@@ -184,11 +262,12 @@ final class BalancePage {
         return pace instanceof PaceAnswer.InBalance here ? here.row().understeerGradient() : OptionalDouble.empty();
     }
 
+    private static Optional<TurnAnswer.Turns> way(List<TurnAnswer.Turns> ways, Direction direction) {
+        return ways.stream().filter(way -> way.direction() == direction).findFirst();
+    }
+
     private static Optional<Limit> of(List<TurnAnswer.Turns> ways, Direction direction) {
-        return ways.stream()
-                .filter(way -> way.direction() == direction)
-                .map(TurnAnswer.Turns::limit)
-                .findFirst();
+        return way(ways, direction).map(TurnAnswer.Turns::limit);
     }
 
     /** The end that goes first; the rear in capitals, as no driver wants it. */

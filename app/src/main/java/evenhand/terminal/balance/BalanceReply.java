@@ -14,6 +14,7 @@ import evenhand.terminal.reply.SetupAnswer;
 import evenhand.terminal.reply.SetupTurn;
 import evenhand.terminal.reply.SharedParts;
 import evenhand.terminal.reply.Written;
+import evenhand.turn.Along;
 import evenhand.turn.Limit;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.TurnAnswer;
@@ -24,6 +25,7 @@ import evenhand.turn.WheelState;
 import evenhand.words.BothWays;
 import evenhand.words.EventWords;
 import evenhand.words.Units;
+import evenhand.words.balance.AgainstSteady;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +33,13 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** What {@code balance} answers. */
-record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List<AtRadius> atRadius, boolean full)
+record BalanceReply(
+        Scenario scenario,
+        Trial trial,
+        Optional<Along> along,
+        List<SetupTurn> setups,
+        List<AtRadius> atRadius,
+        boolean full)
         implements Reply {
     /** The same set-ups on another circle. */
     record AtRadius(double radius, List<SetupTurn> setups) {
@@ -47,11 +55,25 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
 
     private static final Contents<TurnRow> WHEELS = wheels();
 
-    private static final Contents<TurnRow> ROW =
-            Contents.of(TurnRow.class).figures(TurnFigures.ROW).part("wheels", row -> row, WHEELS);
+    private static final Contents<TurnRow> CHANGING = Contents.of(TurnRow.class)
+            .withIfAny(
+                    TurnRow::changing,
+                    Contents.of(TurnRow.Changing.class)
+                            .number("alongAcceleration_g", changing -> SharedParts.inG(changing.acceleration()))
+                            .number("brakeForce_N", TurnRow.Changing::brakeForce));
+
+    private static final Contents<TurnRow> ROW = Contents.of(TurnRow.class)
+            .figures(TurnFigures.ROW)
+            .with(row -> row, CHANGING)
+            .part("wheels", row -> row, WHEELS);
 
     private static final Contents<PaceAnswer.InBalance> IN_BALANCE = Contents.of(PaceAnswer.InBalance.class)
             .with(PaceAnswer.InBalance::row, ROW)
+            .withIfAny(
+                    AgainstSteady::of,
+                    Contents.of(AgainstSteady.class)
+                            .text("liftOff", AgainstSteady::key)
+                            .number("liftOffSteer_deg", AgainstSteady::steerInDegrees))
             .part(
                     BUDGET,
                     PaceAnswer.InBalance::budget,
@@ -144,6 +166,11 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
             .with(reply -> reply, SharedParts.OPENING)
             .number("radius_m", reply -> reply.trial().radius())
             .text("turn", reply -> reply.trial().direction().key())
+            .withIfAny(
+                    BalanceReply::along,
+                    Contents.of(Along.class)
+                            .number("along_g", along -> SharedParts.inG(along.acceleration()))
+                            .text("by", along -> along.by().key()))
             .list("setups", BalanceReply::setups, SETUP)
             .listIfAny(
                     "atRadius",
@@ -153,18 +180,24 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
                             .list("setups", AtRadius::setups, SETUP));
 
     /** In CSV a row per lateral acceleration. */
-    private static final Contents<SetupTurn.Turned> ROWS = Contents.of(SetupTurn.Turned.class)
-            .text("setup", turned -> turned.setup().name())
-            .list(
-                    "turn",
-                    turned -> rows(turned.turn()),
-                    BalanceReply.<TurnRow>placed()
-                            .with(
-                                    Placed::what,
-                                    Contents.of(TurnRow.class)
-                                            .figures(TurnFigures.ROW)
-                                            .with(row -> row, WHEELS))
-                            .mark("beyondLimit", Placed::beyondLimit));
+    private static final Contents<SetupTurn.Turned> ROWS =
+            rowsOf(Contents.of(TurnRow.class).figures(TurnFigures.ROW).with(row -> row, WHEELS));
+
+    private static final Contents<SetupTurn.Turned> ROWS_ALONG = rowsOf(Contents.of(TurnRow.class)
+            .figures(TurnFigures.ROW)
+            .with(row -> row, CHANGING)
+            .with(row -> row, WHEELS));
+
+    private static Contents<SetupTurn.Turned> rowsOf(Contents<TurnRow> row) {
+        return Contents.of(SetupTurn.Turned.class)
+                .text("setup", turned -> turned.setup().name())
+                .list(
+                        "turn",
+                        turned -> rows(turned.turn()),
+                        BalanceReply.<TurnRow>placed()
+                                .with(Placed::what, row)
+                                .mark("beyondLimit", Placed::beyondLimit));
+    }
 
     /** A row or an event, and whether it lies beyond the limit. */
     record Placed<T>(T what, boolean beyondLimit) {}
@@ -191,15 +224,16 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
     }
 
     /** Asks the set-ups of a scenario on every circle of a trial. */
-    static BalanceReply of(Scenario scenario, List<Setup> setups, Trial trial, boolean full) {
+    static BalanceReply of(Scenario scenario, List<Setup> setups, Trial trial, Optional<Along> along, boolean full) {
         List<AtRadius> circles = trial.radii().stream()
                 .map(radius -> new AtRadius(
                         radius,
                         setups.stream()
-                                .map(setup -> SetupTurn.of(setup, trial.onCircle(radius)))
+                                .map(setup -> SetupTurn.of(setup, trial.onCircle(radius), along.orElse(Along.NONE)))
                                 .toList()))
                 .toList();
-        return new BalanceReply(scenario, trial, circles.get(0).setups(), circles.subList(1, circles.size()), full);
+        return new BalanceReply(
+                scenario, trial, along, circles.get(0).setups(), circles.subList(1, circles.size()), full);
     }
 
     /** Every set-up on every circle. */
@@ -271,7 +305,7 @@ record BalanceReply(Scenario scenario, Trial trial, List<SetupTurn> setups, List
                 "balance",
                 REPLY,
                 this,
-                Written.Csv.of(ROWS, this::turned),
+                Written.Csv.of(along.isPresent() ? ROWS_ALONG : ROWS, this::turned),
                 (console, units) ->
                         full ? new BalanceTables(console, units).write(this) : BalancePage.write(this, console, units));
     }

@@ -26,6 +26,7 @@ import evenhand.words.EventWords;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
+import evenhand.words.balance.AlongWords;
 import evenhand.words.balance.BalanceWords;
 import evenhand.words.balance.LimitWords;
 import java.util.List;
@@ -193,6 +194,7 @@ final class BalanceTables {
         }
         if (one instanceof SetupTurn.Turned turned) {
             turned.sits(units).ifPresent(sits -> page.paragraph("  ", sits));
+            page.sentences(AlongWords.of(turned.turn(), turned.otherTurn()));
             page.sentences(BalanceWords.ofTurn(
                     turned.sums(), turned.turn(), turned.otherTurn().orElse(turned.turn()), units));
         } else if (one instanceof SetupTurn.OnlyTheOtherWay other) {

@@ -7,9 +7,11 @@ import evenhand.car.LoadCase;
 import evenhand.handsums.HandSums;
 import evenhand.load.Laden;
 import evenhand.scenario.Setup;
+import evenhand.turn.Along;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.LoadWords;
 import evenhand.words.Units;
+import evenhand.words.balance.AlongWords;
 import evenhand.words.balance.BalanceWords;
 import evenhand.words.balance.LimitWords;
 import java.util.ArrayList;
@@ -83,6 +85,7 @@ public sealed interface SetupTurn extends SetupAnswer
         public List<String> words(Units units) {
             List<String> sentences = new ArrayList<>(split().stream().toList());
             sentences.addAll(sits(units).stream().toList());
+            sentences.addAll(AlongWords.of(turn, otherTurn()));
             sentences.addAll(BalanceWords.of(sums, turn, otherTurn().orElse(turn), units));
             return sentences;
         }
@@ -106,14 +109,14 @@ public sealed interface SetupTurn extends SetupAnswer
         }
     }
 
-    /** Asks a set-up on the first circle of a trial. */
-    static SetupTurn of(Setup setup, Trial trial) {
+    /** Asks a set-up on the first circle of a trial, its speed changing or not. */
+    static SetupTurn of(Setup setup, Trial trial, Along along) {
         Laden laden = Laden.of(setup.car(), trial.load());
         if (!(laden instanceof Laden.AtRest rest)) {
             return new SetupAnswer.None(setup, TurnAnswer.Reason.NO_EQUILIBRIUM, ((Laden.NoRest) laden).text());
         }
         boolean alike = trial.isAlike(rest.car());
-        Balance balance = Balance.of(rest.car(), trial.paces(), trial.radius(), trial.direction());
+        Balance balance = Balance.of(rest.car(), trial.paces(), trial.radius(), trial.direction(), along);
         Optional<TurnAnswer> other = trial.ways() != Ways.BOTH
                 ? Optional.empty()
                 : Optional.of(
@@ -123,7 +126,8 @@ public sealed interface SetupTurn extends SetupAnswer
                                                 rest.car(),
                                                 trial.paces(),
                                                 trial.radius(),
-                                                trial.direction().other())
+                                                trial.direction().other(),
+                                                along)
                                         .turn());
         if (balance.turn() instanceof TurnAnswer.NoTurn none) {
             return other.isPresent() && other.get() instanceof TurnAnswer.Turns turns

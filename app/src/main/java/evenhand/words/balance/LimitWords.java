@@ -42,6 +42,11 @@ public final class LimitWords {
                 && limit.row().rearGripUsed() < SLIDES_FROM;
     }
 
+    /** Whether the brakes are on there. */
+    static boolean brakes(Limit limit) {
+        return limit.row().changing().map(TurnRow.Changing::brakeForce).orElse(0.0) > 0;
+    }
+
     /** Which end goes first, in a word: "front", "rear", "neither". */
     public static String first(Limit limit) {
         return tips(limit) ? "neither" : limit.firstAxle().map(EventWords::end).orElse("neither");
@@ -51,7 +56,7 @@ public final class LimitWords {
     public static String cause(Limit limit) {
         return switch (limit.cause()) {
             case SIDESLIP -> tips(limit) ? "tips over" : "sideslip";
-            case WHEELSPIN -> "wheelspin";
+            case WHEELSPIN -> brakes(limit) ? "wheel locks" : "wheelspin";
             case SPIN -> "spin";
             case CRITICAL_SPEED -> "critical speed";
             case LINKS -> "links end";
@@ -73,11 +78,14 @@ public final class LimitWords {
                         : at + "the " + first(limit) + " gives out first, by sideslip: " + used(limit) + ".";
             case WHEELSPIN ->
                 at + "the " + limit.spinningWheel().map(Wheel::words).orElse("driven")
-                        + " wheel has spent its grip on drive and spins"
+                        + (brakes(limit)
+                                ? " wheel has spent its grip on its brake and locks"
+                                : " wheel has spent its grip on drive and spins")
                         + limit.firstAxle()
                                 .map(end -> ", and the " + EventWords.end(end) + " gives out first")
                                 .orElse("")
-                        + ". Of the side grip that drive leaves, " + used(limit) + ".";
+                        + ". Of the side grip that " + (brakes(limit) ? "the brakes leave" : "drive leaves") + ", "
+                        + used(limit) + ".";
             case SPIN -> at + "the tail comes round unless the driver steers against it: " + used(limit) + ".";
             case CRITICAL_SPEED ->
                 at + "neither end slides, but past " + units.show(row.speed(), Dimension.SPEED, 0)
@@ -102,7 +110,8 @@ public final class LimitWords {
                         ? "it tips over rather than slides, at " + at
                         : "the " + first(limit) + " goes first, at " + at;
             case WHEELSPIN ->
-                "the " + limit.spinningWheel().map(Wheel::words).orElse("driven") + " wheel spins, at " + at
+                "the " + limit.spinningWheel().map(Wheel::words).orElse("driven")
+                        + (brakes(limit) ? " wheel locks, at " : " wheel spins, at ") + at
                         + limit.firstAxle()
                                 .map(end -> ", and the " + EventWords.end(end) + " goes first")
                                 .orElse("");
