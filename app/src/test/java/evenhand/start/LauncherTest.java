@@ -55,10 +55,12 @@ class LauncherTest {
     private static final Map<String, Story> STORIES = Map.of(
             "theAnswerComesFirstAndTheArchiveIsMadeBehindIt", Tree::theAnswerComesFirstAndTheArchiveIsMadeBehindIt,
             "warningsOfJavaItselfGoToStandardError", Tree::warningsOfJavaItselfGoToStandardError,
-            "anotherBuildOfJavaIsNotShownTheArchiveAndMakesItsOwn", Tree::anotherBuildOfJavaIsNotShownTheArchiveAndMakesItsOwn,
+            "anotherBuildOfJavaIsNotShownTheArchiveAndMakesItsOwn",
+                    Tree::anotherBuildOfJavaIsNotShownTheArchiveAndMakesItsOwn,
             "ofManyStartsAtOnceOneMakesTheArchive", Tree::ofManyStartsAtOnceOneMakesTheArchive,
             "whatAKilledMakerLeftIsTakenAwayAndNeverUsed", Tree::whatAKilledMakerLeftIsTakenAwayAndNeverUsed,
-            "ofTwoWindowsOneRehearsesAndNothingGoesOnWhenTheyAreClosed", Tree::ofTwoWindowsOneRehearsesAndNothingGoesOnWhenTheyAreClosed);
+            "ofTwoWindowsOneRehearsesAndNothingGoesOnWhenTheyAreClosed",
+                    Tree::ofTwoWindowsOneRehearsesAndNothingGoesOnWhenTheyAreClosed);
 
     /** All at once, for they mostly wait for what a launcher leaves behind it. */
     @TestFactory
@@ -136,7 +138,8 @@ class LauncherTest {
         private void untilArchived() throws InterruptedException {
             until(
                     "an archive is made and its maker gone",
-                    () -> Files.exists(target.resolve("evenhand.archive")) && !Files.exists(target.resolve("archiving")));
+                    () -> Files.exists(target.resolve("evenhand.archive"))
+                            && !Files.exists(target.resolve("archiving")));
         }
 
         private List<String> calls(String word) throws IOException {

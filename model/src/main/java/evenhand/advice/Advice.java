@@ -109,8 +109,7 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
         }
 
         Advice advice() {
-            List<Tried> all =
-                    steps.courses().parallelStream().map(this::tried).toList();
+            List<Tried> all = steps.courses().parallelStream().map(this::tried).toList();
             return new Advice(
                     all.stream()
                             .flatMap(tried -> tried.remedy().stream())

@@ -89,8 +89,7 @@ public final class Steps {
 
     /** What comes of a step; nothing where no car can have that. */
     Optional<After> after(Effect.Step step) {
-        return once(
-                after, step, one -> Effect.after(car, one).map(changed -> new After(changed, trial.ask(changed))));
+        return once(after, step, one -> Effect.after(car, one).map(changed -> new After(changed, trial.ask(changed))));
     }
 
     /** How the car stands on the road after a step. */
@@ -176,8 +175,7 @@ public final class Steps {
     private static boolean isAsWelded(String path, Car built) {
         for (End end : End.values()) {
             if (built.axle(end) instanceof Axle.Live
-                    && (path.equals(end.key() + ".camber")
-                            || (path.equals(end.key() + ".toe") && end == End.REAR))) {
+                    && (path.equals(end.key() + ".camber") || (path.equals(end.key() + ".toe") && end == End.REAR))) {
                 return true;
             }
         }

@@ -136,8 +136,7 @@ public final class LiveAxleMotion implements LinkMotion {
 
     @Override
     public LiveAxleMotion sunk(double travel, double furtherSquash) {
-        return new LiveAxleMotion(
-                () -> followed.get().sunk(travel), made, restTravel + travel, squash + furtherSquash);
+        return new LiveAxleMotion(() -> followed.get().sunk(travel), made, restTravel + travel, squash + furtherSquash);
     }
 
     @Override

@@ -16,7 +16,8 @@ public final class LinearSolve {
 
     /** Factors the matrix; returns the sign of its determinant, zero where it is singular. */
     public int factor() {
-        // In locals, rows by where they begin: a quarter of a turn's time is spent here, and the quick compiler takes this as it stands.
+        // In locals, rows by where they begin: a quarter of a turn's time is spent here, and the quick compiler takes
+        // this as it stands.
         double[] m = matrix;
         int n = size;
         int end = n * n;

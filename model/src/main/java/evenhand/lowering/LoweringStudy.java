@@ -268,7 +268,9 @@ public record LoweringStudy(
         Stance judgedAt(double lowered) {
             progress.goOn();
             Stance told = known.get(lowered);
-            return (told != null ? told : judged.computeIfAbsent(lowered, down -> Stance.judged(car, down, reserve, trial)))
+            return (told != null
+                            ? told
+                            : judged.computeIfAbsent(lowered, down -> Stance.judged(car, down, reserve, trial)))
                     .in(seen);
         }
 

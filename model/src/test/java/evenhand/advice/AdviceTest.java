@@ -132,9 +132,7 @@ class AdviceTest {
 
     private static Advice advice(long seed, Wish wish) {
         return Advice.against(
-                STEPS.computeIfAbsent(
-                        seed, one -> new Steps(car(one), TRIAL, TRIAL.ask(built(car(one))))),
-                wish);
+                STEPS.computeIfAbsent(seed, one -> new Steps(car(one), TRIAL, TRIAL.ask(built(car(one))))), wish);
     }
 
     private static Car after(Entries car, Effect.Step step) {
