@@ -11,16 +11,21 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The launcher for a shell, with a Java that only writes down how it was started: when archives of classes are made, and by whom. */
-@Timeout(120)
 class LauncherTest {
+    /** s. */
+    private static final int LONGEST = 120;
+
     private static final String JAVA = """
             #!/bin/sh
             case "$*" in
@@ -42,167 +47,201 @@ class LauncherTest {
             esac
             """;
 
-    @TempDir
-    Path folder;
+    /** What happens in a tree of its own. */
+    private interface Story {
+        void in(Tree tree) throws Exception;
+    }
 
-    private Path target;
-    private Path calls;
+    private static final Map<String, Story> STORIES = Map.of(
+            "theAnswerComesFirstAndTheArchiveIsMadeBehindIt", Tree::theAnswerComesFirstAndTheArchiveIsMadeBehindIt,
+            "warningsOfJavaItselfGoToStandardError", Tree::warningsOfJavaItselfGoToStandardError,
+            "anotherBuildOfJavaIsNotShownTheArchiveAndMakesItsOwn",
+                    Tree::anotherBuildOfJavaIsNotShownTheArchiveAndMakesItsOwn,
+            "ofManyStartsAtOnceOneMakesTheArchive", Tree::ofManyStartsAtOnceOneMakesTheArchive,
+            "whatAKilledMakerLeftIsTakenAwayAndNeverUsed", Tree::whatAKilledMakerLeftIsTakenAwayAndNeverUsed,
+            "ofTwoWindowsOneRehearsesAndNothingGoesOnWhenTheyAreClosed",
+                    Tree::ofTwoWindowsOneRehearsesAndNothingGoesOnWhenTheyAreClosed);
 
-    @BeforeEach
-    void aMovedTree() throws IOException {
+    /** All at once, for they mostly wait for what a launcher leaves behind it. */
+    @TestFactory
+    List<DynamicTest> stories(@TempDir Path folder) throws IOException {
         assumeThat(Files.isExecutable(Path.of("/bin/sh"))).isTrue();
-        Path app = Files.createDirectories(folder.resolve("a tree").resolve("app"));
-        Files.copy(Path.of("evenhand"), app.resolve("evenhand"));
-        target = Files.createDirectory(app.resolve("target"));
-        Files.writeString(target.resolve("evenhand.jar"), "");
-        Files.writeString(
-                Files.createDirectory(folder.resolve("a tree/scenarios")).resolve("car.json"), "{}");
-        Path bin = Files.createDirectories(folder.resolve("java/bin"));
-        Path java = Files.writeString(bin.resolve("java"), JAVA);
-        Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
-        Files.writeString(folder.resolve("build"), "17.0.1+1 of one maker\n");
-        calls = Files.writeString(folder.resolve("calls"), "");
-    }
-
-    private Process start(Map<String, String> environment, String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(
-                List.of("/bin/sh", target.resolveSibling("evenhand").toString()));
-        command.addAll(List.of(arguments));
-        ProcessBuilder builder = new ProcessBuilder(command);
-        builder.environment().remove("DISPLAY");
-        builder.environment().put("JAVA_HOME", folder.resolve("java").toString());
-        builder.environment().put("STUB", folder.toString());
-        builder.environment().putAll(environment);
-        return builder.start();
-    }
-
-    private String answer(String... arguments) throws Exception {
-        Process process = start(Map.of(), arguments);
-        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor()).isZero();
-        assertThat(err).isEmpty();
-        return out;
-    }
-
-    private static void until(String what, BooleanSupplier done) throws InterruptedException {
-        for (int i = 0; i < 600 && !done.getAsBoolean(); i++) {
-            Thread.sleep(50);
+        ExecutorService atOnce = Executors.newFixedThreadPool(STORIES.size());
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Map.Entry<String, Story> story : STORIES.entrySet()) {
+            Tree tree = new Tree(Files.createDirectory(folder.resolve(story.getKey())));
+            Future<?> told = atOnce.submit(() -> {
+                story.getValue().in(tree);
+                return tree;
+            });
+            tests.add(DynamicTest.dynamicTest(story.getKey(), () -> {
+                try {
+                    told.get(LONGEST, TimeUnit.SECONDS);
+                } catch (ExecutionException failed) {
+                    throw failed.getCause();
+                }
+            }));
         }
-        assertThat(done.getAsBoolean()).as(what).isTrue();
+        atOnce.shutdown();
+        return tests;
     }
 
-    private void untilArchived() throws InterruptedException {
-        until(
-                "an archive is made and its maker gone",
-                () -> Files.exists(target.resolve("evenhand.archive")) && !Files.exists(target.resolve("archiving")));
-    }
+    /** A program that was moved to another place. */
+    private static final class Tree {
+        private final Path folder;
+        private final Path target;
+        private final Path calls;
 
-    private List<String> calls(String word) throws IOException {
-        return Files.readAllLines(calls).stream()
-                .filter(call -> call.contains(word))
-                .toList();
-    }
-
-    private List<String> inTarget() throws IOException {
-        try (var all = Files.list(target)) {
-            return all.map(file -> file.getFileName().toString()).sorted().toList();
+        Tree(Path folder) throws IOException {
+            this.folder = folder;
+            Path app = Files.createDirectories(folder.resolve("a tree").resolve("app"));
+            Files.copy(Path.of("evenhand"), app.resolve("evenhand"));
+            target = Files.createDirectory(app.resolve("target"));
+            Files.writeString(target.resolve("evenhand.jar"), "");
+            Files.writeString(
+                    Files.createDirectory(folder.resolve("a tree/scenarios")).resolve("car.json"), "{}");
+            Path bin = Files.createDirectories(folder.resolve("java/bin"));
+            Path java = Files.writeString(bin.resolve("java"), JAVA);
+            Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+            Files.writeString(folder.resolve("build"), "17.0.1+1 of one maker\n");
+            calls = Files.writeString(folder.resolve("calls"), "");
         }
-    }
 
-    /** The first command after the tree had moved waited for the archive, minutes on a slow machine. */
-    @Test
-    void theAnswerComesFirstAndTheArchiveIsMadeBehindIt() throws Exception {
-        assertThat(answer("check", "car.json", "--json")).isEqualTo("{\"evenhand\": 1}\n");
-        assertThat(calls("-jar").get(0)).contains(" check car.json --json").doesNotContain("SharedArchiveFile");
-        untilArchived();
-        assertThat(inTarget()).containsExactly("evenhand.archive", "evenhand.jar", "evenhand.jsa");
-        assertThat(target.resolve("evenhand.jsa")).hasContent("whole");
-        Files.writeString(calls, "");
-        answer("check", "car.json");
-        assertThat(calls(""))
-                .singleElement()
-                .asString()
-                .contains("-XX:SharedArchiveFile=" + target.resolve("evenhand.jsa"));
-    }
-
-    /** They came on standard output, into the middle of JSON. */
-    @Test
-    void warningsOfJavaItselfGoToStandardError() throws Exception {
-        answer("check", "car.json", "--json");
-        assertThat(calls(" check car.json --json").get(0)).contains("-Xlog:disable -Xlog:all=warning:stderr");
-    }
-
-    @Test
-    void anotherBuildOfJavaIsNotShownTheArchiveAndMakesItsOwn() throws Exception {
-        answer("check", "car.json");
-        untilArchived();
-        Files.writeString(folder.resolve("build"), "17.0.1+1 of another maker\n");
-        Files.writeString(calls, "");
-        answer("check", "car.json");
-        assertThat(calls(" check car.json").get(0)).doesNotContain("SharedArchiveFile");
-        until("another archive", () -> {
-            try {
-                return calls("-Xshare:dump").size() == 1;
-            } catch (IOException e) {
-                return false;
-            }
-        });
-        untilArchived();
-        Files.writeString(calls, "");
-        answer("check", "car.json");
-        assertThat(calls("")).singleElement().asString().contains("SharedArchiveFile");
-    }
-
-    @Test
-    void ofManyStartsAtOnceOneMakesTheArchive() throws Exception {
-        List<Process> starts = new ArrayList<>();
-        for (int i = 0; i < 6; i++) {
-            starts.add(start(Map.of("STUB_DUMP", "2"), "check", "car.json"));
+        private Process start(Map<String, String> environment, String... arguments) throws IOException {
+            List<String> command = new ArrayList<>(
+                    List.of("/bin/sh", target.resolveSibling("evenhand").toString()));
+            command.addAll(List.of(arguments));
+            ProcessBuilder builder = new ProcessBuilder(command);
+            builder.environment().remove("DISPLAY");
+            builder.environment().put("JAVA_HOME", folder.resolve("java").toString());
+            builder.environment().put("STUB", folder.toString());
+            builder.environment().putAll(environment);
+            return builder.start();
         }
-        for (Process process : starts) {
+
+        private String answer(String... arguments) throws Exception {
+            Process process = start(Map.of(), arguments);
+            String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
             assertThat(process.waitFor()).isZero();
+            assertThat(err).isEmpty();
+            return out;
         }
-        untilArchived();
-        Thread.sleep(1_500); // a second maker would begin within a second
-        untilArchived();
-        assertThat(calls("-Xshare:dump")).hasSize(1);
-    }
 
-    @Test
-    void whatAKilledMakerLeftIsTakenAwayAndNeverUsed() throws Exception {
-        Process gone = new ProcessBuilder("/bin/sh", "-c", ":").start();
-        gone.waitFor();
-        Path left = Files.createDirectory(target.resolve("archiving"));
-        Files.writeString(left.resolve("pid"), gone.pid() + "\n");
-        Files.writeString(left.resolve("jsa"), "half");
-        answer("check", "car.json");
-        assertThat(calls("-jar").get(0)).doesNotContain("SharedArchiveFile");
-        untilArchived();
-        assertThat(target.resolve("evenhand.jsa")).hasContent("whole");
-        assertThat(inTarget()).containsExactly("evenhand.archive", "evenhand.jar", "evenhand.jsa");
-    }
-
-    /** Each window made one of its own, and went on after it was closed. */
-    @Test
-    void ofTwoWindowsOneRehearsesAndNothingGoesOnWhenTheyAreClosed() throws Exception {
-        List<Process> windows =
-                List.of(start(Map.of("DISPLAY", ":9"), "window"), start(Map.of("DISPLAY", ":9"), "window"));
-        until("a rehearsal", () -> {
-            try {
-                return !calls("Rehearsal").isEmpty();
-            } catch (IOException e) {
-                return false;
+        private static void until(String what, BooleanSupplier done) throws InterruptedException {
+            for (int i = 0; i < 600 && !done.getAsBoolean(); i++) {
+                Thread.sleep(50);
             }
-        });
-        Thread.sleep(2_000); // a second one would have begun with the first
-        assertThat(calls("Rehearsal")).hasSize(1);
-        for (Process window : windows) {
-            window.destroy();
-            assertThat(window.waitFor(20, TimeUnit.SECONDS)).isTrue();
+            assertThat(done.getAsBoolean()).as(what).isTrue();
         }
-        until("the maker is gone", () -> !Files.exists(target.resolve("archiving")));
-        assertThat(inTarget()).containsExactly("evenhand.jar");
-        assertThat(calls("-Xshare:dump")).isEmpty();
+
+        private void untilArchived() throws InterruptedException {
+            until(
+                    "an archive is made and its maker gone",
+                    () -> Files.exists(target.resolve("evenhand.archive"))
+                            && !Files.exists(target.resolve("archiving")));
+        }
+
+        private List<String> calls(String word) throws IOException {
+            return Files.readAllLines(calls).stream()
+                    .filter(call -> call.contains(word))
+                    .toList();
+        }
+
+        private List<String> inTarget() throws IOException {
+            try (var all = Files.list(target)) {
+                return all.map(file -> file.getFileName().toString()).sorted().toList();
+            }
+        }
+
+        /** The first command after the tree had moved waited for the archive, minutes on a slow machine. */
+        private void theAnswerComesFirstAndTheArchiveIsMadeBehindIt() throws Exception {
+            assertThat(answer("check", "car.json", "--json")).isEqualTo("{\"evenhand\": 1}\n");
+            assertThat(calls("-jar").get(0)).contains(" check car.json --json").doesNotContain("SharedArchiveFile");
+            untilArchived();
+            assertThat(inTarget()).containsExactly("evenhand.archive", "evenhand.jar", "evenhand.jsa");
+            assertThat(target.resolve("evenhand.jsa")).hasContent("whole");
+            Files.writeString(calls, "");
+            answer("check", "car.json");
+            assertThat(calls(""))
+                    .singleElement()
+                    .asString()
+                    .contains("-XX:SharedArchiveFile=" + target.resolve("evenhand.jsa"));
+        }
+
+        /** They came on standard output, into the middle of JSON. */
+        private void warningsOfJavaItselfGoToStandardError() throws Exception {
+            answer("check", "car.json", "--json");
+            assertThat(calls(" check car.json --json").get(0)).contains("-Xlog:disable -Xlog:all=warning:stderr");
+        }
+
+        private void anotherBuildOfJavaIsNotShownTheArchiveAndMakesItsOwn() throws Exception {
+            answer("check", "car.json");
+            untilArchived();
+            Files.writeString(folder.resolve("build"), "17.0.1+1 of another maker\n");
+            Files.writeString(calls, "");
+            answer("check", "car.json");
+            assertThat(calls(" check car.json").get(0)).doesNotContain("SharedArchiveFile");
+            until("another archive", () -> {
+                try {
+                    return calls("-Xshare:dump").size() == 1;
+                } catch (IOException e) {
+                    return false;
+                }
+            });
+            untilArchived();
+            Files.writeString(calls, "");
+            answer("check", "car.json");
+            assertThat(calls("")).singleElement().asString().contains("SharedArchiveFile");
+        }
+
+        private void ofManyStartsAtOnceOneMakesTheArchive() throws Exception {
+            List<Process> starts = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                starts.add(start(Map.of("STUB_DUMP", "2"), "check", "car.json"));
+            }
+            for (Process process : starts) {
+                assertThat(process.waitFor()).isZero();
+            }
+            untilArchived();
+            Thread.sleep(1_500); // a second maker would begin within a second
+            untilArchived();
+            assertThat(calls("-Xshare:dump")).hasSize(1);
+        }
+
+        private void whatAKilledMakerLeftIsTakenAwayAndNeverUsed() throws Exception {
+            Process gone = new ProcessBuilder("/bin/sh", "-c", ":").start();
+            gone.waitFor();
+            Path left = Files.createDirectory(target.resolve("archiving"));
+            Files.writeString(left.resolve("pid"), gone.pid() + "\n");
+            Files.writeString(left.resolve("jsa"), "half");
+            answer("check", "car.json");
+            assertThat(calls("-jar").get(0)).doesNotContain("SharedArchiveFile");
+            untilArchived();
+            assertThat(target.resolve("evenhand.jsa")).hasContent("whole");
+            assertThat(inTarget()).containsExactly("evenhand.archive", "evenhand.jar", "evenhand.jsa");
+        }
+
+        /** Each window made one of its own, and went on after it was closed. */
+        private void ofTwoWindowsOneRehearsesAndNothingGoesOnWhenTheyAreClosed() throws Exception {
+            List<Process> windows =
+                    List.of(start(Map.of("DISPLAY", ":9"), "window"), start(Map.of("DISPLAY", ":9"), "window"));
+            until("a rehearsal", () -> {
+                try {
+                    return !calls("Rehearsal").isEmpty();
+                } catch (IOException e) {
+                    return false;
+                }
+            });
+            Thread.sleep(2_000); // a second one would have begun with the first
+            assertThat(calls("Rehearsal")).hasSize(1);
+            for (Process window : windows) {
+                window.destroy();
+                assertThat(window.waitFor(20, TimeUnit.SECONDS)).isTrue();
+            }
+            until("the maker is gone", () -> !Files.exists(target.resolve("archiving")));
+            assertThat(inTarget()).containsExactly("evenhand.jar");
+            assertThat(calls("-Xshare:dump")).isEmpty();
+        }
     }
 }

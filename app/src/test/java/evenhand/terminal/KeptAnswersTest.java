@@ -39,6 +39,8 @@ class KeptAnswersTest {
     private static final Path DIGESTS = Path.of("src/test/resources/answers.sha256");
     private static final Path DEMO_CARS = Path.of("../scenarios");
     private static final String PROFILE = "../validation/data/road-profile-quarter-metre.csv";
+    /** Short: a car that is followed over it needs its time for every metre. */
+    private static final String LANE = "src/test/resources/roads/lane.csv";
 
     private static final Pattern UNROUNDED = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
     private static final MathContext ROUNDED = new MathContext(5, RoundingMode.HALF_EVEN);
@@ -102,9 +104,21 @@ class KeptAnswersTest {
         }
         String saloon = "../scenarios/harbour-saloon.json";
         String estate = "../scenarios/orchard-estate.json";
-        for (String command : List.of("balance", "compare", "effects", "ride", "lower")) {
+        for (String command : List.of("balance", "effects", "ride", "lower")) {
             in(asked, JSON_AND_WORDS, command, estate, "--load", "Four up");
         }
+        // Few changes: all combinations of many are asked above.
+        in(
+                asked,
+                JSON_AND_WORDS,
+                "compare",
+                estate,
+                "--load",
+                "Four up",
+                "--base",
+                "After",
+                "--setup",
+                "After, rod 30 mm up");
         in(
                 asked,
                 List.of(JSON, CSV, PEOPLE),
@@ -118,7 +132,7 @@ class KeptAnswersTest {
         in(asked, List.of(JSON, CSV, PEOPLE), "lower", saloon, "--keep-reserve", "1.0 g", "--step", "40 mm");
         in(asked, List.of(PEOPLE), "ride", saloon, "--curves");
         in(asked, List.of(JSON, PEOPLE), "ride", saloon, "--road", PROFILE);
-        in(asked, List.of(JSON, PEOPLE), "bump", saloon, "--over", PROFILE);
+        in(asked, List.of(JSON, PEOPLE), "bump", saloon, "--over", LANE);
         inAllForms(asked, "roughness", PROFILE);
         inAllForms(asked, "travel", "../scenarios/sluice-tourer.json");
         finding(
@@ -155,16 +169,21 @@ class KeptAnswersTest {
         for (String command : List.of("balance", "compare", "effects", "ride")) {
             in(asked, List.of(FULL), command, saloon);
         }
-        for (String command : List.of("balance", "compare", "effects")) {
-            in(
-                    asked,
-                    command.equals("compare") ? List.of(PEOPLE) : JSON_AND_WORDS,
-                    command,
-                    saloon,
-                    "--radius",
-                    "40 m",
-                    "--radius",
-                    "15 m");
+        in(
+                asked,
+                List.of(PEOPLE),
+                "compare",
+                saloon,
+                "--base",
+                "Pivot low",
+                "--setup",
+                "Pivot high",
+                "--radius",
+                "40 m",
+                "--radius",
+                "15 m");
+        for (String command : List.of("balance", "effects")) {
+            in(asked, JSON_AND_WORDS, command, saloon, "--radius", "40 m", "--radius", "15 m");
         }
         asked.add(List.of("check", "src/test/resources/broken/comment.json", "--json"));
         asked.add(List.of("check", "src/test/resources/broken/damper-numbers.json", "--json"));

@@ -145,7 +145,8 @@ class OtherTurnTest {
         int sign = complaint.startsWith("slides") ? 1 : -1;
         int looked = 0;
         for (String car : List.of("slipper-coupe", "harbour-saloon", "tinkers-lane-roadster")) {
-            for (Setup setup : Demo.read(car).setups()) {
+            List<Setup> setups = Demo.read(car).setups();
+            for (Setup setup : List.of(setups.get(0), setups.get(setups.size() - 1))) {
                 JsonNode answer = json(words(
                                 "effects",
                                 "../scenarios/" + car + ".json",

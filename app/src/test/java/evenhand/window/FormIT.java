@@ -123,13 +123,11 @@ class FormIT extends AtTheWindow {
                 continue;
             }
             String given = text(field);
-            // One reader reads them all: each kind of nonsense comes to two fields in seven.
-            for (int i = 0; i < 2; i++) {
-                String nonsense = kinds.get((2 * tried + i) % kinds.size());
-                commit(field, nonsense);
-                assertThat(text(field)).as(name).isEqualTo(nonsense);
-                assertThat(scenario()).as(name).isEqualTo(before);
-            }
+            // One reader reads them all: each kind of nonsense comes to one field in seven.
+            String nonsense = kinds.get(tried % kinds.size());
+            commit(field, nonsense);
+            assertThat(text(field)).as(name).isEqualTo(nonsense);
+            assertThat(scenario()).as(name).isEqualTo(before);
             commit(field, given);
             assertThat(scenario()).as(name).isEqualTo(before);
             tried++;

@@ -170,7 +170,7 @@ class WindowIT extends AtTheWindow {
     }
 
     @Test
-    void everyQuestionIsAnsweredOnEverySecondDemoCarAndEveryCarAnswersEverySecondQuestion() {
+    void everyQuestionIsAnsweredOnEveryThirdDemoCarAndEveryCarAnswersEveryThirdQuestion() {
         for (String demo : evenhand.window.desk.Demos.NAMES) {
             int car = evenhand.window.desk.Demos.NAMES.indexOf(demo);
             Hands.see(() -> {
@@ -178,7 +178,7 @@ class WindowIT extends AtTheWindow {
                 return true;
             });
             for (Question question : Questions.ALL) {
-                if ((Questions.ALL.indexOf(question) + car) % 2 == 1) {
+                if ((Questions.ALL.indexOf(question) + car) % 3 != 0) {
                     continue;
                 }
                 hands.act(new LookAct.Ask(question.key()));
@@ -220,7 +220,7 @@ class WindowIT extends AtTheWindow {
     @Test
     void closingWhileAnAnswerIsWorkedOutEndsQuietly() {
         hands.act(new LookAct.Ask("effects"));
-        for (int mm = 200; mm < 260; mm++) {
+        for (int mm = 200; mm < 212; mm++) {
             hands.act(new EditAct.SetValue(Optional.empty(), PIVOT, mm + " mm", true));
         }
         hands.close();

@@ -3,19 +3,13 @@ package evenhand.advice;
 import evenhand.answers.Answers;
 import evenhand.answers.Judged;
 import evenhand.answers.Trial;
-import evenhand.car.Axle;
-import evenhand.car.Car;
-import evenhand.car.Damper;
 import evenhand.car.End;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Range;
-import evenhand.catalogue.Slot;
 import evenhand.choice.Effect;
-import evenhand.choice.Lever;
 import evenhand.lowering.Need;
 import evenhand.lowering.Stance;
-import evenhand.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -23,7 +17,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.DoubleStream;
 
 /**
  * The single steps that help a figure go the way that is wished, and those that would but are not advised.
@@ -47,16 +40,6 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
     /** What moves a figure by less than this part of what is noticeable is no help: two such steps would only just be felt. */
     private static final double SMALLEST = 0.5;
 
-    /** All forces of a damper are changed by this part: less is not felt. Common practice. */
-    private static final double FORCES = 0.15;
-
-    /** Bars that are fitted to road cars, N·m/rad, from the lightest. Common practice, no source. */
-    private static final List<Double> BARS = DoubleStream.concat(
-                    DoubleStream.of(Lever.LIGHT_BAR),
-                    DoubleStream.of(90, 120, 180).map(Unit.of("N*m/deg")::toSi))
-            .boxed()
-            .toList();
-
     /** Without the stops a step must do this part of what it does with them. */
     private static final double BY_ITSELF = 0.5;
 
@@ -64,8 +47,6 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
 
     /** Of a sum of angles, rad. */
     private static final double ROUNDING = 1e-9;
-
-    private static final List<String> STOPS = List.of("bumpStop", "droopStop", "metalStop");
 
     public Advice {
         remedies = List.copyOf(remedies);
@@ -82,10 +63,14 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
      * @param before what the car answers as it stands
      */
     public static Advice against(Entries car, Trial trial, Answers before, Wish wish) {
-        Optional<Car> built = Catalogue.build(car).value();
-        return wish.worstValue(before).isEmpty() || built.isEmpty()
+        return wish.worstValue(before).isEmpty() || Catalogue.build(car).value().isEmpty()
                 ? NONE
-                : new Search(car, built.get(), trial, before, wish).advice();
+                : against(new Steps(car, trial, before), wish);
+    }
+
+    /** What helps, where other things may be wished of the same car: no step is tried twice. */
+    public static Advice against(Steps steps, Wish wish) {
+        return wish.worstValue(steps.before()).isEmpty() ? NONE : new Search(steps, wish).advice();
     }
 
     /** Each step as it turns out. */
@@ -102,49 +87,29 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
     private record Tried(Optional<Remedy> remedy, List<Refused> refused) {}
 
     private static final class Search {
-        private final Entries car;
-        private final Car built;
-        private final Trial trial;
+        private final Steps steps;
         private final Answers before;
         private final Wish wish;
         private final Set<Judged> figures;
         private final RoadNeeds needs;
-        private final Entries withoutStops;
         private final OptionalDouble worstWithoutStops;
 
-        Search(Entries car, Car built, Trial trial, Answers before, Wish wish) {
-            this.car = car;
-            this.built = built;
-            this.trial = trial;
-            this.before = before;
+        Search(Steps steps, Wish wish) {
+            this.steps = steps;
             this.wish = wish;
-            figures = new LinkedHashSet<>(trial.judged(before));
+            before = steps.before();
+            figures = new LinkedHashSet<>(steps.trial().judged(before));
             figures.add(wish.judged());
-            needs = RoadNeeds.of(built, trial);
-            withoutStops = withoutStops(car);
-            worstWithoutStops = Catalogue.build(withoutStops)
-                    .value()
-                    .map(trial::ask)
-                    .map(wish::worstValue)
-                    .orElseGet(OptionalDouble::empty);
+            needs = steps.needs();
+            worstWithoutStops = worst(steps.withoutStops());
         }
 
-        private static Entries withoutStops(Entries car) {
-            Entries without = car;
-            for (End end : End.values()) {
-                for (String stop : STOPS) {
-                    String path = end.key() + "." + stop;
-                    if (Catalogue.entry(car, path).isPresent()) {
-                        without = Catalogue.with(
-                                without, new Catalogue.Difference(path, Catalogue.entry(car, path), Optional.empty()));
-                    }
-                }
-            }
-            return without;
+        private OptionalDouble worst(Optional<Answers> answers) {
+            return answers.map(wish::worstValue).orElseGet(OptionalDouble::empty);
         }
 
         Advice advice() {
-            List<Tried> all = courses().parallelStream().map(this::tried).toList();
+            List<Tried> all = steps.courses().parallelStream().map(this::tried).toList();
             return new Advice(
                     all.stream()
                             .flatMap(tried -> tried.remedy().stream())
@@ -154,53 +119,6 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
                             .flatMap(tried -> tried.refused().stream())
                             .sorted(Comparator.comparingDouble(refused -> -refused.felt()))
                             .toList());
-        }
-
-        /** For each adjustment the ways it can go, and on each the steps in the order that they are tried in. */
-        private List<List<List<Effect.Step>>> courses() {
-            List<List<List<Effect.Step>>> all = new ArrayList<>();
-            for (List<Effect.Step> ways : Effect.ways(car)) {
-                if (ways.get(0).work() != Slot.Work.ANOTHER_CAR
-                        && !isAsWelded(ways.get(0).path())) {
-                    all.add(ways.stream().map(Search::wholeThenHalf).toList());
-                }
-            }
-            for (End end : End.values()) {
-                if (built.axle(end).bar().isEmpty()) {
-                    String path = end.key() + ".bar.rollStiffness";
-                    all.add(List.of(BARS.stream()
-                            .<Effect.Step>map(size -> new Effect.ByBar(path, size))
-                            .toList()));
-                }
-                Optional<Damper> damper = built.axle(end).damper();
-                if (damper.isPresent()
-                        && damper.get().setting().isEmpty()
-                        && damper.get().forces().isPresent()) {
-                    String path = end.key() + ".damper";
-                    all.add(List.of(
-                            List.of(new Effect.ByForces(path, 1 + FORCES)),
-                            List.of(new Effect.ByForces(path, 1 - FORCES))));
-                }
-            }
-            return all;
-        }
-
-        private static List<Effect.Step> wholeThenHalf(Effect.Step step) {
-            return step instanceof Effect.ByNumber number
-                    ? List.of(step, new Effect.ByNumber(number.adjustable(), number.size() / 2))
-                    : List.of(step);
-        }
-
-        /** Whether it is an angle of a live axle's own housing, which nobody sets. */
-        private boolean isAsWelded(String path) {
-            for (End end : End.values()) {
-                if (built.axle(end) instanceof Axle.Live
-                        && (path.equals(end.key() + ".camber")
-                                || (path.equals(end.key() + ".toe") && end == End.REAR))) {
-                    return true;
-                }
-            }
-            return false;
         }
 
         private Tried tried(List<List<Effect.Step>> ways) {
@@ -242,11 +160,11 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
         }
 
         private Outcome outcome(Effect.Step step) {
-            Optional<Car> changed = Effect.after(car, step);
+            Optional<Steps.After> changed = steps.after(step);
             if (changed.isEmpty()) {
                 return new Outcome.Idle();
             }
-            Answers after = trial.ask(changed.get());
+            Answers after = changed.get().answers();
             List<Effect> effects = new ArrayList<>();
             List<OptionalDouble> was = wish.values(before);
             for (int bend = 0; bend < was.size(); bend++) {
@@ -271,7 +189,7 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
             if (why.isPresent()) {
                 return new Outcome.Not(new Refused(step, there, felt, why.get(), Optional.empty()));
             }
-            Stance stance = needs.after(changed.get());
+            Stance stance = steps.stance(step, changed.get());
             Optional<Refused.Missed> missed = needs.missed(stance);
             if (missed.isPresent()) {
                 return new Outcome.Not(new Refused(step, there, felt, Refused.Reason.NEED, missed));
@@ -289,7 +207,7 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
                                     < JustFelt.least(
                                             wish.judged(),
                                             wish.worstValue(before).orElseThrow()),
-                            needs.price(changed.get(), stance),
+                            steps.price(step, changed.get()),
                             Optional.empty()));
         }
 
@@ -336,9 +254,7 @@ public record Advice(List<Remedy> remedies, List<Refused> refused) {
 
         /** What the step gains on the same car without its stops, SI; as much as can be where that car has no such figure. */
         private double gainWithoutStops(Effect.Step step) {
-            OptionalDouble after = Effect.after(withoutStops, step, trial)
-                    .map(wish::worstValue)
-                    .orElseGet(OptionalDouble::empty);
+            OptionalDouble after = worst(steps.withoutStops(step));
             return after.isPresent() && worstWithoutStops.isPresent()
                     ? wish.good(after.getAsDouble()) - wish.good(worstWithoutStops.getAsDouble())
                     : Double.NEGATIVE_INFINITY;

@@ -82,7 +82,7 @@ record RoadNeeds(Trial trial, Stance before, Supplier<OptionalDouble> lowest) {
             return Optional.empty();
         }
         try {
-            Stance there = Stance.of(changed, now.getAsDouble() - HIGHER, OptionalDouble.empty(), trial);
+            Stance there = Stance.judged(changed, now.getAsDouble() - HIGHER, OptionalDouble.empty(), trial);
             return Need.ALL.stream()
                     .filter(need -> !need.metBy(there))
                     .findFirst()
@@ -95,7 +95,7 @@ record RoadNeeds(Trial trial, Stance before, Supplier<OptionalDouble> lowest) {
     }
 
     private static Stance stance(Car car, Trial trial) {
-        return Stance.of(car, 0, OptionalDouble.empty(), trial);
+        return Stance.judged(car, 0, OptionalDouble.empty(), trial);
     }
 
     Stance after(Car car) {

@@ -1,6 +1,7 @@
 package evenhand.geometry;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A live axle on its links: figures over heave u, m, and suspension roll φs, rad, right side down positive, in which its left
@@ -69,22 +70,44 @@ public final class LiveAxleMotion implements LinkMotion {
      */
     public record Made(double track, double understeer, boolean springs, boolean dampers, boolean binds) {}
 
-    private final Surfaces surfaces;
+    /**
+     * What is found by following it.
+     *
+     * @param reach from where it stands
+     */
+    public record Followed(Surfaces surfaces, Reach reach) {
+        private Followed sunk(double travel) {
+            return new Followed(surfaces, reach.sunk(travel));
+        }
+
+        private Followed mirrored() {
+            return new Followed(surfaces.mirrored(SEEN_FROM, SEEN_SIGN), reach);
+        }
+    }
+
+    private final Once<Followed> followed;
     private final Made made;
-    private final Reach reach;
     private final double restTravel; // of where it was followed from, m
     private final double squash;
 
-    public LiveAxleMotion(Surfaces surfaces, Made made, Reach reach) {
-        this(surfaces, made, reach, 0, 0);
+    /**
+     * An axle as it was measured.
+     *
+     * @param followed asked for once, and only where somebody wants to know more than what was made
+     */
+    public LiveAxleMotion(Supplier<Followed> followed, Made made) {
+        this(followed, made, 0, 0);
     }
 
-    private LiveAxleMotion(Surfaces surfaces, Made made, Reach reach, double restTravel, double squash) {
-        this.surfaces = surfaces;
+    private LiveAxleMotion(Supplier<Followed> followed, Made made, double restTravel, double squash) {
+        this.followed = new Once<>(followed);
         this.made = made;
-        this.reach = reach;
         this.restTravel = restTravel;
         this.squash = squash;
+    }
+
+    private Surfaces surfaces() {
+        return followed.get().surfaces;
     }
 
     public Made made() {
@@ -93,12 +116,12 @@ public final class LiveAxleMotion implements LinkMotion {
 
     @Override
     public Reach reach() {
-        return reach;
+        return followed.get().reach;
     }
 
     @Override
     public boolean isFollowed(double travel, double turned) {
-        return surfaces.covers(restTravel + travel, turned);
+        return surfaces().covers(restTravel + travel, turned);
     }
 
     @Override
@@ -113,17 +136,17 @@ public final class LiveAxleMotion implements LinkMotion {
 
     @Override
     public LiveAxleMotion sunk(double travel, double furtherSquash) {
-        return new LiveAxleMotion(surfaces, made, reach.sunk(travel), restTravel + travel, squash + furtherSquash);
+        return new LiveAxleMotion(() -> followed.get().sunk(travel), made, restTravel + travel, squash + furtherSquash);
     }
 
     @Override
     public LiveAxleMotion mirrored() {
-        return new LiveAxleMotion(surfaces.mirrored(SEEN_FROM, SEEN_SIGN), made, reach, restTravel, squash);
+        return new LiveAxleMotion(() -> followed.get().mirrored(), made, restTravel, squash);
     }
 
     @Override
     public boolean alikeBothWays() {
-        return surfaces.isLike(mirrored().surfaces);
+        return surfaces().isLike(mirrored().surfaces());
     }
 
     @Override
@@ -179,7 +202,7 @@ public final class LiveAxleMotion implements LinkMotion {
 
     /** Reads figures of one place at a time; allocates nothing. */
     public final class Reading {
-        private final Surfaces.Reading on = surfaces.reading();
+        private final Surfaces.Reading on = surfaces().reading();
 
         private Reading() {}
 

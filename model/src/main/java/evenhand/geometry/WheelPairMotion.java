@@ -1,6 +1,7 @@
 package evenhand.geometry;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Both wheels of an axle on links of their own: figures over the travel of each wheel, m, and of what the rack steers over
@@ -55,28 +56,52 @@ public final class WheelPairMotion implements LinkMotion {
      */
     public record Made(double track, double understeer, boolean steered, boolean springs, boolean dampers) {}
 
-    private final Surfaces left;
-    private final Surfaces right;
+    /**
+     * What is found by following both wheels.
+     *
+     * @param reach from where they stand
+     */
+    public record Followed(Surfaces left, Surfaces right, Reach reach) {
+        private Followed sunk(double travel) {
+            return new Followed(left, right, reach.sunk(travel));
+        }
+
+        private Followed mirrored() {
+            return new Followed(WheelPairMotion.mirrored(right), WheelPairMotion.mirrored(left), reach);
+        }
+    }
+
+    private final Once<Followed> followed;
     private final Made made;
-    private final Reach reach;
     private final double restTravel;
     private final double squash;
 
     /** Of the steer by which the wheels were followed per reference steer: one where the car stands as measured. */
-    private final double followedBySteer;
+    private final Once<Double> followedBySteer;
 
-    public WheelPairMotion(Surfaces left, Surfaces right, Made made, Reach reach) {
-        this(left, right, made, reach, 0, 0);
+    /**
+     * Wheels as they were measured.
+     *
+     * @param followed asked for once, and only where somebody wants to know more than what was made
+     */
+    public WheelPairMotion(Supplier<Followed> followed, Made made) {
+        this(followed, made, 0, 0);
     }
 
-    private WheelPairMotion(Surfaces left, Surfaces right, Made made, Reach reach, double restTravel, double squash) {
-        this.left = left;
-        this.right = right;
+    private WheelPairMotion(Supplier<Followed> followed, Made made, double restTravel, double squash) {
+        this.followed = new Once<>(followed);
         this.made = made;
-        this.reach = reach;
         this.restTravel = restTravel;
         this.squash = squash;
-        followedBySteer = made.steered ? 2 / (steerAtRest(left) + steerAtRest(right)) : 1;
+        followedBySteer = new Once<>(() -> made.steered ? 2 / (steerAtRest(left()) + steerAtRest(right())) : 1.0);
+    }
+
+    private Surfaces left() {
+        return followed.get().left;
+    }
+
+    private Surfaces right() {
+        return followed.get().right;
     }
 
     private double steerAtRest(Surfaces wheel) {
@@ -97,13 +122,13 @@ public final class WheelPairMotion implements LinkMotion {
 
     @Override
     public Reach reach() {
-        return reach;
+        return followed.get().reach;
     }
 
     @Override
     public boolean isFollowed(double travel, double turned) {
-        return left.covers(restTravel + travel, followedBySteer * turned)
-                && right.covers(restTravel + travel, followedBySteer * turned);
+        double steer = followedBySteer.get() * turned;
+        return left().covers(restTravel + travel, steer) && right().covers(restTravel + travel, steer);
     }
 
     @Override
@@ -118,22 +143,23 @@ public final class WheelPairMotion implements LinkMotion {
 
     @Override
     public WheelPairMotion sunk(double travel, double furtherSquash) {
-        return new WheelPairMotion(left, right, made, reach.sunk(travel), restTravel + travel, squash + furtherSquash);
+        return new WheelPairMotion(
+                () -> followed.get().sunk(travel), made, restTravel + travel, squash + furtherSquash);
     }
 
     @Override
     public WheelPairMotion mirrored() {
-        return new WheelPairMotion(mirrored(right), mirrored(left), made, reach, restTravel, squash);
+        return new WheelPairMotion(() -> followed.get().mirrored(), made, restTravel, squash);
     }
 
     @Override
     public boolean alikeBothWays() {
-        return left.isLike(mirrored(right));
+        return left().isLike(mirrored(right()));
     }
 
     @Override
     public double springsShorterBy(double travel) {
-        return (length(left, 0) + length(right, 0) - length(left, travel) - length(right, travel)) / 2;
+        return (length(left(), 0) + length(right(), 0) - length(left(), travel) - length(right(), travel)) / 2;
     }
 
     private double length(Surfaces wheel, double travel) {
@@ -217,12 +243,16 @@ public final class WheelPairMotion implements LinkMotion {
 
     /** Makes something that reads one wheel's figures. One per thread. */
     public Reading reading(boolean ofLeft) {
-        return new Reading(ofLeft ? left : right);
+        return new Reading(ofLeft ? left() : right(), made.steered ? followedBySteer.get() : 0);
     }
 
     /** Reads the figures of one wheel, at one place at a time; allocates nothing. */
     public final class Reading {
         private final Surfaces.Reading on;
+
+        /** Nothing of wheels that are not steered. */
+        private final double bySteer;
+
         private double steer;
         private double steerByTravel;
         private double steerBySteer;
@@ -230,21 +260,22 @@ public final class WheelPairMotion implements LinkMotion {
         private double camberByTravel;
         private double camberBySteer;
 
-        private Reading(Surfaces wheel) {
+        private Reading(Surfaces wheel, double bySteer) {
             on = wheel.reading();
+            this.bySteer = bySteer;
         }
 
         /** Goes to the wheel's own travel, m, and a reference steer, rad. */
         public void at(double travel, double referenceSteer) {
-            on.at(restTravel + travel, made.steered ? followedBySteer * referenceSteer : 0);
+            on.at(restTravel + travel, bySteer * referenceSteer);
             on.read(STEER);
             steer = on.value;
             steerByTravel = on.byX;
-            steerBySteer = made.steered ? followedBySteer * on.byY : 0;
+            steerBySteer = bySteer * on.byY;
             on.read(CAMBER);
             camber = on.value;
             camberByTravel = on.byX;
-            camberBySteer = made.steered ? followedBySteer * on.byY : 0;
+            camberBySteer = bySteer * on.byY;
         }
 
         /** Goes to the wheel's own travel, for figures of travel alone. */

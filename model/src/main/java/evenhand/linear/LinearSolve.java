@@ -16,40 +16,46 @@ public final class LinearSolve {
 
     /** Factors the matrix; returns the sign of its determinant, zero where it is singular. */
     public int factor() {
+        // In locals, rows by where they begin: a quarter of a turn's time is spent here, and the quick compiler takes
+        // this as it stands.
+        double[] m = matrix;
+        int n = size;
+        int end = n * n;
         int sign = 1;
-        for (int k = 0; k < size; k++) {
-            int pivot = k;
-            double largest = Math.abs(matrix[k * size + k]);
-            for (int row = k + 1; row < size; row++) {
-                double candidate = Math.abs(matrix[row * size + k]);
+        for (int k = 0; k < n; k++) {
+            int upper = k * n;
+            int pivot = upper;
+            double largest = Math.abs(m[upper + k]);
+            for (int row = upper + n; row < end; row += n) {
+                double candidate = Math.abs(m[row + k]);
                 if (candidate > largest) {
                     largest = candidate;
                     pivot = row;
                 }
             }
-            pivots[k] = pivot;
+            pivots[k] = pivot / n;
             if (!(largest > 0)) {
                 return 0;
             }
-            if (pivot != k) {
+            if (pivot != upper) {
                 sign = -sign;
-                for (int column = 0; column < size; column++) {
-                    double swap = matrix[k * size + column];
-                    matrix[k * size + column] = matrix[pivot * size + column];
-                    matrix[pivot * size + column] = swap;
+                for (int column = 0; column < n; column++) {
+                    double swap = m[upper + column];
+                    m[upper + column] = m[pivot + column];
+                    m[pivot + column] = swap;
                 }
             }
-            double diagonal = matrix[k * size + k];
+            double diagonal = m[upper + k];
             if (diagonal < 0) {
                 sign = -sign;
             }
-            for (int row = k + 1; row < size; row++) {
-                double factor = matrix[row * size + k];
+            for (int row = upper + n; row < end; row += n) {
+                double factor = m[row + k];
                 if (factor != 0) {
                     factor /= diagonal;
-                    matrix[row * size + k] = factor;
-                    for (int column = k + 1; column < size; column++) {
-                        matrix[row * size + column] -= factor * matrix[k * size + column];
+                    m[row + k] = factor;
+                    for (int column = k + 1; column < n; column++) {
+                        m[row + column] -= factor * m[upper + column];
                     }
                 }
             }
@@ -59,24 +65,29 @@ public final class LinearSolve {
 
     /** Solves for a right-hand side in place, after {@link #factor}. */
     public void solve(double[] right) {
-        for (int k = 0; k < size; k++) {
-            double swap = right[pivots[k]];
-            right[pivots[k]] = right[k];
+        double[] m = matrix;
+        int n = size;
+        for (int k = 0; k < n; k++) {
+            int pivot = pivots[k];
+            double swap = right[pivot];
+            right[pivot] = right[k];
             right[k] = swap;
         }
-        for (int row = 1; row < size; row++) {
+        for (int row = 1; row < n; row++) {
             double sum = right[row];
+            int begin = row * n;
             for (int column = 0; column < row; column++) {
-                sum -= matrix[row * size + column] * right[column];
+                sum -= m[begin + column] * right[column];
             }
             right[row] = sum;
         }
-        for (int row = size - 1; row >= 0; row--) {
+        for (int row = n - 1; row >= 0; row--) {
             double sum = right[row];
-            for (int column = row + 1; column < size; column++) {
-                sum -= matrix[row * size + column] * right[column];
+            int begin = row * n;
+            for (int column = row + 1; column < n; column++) {
+                sum -= m[begin + column] * right[column];
             }
-            right[row] = sum / matrix[row * size + row];
+            right[row] = sum / m[begin + row];
         }
     }
 }

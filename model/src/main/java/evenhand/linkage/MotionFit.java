@@ -114,9 +114,9 @@ public final class MotionFit {
     private MotionFit() {}
 
     /**
-     * What an axle does.
+     * What an axle does. It is followed when that is first asked for: who wants its figures at rest alone does not wait.
      *
-     * @param axle that stands where it was measured, its body not let down
+     * @param axle that stands where it was measured, its body not let down; nobody else moves it from now on
      * @param bump how far its wheels may rise, m
      * @param droop how far they may hang, m
      */
@@ -124,16 +124,25 @@ public final class MotionFit {
         Asked asked = new Asked(axle.given(), bump, droop);
         LinkMotion known = KNOWN.get(asked);
         if (known == null) {
-            known = follow(axle, bump, droop);
+            known = motion(axle, bump, droop);
             KNOWN.put(asked, known);
         }
         return known;
     }
 
-    private static LinkMotion follow(AxleLinkage axle, double bump, double droop) {
-        return axle instanceof LiveAxleLinkage live
-                ? ofLive(live, bump, droop)
-                : ofWheels((WheelPairLinkage) axle, bump, droop);
+    private static LinkMotion motion(AxleLinkage axle, double bump, double droop) {
+        double track = axle.given().stance().track();
+        if (axle instanceof LiveAxleLinkage live) {
+            return new LiveAxleMotion(
+                    () -> followed(live, bump, droop),
+                    new LiveAxleMotion.Made(
+                            track, understeer(axle), axle.hasSprings(), axle.hasDampers(), live.overConstrained()));
+        }
+        WheelPairLinkage wheels = (WheelPairLinkage) axle;
+        return new WheelPairMotion(
+                () -> followed(wheels, bump, droop),
+                new WheelPairMotion.Made(
+                        track, understeer(axle), isSteered(wheels), axle.hasSprings(), axle.hasDampers()));
     }
 
     /** How far an axle is followed: up, down, and turned to either side by roll or steer. */
@@ -207,7 +216,7 @@ public final class MotionFit {
         return SHORT_OF_THE_END * good;
     }
 
-    private static LinkMotion ofLive(LiveAxleLinkage axle, double bump, double droop) {
+    private static LiveAxleMotion.Followed followed(LiveAxleLinkage axle, double bump, double droop) {
         double half = axle.given().stance().track() / 2;
         Reach reach = reach(axle, bump, droop, rollAt(axle, half, 0), ROLL);
         Mover mover = (travel, roll) -> axle.moveTo(travel - half * roll, travel + half * roll);
@@ -241,10 +250,7 @@ public final class MotionFit {
         };
         Surfaces surfaces = fitted(axle, extent, ON_AXLE, LIVE_LEFT_OUT, source).surfaces();
         axle.rest();
-        return new LiveAxleMotion(
-                surfaces,
-                new LiveAxleMotion.Made(axle.given().stance().track(), understeer(axle), springs, dampers, binds),
-                reach);
+        return new LiveAxleMotion.Followed(surfaces, reach);
     }
 
     /** Where the links end in heave and, the wheels as high as at rest, in roll or steer; infinite where that is not met. */
@@ -283,8 +289,8 @@ public final class MotionFit {
                 : "links";
     }
 
-    private static LinkMotion ofWheels(WheelPairLinkage axle, double bump, double droop) {
-        boolean steered = axle.steered() && axle.steerPerRack() != 0;
+    private static WheelPairMotion.Followed followed(WheelPairLinkage axle, double bump, double droop) {
+        boolean steered = isSteered(axle);
         Reach reach = reach(axle, bump, droop, steered ? steerAt(axle, 0) : STEER, STEER);
         Extent extent = within(
                 axle,
@@ -296,12 +302,11 @@ public final class MotionFit {
         Surfaces right =
                 axle.given().isAlike() ? WheelPairMotion.mirrored(left) : wheel(axle, Side.RIGHT, extent, steered);
         axle.rest();
-        return new WheelPairMotion(
-                left,
-                right,
-                new WheelPairMotion.Made(
-                        axle.given().stance().track(), understeer(axle), steered, axle.hasSprings(), axle.hasDampers()),
-                reach);
+        return new WheelPairMotion.Followed(left, right, reach);
+    }
+
+    private static boolean isSteered(WheelPairLinkage axle) {
+        return axle.steered() && axle.steerPerRack() != 0;
     }
 
     /** One wheel: where it aims, and over the same travel what it does with the rack at rest. */

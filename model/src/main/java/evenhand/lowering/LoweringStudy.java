@@ -171,6 +171,7 @@ public record LoweringStudy(
         private final Trial trial;
         private final Progress progress;
         private final Map<Double, Stance> known = new HashMap<>();
+        private final Map<Double, Stance> judged = new HashMap<>();
         private Predicate<Stance.Bend> seen = bend -> true;
 
         Search(Car car, double from, double to, double step, OptionalDouble reserve, Trial trial, Progress progress) {
@@ -199,7 +200,7 @@ public record LoweringStudy(
             double above = from;
             for (int i = 0; i <= searched && !met.isEmpty(); i++) {
                 double here = i == searched ? to : from + i * SEARCH_STEP;
-                Stance stance = at(here);
+                Stance stance = judgedAt(here);
                 for (Need need : List.copyOf(met)) {
                     if (!need.metBy(stance)) {
                         met.remove(need);
@@ -226,7 +227,7 @@ public record LoweringStudy(
             double above = from;
             for (int i = 0; i <= searched; i++) {
                 double here = i == searched ? to : from + i * SEARCH_STEP;
-                Stance stance = at(here);
+                Stance stance = judgedAt(here);
                 double met = above;
                 OptionalDouble first = Need.ALL.stream()
                         .filter(need -> !need.metBy(stance))
@@ -263,13 +264,23 @@ public record LoweringStudy(
                     .in(seen);
         }
 
+        /** The same as far as needs are judged: a height that is only tried need not be told of. */
+        Stance judgedAt(double lowered) {
+            progress.goOn();
+            Stance told = known.get(lowered);
+            return (told != null
+                            ? told
+                            : judged.computeIfAbsent(lowered, down -> Stance.judged(car, down, reserve, trial)))
+                    .in(seen);
+        }
+
         /** The lowest height that still meets a need which is met above and not below, m. */
         double end(Need need, double above, double below) {
             double met = above;
             double missed = below;
             while (missed - met > NEAR_ENOUGH) {
                 double middle = (met + missed) / 2;
-                Stance stance = need.atRest() ? Stance.atRest(car, middle, reserve, trial) : at(middle);
+                Stance stance = need.atRest() ? Stance.atRest(car, middle, reserve, trial) : judgedAt(middle);
                 if (need.metBy(stance)) {
                     met = middle;
                 } else {
@@ -305,7 +316,7 @@ public record LoweringStudy(
         }
 
         private boolean meetsAll(double lowered) {
-            Stance stance = at(lowered);
+            Stance stance = judgedAt(lowered);
             return Need.ALL.stream().allMatch(need -> need.metBy(stance));
         }
     }

@@ -230,7 +230,12 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
      * @throws evenhand.quantity.InvalidValue if that is further than a body can go
      */
     static Stance of(Car car, double lowered, OptionalDouble reserve, Trial trial) {
-        return of(car, lowered, reserve, trial, settled -> bends(settled, trial));
+        return of(car, lowered, reserve, trial, settled -> bends(settled, trial, SteadyTurn::answer));
+    }
+
+    /** The same asked only what its needs are judged by: its turns have no curve, and end at their limits. */
+    static Stance judged(Car car, double lowered, OptionalDouble reserve, Trial trial) {
+        return of(car, lowered, reserve, trial, settled -> bends(settled, trial, SteadyTurn::toLimit));
     }
 
     /** The same asked only what it shows at rest: it has no bends. */
@@ -271,14 +276,19 @@ public sealed interface Stance permits Stance.Stands, Stance.NoStance {
                 Ride.of(settled, ROAD, SPEED));
     }
 
-    private static List<Bend> bends(Car settled, Trial trial) {
+    /** How a car is asked about one bend. */
+    interface Asking {
+        TurnAnswer turn(Car settled, List<Double> paces, double radius, Direction direction);
+    }
+
+    private static List<Bend> bends(Car settled, Trial trial, Asking asking) {
         List<Bend> bends = new ArrayList<>();
         for (double radius : trial.radii()) {
             Optional<TurnAnswer> first = Optional.empty();
             for (Direction direction : trial.ways().directions()) {
                 TurnAnswer turn = first.isPresent() && trial.isAlike(settled)
                         ? first.get().mirrored()
-                        : SteadyTurn.answer(settled, trial.paces(), radius, direction);
+                        : asking.turn(settled, trial.paces(), radius, direction);
                 first = Optional.of(turn);
                 bends.add(new Bend(radius, direction, turn));
             }

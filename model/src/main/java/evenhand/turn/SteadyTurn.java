@@ -130,6 +130,21 @@ public final class SteadyTurn {
     }
 
     /**
+     * The same turn without its curve, and without what lies beyond the limit: of the rows the first and that of the limit. For
+     * looking at what happens on the way, in a third of the time.
+     *
+     * @param car settled at its ride height
+     * @param paces lateral accelerations, m/s², above zero
+     * @param radius of the circle that the centre of gravity follows, m
+     * @param direction of the turn
+     */
+    public static TurnAnswer toLimit(Car car, List<Double> paces, double radius, Direction direction) {
+        SteadyTurn turn = new SteadyTurn(car, radius, direction);
+        Followed followed = turn.follow(Branch.Until.LIMIT);
+        return followed.none().isPresent() ? followed.none().get() : turn.ends(paces, followed.end());
+    }
+
+    /**
      * Asks a car for its paces and its limit alone, in a quarter of the time: for comparing and searching. It does not look
      * beyond the limit.
      *
@@ -262,6 +277,21 @@ public final class SteadyTurn {
             rows.add(limit.row());
             rows.sort(Comparator.comparingDouble(TurnRow::lateralAcceleration));
         }
+        return new TurnAnswer.Turns(radius, direction, paceAnswers, limit, events(limit), rows);
+    }
+
+    private TurnAnswer ends(List<Double> paces, Branch.End end) {
+        List<PaceAnswer> paceAnswers = paces(paces);
+        Limit limit = limit(end);
+        List<TurnRow> rows = new ArrayList<>();
+        if (Branch.START < branch.end() && branch.atAcceleration(Branch.START)) {
+            rows.add(rowHere());
+        }
+        rows.add(limit.row());
+        return new TurnAnswer.Turns(radius, direction, paceAnswers, limit, events(limit), rows);
+    }
+
+    private List<TurnEvent> events(Limit limit) {
         List<TurnEvent> events = new ArrayList<>(new TurnEvents(equilibrium, branch).find());
         limit.endOfLinks()
                 .ifPresent(links -> events.add(new TurnEvent(
@@ -273,7 +303,7 @@ public final class SteadyTurn {
         if (direction == Direction.RIGHT) {
             events.replaceAll(TurnEvent::mirrored);
         }
-        return new TurnAnswer.Turns(radius, direction, paceAnswers, limit, events, rows);
+        return events;
     }
 
     private TurnRow rowHere() {

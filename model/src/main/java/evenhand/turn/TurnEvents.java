@@ -77,7 +77,10 @@ final class TurnEvents {
                 from = to;
             }
         }
-        atTheCorner(before, events);
+        boolean followedToLostHold = branch.losesHold() && branch.limitAt() == branch.count() - 1;
+        if (!followedToLostHold) { // what makes a corner there happens beyond
+            atTheCorner(before, events);
+        }
         return events;
     }
 

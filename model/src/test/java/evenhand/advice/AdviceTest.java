@@ -127,8 +127,12 @@ class AdviceTest {
         return Catalogue.build(car).value().orElseThrow();
     }
 
-    private static Advice advice(Entries car, Wish wish) {
-        return Advice.against(car, TRIAL, TRIAL.ask(built(car)), wish);
+    /** The steps of the cars, whichever test wishes something of them. */
+    private static final Map<Long, Steps> STEPS = new HashMap<>();
+
+    private static Advice advice(long seed, Wish wish) {
+        return Advice.against(
+                STEPS.computeIfAbsent(seed, one -> new Steps(car(one), TRIAL, TRIAL.ask(built(car(one))))), wish);
     }
 
     private static Car after(Entries car, Effect.Step step) {
@@ -178,7 +182,7 @@ class AdviceTest {
             Entries car = car(seed);
             Stance before = stance(built(car));
             for (Wish wish : WISHES) {
-                Advice advice = advice(car, wish);
+                Advice advice = advice(seed, wish);
                 for (Remedy remedy : advice.remedies()) {
                     for (Effect.Step step : steps(remedy)) {
                         String what = seed + ": " + wish + " " + step.path();
@@ -267,7 +271,7 @@ class AdviceTest {
     void theRubberIsNeverBroughtNearer() {
         long wouldHelp = 0;
         for (long seed = 1; seed <= CARS; seed++) {
-            Advice advice = advice(car(seed), new Wish(NEAR, false));
+            Advice advice = advice(seed, new Wish(NEAR, false));
             wouldHelp += advice.refused().stream()
                     .filter(one -> one.step().path().endsWith("rear.bumpStop.gap"))
                     .count();
@@ -281,7 +285,7 @@ class AdviceTest {
     @Test
     void noSofterSpringIsAdvisedAgainstWallowing() {
         for (long seed = 1; seed <= CARS; seed++) {
-            Advice advice = advice(car(seed), new Wish(judged(Criterion.REAR_DAMPING), true));
+            Advice advice = advice(seed, new Wish(judged(Criterion.REAR_DAMPING), true));
             assertThat(advice.remedies()).isNotEmpty();
             assertThat(advice.remedies()).noneMatch(one -> one.step().path().contains("spring"));
             assertThat(advice.remedies().get(0).step()).isEqualTo(new Effect.ByForces("rear.damper", 1.15));
@@ -335,7 +339,11 @@ class AdviceTest {
     @Test
     void aCarWithoutTheFigureGetsNoAdvice() {
         Entries capsizes = Catalogue.with(car(1), "cgHeight", 2.5);
-        assertThat(advice(capsizes, new Wish(judged(Criterion.UNDERSTEER, 0.5), false)))
+        assertThat(Advice.against(
+                        capsizes,
+                        TRIAL,
+                        TRIAL.ask(built(capsizes)),
+                        new Wish(judged(Criterion.UNDERSTEER, 0.5), false)))
                 .isEqualTo(Advice.NONE);
     }
 }

@@ -85,10 +85,18 @@ class SteadyTurnTest {
             for (Direction direction : Direction.values()) {
                 TurnAnswer whole = SteadyTurn.answer(car, paces, 40, direction);
                 PacesAnswer alone = SteadyTurn.atPaces(car, paces, 40, direction);
+                TurnAnswer toLimit = SteadyTurn.toLimit(car, paces, 40, direction);
                 if (whole instanceof TurnAnswer.Turns turns) {
                     assertThat(alone).as("seed %d", seed).isEqualTo(turns.toTheLimit());
+                    TurnAnswer.Turns ends = (TurnAnswer.Turns) toLimit;
+                    assertThat(ends.toTheLimit()).as("seed %d", seed).isEqualTo(alone);
+                    assertThat(ends.events()).as("seed %d", seed).isEqualTo(turns.eventsToLimit());
+                    assertThat(ends.rows())
+                            .as("seed %d", seed)
+                            .containsExactly(turns.rows().get(0), turns.limit().row());
                 } else {
                     assertThat(alone).as("seed %d", seed).isEqualTo(whole);
+                    assertThat(toLimit).isEqualTo(whole);
                 }
             }
         }

@@ -6,6 +6,7 @@ import evenhand.advice.Advice;
 import evenhand.advice.Price;
 import evenhand.advice.Refused;
 import evenhand.advice.Remedy;
+import evenhand.advice.Steps;
 import evenhand.answers.Answers;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
@@ -173,9 +174,12 @@ class RemedyWordsTest {
     private static List<String> said(String demo, String name, String words) {
         Setup setup = Demo.read(demo).setup(name).orElseThrow();
         Answers before = TRIAL.ask(setup.car());
+        return said(setup, before, new Steps(setup.entries(), TRIAL, before), words);
+    }
+
+    private static List<String> said(Setup setup, Answers before, Steps steps, String words) {
         Complaint complaint = complaint(setup.car(), before, words);
-        Advice advice =
-                complaint.shown() ? Advice.against(setup.entries(), TRIAL, before, complaint.wish()) : Advice.NONE;
+        Advice advice = complaint.shown() ? Advice.against(steps, complaint.wish()) : Advice.NONE;
         return new RemedyWords(complaint, Ways.BOTH, TRIAL.asksAlike(setup.car()), Units.METRIC)
                 .help(setup.car(), before, advice);
     }
@@ -233,9 +237,10 @@ class RemedyWordsTest {
     void everyDemoCarIsAnsweredForEveryComplaint(String demo) {
         Setup setup = Demo.read(demo).setups().get(0);
         Answers before = TRIAL.ask(setup.car());
+        Steps steps = new Steps(setup.entries(), TRIAL, before);
         for (String words : ALL) {
             Complaint complaint = complaint(setup.car(), before, words);
-            List<String> said = said(demo, setup.name(), words);
+            List<String> said = said(setup, before, steps, words);
             String text = String.join(" ", said);
             assertThat(text)
                     .as(demo + ": " + words)
