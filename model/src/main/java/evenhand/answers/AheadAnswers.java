@@ -1,6 +1,7 @@
 package evenhand.answers;
 
 import evenhand.car.Car;
+import evenhand.turn.SteadyTurn;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -23,7 +24,7 @@ public record AheadAnswers(Map<Judged, Double> values) {
         List<Judged> ahead = figures.stream()
                 .filter(figure -> figure.criterion().ahead().isPresent())
                 .toList();
-        if (ahead.isEmpty()) {
+        if (ahead.isEmpty() || SteadyTurn.fallsOver(standing).isPresent()) {
             return NONE;
         }
         AheadCriteria.Asked asked = new AheadCriteria.Asked(standing);
