@@ -2,6 +2,7 @@ package evenhand.words;
 
 import static java.util.stream.Collectors.joining;
 
+import evenhand.answers.AheadCriteria;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
@@ -45,7 +46,8 @@ public final class AimText {
             throw invalid(
                     "\"front first\" has no number and no pace, it speaks of the limit; leave out \"" + more + "\"");
         }
-        Criterion criterion = Stream.concat(Criterion.ALL.stream(), LinkCriteria.ALL.stream())
+        Criterion criterion = Stream.of(Criterion.ALL, LinkCriteria.ALL, AheadCriteria.ALL)
+                .flatMap(List::stream)
                 .filter(one -> lower.equals(one.name()) || lower.startsWith(one.name() + " "))
                 .max(Comparator.comparingInt(one -> one.name().length()))
                 .orElseThrow(() -> unknown(lower));
@@ -113,7 +115,8 @@ public final class AimText {
         List<String> names = Stream.of(
                         Criterion.ALL.stream().map(Criterion::name),
                         Stream.of(Criterion.FRONT_FIRST.name(), NEUTRAL),
-                        LinkCriteria.AT_REST.stream().map(Criterion::name))
+                        LinkCriteria.AT_REST.stream().map(Criterion::name),
+                        AheadCriteria.ALL.stream().map(Criterion::name))
                 .flatMap(all -> all)
                 .toList();
         String begin = said.split(" (at|[-−+]?[0-9.])", 2)[0];
@@ -136,10 +139,10 @@ public final class AimText {
                         ? "0.8 deg/g"
                         : criterion.equals(Criterion.NEAR_UNDERSTEER) ? "3 deg/g" : "at most 5.5 deg/g";
             case ANGLE -> "-1.5 deg";
-            case FORCE -> "at least 800 N";
+            case FORCE -> criterion.equals(AheadCriteria.PEDAL_FORCE) ? "at most 250 N" : "at least 800 N";
             case ACCELERATION -> criterion.ofRide() ? "at most 0.4 m/s^2" : "at least 0.85 g";
             case FREQUENCY -> "1.5 Hz";
-            case LENGTH -> "at most 120 mm";
+            case LENGTH -> criterion.ahead().isPresent() ? "at most 30 mm" : "at most 120 mm";
             case TRAVEL_STEER -> "at most 5 deg/m";
             default ->
                 criterion.unit().symbol().isEmpty() ? "0.35" : criterion.equals(Criterion.FRONT_SHARE) ? "58 %" : "5 %";

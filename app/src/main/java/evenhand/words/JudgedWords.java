@@ -19,12 +19,17 @@ public final class JudgedWords {
             String place = judged.criterion().links().get().where().words();
             return place.isEmpty() ? "at rest" : place;
         }
+        if (judged.criterion().ahead().isPresent()) {
+            return "straight ahead";
+        }
         return judged.criterion().atLimit() ? "at the limit" : "on the road";
     }
 
     /** The head of a table's part: "At 0.5 g", "At the limit", "On the road". */
     public static String heading(Judged judged) {
-        String pace = pace(judged);
+        String pace = judged.criterion().ahead().isPresent() && judged.pace().isPresent()
+                ? "straight ahead " + pace(judged)
+                : pace(judged);
         return Character.toUpperCase(pace.charAt(0)) + pace.substring(1);
     }
 

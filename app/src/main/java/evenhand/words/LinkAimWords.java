@@ -1,5 +1,6 @@
 package evenhand.words;
 
+import evenhand.answers.AheadCriteria;
 import evenhand.answers.Criterion;
 import evenhand.answers.LinkCriteria;
 import evenhand.car.Car;
@@ -7,12 +8,17 @@ import evenhand.linkage.LinkPlaces.Where;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Why a car has no such figure of its links. */
+/** Why a car has no such figure of its links, its brakes or its engine. */
 public final class LinkAimWords {
     private LinkAimWords() {}
 
-    /** What a car lacks for a figure, with the remedy, as a clause; nothing where it has it, or where it is of no link. */
+    /** What a car lacks for a figure, with the remedy, as a clause; nothing where it has it, or where nothing is needed for it. */
     public static Optional<String> missing(Criterion criterion, Car car) {
+        Optional<String> ahead = AheadCriteria.needs(criterion, car);
+        if (ahead.isPresent()) {
+            return ahead.map(needs ->
+                    "this car has no such figure: it needs " + needs + ", as in scenarios/harbour-saloon.json");
+        }
         return LinkCriteria.isMissing(criterion, car)
                 ? criterion.links().map(reading -> {
                     String axles = reading.axles().stream()

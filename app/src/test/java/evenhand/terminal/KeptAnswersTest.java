@@ -101,9 +101,16 @@ class KeptAnswersTest {
             in(asked, List.of(JSON), "balance", file, "--turn", "right", "--pace", "0.9 g", "--radius", "60 m");
             in(asked, List.of(JSON), "ride", file, "--road", "C", "--speed", "60 km/h", "--curves");
             in(asked, List.of(JSON, PEOPLE), "check", file);
+            in(asked, all ? ALL_FORMS : List.of(JSON), "brakes", file);
+            in(asked, all ? ALL_FORMS : List.of(JSON), "drive", file);
         }
         String saloon = "../scenarios/harbour-saloon.json";
         String estate = "../scenarios/orchard-estate.json";
+        in(asked, List.of(PEOPLE), "brakes", saloon, "--no-booster", "--at", "0.5 g", "--friction", "0.2");
+        in(asked, List.of(PEOPLE), "drive", saloon, "--speed", "60 km/h");
+        in(asked, JSON_AND_WORDS, "brakes", estate, "--load", "Four up");
+        in(asked, List.of(JSON, CSV, PEOPLE), "balance", saloon, "--setup", "As bought", "--along", "-0.2 g");
+        in(asked, JSON_AND_WORDS, "balance", saloon, "--setup", "As bought", "--along", "-0.3 g", "--brakes");
         for (String command : List.of("balance", "effects", "ride", "lower")) {
             in(asked, JSON_AND_WORDS, command, estate, "--load", "Four up");
         }

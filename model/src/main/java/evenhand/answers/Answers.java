@@ -14,8 +14,14 @@ import java.util.Optional;
  *     one is asked for; none where only the links were asked
  * @param ride on the road; none where its springs give way by themselves
  * @param links what they say at rest and at the ends of the travel; none where they were not asked
+ * @param ahead what it says straight ahead, as far as it was asked
  */
-public record Answers(List<Bend> bends, Optional<Ride> ride, LinkAnswers links) {
+public record Answers(List<Bend> bends, Optional<Ride> ride, LinkAnswers links, AheadAnswers ahead) {
+    /** Of a car that was asked nothing straight ahead. */
+    public Answers(List<Bend> bends, Optional<Ride> ride, LinkAnswers links) {
+        this(bends, ride, links, AheadAnswers.NONE);
+    }
+
     /**
      * One circle, one way round.
      *
@@ -29,7 +35,7 @@ public record Answers(List<Bend> bends, Optional<Ride> ride, LinkAnswers links) 
 
     /** The same car in one of the bends alone, as many as {@link Trial#bends()}. */
     public Answers in(int bend) {
-        return new Answers(List.of(bends.get(bend)), ride, links);
+        return new Answers(List.of(bends.get(bend)), ride, links, ahead);
     }
 
     /** The turn of the first bend. */

@@ -19,8 +19,8 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
- * A figure that a car is judged by: at a pace, at its limit, in its ride or in the travel of its links; declared once for
- * comparing, aiming and doubting. Those of links are {@link LinkCriteria}.
+ * A figure that a car is judged by: at a pace, at its limit, in its ride, in the travel of its links or straight ahead; declared once for
+ * comparing, aiming and doubting. Those of links are {@link LinkCriteria}, those straight ahead {@link AheadCriteria}.
  *
  * @param name as it is written in an aim and in answers
  * @param unit that its numbers are answered in
@@ -43,6 +43,15 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
 
         /** In the ride, of the whole car. */
         record OfWholeRide(Function<Ride, OptionalDouble> si) implements Reading {}
+
+        /**
+         * Straight ahead.
+         *
+         * @param paced whether it is judged at a deceleration or an acceleration
+         * @param ofBrakes whether the car brakes
+         */
+        record Ahead(boolean paced, boolean ofBrakes, BiFunction<AheadCriteria.Asked, Double, OptionalDouble> si)
+                implements Reading {}
 
         /**
          * Of the links of an axle: of the first of these that has such a figure at rest.
@@ -193,7 +202,7 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
 
     /** Whether it is judged at a pace. */
     public boolean hasPace() {
-        return reading instanceof Reading.AtPace;
+        return reading instanceof Reading.AtPace || (reading instanceof Reading.Ahead ahead && ahead.paced());
     }
 
     /** Whether it is of the limit. */
@@ -211,9 +220,19 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
         return reading instanceof Reading.OfLinks;
     }
 
+    /** How it is read straight ahead; nothing of what is not. */
+    public Optional<Reading.Ahead> ahead() {
+        return reading instanceof Reading.Ahead ahead ? Optional.of(ahead) : Optional.empty();
+    }
+
+    /** Whether no turn is needed for it: it is of links, or straight ahead. */
+    public boolean needsNoTurn() {
+        return ofLinks() || reading instanceof Reading.Ahead;
+    }
+
     /** Whether it is one number of the whole car, whichever way it turns. */
     public boolean knowsNoTurn() {
-        return ofRide() || ofLinks();
+        return ofRide() || needsNoTurn();
     }
 
     /** Whether it is a size, which cannot fall below zero. */

@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
 /**
  * A criterion at its pace: one number of the answers.
  *
- * @param pace lateral acceleration, m/s²; none for what is of the limit, of the ride or of links
+ * @param pace lateral acceleration, or straight ahead that along the car, m/s²; none for what is of the limit, of the ride or of
+ *     links
  */
 public record Judged(Criterion criterion, OptionalDouble pace) {
     /** A pace is met to this part of itself: the solver's rounding. */
@@ -42,17 +43,22 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
         return List.copyOf(all);
     }
 
+    /** The lateral acceleration at which it needs a turn, m/s². */
+    public OptionalDouble turnPace() {
+        return criterion.needsNoTurn() ? OptionalDouble.empty() : pace;
+    }
+
     /** Its value in SI in the first bend; none where the car does not turn, or not at this pace, or has no dampers. */
     public OptionalDouble si(Answers answers) {
-        return ofLinks(answers.links()).orElseGet(() -> si(answers.turn(), answers.ride()));
+        return ofNoTurn(answers).orElseGet(() -> si(answers.turn(), answers.ride()));
     }
 
     /**
      * Its values in SI in every bend, in their order, signs as in the first way round; empty where one of them has none.
-     * What is of the ride or of links has one.
+     * What is of the ride, of links or straight ahead has one.
      */
     public List<Double> everywhere(Answers answers) {
-        Optional<OptionalDouble> one = ofLinks(answers.links()).or(() -> ofRide(answers.ride()));
+        Optional<OptionalDouble> one = ofNoTurn(answers).or(() -> ofRide(answers.ride()));
         if (one.isPresent()) {
             return one.get().stream().boxed().toList();
         }
@@ -69,9 +75,9 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
 
     /** Its value in SI in one of the bends, sign as in the first way round. */
     public OptionalDouble si(Answers answers, int bend) {
-        Optional<OptionalDouble> links = ofLinks(answers.links());
-        if (links.isPresent()) {
-            return links.get();
+        Optional<OptionalDouble> ofNoTurn = ofNoTurn(answers);
+        if (ofNoTurn.isPresent()) {
+            return ofNoTurn.get();
         }
         if (bend >= answers.bends().size()) {
             return OptionalDouble.empty();
@@ -88,8 +94,11 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
         return ofRide(itsRide).orElseGet(() -> si(turn));
     }
 
-    private Optional<OptionalDouble> ofLinks(LinkAnswers links) {
-        return criterion.links().map(reading -> reading.of(links));
+    /** What is of links or straight ahead. */
+    private Optional<OptionalDouble> ofNoTurn(Answers answers) {
+        return criterion.ahead().isPresent()
+                ? Optional.of(answers.ahead().si(this))
+                : criterion.links().map(reading -> reading.of(answers.links()));
     }
 
     private Optional<OptionalDouble> ofRide(Optional<Ride> itsRide) {

@@ -4,6 +4,7 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.linkage.LinkPlaces;
 import evenhand.linkage.Ranges;
+import evenhand.straight.Braking;
 import java.util.Optional;
 
 /** What the links of a car say, of each axle that has them by points. */
@@ -23,7 +24,7 @@ public record LinkAnswers(Optional<LinkPlaces> front, Optional<LinkPlaces> rear)
 
     private static Optional<LinkPlaces> places(Car car, Car standing, End end) {
         Ranges range = Ranges.of(standing.axle(end).stops());
-        return car.linked(end).flatMap(links -> LinkPlaces.of(links, range));
+        return Braking.shared(car, standing).linked(end).flatMap(links -> LinkPlaces.of(links, range));
     }
 
     public Optional<LinkPlaces> axle(End end) {

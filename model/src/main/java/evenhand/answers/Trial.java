@@ -117,10 +117,11 @@ public record Trial(
         return Judged.all(paces);
     }
 
-    /** What is judged of a car that answers so: the ride only where there are dampers. */
+    /** What is judged of a car that answers so: the ride only where there are dampers, and what it says straight ahead. */
     public List<Judged> judged(Answers answers) {
-        return judged().stream()
-                .filter(one -> !one.criterion().ofRide() || answers.isDamped())
+        return Stream.concat(
+                        judged().stream().filter(one -> !one.criterion().ofRide() || answers.isDamped()),
+                        answers.ahead().judged().stream())
                 .toList();
     }
 
@@ -134,6 +135,11 @@ public record Trial(
         return new Trial(paces, radii, ways, road, speed, load);
     }
 
+    /** The same trial with the pace at which a figure needs a turn, unless it has it. */
+    public Trial with(Judged figure) {
+        return figure.turnPace().isPresent() ? at(figure.turnPace().getAsDouble()) : this;
+    }
+
     /** The same trial with one pace more, unless it has it. */
     public Trial at(double pace) {
         List<Double> more = new ArrayList<>(paces);
@@ -145,12 +151,16 @@ public record Trial(
 
     /** What a car answers, as read from a file: {@code lowered} is carried out here, and the load settles. */
     public Answers ask(Car car) {
-        return ask(car, judged());
+        return askAlso(car, List.of());
     }
 
-    /** The same, with some figures besides those that every car is judged by. */
+    /** The same, with some figures besides those that such a car is judged by. */
     public Answers askAlso(Car car, Collection<Judged> besides) {
-        return ask(car, judgedAlso(besides));
+        return ask(
+                car,
+                Stream.concat(judgedAlso(besides).stream(), AheadCriteria.of(car, paces).stream())
+                        .distinct()
+                        .toList());
     }
 
     /** What is judged, and some figures besides. */
@@ -160,7 +170,7 @@ public record Trial(
 
     /**
      * The same, as far as some figures are read from it: a ride that none of them judges is left out, and so are the links;
-     * where all are of links, nothing turns.
+     * where all are of links or straight ahead, nothing turns.
      */
     public Answers ask(Car car, Collection<Judged> figures) {
         return ask(car, figures, UnaryOperator.identity());
@@ -188,9 +198,9 @@ public record Trial(
         boolean asksLinks =
                 figures.stream().anyMatch(figure -> figure.criterion().ofLinks());
         LinkAnswers links = asksLinks ? LinkAnswers.of(load.isPresent() ? standing : car, standing) : LinkAnswers.NONE;
-        boolean turns = !asksLinks
-                || figures.stream().anyMatch(figure -> !figure.criterion().ofLinks());
-        return new Answers(turns ? bends(standing) : List.of(), ride, links);
+        boolean turns = figures.isEmpty()
+                || figures.stream().anyMatch(figure -> !figure.criterion().needsNoTurn());
+        return new Answers(turns ? bends(standing) : List.of(), ride, links, AheadAnswers.of(standing, figures));
     }
 
     private List<Answers.Bend> bends(Car standing) {

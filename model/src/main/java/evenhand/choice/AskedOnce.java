@@ -4,12 +4,14 @@ import evenhand.answers.Answers;
 import evenhand.answers.Judged;
 import evenhand.answers.LinkCriteria;
 import evenhand.answers.Trial;
+import evenhand.car.Car;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /**
  * What cars answer in one trial, each asked once however often its answer is wanted: set-ups that share changes meet the same
@@ -17,18 +19,22 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class AskedOnce {
     private final Trial trial;
-    private final List<Judged> figures;
+    private final Function<Car, Answers> ask;
     private final Map<Entries, Optional<Answers>> answers = new ConcurrentHashMap<>();
 
     /** For all that the trial judges, and what the links say besides. */
     public AskedOnce(Trial trial) {
-        this(trial, trial.judgedAlso(LinkCriteria.JUDGED));
+        this(trial, car -> trial.askAlso(car, LinkCriteria.JUDGED));
     }
 
     /** For some figures alone. */
     AskedOnce(Trial trial, List<Judged> figures) {
+        this(trial, car -> trial.ask(car, figures));
+    }
+
+    private AskedOnce(Trial trial, Function<Car, Answers> ask) {
         this.trial = trial;
-        this.figures = List.copyOf(figures);
+        this.ask = ask;
     }
 
     /** What a car answers; nothing where it does not build. */
@@ -38,7 +44,7 @@ public final class AskedOnce {
             return known;
         }
         // Not in one step with the look: whoever wants another car need not wait for this one.
-        Optional<Answers> asked = Catalogue.build(car).value().map(built -> trial.ask(built, figures));
+        Optional<Answers> asked = Catalogue.build(car).value().map(ask);
         answers.put(car, asked);
         return asked;
     }

@@ -57,7 +57,7 @@ final class BendsOfOne {
     }
 
     private boolean knowsNoTurn() {
-        return aim.judged().criterion().ofLinks();
+        return aim.judged().criterion().needsNoTurn();
     }
 
     /** Whether one way round is the mirror image of the other at every value that was asked for. */

@@ -104,7 +104,7 @@ public record Comparison(
     public static Comparison ofFew(Entries base, Entries other, Trial trial, List<Judged> figures, Progress progress) {
         Trial asked = trial;
         for (Judged figure : figures) {
-            asked = figure.pace().isPresent() ? asked.at(figure.pace().getAsDouble()) : asked;
+            asked = asked.with(figure);
         }
         AskedOnce once = new AskedOnce(asked, figures);
         List<Change> changes = fewest(base, Change.between(base, other), once, figures, progress.part(0, 0.2));
@@ -189,7 +189,7 @@ public record Comparison(
         return new Comparison(changes, differences, missing, answers.size(), silent);
     }
 
-    /** What is judged; the ride and the links where the first or the last car has them. */
+    /** What is judged; the ride, the links and what is straight ahead where the first or the last car has them. */
     private static List<Judged> judged(Trial trial, List<Optional<Answers>> answers) {
         Optional<Answers> first = answers.get(0);
         Optional<Answers> last = answers.get(answers.size() - 1);
@@ -201,6 +201,10 @@ public record Comparison(
                 .filter(one -> Stream.of(first, last)
                         .flatMap(Optional::stream)
                         .anyMatch(car -> one.si(car).isPresent()))
+                .forEach(judged::add);
+        first.stream()
+                .flatMap(car -> car.ahead().judged().stream())
+                .filter(one -> !judged.contains(one))
                 .forEach(judged::add);
         return judged;
     }

@@ -106,7 +106,7 @@ public record Lever(Effect.Step step, double base, double difference) {
     public static List<Lever> strongest(
             Entries car, Trial trial, Judged figure, Slot.Work most, Way way, int count, Progress progress) {
         OneNumber numbers = new OneNumber(car);
-        Trial asked = figure.pace().isPresent() ? trial.at(figure.pace().getAsDouble()) : trial;
+        Trial asked = trial.with(figure);
         Optional<Answers> before = numbers.asGiven().map(built -> asked.ask(built, List.of(figure)));
         OptionalDouble base = before.map(figure::si).orElseGet(OptionalDouble::empty);
         if (base.isEmpty()) {

@@ -39,10 +39,10 @@ record Variation(Entries car, List<Span> spans, Trial trial, List<Judged> asked,
         return new Variation(car, spans, trial, asked, progress);
     }
 
-    /** Whether only links are asked. */
+    /** Whether only links are asked, or only what is straight ahead. */
     boolean turnsNothing() {
         return !asked.isEmpty()
-                && asked.stream().allMatch(one -> one.criterion().ofLinks());
+                && asked.stream().allMatch(one -> one.criterion().needsNoTurn());
     }
 
     /**
@@ -56,7 +56,10 @@ record Variation(Entries car, List<Span> spans, Trial trial, List<Judged> asked,
 
     /** The same, with all that can be judged: also what somebody wants to know of it afterwards. */
     Optional<Answers> inFullAt(double... values) {
-        return at(values, trial.judgedAlso(LinkCriteria.JUDGED));
+        return at(
+                values,
+                trial.judgedAlso(Stream.concat(LinkCriteria.JUDGED.stream(), asked.stream())
+                        .toList()));
     }
 
     private Optional<Answers> at(double[] values, List<Judged> figures) {

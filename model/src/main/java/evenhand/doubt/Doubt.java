@@ -92,7 +92,7 @@ public final class Doubt {
         private Trial everyPace() {
             Trial every = trial;
             for (Judged one : along) {
-                every = one.pace().isPresent() ? every.at(one.pace().getAsDouble()) : every;
+                every = every.with(one);
             }
             return every;
         }
@@ -194,6 +194,11 @@ public final class Doubt {
                 nominal.stream().anyMatch(car -> car.isPresent() && car.get().isDamped());
         List<Judged> all = new ArrayList<>(question.trial().judged());
         all.removeIf(one -> one.criterion().ofRide() && !damped);
+        nominal.stream()
+                .flatMap(Optional::stream)
+                .flatMap(car -> car.ahead().judged().stream())
+                .filter(one -> !all.contains(one))
+                .forEach(all::add);
         question.aim().ifPresent(aim -> {
             Judged first = aim.judged().criterion().equals(Criterion.FRONT_FIRST)
                     ? new Judged(Criterion.NEAR_UNDERSTEER, OptionalDouble.empty())
@@ -306,7 +311,8 @@ public final class Doubt {
 
     /** What a car answers that is off, also in what its ride estimates. */
     private Optional<Answers> ask(Entries car, Trial asked, Deviation deviation) {
-        List<Judged> all = asked.judgedAlso(question.aimed());
+        List<Judged> all = asked.judgedAlso(
+                judged.stream().filter(one -> one.criterion().needsNoTurn()).toList());
         return Catalogue.build(car, deviation)
                 .value()
                 .map(built -> asked.ask(built, all, standing -> Catalogue.ridingOff(standing, deviation)));

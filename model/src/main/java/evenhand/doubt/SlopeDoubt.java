@@ -101,7 +101,7 @@ public final class SlopeDoubt {
     private static Trial everyPace(Trial trial, List<Judged> figures) {
         Trial every = trial;
         for (Judged one : figures) {
-            every = one.pace().isPresent() ? every.at(one.pace().getAsDouble()) : every;
+            every = every.with(one);
         }
         return every;
     }

@@ -2,6 +2,7 @@ package evenhand.straight;
 
 import evenhand.car.BrakeForces;
 import evenhand.car.BrakeParts;
+import evenhand.car.Brakes;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Weights;
@@ -193,6 +194,25 @@ public final class Braking {
         ahead = new StraightAhead(car);
         parts = car.brakes().parts();
         mass = car.weights().mass();
+    }
+
+    /**
+     * A car as read with its front share written down where a rear valve feels the axle: that of the parts at 0.5 g, the knee at
+     * that state's travel. Any other car as it is, for its parts know their share by themselves.
+     *
+     * @param standing the same car at rest
+     */
+    public static Car shared(Car car, Car standing) {
+        boolean feels = standing.brakes()
+                .parts()
+                .flatMap(BrakeParts::rearValve)
+                .filter(valve -> valve.kneePerBump() > 0)
+                .isPresent();
+        Optional<Row> row = feels ? new Braking(standing).row(0.5 * Weights.GRAVITY, true) : Optional.empty();
+        return row.isPresent()
+                ? car.braked(new Brakes(OptionalDouble.of(row.get().front().force()
+                        / (row.get().front().force() + row.get().rear().force()))))
+                : car;
     }
 
     /** Answers all that is asked. */

@@ -66,7 +66,6 @@ public final class StraightAhead {
     private final double wheelbase;
     private final double cgHeight;
     private final double sprungHeight;
-    private final double frontShare;
     private final double chassisStiffness;
     private final double rollingResistance;
     private final End drivenEnd;
@@ -99,7 +98,6 @@ public final class StraightAhead {
         wheelbase = car.wheelbase();
         cgHeight = car.cgHeight();
         sprungHeight = car.sprung().height();
-        frontShare = car.sprung().frontShare();
         chassisStiffness = car.chassisTorsionalStiffness();
         rollingResistance = car.rollingResistance();
         drivenEnd = car.drive().axle();
@@ -238,8 +236,8 @@ public final class StraightAhead {
         front.carry(rolling);
         rear.carry(rolling);
         Arrays.fill(slopes, 0);
-        axle(front, frontShare, -1);
-        axle(rear, 1 - frontShare, 1);
+        axle(front, -1);
+        axle(rear, 1);
         chassisTwist();
         if (act == Act.DRIVE) {
             shaftTorque();
@@ -304,7 +302,7 @@ public final class StraightAhead {
     }
 
     /** The four balances of an axle and the part of the body over it; sign of the longitudinal load transfer: rear +. */
-    private void axle(AxleAlong axle, double share, int sign) {
+    private void axle(AxleAlong axle, int sign) {
         int at = axle.first;
         double gravity = Weights.GRAVITY;
         double transfer = mass * acceleration * cgHeight / wheelbase;

@@ -171,7 +171,8 @@ public final class SteadyTurn {
     /** How a walk ended, and why there is no turn where there is none. */
     private record Followed(Branch.End end, Optional<TurnAnswer.NoTurn> none) {}
 
-    private static Optional<String> fallsOver(Car car) {
+    /** Why a car at rest falls over on its springs; nothing of one that stands. */
+    public static Optional<String> fallsOver(Car car) {
         HandSums.Outcome outcome = HandSums.of(car, Weights.GRAVITY);
         if (outcome instanceof HandSums.FallsOver falls) {
             return Optional.of(falls.text());

@@ -37,6 +37,7 @@ class ArchitectureTest {
         "evenhand.load..",
         "evenhand.handsums..",
         "evenhand.turn..",
+        "evenhand.straight..",
         "evenhand.ride..",
         "evenhand.answers..",
         "evenhand.lowering..",
@@ -89,6 +90,10 @@ class ArchitectureTest {
             usesOnly("turn", "linear", "handsums", "suspension", "geometry", "car", "tyre");
 
     @ArchTest
+    static final ArchRule straightAheadUsesTheSuspensionAndTheTurnsWheels =
+            usesOnly("straight", "turn", "linear", "suspension", "geometry", "car", "tyre");
+
+    @ArchTest
     static final ArchRule theRideUsesTheSuspension = usesOnly("ride", "suspension", "geometry", "car", "tyre");
 
     @ArchTest
@@ -100,7 +105,18 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule answersAskTheCarEveryQuestion = usesOnly(
-            "answers", "linkage", "bump", "turn", "ride", "load", "handsums", "suspension", "car", "tyre", "quantity");
+            "answers",
+            "linkage",
+            "bump",
+            "straight",
+            "turn",
+            "ride",
+            "load",
+            "handsums",
+            "suspension",
+            "car",
+            "tyre",
+            "quantity");
 
     @ArchTest
     static final ArchRule choosingAsksForAnswersAndNamesChanges =
@@ -138,6 +154,7 @@ class ArchitectureTest {
                     "evenhand.load..",
                     "evenhand.handsums..",
                     "evenhand.turn..",
+                    "evenhand.straight..",
                     "evenhand.ride..",
                     "evenhand.bump..")
             .should()

@@ -81,6 +81,11 @@ final class Evaluators {
             entry("body over a ramp", BumpEvaluators::bodyOverRamp),
             entry("drop on the tyre", BumpEvaluators::drop),
             entry("free on a stop", BumpEvaluators::freeOnStop),
+            entry("anti-dive", StraightEvaluators::antiDive),
+            entry("anti-pitch", StraightEvaluators::antiPitch),
+            entry("lock order", StraightEvaluators::lockOrder),
+            entry("ideal forces", StraightEvaluators::idealForces),
+            entry("stop", StraightEvaluators::stop),
             entry("ishigami", ChoiceEvaluators::ishigami),
             entry("sum of normals", ChoiceEvaluators::sumOfNormals),
             entry("shapley", ChoiceEvaluators::shapley));

@@ -8,6 +8,7 @@ import evenhand.scenario.Setup;
 import evenhand.straight.Braking;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.LoadWords;
 import evenhand.words.Units;
@@ -36,17 +37,23 @@ record SetupBrakes(Setup setup, Optional<Braked> braked, Optional<SetupAnswer.No
     static SetupBrakes of(Setup setup, Optional<LoadCase> load, Braking.Asked asked) {
         Laden laden = Laden.of(setup.car(), load);
         if (!(laden instanceof Laden.AtRest rest)) {
-            return none(setup, ((Laden.NoRest) laden).text());
+            return none(setup, TurnAnswer.Reason.NO_EQUILIBRIUM, ((Laden.NoRest) laden).text());
+        }
+        Optional<String> falls = SteadyTurn.fallsOver(rest.car());
+        if (falls.isPresent()) {
+            return none(setup, TurnAnswer.Reason.FALLS_OVER, falls.get());
         }
         Braking.Answer answer = new Braking(rest.car()).answer(asked);
         return answer.rows().isEmpty()
-                ? none(setup, "no balance is found even at a gentle stop: springs or links do not carry it")
+                ? none(
+                        setup,
+                        TurnAnswer.Reason.NO_EQUILIBRIUM,
+                        "no balance is found even at a gentle stop: springs or links do not carry it")
                 : new SetupBrakes(setup, Optional.of(new Braked(setup, load, rest, asked, answer)), Optional.empty());
     }
 
-    private static SetupBrakes none(Setup setup, String why) {
-        return new SetupBrakes(
-                setup, Optional.empty(), Optional.of(new SetupAnswer.NoAnswer(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
+    private static SetupBrakes none(Setup setup, TurnAnswer.Reason reason, String why) {
+        return new SetupBrakes(setup, Optional.empty(), Optional.of(new SetupAnswer.NoAnswer(reason, why)));
     }
 
     @Override

@@ -124,9 +124,7 @@ public final class DoubtCommand implements Asked {
         long seeded = whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
         Optional<Aim> aim = aim();
         Trial asked = road.on(turn.trial());
-        Trial asWeighed = aim.isPresent() && aim.get().judged().pace().isPresent()
-                ? asked.at(aim.get().judged().pace().getAsDouble())
-                : asked;
+        Trial asWeighed = aim.map(Aim::judged).map(asked::with).orElse(asked);
         Units shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {

@@ -10,6 +10,7 @@ import evenhand.scenario.Setup;
 import evenhand.straight.Driving;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.terminal.reply.SharedParts;
+import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.LoadWords;
 import evenhand.words.Numbers;
@@ -79,17 +80,23 @@ record SetupDrive(Setup setup, Optional<Driven> driven, Optional<SetupAnswer.NoA
     static SetupDrive of(Setup setup, Optional<LoadCase> load, double speed, Setup first) {
         Laden laden = Laden.of(setup.car(), load);
         if (!(laden instanceof Laden.AtRest rest)) {
-            return none(setup, ((Laden.NoRest) laden).text());
+            return none(setup, TurnAnswer.Reason.NO_EQUILIBRIUM, ((Laden.NoRest) laden).text());
+        }
+        Optional<String> falls = SteadyTurn.fallsOver(rest.car());
+        if (falls.isPresent()) {
+            return none(setup, TurnAnswer.Reason.FALLS_OVER, falls.get());
         }
         Driving.Answer answer = new Driving(rest.car()).answer(speed);
         return answer.launch().isEmpty() && answer.gears().isEmpty()
-                ? none(setup, "no balance is found as it pulls away: springs or links do not carry it")
+                ? none(
+                        setup,
+                        TurnAnswer.Reason.NO_EQUILIBRIUM,
+                        "no balance is found as it pulls away: springs or links do not carry it")
                 : new SetupDrive(setup, Optional.of(new Driven(setup, load, rest, first, answer)), Optional.empty());
     }
 
-    private static SetupDrive none(Setup setup, String why) {
-        return new SetupDrive(
-                setup, Optional.empty(), Optional.of(new SetupAnswer.NoAnswer(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
+    private static SetupDrive none(Setup setup, TurnAnswer.Reason reason, String why) {
+        return new SetupDrive(setup, Optional.empty(), Optional.of(new SetupAnswer.NoAnswer(reason, why)));
     }
 
     @Override

@@ -73,6 +73,10 @@ import picocli.CommandLine.Spec;
                     + " caster the front before the rear; \"front\" or \"rear\" before its name asks for that axle. These"
                     + " are the same whichever way it turns.",
             "",
+            "Straight ahead: brake balance, dive and pedal force at a deceleration, first lock (on its own tyres), rear locks"
+                    + " above (the deceleration beyond which the rear goes first; 1.5 g where it does not up to there), squat"
+                    + " at an acceleration, launch.",
+            "",
             "An aim holds both ways round and on every --radius: a bound by the worse, an exact value by the mean of"
                     + " all, none of them further off than 0.3 deg/g or 1 %%. Where the front does not go first"
                     + " both ways, that is said first.",
@@ -280,7 +284,7 @@ public final class FindCommand implements Asked {
 
     private Trial trial(Aim aim, List<Aim> keeps) throws Mistake {
         List<Double> paces = Stream.concat(Stream.of(aim), keeps.stream())
-                .flatMap(one -> one.judged().pace().stream().boxed())
+                .flatMap(one -> one.judged().turnPace().stream().boxed())
                 .distinct()
                 .toList();
         return road.on(circle.trial(paces));

@@ -289,7 +289,7 @@ record FindReply(
             List<Optional<SetupAnswer.NoAnswer>> silent,
             Optional<Answers> answers) {
         boolean alike =
-                turnsAlike || (trial.ways().isBoth() && aim.judged().criterion().ofLinks());
+                turnsAlike || (trial.ways().isBoth() && aim.judged().criterion().needsNoTurn());
         int ways = trial.ways().directions().size();
         List<Circle> circles = new ArrayList<>();
         for (int first = 0; first < bends.size(); first += ways) {

@@ -69,7 +69,7 @@ public final class SharedParts {
                 .with(SetupAnswer::remarks, REMARKS);
     }
 
-    /** Which figure, at which pace, in which unit. */
+    /** Which figure, at which pace, in which unit; straight ahead the pace is along the car, under the same key. */
     public static final Contents<Judged> JUDGED = Contents.of(Judged.class)
             .text("figure", judged -> judged.criterion().name())
             .numberIfAny(LATERAL_ACCELERATION, judged -> inG(judged.pace()))

@@ -10,6 +10,7 @@ import evenhand.linkage.TravelAnswer;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
+import evenhand.straight.Braking;
 import evenhand.terminal.asked.Asked;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Mistake;
@@ -172,7 +173,7 @@ public final class TravelCommand implements Asked {
         List<AxleTravel> axles = new ArrayList<>();
         Car settled = car.settled();
         for (End end : ends) {
-            Optional<LinkedAxle> linked = car.linked(end);
+            Optional<LinkedAxle> linked = Braking.shared(car, car.settled()).linked(end);
             if (linked.isPresent()) {
                 TravelAnswer answer = Travel.of(linked.get(), wanted.of(settled.axle(end)));
                 if (!(answer instanceof TravelAnswer.Followed followed)) {

@@ -217,9 +217,7 @@ final class SearchFields {
         List<Span> spans = chosen().stream().map(path -> span(car, path)).toList();
         Trial trial = asking.work().usualTrial();
         for (Aim one : Stream.concat(Stream.of(aim), keeps.stream()).toList()) {
-            trial = one.judged().pace().isPresent()
-                    ? trial.at(one.judged().pace().getAsDouble())
-                    : trial;
+            trial = trial.with(one.judged());
         }
         return new Wanted(car, spans, aim, keeps, steps(spans), trial);
     }

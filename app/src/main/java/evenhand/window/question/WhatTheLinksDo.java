@@ -29,6 +29,7 @@ import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
+import evenhand.straight.Braking;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -261,7 +262,8 @@ final class WhatTheLinksDo implements Question {
 
     /** The car that is asked about: as it was measured, or let down by what is aboard. */
     private static Car car(Asked asked, TurnedSetup one) {
-        return asked.work().trial().load().isEmpty() ? one.setup().car() : one.standing();
+        Car car = asked.work().trial().load().isEmpty() ? one.setup().car() : one.standing();
+        return Braking.shared(car, one.standing());
     }
 
     private static Posed posed(Asked asked, TurnedSetup turned, LinkedAxle linked, AxleMotion motion, double wanted) {

@@ -146,7 +146,7 @@ public final class ComparisonWords {
 
     /** Whether it is spoken of only where it changes noticeably. */
     private static boolean isQuiet(Criterion criterion) {
-        return RIDE.contains(criterion) || criterion.ofLinks();
+        return RIDE.contains(criterion) || criterion.needsNoTurn();
     }
 
     private boolean isSpoken(Judged judged) {
@@ -177,10 +177,13 @@ public final class ComparisonWords {
                     judged.criterion().ofLinks()
                             ? "The links cannot be compared throughout: one set-up has parts by points that the other has"
                                     + " not."
-                            : judged.criterion().ofRide()
-                                    ? "The ride cannot be compared throughout: dampers are given for one end or one set-up only."
-                                    : "There is nothing to compare " + JudgedWords.pace(judged)
-                                            + ": one of the two does not get there.");
+                            : judged.criterion().ahead().isPresent()
+                                    ? "Straight ahead they cannot be compared throughout: one file says more of brakes or engine than the"
+                                            + " other."
+                                    : judged.criterion().ofRide()
+                                            ? "The ride cannot be compared throughout: dampers are given for one end or one set-up only."
+                                            : "There is nothing to compare " + JudgedWords.pace(judged)
+                                                    + ": one of the two does not get there.");
         }
         List<String> sentences = new ArrayList<>(beyond);
         List<Change> idle = comparison.withoutEffect();
@@ -270,7 +273,7 @@ public final class ComparisonWords {
         if (criterion.equals(Criterion.SEAT_COMFORT)) {
             return "it rides " + (up ? "harder" : "softer") + " where the driver sits";
         }
-        if (criterion.ofLinks()) {
+        if (criterion.needsNoTurn()) {
             return "the " + criterion.name() + " goes " + (up ? "up" : "down");
         }
         if (criterion.ofRide()) {

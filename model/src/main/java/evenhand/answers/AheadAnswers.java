@@ -1,0 +1,52 @@
+package evenhand.answers;
+
+import evenhand.car.Car;
+import evenhand.turn.SteadyTurn;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What a car says straight ahead, as far as it was asked: figures that exist, SI. */
+public record AheadAnswers(Map<Judged, Double> values) {
+    /** Of a car that nobody asked. */
+    public static final AheadAnswers NONE = new AheadAnswers(Map.of());
+
+    public AheadAnswers {
+        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+
+    /** @param standing at rest with its load, its {@code lowered} carried out */
+    static AheadAnswers of(Car standing, Collection<Judged> figures) {
+        List<Judged> ahead = figures.stream()
+                .filter(figure -> figure.criterion().ahead().isPresent())
+                .toList();
+        if (ahead.isEmpty() || SteadyTurn.fallsOver(standing).isPresent()) {
+            return NONE;
+        }
+        AheadCriteria.Asked asked = new AheadCriteria.Asked(standing);
+        Map<Judged, Double> values = new LinkedHashMap<>();
+        for (Judged figure : ahead) {
+            figure.criterion()
+                    .ahead()
+                    .orElseThrow()
+                    .si()
+                    .apply(asked, figure.pace().orElse(0))
+                    .ifPresent(value -> values.put(figure, value));
+        }
+        return new AheadAnswers(values);
+    }
+
+    /** A figure that was asked; nothing where there is none. */
+    OptionalDouble si(Judged figure) {
+        return Optional.ofNullable(values.get(figure)).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+
+    /** What was asked and exists. */
+    public List<Judged> judged() {
+        return List.copyOf(values.keySet());
+    }
+}
