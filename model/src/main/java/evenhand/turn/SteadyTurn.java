@@ -12,6 +12,7 @@ import evenhand.handsums.HandSums;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
@@ -45,6 +46,10 @@ public final class SteadyTurn {
     private final Direction direction;
     private final Equilibrium equilibrium;
     private final Branch branch;
+
+    private SteadyTurn(Car car, double radius, Direction direction) {
+        this(car, radius, direction, Along.NONE);
+    }
 
     private SteadyTurn(Car car, double radius, Direction direction, Along along) {
         this.car = direction == Direction.LEFT ? car : car.mirrored();
@@ -81,7 +86,7 @@ public final class SteadyTurn {
                     : followed.none().get();
         }
         TurnAnswer.Turns answer = turn.whole(paces, followed.end());
-        return along.isSteady() ? answer : against(new SteadyTurn(car, radius, direction, Along.NONE), answer);
+        return along.isSteady() ? answer : against(new SteadyTurn(car, radius, direction), answer);
     }
 
     /** An answer beside the steady turn of the same car. */
@@ -126,7 +131,7 @@ public final class SteadyTurn {
                 : none(
                         TurnAnswer.Reason.NO_EQUILIBRIUM,
                         String.format(
-                                java.util.Locale.ROOT, "coasting alone slows it by %.2f g", -gain / Weights.GRAVITY));
+                                Locale.ROOT, "coasting alone slows it by %.2f g", -gain / Weights.GRAVITY));
     }
 
     /**
@@ -154,7 +159,7 @@ public final class SteadyTurn {
      * @param direction of the turn
      */
     public static PacesAnswer atPaces(Car car, List<Double> paces, double radius, Direction direction) {
-        SteadyTurn turn = new SteadyTurn(car, radius, direction, Along.NONE);
+        SteadyTurn turn = new SteadyTurn(car, radius, direction);
         Followed followed = turn.follow(Branch.Until.LIMIT);
         return followed.none().isPresent()
                 ? followed.none().get()
@@ -163,7 +168,7 @@ public final class SteadyTurn {
 
     /** The limit alone, m/s²; empty where there is no turn. */
     public static OptionalDouble limit(Car car, double radius) {
-        SteadyTurn turn = new SteadyTurn(car, radius, Direction.LEFT, Along.NONE);
+        SteadyTurn turn = new SteadyTurn(car, radius, Direction.LEFT);
         Followed followed = turn.follow(Branch.Until.LIMIT);
         return followed.none().isPresent() ? OptionalDouble.empty() : OptionalDouble.of(turn.branch.limit());
     }
