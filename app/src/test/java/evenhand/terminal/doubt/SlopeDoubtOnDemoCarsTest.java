@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SlopeDoubtOnDemoCarsTest {
     private static final double GENTLE = 0.2 * Weights.GRAVITY;
     private static final double BRISK = 0.5 * Weights.GRAVITY;
-    private static final double FAST = 0.65 * Weights.GRAVITY;
+    private static final double FAST = 0.7 * Weights.GRAVITY;
     private static final Trial TRIAL = new Trial(List.of(GENTLE, BRISK), 40, Direction.LEFT);
     private static final Tolerance.Unsaid UNSAID = Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES;
     private static final List<Judged> FIGURES = List.of(
