@@ -10,7 +10,6 @@ import evenhand.car.links.LinkedAxle;
 import evenhand.car.links.LinkedLiveAxle;
 import evenhand.geometry.LinkMotion;
 import evenhand.linkage.Assembly;
-import evenhand.linkage.AxleLinkage;
 import evenhand.linkage.AxleState;
 import evenhand.linkage.AxleState.OwnLinks;
 import evenhand.linkage.AxleState.WheelFigures;
@@ -18,6 +17,7 @@ import evenhand.linkage.Freedom;
 import evenhand.linkage.MotionFit;
 import evenhand.linkage.Ranges;
 import evenhand.linkage.Reach;
+import evenhand.linkage.Remembered;
 import evenhand.linkage.Travel;
 import evenhand.linkage.WheelPairLinkage;
 import evenhand.quantity.Dimension;
@@ -33,11 +33,15 @@ import java.util.stream.Collectors;
 /**
  * The links of an axle at rest, the body not yet let down, and what they make there of the coefficients.
  *
- * @param linkage that stands
- * @param live whether both wheels are one axle's
+ * @param given the points of an axle that stands
  */
-record LinksAtRest(
-        AxleLinkage linkage, AxleState state, double rollCentreHeight, double rollCentrePerBump, boolean live) {
+record LinksAtRest(LinkedAxle given, AxleState state, double rollCentreHeight, double rollCentrePerBump) {
+    private record Asked(LinkedAxle axle, double lowered) {}
+
+    private static final Remembered<Asked, LinksAtRest> KNOWN = new Remembered<>();
+
+    private static final Remembered<LinkedAxle, OptionalDouble> KNOWN_SHARES = new Remembered<>();
+
     private static final String LINKS = "links";
 
     /** Where the share of Ackermann is asked, rad. */
@@ -56,6 +60,10 @@ record LinksAtRest(
      * @throws InvalidValue if it does not stand
      */
     static LinksAtRest of(LinkedAxle linked, double lowered) {
+        return KNOWN.of(new Asked(linked, lowered), () -> standing(linked, lowered));
+    }
+
+    private static LinksAtRest standing(LinkedAxle linked, double lowered) {
         Assembly assembly = Assembly.of(linked);
         if (!(assembly instanceof Assembly.Standing standing)) {
             throw refused(assembly, linked);
@@ -69,11 +77,10 @@ record LinksAtRest(
         standing.linkage().rest();
         AxleState state = standing.linkage().state();
         return new LinksAtRest(
-                standing.linkage(),
+                linked,
                 state,
                 state.rollCentreHeight().orElseGet(() -> meanForceLine(state)),
-                Travel.rollCentrePerBump(standing.linkage()).orElse(0),
-                linked instanceof LinkedLiveAxle);
+                Travel.rollCentrePerBump(standing.linkage()).orElse(0));
     }
 
     /** Where the force lines of two wheels run side by side, their mean height in the middle, m. */
@@ -125,7 +132,8 @@ record LinksAtRest(
     /** What the links do through the travel that the stops leave. */
     LinkMotion motion(Stops stops) {
         return MotionFit.of(
-                linkage,
+                given,
+                () -> ((Assembly.Standing) Assembly.of(given)).linkage(),
                 stops.bumpTravel().orElse(Ranges.USUAL.bump()) + PAST_BUMP,
                 stops.droop().map(Stops.Droop::travel).orElse(Ranges.USUAL.droop()) + PAST_DROOP);
     }
@@ -200,7 +208,7 @@ record LinksAtRest(
     /** What a bar of known dimensions takes for its link ratio. */
     double barRatio() {
         require(state.left().barRatio().isPresent(), "bar", "its drop link does not reach from armEnd to linkEnd");
-        return meanOf(live ? WheelFigures::barRollRatio : WheelFigures::barRatio);
+        return meanOf(given instanceof LinkedLiveAxle ? WheelFigures::barRollRatio : WheelFigures::barRatio);
     }
 
     Bar bar(Given.OfBar given) {
@@ -216,6 +224,10 @@ record LinksAtRest(
      * toe at rest, which counts apart: 1 where both aim at one centre. None of links that do not steer.
      */
     static OptionalDouble ackermannShare(LinkedAxle linked) {
+        return KNOWN_SHARES.of(linked, () -> share(linked));
+    }
+
+    private static OptionalDouble share(LinkedAxle linked) {
         if (!(Assembly.of(linked) instanceof Assembly.Standing standing)
                 || !(standing.linkage() instanceof WheelPairLinkage wheels)
                 || !wheels.steered()) {
