@@ -4,6 +4,7 @@ import static evenhand.catalogue.PointCatalogue.JOINT_LIMIT;
 import static evenhand.catalogue.PointCatalogue.LONGER;
 import static evenhand.catalogue.PointCatalogue.PER_TURN;
 import static evenhand.catalogue.PointCatalogue.ROD_RATE;
+import static evenhand.catalogue.PointCatalogue.TIE_ROD_LONGER;
 import static evenhand.catalogue.PointCatalogue.pair;
 import static evenhand.catalogue.PointCatalogue.point;
 import static evenhand.catalogue.PointCatalogue.rod;
@@ -72,7 +73,7 @@ final class LinkCatalogue {
             side -> new TieRod(point(side, TIE_INNER), point(side, TIE_OUTER), rod(side), swing(side)),
             TIE_INNER,
             TIE_OUTER,
-            LONGER,
+            TIE_ROD_LONGER,
             PER_TURN,
             JOINT_LIMIT,
             ROD_RATE,

@@ -10,7 +10,6 @@ import evenhand.car.links.LinkedAxle;
 import evenhand.car.links.LinkedLiveAxle;
 import evenhand.geometry.LinkMotion;
 import evenhand.linkage.Assembly;
-import evenhand.linkage.AxleLinkage;
 import evenhand.linkage.AxleState;
 import evenhand.linkage.AxleState.OwnLinks;
 import evenhand.linkage.AxleState.WheelFigures;
@@ -18,6 +17,7 @@ import evenhand.linkage.Freedom;
 import evenhand.linkage.MotionFit;
 import evenhand.linkage.Ranges;
 import evenhand.linkage.Reach;
+import evenhand.linkage.Remembered;
 import evenhand.linkage.Travel;
 import evenhand.linkage.WheelPairLinkage;
 import evenhand.quantity.Dimension;
@@ -33,17 +33,17 @@ import java.util.stream.Collectors;
 /**
  * The links of an axle at rest, the body not yet let down, and what they make there of the coefficients.
  *
- * @param linkage that stands
+ * @param given the points of an axle that stands
  * @param letDown what they are once the body has come down: a bar's drop links lean otherwise there
- * @param live whether both wheels are one axle's
  */
 record LinksAtRest(
-        AxleLinkage linkage,
-        AxleState state,
-        AxleState letDown,
-        double rollCentreHeight,
-        double rollCentrePerBump,
-        boolean live) {
+        LinkedAxle given, AxleState state, AxleState letDown, double rollCentreHeight, double rollCentrePerBump) {
+    private record Asked(LinkedAxle axle, double lowered) {}
+
+    private static final Remembered<Asked, LinksAtRest> KNOWN = new Remembered<>();
+
+    private static final Remembered<LinkedAxle, OptionalDouble> KNOWN_SHARES = new Remembered<>();
+
     private static final String LINKS = "links";
 
     /** Where the share of Ackermann is asked, rad. */
@@ -62,6 +62,10 @@ record LinksAtRest(
      * @throws InvalidValue if it does not stand
      */
     static LinksAtRest of(LinkedAxle linked, double lowered) {
+        return KNOWN.of(new Asked(linked, lowered), () -> standing(linked, lowered));
+    }
+
+    private static LinksAtRest standing(LinkedAxle linked, double lowered) {
         Assembly assembly = Assembly.of(linked);
         if (!(assembly instanceof Assembly.Standing standing)) {
             throw refused(assembly, linked);
@@ -69,12 +73,11 @@ record LinksAtRest(
         standing.linkage().rest();
         AxleState state = standing.linkage().state();
         return new LinksAtRest(
-                standing.linkage(),
+                linked,
                 state,
                 lowered == 0 ? state : letDown(linked, lowered),
                 state.rollCentreHeight().orElseGet(() -> meanForceLine(state)),
-                Travel.rollCentrePerBump(standing.linkage()).orElse(0),
-                linked instanceof LinkedLiveAxle);
+                Travel.rollCentrePerBump(standing.linkage()).orElse(0));
     }
 
     private static AxleState letDown(LinkedAxle linked, double lowered) {
@@ -135,7 +138,8 @@ record LinksAtRest(
     /** What the links do through the travel that the stops leave. */
     LinkMotion motion(Stops stops) {
         return MotionFit.of(
-                linkage,
+                given,
+                () -> ((Assembly.Standing) Assembly.of(given)).linkage(),
                 stops.bumpTravel().orElse(Ranges.USUAL.bump()) + PAST_BUMP,
                 stops.droop().map(Stops.Droop::travel).orElse(Ranges.USUAL.droop()) + PAST_DROOP);
     }
@@ -214,7 +218,7 @@ record LinksAtRest(
     }
 
     private double barRatio(WheelFigures wheel) {
-        return (live ? wheel.barRollRatio() : wheel.barRatio()).orElseThrow();
+        return (given instanceof LinkedLiveAxle ? wheel.barRollRatio() : wheel.barRatio()).orElseThrow();
     }
 
     Bar bar(Given.OfBar given) {
@@ -230,6 +234,10 @@ record LinksAtRest(
      * toe at rest, which counts apart: 1 where both aim at one centre. None of links that do not steer.
      */
     static OptionalDouble ackermannShare(LinkedAxle linked) {
+        return KNOWN_SHARES.of(linked, () -> share(linked));
+    }
+
+    private static OptionalDouble share(LinkedAxle linked) {
         if (!(Assembly.of(linked) instanceof Assembly.Standing standing)
                 || !(standing.linkage() instanceof WheelPairLinkage wheels)
                 || !wheels.steered()) {

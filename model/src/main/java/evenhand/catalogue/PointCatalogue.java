@@ -71,6 +71,9 @@ final class PointCatalogue {
             .within(-0.5, 0.5)
             .defaultsTo(0.0);
 
+    /** A tie rod's ends stand so near the wheel's axis that a quarter of a millimetre is a tenth of a degree of toe. */
+    static final Slot<Double> TIE_ROD_LONGER = LONGER.usualStep(Amount.of(0.00025));
+
     static final Slot<Double> PER_TURN = length("perTurn")
             .optional()
             .means("how much longer a turn of its thread makes it")

@@ -1,7 +1,9 @@
 package evenhand.geometry;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Smooth figures of two variables over a box, as sums of products of Chebyshev polynomials:
@@ -33,8 +35,9 @@ public final class Surfaces {
      * What came of a fit.
      *
      * @param tail of each figure the greatest term of the two highest orders in either variable: about what the fit leaves out
+     * @param ordersX how many polynomials of x are worth it: two more than have a term greater than what may be left out
      */
-    public record Fit(Surfaces surfaces, double[] tail) {}
+    public record Fit(Surfaces surfaces, double[] tail, int ordersX) {}
 
     /** One figure: its terms by order in x, those of an order in y from {@code first} on in steps of one or two. */
     private record Figure(int[] first, int[] step, double[][] terms) {
@@ -86,14 +89,25 @@ public final class Surfaces {
         }
         Figure[] figures = new Figure[count];
         double[] tail = new double[count];
+        int worth = 1;
         double[] acrossX = cosines(ordersX);
         double[] acrossY = cosines(ordersY);
         for (int k = 0; k < count; k++) {
             double[] terms = terms(values[k], acrossX, ordersX, acrossY, ordersY);
             tail[k] = tail(terms, ordersX, ordersY);
+            worth = Math.max(worth, ordersX(terms, ordersX, ordersY, leftOut[k]));
             figures[k] = figure(terms, ordersX, ordersY, NOTHING * leftOut[k]);
         }
-        return Optional.of(new Fit(new Surfaces(box, ordersX(figures), ordersY(figures), figures), tail));
+        return Optional.of(new Fit(new Surfaces(box, ordersX(figures), ordersY(figures), figures), tail, worth + 2));
+    }
+
+    private static int ordersX(double[] terms, int ordersX, int ordersY, double leftOut) {
+        for (int at = ordersX * ordersY - 1; at >= 0; at--) {
+            if (Math.abs(terms[at]) > leftOut) {
+                return at / ordersY + 1;
+            }
+        }
+        return 0;
     }
 
     /** These figures and, behind them, others of the same box, or of the same x alone. */
@@ -139,8 +153,14 @@ public final class Surfaces {
         return (low + high) / 2 - (high - low) / 2 * Math.cos(Math.PI * (i + 0.5) / orders);
     }
 
+    private static final Map<Integer, double[]> COSINES = new ConcurrentHashMap<>();
+
     /** T_i at the places, weighted so that their products with the values add up to the terms. */
     private static double[] cosines(int orders) {
+        return COSINES.computeIfAbsent(orders, Surfaces::cosinesOf);
+    }
+
+    private static double[] cosinesOf(int orders) {
         double[] weights = new double[orders * orders];
         for (int i = 0; i < orders; i++) {
             for (int k = 0; k < orders; k++) {
@@ -151,24 +171,27 @@ public final class Surfaces {
         return weights;
     }
 
+    /** First across x, then across y; places are counted on, as in {@link evenhand.linear.LinearSolve}. */
     private static double[] terms(double[] values, double[] acrossX, int ordersX, double[] acrossY, int ordersY) {
         double[] half = new double[ordersX * ordersY];
         for (int i = 0; i < ordersX; i++) {
+            int row = i * ordersY;
             for (int k = 0; k < ordersX; k++) {
                 double weight = acrossX[i * ordersX + k];
-                for (int l = 0; l < ordersY; l++) {
-                    half[i * ordersY + l] += weight * values[k * ordersY + l];
+                for (int to = row, from = k * ordersY; to < row + ordersY; to++, from++) {
+                    half[to] += weight * values[from];
                 }
             }
         }
         double[] terms = new double[ordersX * ordersY];
         for (int i = 0; i < ordersX; i++) {
+            int row = i * ordersY;
             for (int j = 0; j < ordersY; j++) {
                 double sum = 0;
-                for (int l = 0; l < ordersY; l++) {
-                    sum += acrossY[j * ordersY + l] * half[i * ordersY + l];
+                for (int at = j * ordersY, from = row; from < row + ordersY; at++, from++) {
+                    sum += acrossY[at] * half[from];
                 }
-                terms[i * ordersY + j] = sum;
+                terms[row + j] = sum;
             }
         }
         return terms;

@@ -1,6 +1,9 @@
 package evenhand.linear;
 
-/** Gaussian elimination with partial pivoting over one flat array that is kept for use again and again. */
+/**
+ * Gaussian elimination with partial pivoting over one flat array that is kept for use again and again. Fields are read into
+ * locals and places counted on, for a command ends before the compiler that would do so comes to it.
+ */
 public final class LinearSolve {
     /** The matrix, row by row; {@link #factor} overwrites it. */
     public final double[] matrix;
@@ -61,6 +64,14 @@ public final class LinearSolve {
             }
         }
         return sign;
+    }
+
+    private static void swap(double[] m, int one, int other, int count) {
+        for (int i = 0; i < count; i++) {
+            double kept = m[one + i];
+            m[one + i] = m[other + i];
+            m[other + i] = kept;
+        }
     }
 
     /** Solves for a right-hand side in place, after {@link #factor}. */

@@ -24,7 +24,8 @@ import java.util.Optional;
  * Newton's method solves them. Where there are more, or where leaves decide the pitch, a constraint may give: it has a
  * compliance C, its force λ is unknown too, and the pose is that of least energy Σ ½·λ²·C,
  * <pre>  Σ λ_i·∂c_i/∂q = 0,   c_i − C_i·λ_i = 0 </pre>
- * with C = 0 for what is rigid. Slopes are exact: turns are exponentials of rotation vectors, so that second derivatives of
+ * with C = 0 for what is rigid. What gives is put into the rows of q, so that its forces are no unknowns of the elimination:
+ * dλ = (∂c·dq + c − C·λ)/C. Slopes are exact: turns are exponentials of rotation vectors, so that second derivatives of
  * a point are {@code ω × (ω × r)}. The same matrix, at the solution, gives the twists of heave and roll.
  *
  * <p>A pose is found from its neighbour: in steps of at most {@link #STEP}, starting from the tangent; a step that turns
@@ -62,7 +63,10 @@ final class LiveAxlePose {
 
     private final int unknowns;
     private final int constraints;
-    private final int size;
+    private final int firstGiving; // rows with a compliance: these and those up to the end
+    private final int endGiving;
+    private final int size; // of the elimination
+    private final int all; // unknowns and, where anything gives, forces
     private final boolean elastic;
     private final boolean overConstrained;
     private final double unitRate; // N/m for one unit of λ
@@ -72,6 +76,8 @@ final class LiveAxlePose {
     private final double[] compliance;
     private final double[] curvature; // unknowns × unknowns: Σ λ·∂²c
     private final LinearSolve elimination;
+    private final double[] rightSide; // of the elimination
+    private final double[] gaps; // c − C·λ of what gives
     private final double[] step;
     private final double[] tangents; // of heave, of roll
     private final double[] scratch;
@@ -135,15 +141,20 @@ final class LiveAxlePose {
         locatorAt = ideal ? firstRod + rods.size() : -1;
         leavesAt = leaves ? firstRod + rods.size() + (ideal ? 1 : 0) : -1;
         constraints = firstRod + rods.size() + (ideal ? 1 : 0) + (leaves ? 10 : 0);
-        size = elastic ? unknowns + constraints : Math.max(unknowns, constraints);
+        firstGiving = overConstrained ? firstRod : leaves ? leavesAt + 6 : constraints;
+        endGiving = overConstrained ? firstRod + rods.size() : constraints;
+        size = elastic ? unknowns + constraints - (endGiving - firstGiving) : Math.max(unknowns, constraints);
+        all = elastic ? unknowns + constraints : size;
 
         slopes = new double[constraints * unknowns];
         errors = new double[constraints];
         compliance = new double[constraints];
         curvature = new double[unknowns * unknowns];
         elimination = new LinearSolve(size);
-        step = new double[size];
-        tangents = new double[2 * size];
+        rightSide = new double[size];
+        gaps = new double[constraints];
+        step = new double[all];
+        tangents = new double[2 * all];
         scratch = new double[4 * unknowns];
         forces = new double[constraints];
         rodLengths = new double[rods.size()];
@@ -386,14 +397,16 @@ final class LiveAxlePose {
         }
         double force = forces[row];
         bend(force, nx, ny, nz, rx, ry, rz);
-        pointRows(rx, ry, rz);
+        swing(force / length, rx, ry, rz);
         if (turns) {
-            scratch[crankAt] = tx;
-            scratch[unknowns + crankAt] = ty;
-            scratch[2 * unknowns + crankAt] = tz;
-        }
-        for (int axis = 0; axis < 3; axis++) {
-            outer(force / length, scratch, axis * unknowns);
+            double weight = force / length;
+            cross(0, crankAt, weight * tx);
+            cross(1, crankAt, weight * ty);
+            cross(2, crankAt, weight * tz);
+            cross(3, crankAt, weight * (ry * tz - rz * ty));
+            cross(4, crankAt, weight * (rz * tx - rx * tz));
+            cross(5, crankAt, weight * (rx * ty - ry * tx));
+            add(crankAt, crankAt, weight * (tx * tx + ty * ty + tz * tz));
         }
         outer(-force / length, slopes, at);
         if (turns) {
@@ -563,6 +576,25 @@ final class LiveAxlePose {
         cross(4, 5, weight * (ny * rz + nz * ry) / 2);
     }
 
+    /** Adds a weight times vᵀ·v for the velocity v = (1, −[r]×) of a point over the six of the body. */
+    private void swing(double weight, double rx, double ry, double rz) {
+        add(0, 0, weight);
+        add(1, 1, weight);
+        add(2, 2, weight);
+        cross(0, 4, weight * rz);
+        cross(0, 5, -weight * ry);
+        cross(1, 3, -weight * rz);
+        cross(1, 5, weight * rx);
+        cross(2, 3, weight * ry);
+        cross(2, 4, -weight * rx);
+        add(3, 3, weight * (ry * ry + rz * rz));
+        add(4, 4, weight * (rx * rx + rz * rz));
+        add(5, 5, weight * (rx * rx + ry * ry));
+        cross(3, 4, -weight * rx * ry);
+        cross(3, 5, -weight * rx * rz);
+        cross(4, 5, -weight * ry * rz);
+    }
+
     private void add(int row, int column, double value) {
         curvature[row * unknowns + column] += value;
     }
@@ -605,12 +637,15 @@ final class LiveAxlePose {
         if (!elastic) {
             System.arraycopy(slopes, 0, matrix, 0, slopes.length);
             for (int row = 0; row < constraints; row++) {
-                step[row] = -errors[row];
+                rightSide[row] = -errors[row];
                 worst = Math.max(worst, Math.abs(errors[row]));
             }
             return worst;
         }
         Arrays.fill(matrix, 0);
+        for (int u = 0; u < unknowns; u++) {
+            System.arraycopy(curvature, u * unknowns, matrix, u * size, unknowns);
+        }
         for (int u = 0; u < unknowns; u++) {
             double sum = 0;
             double sizes = 1;
@@ -618,21 +653,72 @@ final class LiveAxlePose {
                 double slope = slopes[row * unknowns + u];
                 sum += forces[row] * slope;
                 sizes += Math.abs(forces[row] * slope);
-                matrix[u * size + unknowns + row] = slope;
-                matrix[(unknowns + row) * size + u] = slope;
             }
-            System.arraycopy(curvature, u * unknowns, matrix, u * size, unknowns);
-            step[u] = -sum;
+            rightSide[u] = -sum;
             worst = Math.max(
                     worst, Math.abs(sum) / sizes); // close to a dead point forces grow, and their rounding with them
         }
         for (int row = 0; row < constraints; row++) {
             double error = errors[row] - compliance[row] * forces[row];
-            matrix[(unknowns + row) * size + unknowns + row] = -compliance[row];
-            step[unknowns + row] = -error;
             worst = Math.max(worst, Math.abs(error));
+            if (gives(row)) {
+                giving(row, error);
+            } else {
+                int column = column(row);
+                for (int u = 0; u < unknowns; u++) {
+                    double slope = slopes[row * unknowns + u];
+                    matrix[u * size + column] = slope;
+                    matrix[column * size + u] = slope;
+                }
+                rightSide[column] = -error;
+            }
         }
         return worst;
+    }
+
+    private boolean gives(int row) {
+        return row >= firstGiving && row < endGiving;
+    }
+
+    /** Where the elimination has the force of a constraint that is rigid. */
+    private int column(int row) {
+        return unknowns + (row < firstGiving ? row : row - (endGiving - firstGiving));
+    }
+
+    /** Puts a constraint that gives into the rows of the unknowns: ∂c·∂cᵀ/C, and −∂c·(c − C·λ)/C on the right. */
+    private void giving(int row, double gap) {
+        gaps[row] = gap;
+        int at = row * unknowns;
+        for (int a = 0; a < unknowns; a++) {
+            double share = slopes[at + a] / compliance[row];
+            if (share != 0) {
+                rightSide[a] -= share * gap;
+                for (int b = 0, to = a * size; b < unknowns; b++, to++) {
+                    elimination.matrix[to] += share * slopes[at + b];
+                }
+            }
+        }
+    }
+
+    /** Solves for the right-hand side and finds the forces of what gives. */
+    private void solve() {
+        elimination.solve(rightSide);
+        if (!elastic) {
+            System.arraycopy(rightSide, 0, step, 0, size);
+            return;
+        }
+        System.arraycopy(rightSide, 0, step, 0, unknowns);
+        for (int row = 0; row < constraints; row++) {
+            if (gives(row)) {
+                double sum = gaps[row];
+                for (int u = 0, at = row * unknowns; u < unknowns; u++, at++) {
+                    sum += slopes[at] * step[u];
+                }
+                step[unknowns + row] = sum / compliance[row];
+            } else {
+                step[unknowns + row] = rightSide[column(row)];
+            }
+        }
     }
 
     /** Newton's method from the present pose; false where it finds none, or another assembly. */
@@ -653,7 +739,7 @@ final class LiveAxlePose {
                 tangents();
                 return true;
             }
-            elimination.solve(step);
+            solve();
             if (!(largestTurn() <= LARGEST_TURN)) {
                 return false;
             }
@@ -697,11 +783,12 @@ final class LiveAxlePose {
     private void tangents() {
         int rows = elastic ? unknowns : 0;
         for (int motion = 0; motion < 2; motion++) {
-            Arrays.fill(step, 0);
-            step[rows] = 1;
-            step[rows + 1] = motion == HEAVE ? 1 : -1;
-            elimination.solve(step);
-            System.arraycopy(step, 0, tangents, motion * size, size);
+            Arrays.fill(rightSide, 0);
+            Arrays.fill(gaps, 0);
+            rightSide[rows] = 1;
+            rightSide[rows + 1] = motion == HEAVE ? 1 : -1;
+            solve();
+            System.arraycopy(step, 0, tangents, motion * all, all);
             axle.twist(motion, step[0], step[1], step[2], step[3], step[4], step[5]);
         }
     }
@@ -711,9 +798,19 @@ final class LiveAxlePose {
      * fore and aft, turn about y, turn about z. For the pose as it stands.
      */
     void answerTo(int row, double[] moves) {
-        Arrays.fill(step, 0);
-        step[(elastic ? unknowns : 0) + row] = 1;
-        elimination.solve(step);
+        Arrays.fill(rightSide, 0);
+        Arrays.fill(gaps, 0);
+        if (!elastic) {
+            rightSide[row] = 1;
+        } else if (gives(row)) {
+            gaps[row] = -1;
+            for (int u = 0; u < unknowns; u++) {
+                rightSide[u] = slopes[row * unknowns + u] / compliance[row];
+            }
+        } else {
+            rightSide[column(row)] = 1;
+        }
+        solve();
         moves[0] = step[1];
         moves[1] = step[0];
         moves[2] = step[4];
@@ -861,8 +958,8 @@ final class LiveAxlePose {
     }
 
     private void alongTangent(double heave, double roll) {
-        for (int u = 0; u < size; u++) {
-            step[u] = heave * tangents[u] + roll * tangents[size + u];
+        for (int u = 0; u < all; u++) {
+            step[u] = heave * tangents[u] + roll * tangents[all + u];
         }
         if (largestTurn() <= LARGEST_TURN) {
             apply(step, 1);
@@ -962,7 +1059,7 @@ final class LiveAxlePose {
 
     /** The same over the motion of {@link #bindByRoll}, N/m. */
     double bindRollRate() {
-        return overConstrained ? -unitRate * (tangents[size + unknowns] - tangents[size + unknowns + 1]) : 0;
+        return overConstrained ? -unitRate * (tangents[all + unknowns] - tangents[all + unknowns + 1]) : 0;
     }
 
     /** Where the bell-crank turns, now; only where there is one. */

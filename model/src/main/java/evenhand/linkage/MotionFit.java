@@ -9,29 +9,32 @@ import evenhand.geometry.LiveAxleMotion;
 import evenhand.geometry.Surfaces;
 import evenhand.geometry.WheelPairMotion;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
+import java.util.function.Supplier;
 
 /**
  * Follows an axle through all of its travel once and keeps what it does as smooth {@link Surfaces}, so that whoever asks for
- * many places (the turn, lowering) solves no linkage for each. More places are taken until the last terms say that nothing is
- * left out. Close to an end of the links figures bend without bound; there the axle is followed less far, and goes on along its
+ * many places (the turn, lowering) solves no linkage for each. The edges of the travel say how many places that takes, the last
+ * terms that nothing is left out. Close to an end of the links figures bend without bound; there the axle is followed less far, and goes on along its
  * tangents from where it was.
  */
 public final class MotionFit {
     /** How many places along travel and along roll or steer. */
-    private record Places(int alongTravel, int alongTurn) {}
+    private record Places(int alongTravel, int alongTurn) {
+        Places more(int more, boolean turns) {
+            return new Places(alongTravel + more, turns ? alongTurn + more : 1);
+        }
+    }
 
-    /** Tried in this order: a live axle's figures bend more with travel than with roll, and most want the first. */
-    private static final List<Places> ON_AXLE = List.of(new Places(17, 13), new Places(21, 17), new Places(21, 21));
+    /** Most places along travel, and along roll or steer. */
+    private static final int MOST_ALONG_TRAVEL = 25;
 
-    private static final List<Places> AT_WHEEL = List.of(new Places(13, 13), new Places(17, 17), new Places(21, 21));
+    private static final int MOST_ALONG_TURN = 33;
 
-    private static final List<Places> OF_TRAVEL = List.of(new Places(13, 1), new Places(17, 1), new Places(21, 1));
+    /** So many more where a fit still leaves something out. */
+    private static final int MORE = 4;
 
     /** What the last terms may be, of heights and angles, m and rad. */
     private static final double LEFT_OUT = 1e-9;
@@ -89,25 +92,13 @@ public final class MotionFit {
 
     private static final int MOST_TIMES = 20;
 
-    /** So many times too much is not mended by more places. */
-    private static final double HOPELESS = 3e3;
-
     /** How closely an end is looked for, in parts of the way. */
     private static final double CLOSE = 1e-2;
 
     /** A crank turned by more than this ends the travel itself. */
     private static final double OVER_CENTRE = Math.toRadians(60);
 
-    /** So many axles are remembered: who varies springs, bars or tyres asks for the same links again and again. */
-    private static final int REMEMBERED = 32;
-
-    private static final Map<Asked, LinkMotion> KNOWN =
-            Collections.synchronizedMap(new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
-                @Override
-                protected boolean removeEldestEntry(Map.Entry<Asked, LinkMotion> eldest) {
-                    return size() > REMEMBERED;
-                }
-            });
+    private static final Remembered<Asked, LinkMotion> KNOWN = new Remembered<>();
 
     private record Asked(LinkedAxle axle, double bump, double droop) {}
 
@@ -121,13 +112,12 @@ public final class MotionFit {
      * @param droop how far they may hang, m
      */
     public static LinkMotion of(AxleLinkage axle, double bump, double droop) {
-        Asked asked = new Asked(axle.given(), bump, droop);
-        LinkMotion known = KNOWN.get(asked);
-        if (known == null) {
-            known = motion(axle, bump, droop);
-            KNOWN.put(asked, known);
-        }
-        return known;
+        return of(axle.given(), () -> axle, bump, droop);
+    }
+
+    /** The same of an axle that is only put together where it must be followed. */
+    public static LinkMotion of(LinkedAxle given, Supplier<AxleLinkage> axle, double bump, double droop) {
+        return KNOWN.of(new Asked(given, bump, droop), () -> motion(axle.get(), bump, droop));
     }
 
     private static LinkMotion motion(AxleLinkage axle, double bump, double droop) {
@@ -153,10 +143,15 @@ public final class MotionFit {
 
         /** Every way of following it a little less far. */
         List<Extent> lesser() {
-            return List.of(
-                    new Extent(LESS * bump, droop, turn),
-                    new Extent(bump, LESS * droop, turn),
-                    new Extent(bump, droop, LESS * turn));
+            return List.of(new Extent(LESS * bump, droop, turn), new Extent(bump, LESS * droop, turn), lessTurn());
+        }
+
+        Extent lessTurn() {
+            return new Extent(bump, droop, LESS * turn);
+        }
+
+        Extent lessAllRound() {
+            return new Extent(LESS * bump, LESS * droop, LESS * turn);
         }
     }
 
@@ -248,7 +243,7 @@ public final class MotionFit {
             }
             return true;
         };
-        Surfaces surfaces = fitted(axle, extent, ON_AXLE, LIVE_LEFT_OUT, source).surfaces();
+        Surfaces surfaces = fitted(axle, extent, true, LIVE_LEFT_OUT, source).surfaces();
         axle.rest();
         return new LiveAxleMotion.Followed(surfaces, reach);
     }
@@ -315,7 +310,7 @@ public final class MotionFit {
         boolean springs = axle.hasSprings();
         boolean dampers = axle.hasDampers();
         double sigma = side.sign();
-        Fitted aim = fitted(axle, extent, steered ? AT_WHEEL : OF_TRAVEL, AIM_LEFT_OUT, (travel, steer, into) -> {
+        Fitted aim = fitted(axle, extent, steered, AIM_LEFT_OUT, (travel, steer, into) -> {
             if (!wheel.moveTo(travel, steered ? steer / axle.steerPerRack() : 0)) {
                 return false;
             }
@@ -323,7 +318,7 @@ public final class MotionFit {
             into[WheelPairMotion.CAMBER - WheelPairMotion.ALONE] = wheel.camber();
             return true;
         });
-        Fitted alone = fitted(axle, aim.extent(), OF_TRAVEL, WHEEL_LEFT_OUT, (travel, none, into) -> {
+        Fitted alone = fitted(axle, aim.extent(), false, WHEEL_LEFT_OUT, (travel, none, into) -> {
             if (!wheel.moveTo(travel, 0)) {
                 return false;
             }
@@ -351,38 +346,98 @@ public final class MotionFit {
     private record Fitted(Extent extent, Surfaces surfaces, double left) {}
 
     /**
-     * Takes more places until nothing is left out. Where even the most do not do, an end of the links is near, and of all ways
-     * of following the axle less far the one is taken that helps most.
+     * What the edges of an extent say of following an axle through it: figures bend most there.
+     *
+     * @param worth how many places are worth it
+     * @param leftOfTravel what even the most places along travel leave out, as a multiple of what they may
+     * @param leftOfTurn the same along roll or steer
+     */
+    private record Edges(Places worth, double leftOfTravel, double leftOfTurn) {
+        static final Edges UNREACHED = new Edges(new Places(1, 1), Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+        Edges and(Edges other) {
+            return new Edges(
+                    new Places(
+                            Math.max(worth.alongTravel, other.worth.alongTravel),
+                            Math.max(worth.alongTurn, other.worth.alongTurn)),
+                    Math.max(leftOfTravel, other.leftOfTravel),
+                    Math.max(leftOfTurn, other.leftOfTurn));
+        }
+
+        double left() {
+            return Math.max(leftOfTravel, leftOfTurn);
+        }
+    }
+
+    /**
+     * Takes as many places as are worth it. Where even the most do not do, an end of the links is near, and of all ways of
+     * following the axle less far the one is taken that helps most.
+     *
+     * @param turns whether the figures depend on roll or steer at all
      */
     private static Fitted fitted(
-            AxleLinkage axle, Extent extent, List<Places> inOrder, double[] leftOut, Surfaces.Source source) {
+            AxleLinkage axle, Extent extent, boolean turns, double[] leftOut, Surfaces.Source source) {
         Extent at = extent;
+        Edges edges = edges(axle, at, turns, leftOut, source);
         Optional<Fitted> best = Optional.empty();
         for (int times = 0; times < MOST_TIMES; times++) {
-            for (Places places : inOrder) {
-                Optional<Fitted> here = fit(axle, at, places, leftOut, source);
-                best = here.isPresent() ? here : best;
-                if (here.isEmpty() || here.get().left > HOPELESS) {
-                    break;
-                }
-                if (here.get().left <= 1) {
+            for (int more = 0; edges.left() <= 1 && more <= MORE; more += MORE) {
+                Optional<Fitted> here = fit(axle, at, edges.worth.more(more, turns), leftOut, source);
+                if (here.isPresent() && here.get().left <= 1) {
                     return here.get();
                 }
+                best = here.isPresent() ? here : best;
             }
-            double least = Double.POSITIVE_INFINITY;
-            for (Extent lesser : at.lesser()) {
-                Optional<Fitted> tried = fit(axle, lesser, inOrder.get(0), leftOut, source);
-                if (tried.isPresent() && tried.get().left < least) {
-                    least = tried.get().left;
-                    at = lesser;
+            Edges least = Edges.UNREACHED;
+            Extent next = at.lessAllRound();
+            for (Extent lesser : turns && edges.leftOfTravel <= 1 ? List.of(at.lessTurn()) : at.lesser()) {
+                Edges tried = edges(axle, lesser, turns, leftOut, source);
+                if (tried.left() < least.left()) {
+                    least = tried;
+                    next = lesser;
                 }
             }
-            if (Double.isInfinite(least)) {
-                at = new Extent(LESS * at.bump, LESS * at.droop, LESS * at.turn);
-            }
+            edges = least.left() < Double.POSITIVE_INFINITY ? least : edges(axle, next, turns, leftOut, source);
+            at = next;
         }
-        return best.orElseThrow(
-                () -> new IllegalStateException("an axle that stands at rest cannot be moved from there"));
+        Extent last = at;
+        return best.or(() ->
+                        fit(axle, last, new Places(MOST_ALONG_TRAVEL, turns ? MOST_ALONG_TURN : 1), leftOut, source))
+                .orElseThrow(() -> new IllegalStateException("an axle that stands at rest cannot be moved from there"));
+    }
+
+    /** Follows the axle round the edges of an extent, each along one variable with as many places as there are. */
+    private static Edges edges(AxleLinkage axle, Extent at, boolean turns, double[] leftOut, Surfaces.Source source) {
+        axle.rest();
+        if (!turns) {
+            return alongTravel(at, 0, leftOut, source);
+        }
+        return alongTravel(at, -at.turn, leftOut, source)
+                .and(alongTurn(at, at.bump, leftOut, source))
+                .and(alongTurn(at, -at.droop, leftOut, source))
+                .and(alongTravel(at, at.turn, leftOut, source));
+    }
+
+    private static Edges alongTravel(Extent at, double turn, double[] leftOut, Surfaces.Source source) {
+        return alone(-at.droop, at.bump, MOST_ALONG_TRAVEL, leftOut, (travel, into) -> source.at(travel, turn, into))
+                .map(fit -> new Edges(new Places(fit.ordersX(), 1), leftOver(fit.tail(), leftOut), 0))
+                .orElse(Edges.UNREACHED);
+    }
+
+    private static Edges alongTurn(Extent at, double travel, double[] leftOut, Surfaces.Source source) {
+        return alone(-at.turn, at.turn, MOST_ALONG_TURN, leftOut, (turn, into) -> source.at(travel, turn, into))
+                .map(fit -> new Edges(new Places(1, fit.ordersX()), 0, leftOver(fit.tail(), leftOut)))
+                .orElse(Edges.UNREACHED);
+    }
+
+    /** Figures along one variable. */
+    private interface Edge {
+        boolean at(double place, double[] figures);
+    }
+
+    private static Optional<Surfaces.Fit> alone(double low, double high, int places, double[] leftOut, Edge edge) {
+        return Surfaces.fit(
+                new Surfaces.Box(low, high, 0, 1), places, 1, leftOut, (place, none, into) -> edge.at(place, into));
     }
 
     private static Optional<Fitted> fit(

@@ -528,10 +528,10 @@ class BalanceCommandTest {
             ObjectNode file = (ObjectNode) JsonMapper.builder().build().readTree(quarry);
             ((ObjectNode) file.get("car"))
                     .putObject("cornerWeights")
-                    .put("frontLeft", "200 kg")
-                    .put("frontRight", "470 kg")
-                    .put("rearLeft", "150 kg")
-                    .put("rearRight", "430 kg");
+                    .put("frontLeft", "190 kg")
+                    .put("frontRight", "480 kg")
+                    .put("rearLeft", "140 kg")
+                    .put("rearRight", "440 kg");
             file.get("setups").forEach(setup -> {
                 if (setup.get("changes") instanceof ObjectNode changes) {
                     changes.remove("cornerWeights");

@@ -80,7 +80,7 @@ class SpringsOrBarsTest {
         assertThat(lines.subList(0, second)).extracting(Table.Line::words).contains("rear spring rate");
         assertThat(lines.subList(second, lines.size()))
                 .extracting(Table.Line::words)
-                .contains("rear track", "front roll camber", "rear spring base");
+                .contains("rear track", "rear spring lean", "rear spring base");
         List<Axis.Row> rows = ((Axis.Rows) reply.charts().get(0).up()).rows();
         assertThat(rows).extracting(Axis.Row::words).noneMatch(words -> words.contains(" track "));
         assertThat(rows).extracting(Axis.Row::words).anyMatch(words -> words.contains("N·m/deg"));

@@ -106,17 +106,17 @@ class ComparisonWordsTest {
     @Test
     void aSlopeIsNotCalledALean() {
         assertThat(said("bakery-front-drive", "As delivered", "Let down on perches"))
-                .anyMatch(one -> one.startsWith("At 0.5 g each further g adds less lean, by 1.03 deg/g (6.81 to 5.78"))
+                .anyMatch(one -> one.startsWith("At 0.5 g each further g adds less lean, by 1.41 deg/g (7.33 to 5.91"))
                 .noneMatch(one -> one.contains("rolls"));
         assertThat(said("bakery-front-drive", "Let down on perches", "As delivered"))
-                .anyMatch(one -> one.startsWith("At 0.5 g each further g adds more lean, by 1.03 deg/g (5.78 to 6.81"));
+                .anyMatch(one -> one.startsWith("At 0.5 g each further g adds more lean, by 1.41 deg/g (5.91 to 7.33"));
     }
 
     @Test
     void numbersThatLookTheSameAreNotCalledDifferent() {
         assertThat(said("tinkers-lane-roadster", "Middle hole", "Stiffest hole"))
-                .contains("At 0.2 g its understeer gradient stays as it is, 1.07 deg/g.")
-                .noneMatch(one -> one.contains("1.07 to 1.07"));
+                .contains("At 0.2 g its understeer gradient stays as it is, 1.05 deg/g.")
+                .noneMatch(one -> one.contains("1.05 to 1.05"));
     }
 
     @Test
