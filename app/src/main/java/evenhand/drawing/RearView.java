@@ -125,11 +125,11 @@ public final class RearView {
 
     private void draw() {
         Car car = stance.car();
-        double lowered = stance.lowered(end);
+        double down = stance.down(end);
         double wide = BodyShape.halfWidth(car) + 0.06 * car.wheelbase();
         items.add(Lines.line(Ink.GROUND, -wide, 0, wide, 0));
         Path2D outline = BodyShape.fromBehind(car);
-        outline.transform(AffineTransform.getTranslateInstance(0, -lowered));
+        outline.transform(AffineTransform.getTranslateInstance(0, -down));
         outline.transform(body);
         items.add(new Outline(outline, Ink.BODY, alone ? SetupStyle.NONE : stance.style()));
         if (alone) {
@@ -384,7 +384,7 @@ public final class RearView {
         Handle.of(values, "cgHeight", cg.getX(), cg.getY(), 1).ifPresent(handles::add);
         double b = BodyShape.halfWidth(stance.car());
         Point2D sill = body.transform(
-                new Point2D.Double(0.94 * b, BodyShape.SILL * stance.car().wheelbase() - stance.lowered(end)), null);
+                new Point2D.Double(0.94 * b, BodyShape.SILL * stance.car().wheelbase() - stance.down(end)), null);
         Handle.of(values, key + ".lowered", sill.getX(), sill.getY(), -1).ifPresent(handles::add);
         return handles;
     }

@@ -1,6 +1,5 @@
 package evenhand.window;
 
-import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.drawing.Detail;
 import evenhand.drawing.Drawing;
@@ -10,7 +9,6 @@ import evenhand.drawing.RearView;
 import evenhand.drawing.SideView;
 import evenhand.drawing.Stance;
 import evenhand.drawing.TopView;
-import evenhand.load.Laden;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
@@ -103,10 +101,8 @@ final class DrawingTile extends JPanel implements Bench.View {
         Optional<TurnedSetup> turned = turned(desk);
         // How it stands is worked out at once, so that a handle stays under the hand; how it leans comes with the
         // answer.
-        Car given = setup.car();
-        Car car =
-                Laden.of(given, desk.work().trial().load()) instanceof Laden.AtRest rest ? rest.car() : given.settled();
-        Stance rest = Stance.standing(setup.name(), setup.look(), given, car, setup.entries());
+        Stance rest = Stance.laden(
+                setup.name(), setup.look(), setup.car(), desk.work().trial().load(), setup.entries());
         Stance stance = turned.flatMap(
                         own -> own.row(desk.replies().turns().orElseThrow().of().pace())
                                 .map(row -> rest.turning(row, own.standing())))

@@ -422,9 +422,13 @@ final class WhatTheLinksDo implements Question {
                                         Dimension.LENGTH,
                                         asked.units() == Units.METRIC ? 0 : 2)
                 : "";
-        Car car = car(asked, leading.turned());
         LinksView.Axle axle = new LinksView.Axle(
-                Stance.standing(setup.name(), setup.look(), setup.car(), car.settled(), setup.entries()),
+                Stance.laden(
+                        setup.name(),
+                        setup.look(),
+                        setup.car(),
+                        asked.work().trial().load(),
+                        setup.entries()),
                 leading.travel().end(),
                 leading.rest(),
                 leading.lines(),
