@@ -2,7 +2,6 @@ package evenhand.window.question;
 
 import evenhand.answers.Figure;
 import evenhand.answers.Progress;
-import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.links.LinkedAxle;
@@ -37,7 +36,6 @@ import evenhand.window.question.LinkFigure.Guided;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.travel.AxleTravel;
-import evenhand.words.travel.MeasureWords;
 import evenhand.words.travel.PlaceWords;
 import evenhand.words.travel.TravelWords;
 import java.util.ArrayList;
@@ -202,18 +200,7 @@ final class WhatTheLinksDo implements Question {
 
     @Override
     public List<String> adjustments(Setup active) {
-        return Knobs.here(
-                active,
-                Stream.of(
-                        "rear.lateralLocator.pivot.up",
-                        "rear.lateralLocator.longer",
-                        "rear.links.torqueArm.longer",
-                        "rear.links.middleLink.longer",
-                        "rear.links.lowerLink.longer",
-                        "rear.links.tieRod.longer",
-                        "front.links.tieRod.longer",
-                        "front.lowered",
-                        "rear.lowered"));
+        return Knobs.ofLinks(active);
     }
 
     @Override
@@ -222,7 +209,7 @@ final class WhatTheLinksDo implements Question {
         TurnedSetup active = asked.active();
         Optional<LinkedAxle> linked = car(asked, active).linked(end);
         if (linked.isEmpty()) {
-            return notMeasured(active.setup().car(), end);
+            return NotMeasured.reply(active.setup().car(), List.of(end));
         }
         Moved moved = moved(asked.asking(), linked.get());
         Field slide = slideField(asked.asking(), active.setup().car(), end, moved);
@@ -285,18 +272,6 @@ final class WhatTheLinksDo implements Question {
             motion.moveTo(axle, place);
         }
         return new Posed(turned, new AxleTravel(end, linked, followed), place, axle.state(), rest, axle.lines());
-    }
-
-    private static Reply notMeasured(Car car, End end) {
-        Axle axle = car.axle(end);
-        return new Reply(
-                List.of(MeasureWords.lead(axle, end)),
-                List.of(
-                        new Reply.Paragraph("What to measure", MeasureWords.points(axle)),
-                        new Reply.Paragraph("Where to type it", MeasureWords.place(end))),
-                List.of(),
-                Table.NONE,
-                List.of());
     }
 
     private static List<String> headlines(Asked asked, Posed leading, Moved moved, double wanted) {
