@@ -373,11 +373,7 @@ public final class RearView {
         List<Handle> handles = new ArrayList<>();
         double rollCentre = stance.rollCentreHeight(end);
         Handle.of(values, key + ".lateralLocator.height", 0, rollCentre, 1).ifPresent(handles::add);
-        links.flatMap(known -> known.lines().lines().stream()
-                        .filter(line -> line.kind() == AxleLines.Kind.CRANK)
-                        .findFirst())
-                .map(crank -> seen(crank.from()))
-                .flatMap(pivot -> Handle.of(values, key + ".lateralLocator.pivot.up", pivot.getX(), pivot.getY(), 1))
+        links.flatMap(known -> PointHandles.pivot(known.lines(), end, values, this::seen))
                 .ifPresent(handles::add);
         Handle.of(values, key + ".rollCentre.height", 0, rollCentre, 1).ifPresent(handles::add);
         Point2D cg = body.transform(new Point2D.Double(0, stance.car().cgHeight()), null);

@@ -4,7 +4,6 @@ import evenhand.car.End;
 import evenhand.drawing.Detail;
 import evenhand.drawing.Drawing;
 import evenhand.drawing.DrawingView;
-import evenhand.drawing.Pull;
 import evenhand.drawing.RearView;
 import evenhand.drawing.SideView;
 import evenhand.drawing.Stance;
@@ -12,8 +11,6 @@ import evenhand.drawing.TopView;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
-import evenhand.window.desk.EditAct;
-import evenhand.window.desk.Knob;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.Units;
 import java.awt.BorderLayout;
@@ -43,14 +40,15 @@ final class DrawingTile extends JPanel implements Bench.View {
     private final transient Bench bench;
     private final DrawingView view;
     private Seen seen = Seen.BEHIND;
-    private boolean held;
+    private final transient Pulls pulls;
 
     DrawingTile(Bench bench) {
         super(new BorderLayout());
         this.bench = bench;
+        pulls = new Pulls(bench);
         setOpaque(false);
         Desk desk = bench.desk();
-        view = new DrawingView(drawing(desk), Looks.theme(), detail(desk), this::pull);
+        view = new DrawingView(drawing(desk), Looks.theme(), detail(desk), pulls::take);
         view.setName("drawing");
         JPanel bar = new JPanel(new MigLayout("insets 0, gap 4", "", ""));
         bar.setOpaque(false);
@@ -126,16 +124,6 @@ final class DrawingTile extends JPanel implements Bench.View {
 
     /** Whether a hand is on one of its handles. */
     boolean isHeld() {
-        return held;
-    }
-
-    /** A pull is one act to undo from first to last; a key, which only tells the last, is one of its own. */
-    private void pull(Pull pull) {
-        boolean same = held;
-        held = pull.phase() != Pull.Phase.DONE;
-        Knob.of(bench.desk().work(), pull.path()).ifPresent(knob -> {
-            String text = knob.text(knob.value().unit().fromSi(pull.value()));
-            bench.act(new EditAct.SetValue(Optional.of(bench.desk().work().active()), pull.path(), text, same));
-        });
+        return pulls.isHeld();
     }
 }

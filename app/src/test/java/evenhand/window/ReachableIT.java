@@ -94,14 +94,19 @@ class ReachableIT extends AtTheWindow {
         String name = String.valueOf(control.getName());
         if (!(control instanceof Words.Area)
                 || !name.startsWith("meaning of ")
-                || !(control.getParent() instanceof FormRow row)) {
+                || !(control.getParent() instanceof FormRow || control.getParent() instanceof PointsPane)) {
             return false;
         }
-        for (Component beside : row.getComponents()) {
+        String words = ((JTextComponent) control).getText();
+        boolean ofPoint = control.getParent() instanceof PointsPane;
+        for (Component beside : control.getParent().getComponents()) {
             String told = beside.getAccessibleContext() == null
                     ? null
                     : beside.getAccessibleContext().getAccessibleDescription();
-            if (beside != control && told != null && told.equals(((JTextComponent) control).getText())) {
+            // A cell tells of what its point is the end, then what it is a coordinate of.
+            if (beside != control
+                    && told != null
+                    && (told.equals(words) || (ofPoint && told.startsWith(words + ", ")))) {
                 return true;
             }
         }

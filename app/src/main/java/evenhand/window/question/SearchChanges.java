@@ -3,6 +3,7 @@ package evenhand.window.question;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
+import evenhand.catalogue.Range;
 import evenhand.choice.Span;
 import evenhand.quantity.InvalidValue;
 import evenhand.quantity.Quantity;
@@ -232,12 +233,20 @@ final class SearchChanges {
                 words + " " + now.path(), words, FormField.show(usualEnd(now, steps), now.dimension(), asking.units()));
     }
 
-    /** So many usual steps from where it stands, to a round number, as far as a car can have that. */
+    /**
+     * How far a thread or shims go: what is usual; else so many usual steps from where it stands, to a round number, as far as a car
+     * can have that.
+     */
     private double usualEnd(Adjustable now, int steps) {
         if (noBars.contains(now.path())) {
             return steps < 0 ? 0 : HEAVY_BAR;
         }
         double coarse = Knob.coarseStep(now, asking.units());
+        Optional<Range> usual = now.slot().usual();
+        if (usual.isPresent() && (now.path().endsWith(".longer") || now.path().endsWith(".shim"))) {
+            double end = steps < 0 ? Math.min(usual.get().low(), now.si()) : Math.max(usual.get().high(), now.si());
+            return now.slot().bounds().cut(coarse * Math.rint(end / coarse));
+        }
         return now.slot().bounds().cut(coarse * Math.rint((now.si() + steps * now.step()) / coarse));
     }
 

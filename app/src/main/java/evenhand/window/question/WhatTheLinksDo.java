@@ -1,6 +1,8 @@
 package evenhand.window.question;
 
+import evenhand.answers.Answers;
 import evenhand.answers.Figure;
+import evenhand.answers.LinkCriteria;
 import evenhand.answers.Progress;
 import evenhand.car.Car;
 import evenhand.car.End;
@@ -11,6 +13,7 @@ import evenhand.chart.CurveCharts.Curve;
 import evenhand.chart.CurveCharts.Quantity;
 import evenhand.chart.TravelCharts;
 import evenhand.drawing.Detail;
+import evenhand.drawing.Drawing;
 import evenhand.drawing.LinksView;
 import evenhand.drawing.Stance;
 import evenhand.forms.Columns;
@@ -33,6 +36,7 @@ import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.question.LinkFigure.Guided;
+import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.travel.AxleTravel;
@@ -332,7 +336,10 @@ final class WhatTheLinksDo implements Question {
                 List.of(
                         "The body stands still and the wheels move; thin outlines are the wheels at rest. A dot is a joint on"
                                 + " the body, a ring one that moves. The broken line is the force line: along it a side force moves"
-                                + " nothing.")));
+                                + " nothing.",
+                        "A joint can be pulled to where a bracket would be, or moved by the arrow keys, a millimetre or with Shift ten at"
+                                + " a time; Page Up and Page Down choose another. Its place and the figures that it moves at rest stand"
+                                + " beside it.")));
         return paragraphs;
     }
 
@@ -410,9 +417,28 @@ final class WhatTheLinksDo implements Question {
                 PlaceWords.of(moved.motion, leading.place(), asked.units()),
                 height,
                 stopped,
+                setup.values(),
+                readings(asked, leading),
                 detail);
         return Stream.of(LinksView.behind(axle), LinksView.side(axle), LinksView.above(axle))
                 .map(drawing -> new Reply.Drawn(drawing, detail))
+                .toList();
+    }
+
+    /** What the links of the axle say at rest: told at the hand where a point is pulled. */
+    private static List<Drawing.Reading> readings(Asked asked, Posed leading) {
+        Answers answers = asked.work().usualTrial().ask(leading.setup().car(), LinkCriteria.JUDGED);
+        return LinkCriteria.JUDGED.stream()
+                .filter(judged -> judged.criterion()
+                        .links()
+                        .flatMap(reading -> reading.axle(answers.links()))
+                        .equals(Optional.of(leading.travel().end())))
+                .filter(judged -> judged.si(answers).isPresent())
+                .map(judged -> new Drawing.Reading(
+                        JudgedWords.figure(judged),
+                        JudgedWords.cell(
+                                judged.criterion(), judged.si(answers).getAsDouble(), asked.units()),
+                        asked.units().of(judged.criterion()).symbol()))
                 .toList();
     }
 
