@@ -34,7 +34,6 @@ final class PointCatalogue {
             .means("how far ahead of its axle's line, behind it negative")
             .measured(TO_FLOOR, Amount.of(0.003))
             .usual(-2, 2)
-            .usualStep(Amount.of(0.01))
             .takes(Slot.Work.REBUILDING)
             .within(-9.99, 9.99);
 
@@ -42,7 +41,6 @@ final class PointCatalogue {
             .means("how far out from the car's middle, on either side")
             .measured(TO_FLOOR, Amount.of(0.003))
             .usual(0, 1)
-            .usualStep(Amount.of(0.01))
             .takes(Slot.Work.REBUILDING)
             .within(0, 4.99)
             .because("it counts outwards on either side");
@@ -51,7 +49,6 @@ final class PointCatalogue {
             .means("how far left of the car's middle, right of it negative")
             .measured(TO_FLOOR, Amount.of(0.003))
             .usual(-1, 1)
-            .usualStep(Amount.of(0.01))
             .takes(Slot.Work.REBUILDING)
             .within(-4.99, 4.99);
 
@@ -59,13 +56,12 @@ final class PointCatalogue {
             .means("how far up from the floor, the car standing at its ride height")
             .measured("steel rule from a level floor", Amount.of(0.002))
             .usual(0.05, 1)
-            .usualStep(Amount.of(0.01))
             .takes(Slot.Work.REBUILDING)
             .within(-4.99, 4.99);
 
     static final Slot<Double> LEFT_OR_MIDDLE = LEFT.defaultsTo(0.0);
 
-    static final Slot<Double> PIVOT_UP = UP.takes(Slot.Work.SETTING);
+    static final Slot<Double> PIVOT_UP = UP.takes(Slot.Work.SETTING).usualStep(Amount.of(0.01));
 
     static final Slot<Double> LONGER = length("longer")
             .means("how much longer it was made than it was measured, so that the axle or wheel stands elsewhere")

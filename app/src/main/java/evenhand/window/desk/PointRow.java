@@ -44,10 +44,15 @@ public record PointRow(String path, String label, String meaning, List<FormField
 
     /** Whether a field of a section is a coordinate of one of its points. */
     public static boolean isCoordinate(FormField field) {
-        return COORDINATES.contains(key(field.path()))
+        return isCoordinate(field.path())
                 && field.slot()
                         .map(slot -> slot.content() instanceof Content.Measure)
                         .orElse(false);
+    }
+
+    /** Whether a number of the car is a coordinate, by its path. */
+    public static boolean isCoordinate(String path) {
+        return COORDINATES.contains(key(path));
     }
 
     private static String key(String path) {

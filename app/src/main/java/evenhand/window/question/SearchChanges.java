@@ -1,6 +1,7 @@
 package evenhand.window.question;
 
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Amount;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Range;
@@ -13,6 +14,7 @@ import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Knob;
+import evenhand.window.desk.PointRow;
 import evenhand.window.desk.Question.Field;
 import evenhand.words.ChangeWords;
 import evenhand.words.GridText;
@@ -33,6 +35,9 @@ final class SearchChanges {
     private static final int MOST = 3;
     private static final int STEPS_EACH_WAY = 5;
     private static final String NOTHING = "nothing else";
+
+    /** As far as a bracket is moved at once, m. Common practice. */
+    private static final double BRACKET_STEP = 0.01;
 
     /** The stiffest bar that a search begins with where there is none, N·m/rad: as heavy as road cars have. Common practice. */
     private static final double HEAVY_BAR = Unit.of("N*m/deg").toSi(200);
@@ -214,10 +219,23 @@ final class SearchChanges {
     private Adjustable adjustable(String path) {
         List<Adjustable> values =
                 noBars.contains(path) ? Catalogue.adjustments(Span.fitting(setup.entries(), path)) : setup.values();
-        return values.stream()
-                .filter(value -> value.path().equals(path))
+        Adjustable value = values.stream()
+                .filter(one -> one.path().equals(path))
                 .findFirst()
                 .orElseThrow();
+        return PointRow.isCoordinate(path) && value.slot().step().isEmpty() ? asABracketIsMoved(value) : value;
+    }
+
+    /** A coordinate can be nearly anything, so that a part of what is usual is no step for it. */
+    private static Adjustable asABracketIsMoved(Adjustable value) {
+        return new Adjustable(
+                value.path(),
+                value.slot().usualStep(Amount.of(BRACKET_STEP)),
+                value.si(),
+                value.tolerance(),
+                value.origin(),
+                value.rule(),
+                value.unit());
     }
 
     private Field from(Adjustable now) {
@@ -270,7 +288,7 @@ final class SearchChanges {
 
     /** None where a range is too narrow for it. */
     private OptionalDouble usualStep(Span span) {
-        double step = Knob.fineStep(span.adjustable(), asking.units());
+        double step = Knob.fineStep(adjustable(span.path()), asking.units());
         return span.holds(step) ? OptionalDouble.of(step) : OptionalDouble.empty();
     }
 

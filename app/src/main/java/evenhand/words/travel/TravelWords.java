@@ -57,10 +57,11 @@ public final class TravelWords {
                     + " wheels have no roll centre at rest: their force lines run side by side.");
             return;
         }
+        String unit = units.of(Dimension.LENGTH).symbol();
         String goes = followed.rollCentrePerBump().isPresent()
                 ? "; it " + (followed.rollCentrePerBump().getAsDouble() < 0 ? "falls " : "rises ")
                         + Numbers.fixed(Math.abs(followed.rollCentrePerBump().getAsDouble()), 2)
-                        + " mm over the ground for each mm of bump"
+                        + " " + unit + " over the ground for each " + unit + " of bump"
                 : "";
         sentences.add("The " + axle.end().key() + " roll centre stands " + length(height.getAsDouble(), 1)
                 + " above the ground" + goes + ": " + heightAt(axle.bump()) + " at the end of bump, "
