@@ -66,8 +66,8 @@ public record Drawing(
     List<String> changesSince(List<Reading> before) {
         return readings.stream()
                 .flatMap(now -> before.stream()
-                        .filter(was -> was.words().equals(now.words())
-                                && !was.shown().equals(now.shown()))
+                        .filter(was ->
+                                was.words().equals(now.words()) && !was.shown().equals(now.shown()))
                         .map(was -> now.words() + " " + was.shown() + " → " + now.shown() + " " + now.unit()))
                 .toList();
     }

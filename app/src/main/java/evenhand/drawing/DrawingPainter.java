@@ -344,9 +344,11 @@ public final class DrawingPainter {
         double left = Math.max(area.getX(), Math.min(x - wide / 2, area.getMaxX() - wide));
         double top = Math.max(area.getY(), Math.min(y - high / 2, area.getMaxY() - high));
         List<Rectangle2D> beside = List.of(
-                new Rectangle2D.Double(x + off, top, wide, high), new Rectangle2D.Double(x - off - wide, top, wide, high));
+                new Rectangle2D.Double(x + off, top, wide, high),
+                new Rectangle2D.Double(x - off - wide, top, wide, high));
         List<Rectangle2D> overAndUnder = List.of(
-                new Rectangle2D.Double(left, y + off, wide, high), new Rectangle2D.Double(left, y - off - high, wide, high));
+                new Rectangle2D.Double(left, y + off, wide, high),
+                new Rectangle2D.Double(left, y - off - high, wide, high));
         List<Rectangle2D> places = new ArrayList<>(handle.isPoint() ? overAndUnder : beside);
         places.addAll(handle.isPoint() ? beside : overAndUnder);
         return places.stream()

@@ -253,7 +253,8 @@ public final class DrawingView extends JComponent implements Accessible {
 
         @Override
         public String getAccessibleDescription() {
-            List<String> said = new ArrayList<>(held().map(DrawingView.this::words).orElseGet(drawing::words));
+            List<String> said =
+                    new ArrayList<>(held().map(DrawingView.this::words).orElseGet(drawing::words));
             if (!refused.isEmpty()) {
                 said.add(refused);
             }
@@ -273,9 +274,7 @@ public final class DrawingView extends JComponent implements Accessible {
             String path = under(e).map(Handle::path).orElse(null);
             boolean bothWays = under(e).map(handle -> handle.ways().size() > 1).orElse(false);
             setCursor(Cursor.getPredefinedCursor(
-                    path == null
-                            ? Cursor.DEFAULT_CURSOR
-                            : bothWays ? Cursor.MOVE_CURSOR : Cursor.N_RESIZE_CURSOR));
+                    path == null ? Cursor.DEFAULT_CURSOR : bothWays ? Cursor.MOVE_CURSOR : Cursor.N_RESIZE_CURSOR));
             if (path == null ? hovered != null : !path.equals(hovered)) {
                 hovered = path;
                 repaint();

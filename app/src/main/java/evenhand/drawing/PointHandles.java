@@ -138,7 +138,8 @@ final class PointHandles {
                         .anyMatch(handle -> handle.path().equals(id(point, Side.LEFT))
                                 && at.distance(handle.x(), handle.z()) < 1e-3);
         if (!covered) {
-            boolean own = side == Side.RIGHT && ways.stream().anyMatch(way -> way.path().startsWith(id));
+            boolean own = side == Side.RIGHT
+                    && ways.stream().anyMatch(way -> way.path().startsWith(id));
             handles.putIfAbsent(id, new Handle(id, words(point, own), at.getX(), at.getY(), ways));
         }
     }

@@ -16,7 +16,6 @@ import evenhand.drawing.Item.Outline;
 import evenhand.drawing.Item.Sign;
 import evenhand.drawing.Item.Tone;
 import evenhand.drawing.Item.Words;
-import evenhand.linkage.AxleLines;
 import evenhand.linkage.Place;
 import evenhand.look.SetupStyle;
 import evenhand.suspension.AxleSuspension;

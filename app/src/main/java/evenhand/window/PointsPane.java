@@ -56,6 +56,9 @@ final class PointsPane extends JPanel {
         /** What stands in the file, by cell. */
         private final Map<String, String> given = new LinkedHashMap<>();
 
+        /** What is wrong, by cell. */
+        private final Map<String, String> wrong = new LinkedHashMap<>();
+
         private final Words.Area trouble;
 
         Line(PointRow row) {
@@ -100,10 +103,12 @@ final class PointsPane extends JPanel {
         }
 
         private void say(Grid.Column column, Optional<String> why) {
-            trouble.setText(why.map(words -> column.label() + " " + words).orElse(""));
-            trouble.setVisible(why.isPresent());
-            cells.forEach((key, cell) -> cell.putClientProperty(
-                    "JComponent.outline", why.isPresent() && key.equals(column.key()) ? "error" : null));
+            why.ifPresentOrElse(
+                    words -> wrong.put(column.key(), column.label() + " " + words), () -> wrong.remove(column.key()));
+            trouble.setText(String.join("; ", wrong.values()));
+            trouble.setVisible(!wrong.isEmpty());
+            cells.forEach((key, cell) ->
+                    cell.putClientProperty("JComponent.outline", wrong.containsKey(key) ? "error" : null));
             revalidate();
         }
 
@@ -121,11 +126,11 @@ final class PointsPane extends JPanel {
                         .strip()
                         .equals(given.getOrDefault(column.key(), "").strip());
                 given.put(column.key(), text);
-                if (untouched || (!cell.isFocusOwner() && !trouble.isVisible())) {
+                if (untouched || (!cell.isFocusOwner() && !wrong.containsKey(column.key()))) {
                     if (!cell.getText().equals(text)) {
                         cell.setText(text);
                     }
-                    if (untouched && "error".equals(cell.getClientProperty("JComponent.outline"))) {
+                    if (wrong.containsKey(column.key())) {
                         say(column, Optional.empty());
                     }
                 }

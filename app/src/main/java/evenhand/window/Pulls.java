@@ -34,7 +34,6 @@ final class Pulls {
                         .filter(knob -> Math.abs(knob.value().si() - value) > SAME)
                         .ifPresent(knob ->
                                 texts.put(path, knob.text(knob.value().unit().fromSi(value)))));
-        return bench.act(new EditAct.SetValues(
-                Optional.of(bench.desk().work().active()), texts, same));
+        return bench.act(new EditAct.SetValues(Optional.of(bench.desk().work().active()), texts, same));
     }
 }

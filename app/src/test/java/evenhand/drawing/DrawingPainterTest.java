@@ -24,8 +24,8 @@ import java.awt.image.BufferedImage;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
@@ -217,7 +217,8 @@ class DrawingPainterTest {
         mouse(view, MouseEvent.MOUSE_PRESSED, scaling.px(nose.x()), scaling.py(nose.z()));
         mouse(view, MouseEvent.MOUSE_DRAGGED, scaling.px(nose.x()), scaling.py(nose.z() - 0.03));
         key(view, KeyEvent.VK_ESCAPE, 0);
-        assertThat(pulls.get(pulls.size() - 1)).isEqualTo(new Pull("front.lowered", Map.of("front.lowered", 0.03), Pull.Phase.DONE));
+        assertThat(pulls.get(pulls.size() - 1))
+                .isEqualTo(new Pull("front.lowered", Map.of("front.lowered", 0.03), Pull.Phase.DONE));
     }
 
     @Test
@@ -293,7 +294,6 @@ class DrawingPainterTest {
         assertThat(out.sign()).isEqualTo(-1);
         assertThat(pulls)
                 .extracting(Pull::values)
-                .containsExactly(
-                        Map.of(out.path(), out.value() + 0.001), Map.of(up.path(), up.value() + 10 * 0.001));
+                .containsExactly(Map.of(out.path(), out.value() + 0.001), Map.of(up.path(), up.value() + 10 * 0.001));
     }
 }

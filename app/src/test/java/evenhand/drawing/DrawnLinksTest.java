@@ -101,9 +101,8 @@ class DrawnLinksTest {
     }
 
     private static LinksView.Axle axle(Setup setup, End end, List<Drawing.Reading> readings) {
-        AxleLinkage axle = ((Assembly.Standing)
-                        Assembly.of(setup.car().linked(end).orElseThrow()))
-                .linkage();
+        AxleLinkage axle =
+                ((Assembly.Standing) Assembly.of(setup.car().linked(end).orElseThrow())).linkage();
         axle.rest();
         return new LinksView.Axle(
                 Stance.atRest(setup.name(), 0, setup.car(), setup.entries()),
@@ -134,7 +133,8 @@ class DrawnLinksTest {
                 for (Handle handle : view.handles()) {
                     handle.ways().forEach(way -> pulled.add(way.path()));
                     // A shim has moved the damper's lower eye along its bolt.
-                    if (!handle.path().contains("damper.bottom") && !handle.path().contains(".right.")) {
+                    if (!handle.path().contains("damper.bottom")
+                            && !handle.path().contains(".right.")) {
                         assertWhereMeasured(handle);
                     }
                 }
@@ -161,8 +161,13 @@ class DrawnLinksTest {
         String right = "rear.links.lowerLink.right.body";
         assertThat(side.handle(right)).as("covered by the left one").isEmpty();
         String text = ScenarioWriter.set(TOURER.text(), Optional.empty(), right + ".up", "243 mm");
-        Setup uneven = ScenarioReader.read("uneven.json", text).scenario().orElseThrow().setups().get(AS_MEASURED);
-        Handle end = LinksView.side(axle(uneven, End.REAR, List.of())).handle(right).orElseThrow();
+        Setup uneven = ScenarioReader.read("uneven.json", text)
+                .scenario()
+                .orElseThrow()
+                .setups()
+                .get(AS_MEASURED);
+        Handle end =
+                LinksView.side(axle(uneven, End.REAR, List.of())).handle(right).orElseThrow();
         assertThat(end.z()).isCloseTo(0.243, within(1e-9));
         assertThat(end.words()).isEqualTo("rear lower link body, right");
         assertThat(end.values()).containsOnlyKeys("rear.links.lowerLink.body.ahead", right + ".up");

@@ -276,10 +276,9 @@ class FormIT extends AtTheWindow {
         assertThat(text(cell("rear.lateralLocator.upperRod.end.left")))
                 .as("a Watt's linkage has one table")
                 .isEqualTo("420 mm ± 2 mm");
-        List<String> asked =
-                Form.of(hands.desk().work().scenario()).fields().stream()
-                        .map(FormField::path)
-                        .toList();
+        List<String> asked = Form.of(hands.desk().work().scenario()).fields().stream()
+                .map(FormField::path)
+                .toList();
         assertThat(asked)
                 .contains("steering.ratio", "rear.lateralForceSteer")
                 .as("what the links decide is not asked for")

@@ -124,9 +124,8 @@ class LinksIT {
             DrawingView behind = hands.find(DrawingView.class, "drawing 0");
             Hands.until("the drawing is painted", () -> behind.scaling().isPresent());
             Scaling scaling = Hands.see(() -> behind.scaling().orElseThrow());
-            Handle end = Hands.see(() -> behind.drawing()
-                    .handle("rear.lateralLocator.upperRod.end")
-                    .orElseThrow());
+            Handle end = Hands.see(() ->
+                    behind.drawing().handle("rear.lateralLocator.upperRod.end").orElseThrow());
             int x = (int) Math.round(scaling.px(end.x()));
             int y = (int) Math.round(scaling.py(end.z()));
             hands.drag(behind, x, y, x + (int) (0.9 * scaling.scale()), y);

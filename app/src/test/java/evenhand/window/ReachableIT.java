@@ -44,6 +44,20 @@ class ReachableIT extends AtTheWindow {
         }
     }
 
+    /** What only a car on measured links has: tables of points, tracks, drawings with handles, a search among brackets. */
+    @Test
+    void soHasEveryControlOfMeasuredLinks() {
+        Hands.see(() -> {
+            hands.pane().cabinet().openDemo("sluice-tourer");
+            return true;
+        });
+        for (String question : List.of("links", "brackets", Question.FORM)) {
+            hands.act(new LookAct.Ask(question));
+            hands.answered();
+            walk("sluice-tourer, " + question);
+        }
+    }
+
     @Test
     void soHasEveryControlOfTheStepsOfMeasuringUpAndOfTheReport() {
         Hands.see(() -> {

@@ -138,7 +138,7 @@ final class BracketFields {
     }
 
     private static final Field PLACE = new Field(
-            "place", "", Stream.of(Where.values()).map(BracketFields::words).toList(), AT_REST);
+            "place", "where", Stream.of(Where.values()).map(BracketFields::words).toList(), AT_REST);
 
     private static String words(Where where) {
         return where.words().isEmpty() ? AT_REST : where.words();
@@ -172,7 +172,7 @@ final class BracketFields {
         String start = TO_ZERO.contains(bare(atRest())) ? "0" : is;
         return new Field(
                         "value " + criterion.name() + ", " + unit,
-                        "",
+                        "value",
                         List.of(),
                         start.isEmpty() ? "" : start + " " + unit)
                 .hinting(is.isEmpty() ? "a value with its unit" : "now " + is + " " + unit);

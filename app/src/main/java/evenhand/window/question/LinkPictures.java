@@ -123,8 +123,7 @@ final class LinkPictures {
                 .filter(judged -> judged.si(answers).isPresent())
                 .map(judged -> new Drawing.Reading(
                         JudgedWords.figure(judged),
-                        JudgedWords.cell(
-                                judged.criterion(), judged.si(answers).getAsDouble(), asked.units()),
+                        JudgedWords.cell(judged.criterion(), judged.si(answers).getAsDouble(), asked.units()),
                         asked.units().of(judged.criterion()).symbol()))
                 .toList();
     }

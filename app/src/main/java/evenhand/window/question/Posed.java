@@ -23,8 +23,7 @@ import java.util.List;
  *
  * @param place as far as the links reach, SI
  */
-record Posed(
-        TurnedSetup turned, AxleTravel travel, double place, AxleState state, AxleLines rest, AxleLines lines) {
+record Posed(TurnedSetup turned, AxleTravel travel, double place, AxleState state, AxleLines rest, AxleLines lines) {
     /** Rows of a curve, m. */
     private static final double STEP = 0.005;
 

@@ -262,7 +262,9 @@ final class SearchChanges {
         double coarse = Knob.coarseStep(now, asking.units());
         Optional<Range> usual = now.slot().usual();
         if (usual.isPresent() && (now.path().endsWith(".longer") || now.path().endsWith(".shim"))) {
-            double end = steps < 0 ? Math.min(usual.get().low(), now.si()) : Math.max(usual.get().high(), now.si());
+            double end = steps < 0
+                    ? Math.min(usual.get().low(), now.si())
+                    : Math.max(usual.get().high(), now.si());
             return now.slot().bounds().cut(coarse * Math.rint(end / coarse));
         }
         return now.slot().bounds().cut(coarse * Math.rint((now.si() + steps * now.step()) / coarse));

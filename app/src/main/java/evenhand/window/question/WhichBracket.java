@@ -70,11 +70,6 @@ final class WhichBracket implements Question {
     }
 
     @Override
-    public boolean drawsTheCar() {
-        return false;
-    }
-
-    @Override
     public List<Field> fields(Asking asking) {
         return new BracketFields(asking).all();
     }

@@ -55,8 +55,7 @@ class WhichBracketTest {
         assertThat(reply.figures().toString()).doesNotContain("bump steer").doesNotContain("caster");
         Chart chart = reply.charts().get(0);
         assertThat(chart.title()).isEqualTo("What rear links lower link axle up can do");
-        EditAct.SetValues take =
-                (EditAct.SetValues) reply.next().get(0).act().orElseThrow();
+        EditAct.SetValues take = (EditAct.SetValues) reply.next().get(0).act().orElseThrow();
         assertThat(take.texts()).containsExactly(Map.entry("rear.links.lowerLink.axle.up", "248 mm ± 2 mm"));
         asks.act(take);
         assertThat(Catalogue.number(asks.work().activeSetup().entries(), "rear.links.lowerLink.axle.up"))
@@ -89,8 +88,7 @@ class WhichBracketTest {
 
     @Test
     void aFigureIsWantedAtTheEndOfTheTravelAndBesideOthers() throws Exception {
-        Reply reply = tourer()
-                .wish("brackets/figure", "eye difference")
+        Reply reply = tourer().wish("brackets/figure", "eye difference")
                 .wish("brackets/place", "in bump")
                 .wish("brackets/sense", "at least")
                 .wish("brackets/value eye difference in bump, deg", "-22")
@@ -115,15 +113,13 @@ class WhichBracketTest {
 
     @Test
     void whatIsWrongIsToldInOneSentence() throws Exception {
-        assertThat(tourer()
-                        .wish("brackets/value roll steer, %", "12 kg")
+        assertThat(tourer().wish("brackets/value roll steer, %", "12 kg")
                         .reply("brackets")
                         .headlines())
                 .singleElement()
                 .asString()
                 .startsWith("\"roll steer\": \"12 kg\" ");
-        assertThat(tourer()
-                        .wish("brackets/keeps", "anti-gravity 3 %")
+        assertThat(tourer().wish("brackets/keeps", "anti-gravity 3 %")
                         .reply("brackets")
                         .headlines())
                 .singleElement()
@@ -134,7 +130,8 @@ class WhichBracketTest {
     @Test
     void aCarWithoutPointsIsToldWhatToMeasure() throws Exception {
         Asks saloon = Asks.demo("harbour-saloon");
-        assertThat(QUESTION.fields(ByHand.asking(QUESTION, saloon.work(), Map.of()))).isEmpty();
+        assertThat(QUESTION.fields(ByHand.asking(QUESTION, saloon.work(), Map.of())))
+                .isEmpty();
         Reply reply = saloon.reply("brackets");
         assertThat(Asks.all(reply)).contains("plumb line");
         assertThat(reply.more()).extracting(Reply.Paragraph::heading).contains("What to measure, rear");
@@ -142,8 +139,7 @@ class WhichBracketTest {
 
     @Test
     void inchesAreTypedAndToldInInches() throws Exception {
-        Reply reply = tourer()
-                .in(Units.IMPERIAL)
+        Reply reply = tourer().in(Units.IMPERIAL)
                 .wish("brackets/figure", "rear roll centre")
                 .wish("brackets/value rear roll centre, in", "12")
                 .reply("brackets");
