@@ -138,7 +138,10 @@ final class BracketFields {
     }
 
     private static final Field PLACE = new Field(
-            "place", "where", Stream.of(Where.values()).map(BracketFields::words).toList(), AT_REST);
+            "place",
+            "where",
+            Stream.of(Where.values()).map(BracketFields::words).toList(),
+            AT_REST);
 
     private static String words(Where where) {
         return where.words().isEmpty() ? AT_REST : where.words();
