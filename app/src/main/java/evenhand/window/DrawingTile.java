@@ -37,14 +37,12 @@ final class DrawingTile extends JPanel implements Bench.View {
         }
     }
 
-    private final transient Bench bench;
     private final DrawingView view;
     private Seen seen = Seen.BEHIND;
     private final transient Pulls pulls;
 
     DrawingTile(Bench bench) {
         super(new BorderLayout());
-        this.bench = bench;
         pulls = new Pulls(bench);
         setOpaque(false);
         Desk desk = bench.desk();

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
@@ -87,7 +88,7 @@ final class PointsPane extends JPanel {
         }
 
         private void typed(Grid.Column column) {
-            JTextField cell = cells.get(column.key());
+            JTextField cell = Objects.requireNonNull(cells.get(column.key()));
             String was = given.getOrDefault(column.key(), "");
             if (cell.getText().strip().equals(was.strip())) {
                 say(column, Optional.empty());
@@ -166,7 +167,7 @@ final class PointsPane extends JPanel {
         lines = next;
         right.setSelected(shown);
         right.setVisible(mayDiffer || shown);
-        rows.forEach(row -> next.get(row.path()).show(row));
+        rows.forEach(row -> Objects.requireNonNull(next.get(row.path())).show(row));
         List<String> wanted = new ArrayList<>(heads());
         rows.forEach(row -> wanted.add(row.path() + row.cells().size()));
         wanted.add(String.valueOf(right.isVisible()));
@@ -212,7 +213,7 @@ final class PointsPane extends JPanel {
         }
         add(new JLabel(), "wrap");
         for (PointRow row : rows) {
-            Line line = lines.get(row.path());
+            Line line = Objects.requireNonNull(lines.get(row.path()));
             JLabel label = new JLabel(row.label());
             label.setToolTipText(row.path());
             add(label);

@@ -141,9 +141,10 @@ final class SearchChanges {
             return Optional.empty();
         }
         if (offer.isParted()) {
-            return part(chosen)
-                    .map(part -> named(left.get(part), wish(value(chosen, part)))
-                            .orElse(left.get(part).get(0)));
+            return part(chosen).map(part -> {
+                List<String> own = left.getOrDefault(part, List.of());
+                return named(own, wish(value(chosen, part))).orElse(own.get(0));
+            });
         }
         List<String> paths = left.values().stream().flatMap(List::stream).toList();
         Optional<String> named = named(paths, wish(choice(chosen)));
