@@ -15,6 +15,7 @@ import java.util.stream.Stream;
  * @param beside room for words left and right of it, in sizes of type
  * @param scaleBar length of the scale bar, m
  * @param scaleWords what stands beside it: "500 mm"
+ * @param readings figures that are told at the hand where pulling moves them
  */
 public record Drawing(
         String title,
@@ -23,15 +24,52 @@ public record Drawing(
         Rectangle2D world,
         double beside,
         double scaleBar,
-        String scaleWords) {
+        String scaleWords,
+        List<Reading> readings) {
+    /**
+     * A figure that a pulled handle may move.
+     *
+     * @param shown with its digits
+     * @param unit its symbol
+     */
+    public record Reading(String words, String shown, String unit) {}
+
     public Drawing {
         items = List.copyOf(items);
         handles = List.copyOf(handles);
+        readings = List.copyOf(readings);
+    }
+
+    /** One beside which no figures are told. */
+    public Drawing(
+            String title,
+            List<Item> items,
+            List<Handle> handles,
+            Rectangle2D world,
+            double beside,
+            double scaleBar,
+            String scaleWords) {
+        this(title, items, handles, world, beside, scaleBar, scaleWords, List.of());
     }
 
     /** The same without anything to pull, for paper. */
     public Drawing withoutHandles() {
         return new Drawing(title, items, List.of(), world, beside, scaleBar, scaleWords);
+    }
+
+    /** The same with something else to be seen whole. */
+    Drawing in(Rectangle2D other) {
+        return new Drawing(title, items, handles, other, beside, scaleBar, scaleWords, readings);
+    }
+
+    /** What stands otherwise in another state of it: "roll centre 295.4 → 301.2 mm". */
+    List<String> changesSince(List<Reading> before) {
+        return readings.stream()
+                .flatMap(now -> before.stream()
+                        .filter(was ->
+                                was.words().equals(now.words()) && !was.shown().equals(now.shown()))
+                        .map(was -> now.words() + " " + was.shown() + " → " + now.shown() + " " + now.unit()))
+                .toList();
     }
 
     /** The handle of a path, if it has one. */

@@ -33,6 +33,9 @@ public final class DrawingPainter {
 
     private static final double THINNEST = 0.5;
 
+    /** Of words at the hand, in sizes of type. */
+    private static final double WIDEST = 24;
+
     private final Graphics2D g;
     private final Theme theme;
     private final Scaling scaling;
@@ -90,9 +93,7 @@ public final class DrawingPainter {
                 painter.outline(outline);
             }
         }
-        for (Handle handle : drawing.handles()) {
-            painter.handle(handle);
-        }
+        drawing.handles().stream().filter(handle -> !handle.isPoint()).forEach(painter::handle);
         for (Mark mark : drawing.marks()) {
             painter.sign(mark);
         }
@@ -334,14 +335,48 @@ public final class DrawingPainter {
         g.draw(new Arc2D.Double(x - r, y - r, 2 * r, 2 * r, 230, 80, Arc2D.OPEN));
     }
 
-    /** A handle that is pointed at, focused or pulled: its usual range, and lines of words beside it. */
-    static void held(Graphics2D g, Theme theme, Scaling scaling, Handle handle, List<String> words, Rectangle2D area) {
+    /**
+     * Room for words at the hand: links run along the picture, so words of a point stand above or below it where they can; words of
+     * what goes up and down stand beside it.
+     */
+    private static Rectangle2D box(
+            Handle handle, double x, double y, double wide, double high, double off, Rectangle2D area) {
+        double left = Math.max(area.getX(), Math.min(x - wide / 2, area.getMaxX() - wide));
+        double top = Math.max(area.getY(), Math.min(y - high / 2, area.getMaxY() - high));
+        List<Rectangle2D> beside = List.of(
+                new Rectangle2D.Double(x + off, top, wide, high),
+                new Rectangle2D.Double(x - off - wide, top, wide, high));
+        List<Rectangle2D> overAndUnder = List.of(
+                new Rectangle2D.Double(left, y + off, wide, high),
+                new Rectangle2D.Double(left, y - off - high, wide, high));
+        List<Rectangle2D> places = new ArrayList<>(handle.isPoint() ? overAndUnder : beside);
+        places.addAll(handle.isPoint() ? beside : overAndUnder);
+        return places.stream()
+                .filter(area::contains)
+                .findFirst()
+                .orElse(new Rectangle2D.Double(left, area.getMaxY() - high, wide, high));
+    }
+
+    /**
+     * A handle that is pointed at, focused or pulled: its usual range, and lines of words beside it.
+     *
+     * @param refused why it cannot be where it was pulled to; empty where it can
+     */
+    static void held(
+            Graphics2D g,
+            Theme theme,
+            Scaling scaling,
+            Handle handle,
+            List<String> words,
+            String refused,
+            Rectangle2D area) {
         double x = scaling.px(handle.x());
         double y = scaling.py(handle.z());
         double em = theme.size();
-        handle.usual().ifPresent(range -> {
-            double low = scaling.py(handle.heightAt(range.low()));
-            double high = scaling.py(handle.heightAt(range.high()));
+        handle.way(Handle.Direction.UP).flatMap(way -> way.usual()).ifPresent(range -> {
+            Handle.Way way = handle.way(Handle.Direction.UP).orElseThrow();
+            double low = scaling.py(handle.z() + way.sign() * (range.low() - way.value()));
+            double high = scaling.py(handle.z() + way.sign() * (range.high() - way.value()));
             g.setColor(theme.mixed(theme.quiet(), 0.5));
             g.setStroke(new BasicStroke((float) (0.35 * em), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
             g.draw(new Line2D.Double(x, low, x, high));
@@ -354,26 +389,27 @@ public final class DrawingPainter {
         g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
         double line = 1.3 * em;
         double wide = em;
-        for (String one : words) {
+        List<String> lines = new ArrayList<>(words);
+        lines.addAll(LabelRoom.folded(refused, theme.plain(), g.getFontRenderContext(), WIDEST * em));
+        for (String one : lines) {
             wide = Math.max(
                     wide,
                     LabelRoom.size(one, theme.plain(), g.getFontRenderContext()).getWidth() + em);
         }
-        double high = line * words.size() + 0.5 * em;
-        double left = x + 1.2 * em + wide <= area.getMaxX() ? x + 1.2 * em : x - 1.2 * em - wide;
-        double top = Math.max(area.getY(), Math.min(y - high / 2, area.getMaxY() - high));
-        Rectangle2D box = new Rectangle2D.Double(Math.max(area.getX(), left), top, wide, high);
+        double high = line * lines.size() + 0.5 * em;
+        Rectangle2D box = box(handle, x, y, wide, high, 1.2 * em, area);
+        double top = box.getY();
         g.setColor(theme.background());
         g.fill(box);
         g.setColor(theme.quiet());
         g.setStroke(new BasicStroke(1));
         g.draw(box);
         g.setFont(theme.plain());
-        for (int i = 0; i < words.size(); i++) {
-            g.setColor(i == 0 ? theme.ink() : theme.quiet());
+        for (int i = 0; i < lines.size(); i++) {
+            g.setColor(i == 0 ? theme.ink() : i < words.size() ? theme.quiet() : theme.warning());
             LabelRoom.draw(
                     g,
-                    words.get(i),
+                    lines.get(i),
                     new Rectangle2D.Double(box.getX() + em / 2, top + 0.25 * em + i * line, wide, line));
         }
     }

@@ -1,6 +1,7 @@
 package evenhand.drawing;
 
 import evenhand.drawing.DrawingPainter.Painted;
+import evenhand.drawing.Handle.Direction;
 import evenhand.look.Theme;
 import java.awt.Cursor;
 import java.awt.Dimension;
@@ -17,7 +18,8 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -27,8 +29,9 @@ import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Shows a drawing and lets its handles be pulled: by the mouse, or chosen by the left and right keys and moved by up and down (Shift
- * for ten steps, Alt for a tenth). It changes nothing itself: every pull is told, and the next drawing shows what came of it.
+ * Shows a drawing and lets its handles be pulled: by the mouse, or moved by the arrow keys (Shift for ten steps, Alt for a tenth) and
+ * chosen by Page Up and Page Down, or by the left and right keys where a handle only goes up and down. It changes nothing itself:
+ * every pull is told, and the next drawing shows what came of it.
  */
 public final class DrawingView extends JComponent implements Accessible {
     /** How near the mouse has to come, in sizes of type. */
@@ -37,21 +40,25 @@ public final class DrawingView extends JComponent implements Accessible {
     private transient Drawing drawing;
     private transient Theme theme;
     private transient Detail detail;
-    private transient Consumer<Pull> pulls;
+    private transient Function<Pull, Optional<String>> pulls;
     private transient @Nullable Painted painted;
     private transient @Nullable String chosen;
     private transient @Nullable String hovered;
     private transient @Nullable Grip grip;
+    private transient String refused = "";
+
+    /** The figures as they stood when the handle was chosen or taken. */
+    private transient List<Drawing.Reading> before = List.of();
 
     /** A handle that the mouse holds, as it was when it was taken. */
-    private record Grip(Handle handle, double z, Scaling scaling) {}
+    private record Grip(Handle handle, double x, double z, Scaling scaling, Rectangle2D world) {}
 
     /**
      * Shows a drawing.
      *
-     * @param pulls is told each pull of a handle
+     * @param pulls is told each pull of a handle; says why not where that cannot be
      */
-    public DrawingView(Drawing drawing, Theme theme, Detail detail, Consumer<Pull> pulls) {
+    public DrawingView(Drawing drawing, Theme theme, Detail detail, Function<Pull, Optional<String>> pulls) {
         this.drawing = drawing;
         this.theme = theme;
         this.detail = detail;
@@ -67,6 +74,7 @@ public final class DrawingView extends JComponent implements Accessible {
                 if (chosen == null && !drawing().handles().isEmpty()) {
                     chosen = drawing().handles().get(0).path();
                 }
+                before = drawing().readings();
                 repaint();
             }
 
@@ -80,7 +88,8 @@ public final class DrawingView extends JComponent implements Accessible {
 
     /** Shows another drawing; a handle that is held stays held. */
     public void show(Drawing next, Theme nextTheme, Detail nextDetail) {
-        drawing = next;
+        // Nothing but the car moves under the hand.
+        drawing = grip == null ? next : next.in(grip.world());
         theme = nextTheme;
         detail = nextDetail;
         repaint();
@@ -119,7 +128,7 @@ public final class DrawingView extends JComponent implements Accessible {
         Rectangle2D area = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
         Painted now = DrawingPainter.paint(drawing, theme, g, area);
         painted = now;
-        held().ifPresent(handle -> DrawingPainter.held(g, theme, now.scaling(), handle, words(handle), area));
+        held().ifPresent(handle -> DrawingPainter.held(g, theme, now.scaling(), handle, words(handle), refused, area));
         g.dispose();
     }
 
@@ -133,27 +142,38 @@ public final class DrawingView extends JComponent implements Accessible {
         return chosen != null && isFocusOwner() ? drawing.handle(chosen) : Optional.empty();
     }
 
-    /** What it is and its value; its usual range where it has one. */
+    /** What it is and its value; its usual range where it has one; the figures that it has moved. */
     private List<String> words(Handle handle) {
         List<String> words = new ArrayList<>();
-        words.add(handle.words() + " " + detail.length(handle.value()));
-        handle.usual()
-                .ifPresent(range ->
+        words.add(handle.words()
+                + (handle.isPoint() ? ": " : " ")
+                + handle.ways().stream()
+                        .map(way -> (handle.isPoint() ? way.key() + " " : "") + detail.length(way.value()))
+                        .collect(Collectors.joining(", ")));
+        handle.ways().stream()
+                .flatMap(way -> way.usual().stream())
+                .forEach(range ->
                         words.add("usually " + detail.length(range.low()) + " to " + detail.length(range.high())));
+        if (handle.path().equals(chosen)) {
+            words.addAll(drawing.changesSince(before));
+        }
         return words;
     }
 
     private void keys() {
-        key(KeyEvent.VK_LEFT, 0, () -> choose(-1));
-        key(KeyEvent.VK_RIGHT, 0, () -> choose(1));
-        for (int up = -1; up <= 1; up += 2) {
-            int code = up > 0 ? KeyEvent.VK_UP : KeyEvent.VK_DOWN;
-            int way = up;
-            key(code, 0, () -> step(way));
-            key(code, InputEvent.SHIFT_DOWN_MASK, () -> step(10 * way));
-            key(code, InputEvent.ALT_DOWN_MASK, () -> step(0.1 * way));
-        }
+        key(KeyEvent.VK_PAGE_UP, 0, () -> choose(-1));
+        key(KeyEvent.VK_PAGE_DOWN, 0, () -> choose(1));
+        arrow(KeyEvent.VK_UP, Direction.UP, 1);
+        arrow(KeyEvent.VK_DOWN, Direction.UP, -1);
+        arrow(KeyEvent.VK_RIGHT, Direction.ACROSS, 1);
+        arrow(KeyEvent.VK_LEFT, Direction.ACROSS, -1);
         key(KeyEvent.VK_ESCAPE, 0, this::letGo);
+    }
+
+    private void arrow(int code, Direction direction, int way) {
+        key(code, 0, () -> step(direction, way));
+        key(code, InputEvent.SHIFT_DOWN_MASK, () -> step(direction, 10 * way));
+        key(code, InputEvent.ALT_DOWN_MASK, () -> step(direction, 0.1 * way));
     }
 
     private void key(int code, int modifiers, Runnable run) {
@@ -172,23 +192,34 @@ public final class DrawingView extends JComponent implements Accessible {
         if (handles.isEmpty()) {
             return;
         }
-        String before = chosen;
         int index = 0;
         for (int i = 0; i < handles.size(); i++) {
-            if (handles.get(i).path().equals(before)) {
+            if (handles.get(i).path().equals(chosen)) {
                 index = Math.floorMod(i + way, handles.size());
             }
         }
         chosen = handles.get(index).path();
         hovered = null;
+        refused = "";
+        before = drawing.readings();
         repaint();
     }
 
-    private void step(double steps) {
-        if (chosen != null) {
-            drawing.handle(chosen)
-                    .ifPresent(handle -> pulls.accept(new Pull(handle.path(), handle.stepped(steps), Pull.Phase.DONE)));
+    private void step(Direction direction, double steps) {
+        Optional<Handle> handle = chosen == null ? Optional.empty() : drawing.handle(chosen);
+        if (handle.isEmpty() || handle.get().way(direction).isEmpty()) {
+            if (direction == Direction.ACROSS) {
+                choose(steps > 0 ? 1 : -1);
+            }
+            return;
         }
+        hovered = null;
+        tell(new Pull(handle.get().path(), handle.get().stepped(direction, steps), Pull.Phase.DONE));
+    }
+
+    private void tell(Pull pull) {
+        refused = pulls.apply(pull).orElse("");
+        repaint();
     }
 
     /** Puts a handle that is held back to where it was taken. */
@@ -196,7 +227,7 @@ public final class DrawingView extends JComponent implements Accessible {
         if (grip != null) {
             Handle handle = grip.handle();
             grip = null;
-            pulls.accept(new Pull(handle.path(), handle.value(), Pull.Phase.DONE));
+            tell(new Pull(handle.path(), handle.values(), Pull.Phase.DONE));
         }
     }
 
@@ -222,7 +253,12 @@ public final class DrawingView extends JComponent implements Accessible {
 
         @Override
         public String getAccessibleDescription() {
-            return String.join("; ", held().map(DrawingView.this::words).orElseGet(drawing::words));
+            List<String> said =
+                    new ArrayList<>(held().map(DrawingView.this::words).orElseGet(drawing::words));
+            if (!refused.isEmpty()) {
+                said.add(refused);
+            }
+            return String.join("; ", said);
         }
     }
 
@@ -236,7 +272,9 @@ public final class DrawingView extends JComponent implements Accessible {
         @Override
         public void mouseMoved(MouseEvent e) {
             String path = under(e).map(Handle::path).orElse(null);
-            setCursor(Cursor.getPredefinedCursor(path == null ? Cursor.DEFAULT_CURSOR : Cursor.N_RESIZE_CURSOR));
+            boolean bothWays = under(e).map(handle -> handle.ways().size() > 1).orElse(false);
+            setCursor(Cursor.getPredefinedCursor(
+                    path == null ? Cursor.DEFAULT_CURSOR : bothWays ? Cursor.MOVE_CURSOR : Cursor.N_RESIZE_CURSOR));
             if (path == null ? hovered != null : !path.equals(hovered)) {
                 hovered = path;
                 repaint();
@@ -252,8 +290,9 @@ public final class DrawingView extends JComponent implements Accessible {
             under(e).ifPresent(handle -> {
                 Scaling scaling = scaling().orElseThrow();
                 chosen = handle.path();
-                grip = new Grip(handle, scaling.z(e.getY()), scaling);
-                pulls.accept(new Pull(handle.path(), handle.value(), Pull.Phase.BEGUN));
+                before = drawing.readings();
+                grip = new Grip(handle, scaling.x(e.getX()), scaling.z(e.getY()), scaling, drawing.world());
+                tell(new Pull(handle.path(), handle.values(), Pull.Phase.BEGUN));
             });
         }
 
@@ -279,8 +318,9 @@ public final class DrawingView extends JComponent implements Accessible {
 
         private void pull(MouseEvent e, Pull.Phase phase) {
             if (grip != null) {
+                double across = grip.scaling().x(e.getX()) - grip.x();
                 double up = grip.scaling().z(e.getY()) - grip.z();
-                pulls.accept(new Pull(grip.handle().path(), grip.handle().pulled(up), phase));
+                tell(new Pull(grip.handle().path(), grip.handle().pulled(across, up), phase));
             }
         }
     }

@@ -1,6 +1,7 @@
 package evenhand.drawing;
 
 import evenhand.car.End;
+import evenhand.catalogue.Adjustable;
 import evenhand.drawing.Item.Ink;
 import evenhand.drawing.Item.Mark;
 import evenhand.drawing.Item.Outline;
@@ -41,6 +42,8 @@ public final class LinksView {
      * @param where that place in words: "at 25 mm of bump"
      * @param rollCentre its height over the ground in words; empty where there is none
      * @param stopped names of parts that are at a limit
+     * @param values the set-up's numbers: points that are among them can be pulled
+     * @param readings figures that are told while one is
      */
     public record Axle(
             Stance stance,
@@ -50,9 +53,13 @@ public final class LinksView {
             String where,
             String rollCentre,
             Set<String> stopped,
+            List<Adjustable> values,
+            List<Drawing.Reading> readings,
             Detail detail) {
         public Axle {
             stopped = Set.copyOf(stopped);
+            values = List.copyOf(values);
+            readings = List.copyOf(readings);
         }
 
         private String title(String from) {
@@ -88,7 +95,8 @@ public final class LinksView {
 
     private Drawing drawing(String title, Rectangle2D world) {
         double bar = axle.detail().scaleBar(axle.stance().car()) / 2;
-        return new Drawing(title, items, List.of(), world, 0, bar, axle.detail().length(bar));
+        List<Handle> handles = PointHandles.of(axle.now(), axle.end(), axle.values(), seen);
+        return new Drawing(title, items, handles, world, 0, bar, axle.detail().length(bar), axle.readings());
     }
 
     /** Around everything at rest, so that the picture stays while the axle moves. */

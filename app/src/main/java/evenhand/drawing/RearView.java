@@ -16,7 +16,6 @@ import evenhand.drawing.Item.Outline;
 import evenhand.drawing.Item.Sign;
 import evenhand.drawing.Item.Tone;
 import evenhand.drawing.Item.Words;
-import evenhand.linkage.AxleLines;
 import evenhand.linkage.Place;
 import evenhand.look.SetupStyle;
 import evenhand.suspension.AxleSuspension;
@@ -125,11 +124,11 @@ public final class RearView {
 
     private void draw() {
         Car car = stance.car();
-        double lowered = stance.lowered(end);
+        double down = stance.down(end);
         double wide = BodyShape.halfWidth(car) + 0.06 * car.wheelbase();
         items.add(Lines.line(Ink.GROUND, -wide, 0, wide, 0));
         Path2D outline = BodyShape.fromBehind(car);
-        outline.transform(AffineTransform.getTranslateInstance(0, -lowered));
+        outline.transform(AffineTransform.getTranslateInstance(0, -down));
         outline.transform(body);
         items.add(new Outline(outline, Ink.BODY, alone ? SetupStyle.NONE : stance.style()));
         if (alone) {
@@ -373,18 +372,14 @@ public final class RearView {
         List<Handle> handles = new ArrayList<>();
         double rollCentre = stance.rollCentreHeight(end);
         Handle.of(values, key + ".lateralLocator.height", 0, rollCentre, 1).ifPresent(handles::add);
-        links.flatMap(known -> known.lines().lines().stream()
-                        .filter(line -> line.kind() == AxleLines.Kind.CRANK)
-                        .findFirst())
-                .map(crank -> seen(crank.from()))
-                .flatMap(pivot -> Handle.of(values, key + ".lateralLocator.pivot.up", pivot.getX(), pivot.getY(), 1))
+        links.flatMap(known -> PointHandles.pivot(known.lines(), end, values, this::seen))
                 .ifPresent(handles::add);
         Handle.of(values, key + ".rollCentre.height", 0, rollCentre, 1).ifPresent(handles::add);
         Point2D cg = body.transform(new Point2D.Double(0, stance.car().cgHeight()), null);
         Handle.of(values, "cgHeight", cg.getX(), cg.getY(), 1).ifPresent(handles::add);
         double b = BodyShape.halfWidth(stance.car());
         Point2D sill = body.transform(
-                new Point2D.Double(0.94 * b, BodyShape.SILL * stance.car().wheelbase() - stance.lowered(end)), null);
+                new Point2D.Double(0.94 * b, BodyShape.SILL * stance.car().wheelbase() - stance.down(end)), null);
         Handle.of(values, key + ".lowered", sill.getX(), sill.getY(), -1).ifPresent(handles::add);
         return handles;
     }

@@ -76,8 +76,8 @@ public final class SideView {
         Car car = stance.car();
         double l = car.wheelbase();
         items.add(Lines.line(Ink.GROUND, -0.38 * l, 0, 1.44 * l, 0));
-        double front = stance.heave(End.FRONT) - stance.lowered(End.FRONT);
-        double rear = stance.heave(End.REAR) - stance.lowered(End.REAR);
+        double front = stance.heave(End.FRONT) - stance.down(End.FRONT);
+        double rear = stance.heave(End.REAR) - stance.down(End.REAR);
         Path2D body = BodyShape.fromTheLeft(
                 car, 1.08 * stance.freeRadius(End.FRONT) + 0.02, 1.08 * stance.freeRadius(End.REAR) + 0.02);
         body.transform(new AffineTransform(1, (rear - front) / l, 0, 1, 0, front));
@@ -156,8 +156,8 @@ public final class SideView {
     private List<Handle> handles(List<Adjustable> values) {
         Car car = stance.car();
         double l = car.wheelbase();
-        double front = stance.heave(End.FRONT) - stance.lowered(End.FRONT);
-        double rear = stance.heave(End.REAR) - stance.lowered(End.REAR);
+        double front = stance.heave(End.FRONT) - stance.down(End.FRONT);
+        double rear = stance.heave(End.REAR) - stance.down(End.REAR);
         List<Handle> handles = new ArrayList<>();
         double frontCentre = stance.rollCentreHeight(End.FRONT);
         double rearCentre = stance.rollCentreHeight(End.REAR);

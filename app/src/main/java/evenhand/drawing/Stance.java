@@ -3,13 +3,16 @@ package evenhand.drawing;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.LoadCase;
 import evenhand.car.Side;
+import evenhand.car.Sinking;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.linkage.Assembly;
 import evenhand.linkage.AxleLines;
 import evenhand.linkage.AxleLinkage;
 import evenhand.linkage.WheelPairLinkage;
+import evenhand.load.Laden;
 import evenhand.look.SetupStyle;
 import evenhand.suspension.AxleSuspension;
 import evenhand.turn.TurnRow;
@@ -29,6 +32,8 @@ import java.util.OptionalDouble;
  * @param rearTyre size on the wall, where known
  * @param row the car in the turn; none at rest
  * @param inTurn the car that the row is of: while a value is pulled, the one of a moment ago
+ * @param frontSunk how far a load has let the body down over the front axle, on springs and tyres, m
+ * @param rearSunk the same over the rear axle, m
  */
 public record Stance(
         String name,
@@ -38,7 +43,9 @@ public record Stance(
         Optional<TyreSize> frontTyre,
         Optional<TyreSize> rearTyre,
         Optional<TurnRow> row,
-        Car inTurn) {
+        Car inTurn,
+        double frontSunk,
+        double rearSunk) {
     /** Width of a tyre over its loaded radius, where its size is not known. Common practice, no source. */
     private static final double WIDTH_BY_RADIUS = 0.64;
 
@@ -53,20 +60,28 @@ public record Stance(
      * @param entries what was given of it: the tyres' sizes are read from it
      */
     public static Stance atRest(String name, int look, Car given, Entries entries) {
-        return standing(name, look, given, given.settled(), entries);
+        return standing(name, look, given, new Laden.AtRest(given.settled(), Sinking.NONE, Sinking.NONE), entries);
     }
 
-    /** A set-up at rest that stands as {@code car}, such as with a load aboard. */
-    public static Stance standing(String name, int look, Car given, Car car, Entries entries) {
+    /** A set-up at rest with a load aboard; without it where it cannot come to rest with it. */
+    public static Stance laden(String name, int look, Car given, Optional<LoadCase> load, Entries entries) {
+        return Laden.of(given, load) instanceof Laden.AtRest rest
+                ? standing(name, look, given, rest, entries)
+                : atRest(name, look, given, entries);
+    }
+
+    private static Stance standing(String name, int look, Car given, Laden.AtRest rest, Entries entries) {
         return new Stance(
                 name,
                 new SetupStyle(look),
                 given,
-                car,
+                rest.car(),
                 Catalogue.tyreSize(entries, End.FRONT),
                 Catalogue.tyreSize(entries, End.REAR),
                 Optional.empty(),
-                car);
+                rest.car(),
+                rest.front().drop(),
+                rest.rear().drop());
     }
 
     /** The same car at a point of a turn. */
@@ -79,7 +94,7 @@ public record Stance(
      * pulled to, and leans as the other does.
      */
     public Stance turning(TurnRow at, Car asked) {
-        return new Stance(name, style, given, car, frontTyre, rearTyre, Optional.of(at), asked);
+        return new Stance(name, style, given, car, frontTyre, rearTyre, Optional.of(at), asked, frontSunk, rearSunk);
     }
 
     /** How a wheel stands: its centre's height, its lean to the right and steer to the left, and the load on its tyre. */
@@ -161,9 +176,9 @@ public record Stance(
         });
     }
 
-    /** How far the body was let down over an axle against the car as given first, m. */
-    double lowered(End end) {
-        return given.axle(end).lowered();
+    /** How far the body has come down over an axle since it was measured: let down, and sunk under a load, m. */
+    double down(End end) {
+        return given.axle(end).lowered() + (end == End.FRONT ? frontSunk : rearSunk);
     }
 
     /** Height of the centre of gravity, which rises with the body. */

@@ -136,6 +136,27 @@ public final class LabelRoom {
         g.draw(font.createGlyphVector(context, words).getOutline((float) place.getX(), (float) baseline));
     }
 
+    /** Words in lines that are no wider, broken between words; none where there are no words. */
+    public static List<String> folded(String words, Font font, FontRenderContext context, double width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : words.strip().split("\\s+", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && size(longer, font, context).getWidth() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(word);
+            } else {
+                line.setLength(0);
+                line.append(longer);
+            }
+        }
+        if (!line.isEmpty()) {
+            lines.add(line.toString());
+        }
+        return lines;
+    }
+
     /** Words cut to a width, an ellipsis in place of what is left out. */
     public static String cut(String words, Font font, FontRenderContext context, double width) {
         if (font.getStringBounds(words, context).getWidth() <= width) {

@@ -4,6 +4,7 @@ import evenhand.answers.Balance;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.car.End;
+import evenhand.car.LoadCase;
 import evenhand.chart.Shown;
 import evenhand.drawing.Stance;
 import evenhand.handsums.HandSums;
@@ -24,11 +25,18 @@ import java.util.OptionalDouble;
  * A set-up and what it answers.
  *
  * @param index place in the file
+ * @param load what is aboard
  * @param car at rest, with the load that was asked for
  * @param sums hand sums at 1 g; none where it falls over
  */
 public record Candidate(
-        Setup setup, int index, Car car, Optional<HandSums> sums, TurnAnswer turn, Optional<Ride> ride) {
+        Setup setup,
+        int index,
+        Optional<LoadCase> load,
+        Car car,
+        Optional<HandSums> sums,
+        TurnAnswer turn,
+        Optional<Ride> ride) {
 
     static Candidate of(Setup setup, int index, Trial trial) {
         Laden laden = Laden.of(setup.car(), trial.load());
@@ -36,6 +44,7 @@ public record Candidate(
             return new Candidate(
                     setup,
                     index,
+                    trial.load(),
                     setup.car().settled(),
                     Optional.empty(),
                     new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, none.text()),
@@ -50,7 +59,7 @@ public record Candidate(
                 : balance.turn();
         Optional<Ride> ride =
                 Ride.of(car, trial.road(), trial.speed()) instanceof Ride found ? Optional.of(found) : Optional.empty();
-        return new Candidate(setup, index, car, sums, turn, ride);
+        return new Candidate(setup, index, trial.load(), car, sums, turn, ride);
     }
 
     public String name() {
@@ -105,7 +114,7 @@ public record Candidate(
     }
 
     Stance stance() {
-        return Stance.standing(name(), setup.look(), setup.car(), car, setup.entries());
+        return Stance.laden(name(), setup.look(), setup.car(), load, setup.entries());
     }
 
     static List<Shown> shown(List<Candidate> candidates) {

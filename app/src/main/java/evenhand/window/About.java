@@ -20,7 +20,8 @@ final class About {
     static final String BY_HAND = """
             A question on the left is answered on the right. What stands under the answer can be adjusted: type a value with \
             its unit, or pull its handle; the arrow keys move it by a little, with Shift by ten times that, with Alt by a tenth. \
-            Escape takes back what was typed. Rings in the drawing of the car can be pulled as well.
+            Escape takes back what was typed. Rings in the drawing of the car can be pulled as well, and every joint in the drawings of measured links; \
+            Page Up and Page Down choose which of them the keys move.
 
             In a chart the mouse reads off the values. A rectangle drawn with the mouse, or + and −, looks closer; a double \
             click or Home shows all again; the right button copies it or keeps it as a file.

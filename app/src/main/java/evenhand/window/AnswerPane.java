@@ -64,6 +64,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final transient List<ChartView> charts = new ArrayList<>();
     private final transient List<DrawingView> drawings = new ArrayList<>();
     private final DrawingTile drawing;
+    private final transient Pulls pulls;
     private transient Optional<Asking> stopped = Optional.empty();
     /** Whether nothing stands there, because what stood there answered another question. */
     private boolean empty;
@@ -81,6 +82,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         this.wishes = wishes;
         fields = new FieldRow(bench);
         drawing = new DrawingTile(bench);
+        pulls = new Pulls(bench);
         JButton stop = new JButton("stop");
         stop.setName("stop");
         stop.addActionListener(event -> {
@@ -141,9 +143,9 @@ final class AnswerPane extends JPanel implements Bench.View {
         return List.copyOf(drawings);
     }
 
-    /** Whether a hand is on a track of the question. */
+    /** Whether a hand is on a track of the question, or on a handle of its drawings. */
     boolean isHeld() {
-        return fields.isHeld();
+        return fields.isHeld() || pulls.isHeld();
     }
 
     DrawingTile drawing() {
@@ -289,7 +291,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         drawings.clear();
         List<JComponent> all = new ArrayList<>();
         for (Reply.Drawn one : reply.drawings()) {
-            DrawingView view = new DrawingView(one.drawing(), Looks.theme(), one.detail(), pull -> {});
+            DrawingView view = new DrawingView(one.drawing(), Looks.theme(), one.detail(), pulls::take);
             view.setName("drawing " + drawings.size());
             drawings.add(view);
             all.add(view);

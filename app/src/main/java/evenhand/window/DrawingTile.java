@@ -1,21 +1,16 @@
 package evenhand.window;
 
-import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.drawing.Detail;
 import evenhand.drawing.Drawing;
 import evenhand.drawing.DrawingView;
-import evenhand.drawing.Pull;
 import evenhand.drawing.RearView;
 import evenhand.drawing.SideView;
 import evenhand.drawing.Stance;
 import evenhand.drawing.TopView;
-import evenhand.load.Laden;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
-import evenhand.window.desk.EditAct;
-import evenhand.window.desk.Knob;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.Units;
 import java.awt.BorderLayout;
@@ -42,17 +37,16 @@ final class DrawingTile extends JPanel implements Bench.View {
         }
     }
 
-    private final transient Bench bench;
     private final DrawingView view;
     private Seen seen = Seen.BEHIND;
-    private boolean held;
+    private final transient Pulls pulls;
 
     DrawingTile(Bench bench) {
         super(new BorderLayout());
-        this.bench = bench;
+        pulls = new Pulls(bench);
         setOpaque(false);
         Desk desk = bench.desk();
-        view = new DrawingView(drawing(desk), Looks.theme(), detail(desk), this::pull);
+        view = new DrawingView(drawing(desk), Looks.theme(), detail(desk), pulls::take);
         view.setName("drawing");
         JPanel bar = new JPanel(new MigLayout("insets 0, gap 4", "", ""));
         bar.setOpaque(false);
@@ -103,10 +97,8 @@ final class DrawingTile extends JPanel implements Bench.View {
         Optional<TurnedSetup> turned = turned(desk);
         // How it stands is worked out at once, so that a handle stays under the hand; how it leans comes with the
         // answer.
-        Car given = setup.car();
-        Car car =
-                Laden.of(given, desk.work().trial().load()) instanceof Laden.AtRest rest ? rest.car() : given.settled();
-        Stance rest = Stance.standing(setup.name(), setup.look(), given, car, setup.entries());
+        Stance rest = Stance.laden(
+                setup.name(), setup.look(), setup.car(), desk.work().trial().load(), setup.entries());
         Stance stance = turned.flatMap(
                         own -> own.row(desk.replies().turns().orElseThrow().of().pace())
                                 .map(row -> rest.turning(row, own.standing())))
@@ -130,16 +122,6 @@ final class DrawingTile extends JPanel implements Bench.View {
 
     /** Whether a hand is on one of its handles. */
     boolean isHeld() {
-        return held;
-    }
-
-    /** A pull is one act to undo from first to last; a key, which only tells the last, is one of its own. */
-    private void pull(Pull pull) {
-        boolean same = held;
-        held = pull.phase() != Pull.Phase.DONE;
-        Knob.of(bench.desk().work(), pull.path()).ifPresent(knob -> {
-            String text = knob.text(knob.value().unit().fromSi(pull.value()));
-            bench.act(new EditAct.SetValue(Optional.of(bench.desk().work().active()), pull.path(), text, same));
-        });
+        return pulls.isHeld();
     }
 }

@@ -7,13 +7,16 @@ import evenhand.window.desk.Draft;
 import evenhand.window.desk.Form;
 import evenhand.window.desk.FormField;
 import evenhand.window.desk.Grid;
+import evenhand.window.desk.PointRow;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Target;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -39,7 +42,13 @@ final class FormPane extends JPanel implements Bench.View {
     private boolean wholeCar = true;
 
     /** A section as it is shown. */
-    private record Part(Form.Section section, JPanel head, List<FormRow> rows) {}
+    private record Part(Form.Section section, JPanel head, Optional<PointsPane> points, List<FormRow> rows) {}
+
+    /** Tables of points, by the path of their link. */
+    private final transient Map<String, PointsPane> tables = new LinkedHashMap<>();
+
+    /** Links of which everything is shown that could differ on the right. */
+    private final transient Set<String> rightAsked = new HashSet<>();
 
     FormPane(Bench bench) {
         super(new MigLayout("insets 0 16 16 16, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
@@ -73,8 +82,7 @@ final class FormPane extends JPanel implements Bench.View {
             if (whole != wholeCar) {
                 wholeCar = whole;
                 drafts.clear();
-                byPath.clear();
-                structure = List.of();
+                forget();
                 show(bench.desk(), bench.desk());
             }
         });
@@ -118,8 +126,7 @@ final class FormPane extends JPanel implements Bench.View {
         if (!before.work().scenario().file().equals(now.work().scenario().file())) {
             // What was typed into another job's form is no part of this one.
             drafts.clear();
-            byPath.clear();
-            structure = List.of();
+            forget();
         }
         boolean came = !before.look().question().equals(Question.FORM);
         boolean same = before.work().equals(now.work())
@@ -146,7 +153,21 @@ final class FormPane extends JPanel implements Bench.View {
                     row.show(field, now.look().units(), "");
                 }
             }
+            PointsPane table = tables.get(section.added());
+            if (table != null) {
+                table.show(
+                        points(now, section),
+                        !section.right().isEmpty(),
+                        rightAsked.contains(section.added()),
+                        now.look().units());
+            }
         }
+    }
+
+    private void forget() {
+        byPath.clear();
+        tables.clear();
+        structure = List.of();
     }
 
     private void targets(Desk now) {
@@ -166,7 +187,26 @@ final class FormPane extends JPanel implements Bench.View {
             return Form.drafted(section.home(), given(desk, section), section.added(), draft);
         }
         boolean below = drafts.keySet().stream().anyMatch(path -> section.path().startsWith(path + "."));
-        return section.absent() || below ? List.of() : section.fields();
+        return section.absent() || below ? List.of() : withRight(section);
+    }
+
+    private List<FormField> withRight(Form.Section section) {
+        List<FormField> all = new ArrayList<>(section.fields());
+        if (rightAsked.contains(section.added())) {
+            all.addAll(section.right());
+        }
+        return all;
+    }
+
+    private List<PointRow> points(Desk now, Form.Section section) {
+        return PointRow.among(
+                section.added(), fields(now, section), path -> Form.meaning(section.home(), given(now, section), path));
+    }
+
+    /** How a field is called under the title of its section: "top bolt", "longer, right". */
+    private static String words(Form.Section section, FormField field) {
+        String above = section.added() + ".";
+        return field.path().startsWith(above) ? PointRow.words(field.path().substring(above.length())) : field.label();
     }
 
     private Entries given(Desk desk, Form.Section section) {
@@ -183,22 +223,47 @@ final class FormPane extends JPanel implements Bench.View {
         // A row that stays keeps what is typed in it.
         Map<String, FormRow> before = new LinkedHashMap<>(byPath);
         byPath.clear();
+        Map<String, PointsPane> tablesBefore = new LinkedHashMap<>(tables);
+        tables.clear();
         for (Form.Section section : form.sections()) {
             JPanel head = head(section);
             rows.add(head, "gaptop 12");
+            Optional<PointsPane> table = Optional.empty();
+            if (!points(now, section).isEmpty()) {
+                PointsPane old = tablesBefore.get(section.added());
+                table = Optional.of(old == null ? table(section) : old);
+                tables.put(section.added(), table.get());
+                rows.add(table.get());
+            }
             List<FormRow> own = new ArrayList<>();
             for (FormField field : fields(now, section)) {
+                if (PointRow.isCoordinate(field)) {
+                    continue;
+                }
                 FormRow old = before.get(field.path());
-                FormRow row = old != null && old.fits(field) ? old : new FormRow(field, taker(section));
+                FormRow row = old != null && old.fits(field)
+                        ? old
+                        : new FormRow(field, words(section, field), taker(section));
                 byPath.put(field.path(), row);
                 own.add(row);
                 rows.add(row);
             }
-            parts.add(new Part(section, head, own));
+            parts.add(new Part(section, head, table, own));
         }
         filter();
         revalidate();
         repaint();
+    }
+
+    private PointsPane table(Form.Section section) {
+        return new PointsPane(section.added(), taker(section), asked -> {
+            if (asked) {
+                rightAsked.add(section.added());
+            } else {
+                rightAsked.remove(section.added());
+            }
+            again();
+        });
     }
 
     private JPanel head(Form.Section section) {
@@ -235,6 +300,7 @@ final class FormPane extends JPanel implements Bench.View {
     private void forgetBelow(String path) {
         String list = path.endsWith("]") ? path.substring(0, path.lastIndexOf('[')) : path;
         byPath.keySet().removeIf(key -> key.startsWith(list));
+        tables.keySet().removeIf(key -> key.startsWith(list));
     }
 
     private void again() {
@@ -315,6 +381,11 @@ final class FormPane extends JPanel implements Bench.View {
         boolean found = words.isBlank();
         for (Part part : parts) {
             boolean any = words.isBlank() || part.section().matches(words);
+            if (part.points().isPresent()) {
+                boolean matches = words.isBlank() || part.points().get().matches(words);
+                part.points().get().setVisible(matches);
+                any |= matches;
+            }
             for (FormRow row : part.rows()) {
                 boolean matches = words.isBlank() || row.field().matches(words);
                 row.setVisible(matches);

@@ -42,8 +42,8 @@ final class FormRow extends JPanel {
     private String shown = "";
 
     /** A row of a form, in which a choice that was not made shows what is taken without. */
-    FormRow(FormField field, Taker taker) {
-        this(field, field.label(), true, taker);
+    FormRow(FormField field, String words, Taker taker) {
+        this(field, words, true, taker);
     }
 
     /** A row in which nothing is shown that was not given. */

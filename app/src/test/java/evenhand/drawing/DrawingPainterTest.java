@@ -24,6 +24,8 @@ import java.awt.image.BufferedImage;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
@@ -129,10 +131,25 @@ class DrawingPainterTest {
     private DrawingView view() {
         Scenario scenario = Demo.read("harbour-saloon");
         Drawing drawing = all(scenario, 1, DrawingTest.METRIC).get(2);
-        DrawingView view = new DrawingView(drawing, Theme.light(12), DrawingTest.METRIC, pulls::add);
+        return view(drawing);
+    }
+
+    private DrawingView view(Drawing drawing) {
+        DrawingView view = new DrawingView(drawing, Theme.light(12), DrawingTest.METRIC, pull -> {
+            pulls.add(pull);
+            return refusal;
+        });
         view.setSize(900, 560);
         repaint(view);
         return view;
+    }
+
+    private Optional<String> refusal = Optional.empty();
+
+    /** The only value that a pull moves. */
+    private static double value(Pull pull) {
+        assertThat(pull.values()).hasSize(1);
+        return pull.values().values().iterator().next();
     }
 
     private static void repaint(DrawingView view) {
@@ -177,10 +194,10 @@ class DrawingPainterTest {
         assertThat(pulls)
                 .extracting(Pull::phase)
                 .containsExactly(Pull.Phase.BEGUN, Pull.Phase.GOING_ON, Pull.Phase.DONE);
-        assertThat(pulls).extracting(Pull::path).containsOnly("rear.lateralLocator.height");
+        assertThat(pulls).extracting(Pull::handle).containsOnly("rear.lateralLocator.height");
         double aPixel = 1.5 / scaling.scale();
-        assertThat(pulls.get(1).value()).isCloseTo(0.266, within(aPixel + 0.001));
-        assertThat(pulls.get(2).value()).isCloseTo(0.286, within(aPixel + 0.001));
+        assertThat(value(pulls.get(1))).isCloseTo(0.266, within(aPixel + 0.001));
+        assertThat(value(pulls.get(2))).isCloseTo(0.286, within(aPixel + 0.001));
     }
 
     @Test
@@ -200,7 +217,8 @@ class DrawingPainterTest {
         mouse(view, MouseEvent.MOUSE_PRESSED, scaling.px(nose.x()), scaling.py(nose.z()));
         mouse(view, MouseEvent.MOUSE_DRAGGED, scaling.px(nose.x()), scaling.py(nose.z() - 0.03));
         key(view, KeyEvent.VK_ESCAPE, 0);
-        assertThat(pulls.get(pulls.size() - 1)).isEqualTo(new Pull("front.lowered", 0.03, Pull.Phase.DONE));
+        assertThat(pulls.get(pulls.size() - 1))
+                .isEqualTo(new Pull("front.lowered", Map.of("front.lowered", 0.03), Pull.Phase.DONE));
     }
 
     @Test
@@ -210,7 +228,7 @@ class DrawingPainterTest {
         List<String> stepped = new ArrayList<>();
         for (int i = 0; i < view.drawing().handles().size(); i++) {
             key(view, KeyEvent.VK_UP, 0);
-            stepped.add(pulls.get(pulls.size() - 1).path());
+            stepped.add(pulls.get(pulls.size() - 1).handle());
             key(view, KeyEvent.VK_RIGHT, 0);
         }
         assertThat(stepped)
@@ -222,7 +240,60 @@ class DrawingPainterTest {
         key(view, KeyEvent.VK_UP, InputEvent.SHIFT_DOWN_MASK);
         key(view, KeyEvent.VK_DOWN, InputEvent.ALT_DOWN_MASK);
         assertThat(pulls)
-                .extracting(Pull::value)
-                .containsExactly(chosen.stepped(1), chosen.stepped(10), chosen.stepped(-0.1));
+                .extracting(Pull::values)
+                .containsExactly(
+                        chosen.stepped(Handle.Direction.UP, 1),
+                        chosen.stepped(Handle.Direction.UP, 10),
+                        chosen.stepped(Handle.Direction.UP, -0.1));
+    }
+
+    private static Drawing links(double longer) {
+        Setup setup = Demo.read("sluice-tourer").setups().get(0);
+        return DrawnLinksTest.behind(setup, List.of(new Drawing.Reading("roll steer", "" + longer, "%")));
+    }
+
+    /** Behind the axle the rear lower link's end on the body is at the left: pulled out it goes left, pulled up it goes up. */
+    @Test
+    void aPointIsPulledBothWaysAndWhatItMovesIsToldAtTheHand() {
+        DrawingView view = view(links(1));
+        Handle end = view.drawing().handle("rear.links.lowerLink.body").orElseThrow();
+        Scaling scaling = view.scaling().orElseThrow();
+        double x = scaling.px(end.x());
+        double y = scaling.py(end.z());
+        mouse(view, MouseEvent.MOUSE_PRESSED, x, y);
+        mouse(view, MouseEvent.MOUSE_DRAGGED, x - 0.02 * scaling.scale(), y - 0.03 * scaling.scale());
+        double aPixel = 1.5 / scaling.scale() + 0.0005;
+        Map<String, Double> pulled = pulls.get(1).values();
+        assertThat(pulled.get("rear.links.lowerLink.body.out")).isCloseTo(0.5, within(aPixel));
+        assertThat(pulled.get("rear.links.lowerLink.body.up")).isCloseTo(0.28, within(aPixel));
+        assertThat(1000 * pulled.get("rear.links.lowerLink.body.up") % 1)
+                .as("whole millimetres")
+                .isCloseTo(0, within(1e-9));
+        Rectangle2D world = view.drawing().world();
+        view.show(links(2), Theme.light(12), DrawingTest.METRIC);
+        assertThat(view.drawing().world()).isEqualTo(world);
+        assertThat(view.getAccessibleContext().getAccessibleDescription())
+                .isEqualTo("rear lower link body: out 480 mm, up 250 mm; roll steer 1.0 → 2.0 %");
+        refusal = Optional.of("no axle stands so");
+        mouse(view, MouseEvent.MOUSE_RELEASED, x, y);
+        assertThat(view.getAccessibleContext().getAccessibleDescription()).endsWith("; no axle stands so");
+    }
+
+    @Test
+    void arrowKeysMoveAPointByAMillimetreAndPageKeysChooseAnother() {
+        DrawingView view = view(links(1));
+        key(view, KeyEvent.VK_PAGE_DOWN, 0);
+        Handle first = view.drawing().handles().get(0);
+        for (int i = 0; i < view.drawing().handles().size(); i++) {
+            key(view, KeyEvent.VK_PAGE_DOWN, 0);
+        }
+        key(view, KeyEvent.VK_LEFT, 0);
+        key(view, KeyEvent.VK_UP, InputEvent.SHIFT_DOWN_MASK);
+        Handle.Way out = first.way(Handle.Direction.ACROSS).orElseThrow();
+        Handle.Way up = first.way(Handle.Direction.UP).orElseThrow();
+        assertThat(out.sign()).isEqualTo(-1);
+        assertThat(pulls)
+                .extracting(Pull::values)
+                .containsExactly(Map.of(out.path(), out.value() + 0.001), Map.of(up.path(), up.value() + 10 * 0.001));
     }
 }

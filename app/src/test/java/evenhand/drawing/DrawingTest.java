@@ -21,6 +21,7 @@ import evenhand.turn.TurnRow;
 import evenhand.turn.Wheel;
 import evenhand.words.Units;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -164,10 +165,14 @@ class DrawingTest {
         Handle pivot = RearView.of(stance, End.REAR, METRIC, lowered.values())
                 .handle("rear.lateralLocator.height")
                 .orElseThrow();
-        assertThat(pivot.value()).isEqualTo(0.246); // as given; lowering took it down to where the handle is
+        assertThat(up(pivot).value()).isEqualTo(0.246); // as given; lowering took it down to where the handle is
         assertThat(pivot.z()).isCloseTo(0.216, within(1e-12));
         assertThat(pivot.words()).isEqualTo("rear lateral locator height");
-        assertThat(pivot.usual()).isPresent();
+        assertThat(up(pivot).usual()).isPresent();
+    }
+
+    private static Handle.Way up(Handle handle) {
+        return handle.way(Handle.Direction.UP).orElseThrow();
     }
 
     @Test
@@ -176,14 +181,13 @@ class DrawingTest {
         Drawing drawing = SideView.of(
                 stance(scenario, 1), METRIC, scenario.setups().get(1).values());
         Handle pivot = drawing.handle("rear.lateralLocator.height").orElseThrow();
-        assertThat(pivot.pulled(0.0204)).isCloseTo(0.266, within(1e-12)); // to the millimetre
-        assertThat(pivot.pulled(0)).isEqualTo(0.246);
-        assertThat(pivot.stepped(1)).isCloseTo(0.256, within(1e-12));
-        assertThat(pivot.heightAt(0.256)).isCloseTo(pivot.z() + 0.01, within(1e-12));
-        assertThat(pivot.pulled(-50)).isEqualTo(pivot.bounds().low());
+        assertThat(up(pivot).pulled(0.0204)).isCloseTo(0.266, within(1e-12)); // to the millimetre
+        assertThat(pivot.pulled(1, 0)).containsOnly(Map.entry(pivot.path(), 0.246));
+        assertThat(up(pivot).stepped(1)).isCloseTo(0.256, within(1e-12));
+        assertThat(up(pivot).pulled(-50)).isEqualTo(up(pivot).bounds().low());
         Handle nose = drawing.handle("front.lowered").orElseThrow();
-        assertThat(nose.pulled(-0.010)).isCloseTo(0.040, within(1e-12)); // pulled down: lower still
-        assertThat(nose.stepped(1)).isCloseTo(0.020, within(1e-12));
+        assertThat(up(nose).pulled(-0.010)).isCloseTo(0.040, within(1e-12)); // pulled down: lower still
+        assertThat(up(nose).stepped(1)).isCloseTo(0.020, within(1e-12));
     }
 
     @Test

@@ -4,17 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenhand.car.End;
+import evenhand.car.LoadCase;
 import evenhand.car.Side;
+import evenhand.catalogue.Adjustable;
 import evenhand.drawing.Item.Ink;
 import evenhand.drawing.Item.Outline;
+import evenhand.linkage.Assembly;
+import evenhand.linkage.AxleLinkage;
 import evenhand.scenario.Demo;
 import evenhand.scenario.Scenario;
+import evenhand.scenario.ScenarioReader;
+import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.Wheel;
 import java.awt.geom.Rectangle2D;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -62,6 +71,110 @@ class DrawnLinksTest {
         }
     }
 
+    /** The body's outline comes down with its links: let down, and under a load. */
+    @Test
+    void theBodyComesDownAsFarAsItsLinks() {
+        Setup setup = setup(LET_DOWN);
+        LoadCase load = new LoadCase("two more", List.of(new LoadCase.Added("two", 150, 1.8, 0.6)));
+        for (Optional<LoadCase> aboard : List.of(Optional.<LoadCase>empty(), Optional.of(load))) {
+            Stance measured = DrawingTest.stance(TOURER, AS_MEASURED);
+            Stance stance = Stance.laden(setup.name(), 0, setup.car(), aboard, setup.entries());
+            double hanger = hanger(measured) - hanger(stance);
+            assertThat(hanger).isGreaterThan(aboard.isPresent() ? 0.04 : 0.0249);
+            assertThat(sill(measured) - sill(stance)).isCloseTo(hanger, within(1e-9));
+        }
+    }
+
+    /** Height of the torque arm's hanger, the highest pivot on the middle of the car. */
+    private static double hanger(Stance stance) {
+        return drawn(RearView.of(stance, End.REAR, DrawingTest.METRIC, List.of()), Ink.PIVOT).stream()
+                .filter(place -> Math.abs(place.getCenterX() + 0.06) < 1e-9)
+                .findFirst()
+                .orElseThrow()
+                .getCenterY();
+    }
+
+    private static double sill(Stance stance) {
+        return drawn(RearView.of(stance, End.REAR, DrawingTest.METRIC, List.of()), Ink.BODY)
+                .get(0)
+                .getMinY();
+    }
+
+    private static LinksView.Axle axle(Setup setup, End end, List<Drawing.Reading> readings) {
+        AxleLinkage axle =
+                ((Assembly.Standing) Assembly.of(setup.car().linked(end).orElseThrow())).linkage();
+        axle.rest();
+        return new LinksView.Axle(
+                Stance.atRest(setup.name(), 0, setup.car(), setup.entries()),
+                end,
+                axle.lines(),
+                axle.lines(),
+                "at rest",
+                "",
+                Set.of(),
+                setup.values(),
+                readings,
+                DrawingTest.METRIC);
+    }
+
+    static Drawing behind(Setup setup, List<Drawing.Reading> readings) {
+        return LinksView.behind(axle(setup, End.REAR, readings));
+    }
+
+    /** Every point of the file can be pulled, is where it was measured, and grows towards where its coordinate counts. */
+    @Test
+    void everyMeasuredPointHasItsHandleWhereItWasMeasured() {
+        Setup setup = setup(AS_MEASURED);
+        for (End end : End.values()) {
+            LinksView.Axle axle = axle(setup, end, List.of());
+            List<Drawing> views = List.of(LinksView.behind(axle), LinksView.side(axle), LinksView.above(axle));
+            Set<String> pulled = new LinkedHashSet<>();
+            for (Drawing view : views) {
+                for (Handle handle : view.handles()) {
+                    handle.ways().forEach(way -> pulled.add(way.path()));
+                    // A shim has moved the damper's lower eye along its bolt.
+                    if (!handle.path().contains("damper.bottom")
+                            && !handle.path().contains(".right.")) {
+                        assertWhereMeasured(handle);
+                    }
+                }
+            }
+            assertThat(pulled)
+                    .containsExactlyInAnyOrderElementsOf(setup.values().stream()
+                            .map(Adjustable::path)
+                            .filter(path -> path.startsWith(end.key() + "."))
+                            .filter(path -> path.matches(".*\\.(ahead|out|left|up)") && !path.contains("clearances"))
+                            .toList());
+        }
+    }
+
+    private static void assertWhereMeasured(Handle handle) {
+        for (Handle.Way way : handle.ways()) {
+            double there = way.direction() == Handle.Direction.UP ? handle.z() : handle.x();
+            assertThat(way.sign() * there).as(way.path()).isCloseTo(way.value(), within(1e-9));
+        }
+    }
+
+    @Test
+    void whatDiffersOnTheRightIsPulledByItsOwnCoordinate() {
+        Drawing side = LinksView.side(axle(setup(AS_MEASURED), End.REAR, List.of()));
+        String right = "rear.links.lowerLink.right.body";
+        assertThat(side.handle(right)).as("covered by the left one").isEmpty();
+        String text = ScenarioWriter.set(TOURER.text(), Optional.empty(), right + ".up", "243 mm");
+        Setup uneven = ScenarioReader.read("uneven.json", text)
+                .scenario()
+                .orElseThrow()
+                .setups()
+                .get(AS_MEASURED);
+        Handle end =
+                LinksView.side(axle(uneven, End.REAR, List.of())).handle(right).orElseThrow();
+        assertThat(end.z()).isCloseTo(0.243, within(1e-9));
+        assertThat(end.words()).isEqualTo("rear lower link body, right");
+        assertThat(end.values()).containsOnlyKeys("rear.links.lowerLink.body.ahead", right + ".up");
+        Handle across = behind(uneven, List.of()).handle(right).orElseThrow();
+        assertThat(across.way(Handle.Direction.ACROSS).orElseThrow().sign()).isEqualTo(1);
+    }
+
     @Test
     void theAxleStandsOnItsWheelsInTheTurn() {
         for (Direction direction : Direction.values()) {
@@ -102,7 +215,7 @@ class DrawnLinksTest {
         assertThat(drawn(rear, Ink.LINK))
                 .as("the final drive, and two marks of the stops")
                 .hasSize(3);
-        assertThat(rear.handle("rear.lateralLocator.pivot.up")).hasValueSatisfying(handle -> {
+        assertThat(rear.handle("rear.lateralLocator.pivot")).hasValueSatisfying(handle -> {
             assertThat(handle.x()).isZero();
             assertThat(handle.z()).isCloseTo(0.29, within(1e-12));
         });

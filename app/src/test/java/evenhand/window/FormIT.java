@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
@@ -236,6 +237,51 @@ class FormIT extends AtTheWindow {
         hands.type(cell("sheet[" + rows + "].words"), "4 deg");
         assertThat(hands.desk().work().scenario().setup(setup).orElseThrow().sheet())
                 .containsEntry("castor", "4 deg");
+    }
+
+    @Test
+    void pointsOfALinkStandInOneTableAndTheRightSideOnlyWhereItDiffers() {
+        form("sluice-tourer");
+        String before = scenario();
+        String up = "rear.links.lowerLink.body.up";
+        hands.type(cell(up), "251");
+        assertThat(text(cell(up))).isEqualTo("251 mm");
+        assertThat(scenario()).contains("\"up\": \"251 mm\"");
+        hands.type(cell(up), "12 kg");
+        assertThat(trouble("rear.links.lowerLink.body")).startsWith("up ").contains("length");
+        assertThat(text(cell(up))).isEqualTo("12 kg");
+        assertThat(scenario()).contains("\"up\": \"251 mm\"");
+        hands.click(hands.find(JCheckBox.class, "right rear.links.lowerLink"));
+        assertThat(text(cell(up))).as("nothing typed is lost").isEqualTo("12 kg");
+        String right = "rear.links.lowerLink.right.axle.up";
+        assertThat(text(cell(right))).isEmpty();
+        JTextField onTheRight = cell(right);
+        assertThat(Hands.see(() -> onTheRight.getClientProperty("JTextField.placeholderText")))
+                .isEqualTo("230 mm");
+        hands.type(cell(right), "243");
+        assertThat(scenario()).contains("\"right\": {\"axle\": {\"up\": \"243 mm\"}}");
+        hands.click(hands.find(JCheckBox.class, "right rear.links.lowerLink"));
+        assertThat(text(cell(right))).as("what differs is always shown").isEqualTo("243 mm");
+        commit(cell(right), "");
+        assertThat(scenario()).doesNotContain("\"right\"");
+        Hands.see(() -> {
+            hands.pane().bench().undo();
+            hands.pane().bench().undo();
+            hands.pane().bench().undo();
+            return true;
+        });
+        assertThat(scenario()).isEqualTo(before);
+        assertThat(text(cell("rear.lateralLocator.upperRod.end.left")))
+                .as("a Watt's linkage has one table")
+                .isEqualTo("420 mm ± 2 mm");
+        List<String> asked = Form.of(hands.desk().work().scenario()).fields().stream()
+                .map(FormField::path)
+                .toList();
+        assertThat(asked)
+                .contains("steering.ratio", "rear.lateralForceSteer")
+                .as("what the links decide is not asked for")
+                .doesNotContain(
+                        "steering.ackermannShare", "rear.rollSteer", "front.rollCamber", "rear.spring.motionRatio");
     }
 
     private List<String> setups() {

@@ -44,6 +44,20 @@ class ReachableIT extends AtTheWindow {
         }
     }
 
+    /** What only a car on measured links has: tables of points, tracks, drawings with handles, a search among brackets. */
+    @Test
+    void soHasEveryControlOfMeasuredLinks() {
+        Hands.see(() -> {
+            hands.pane().cabinet().openDemo("sluice-tourer");
+            return true;
+        });
+        for (String question : List.of("links", "brackets", Question.FORM)) {
+            hands.act(new LookAct.Ask(question));
+            hands.answered();
+            walk("sluice-tourer, " + question);
+        }
+    }
+
     @Test
     void soHasEveryControlOfTheStepsOfMeasuringUpAndOfTheReport() {
         Hands.see(() -> {
@@ -94,14 +108,19 @@ class ReachableIT extends AtTheWindow {
         String name = String.valueOf(control.getName());
         if (!(control instanceof Words.Area)
                 || !name.startsWith("meaning of ")
-                || !(control.getParent() instanceof FormRow row)) {
+                || !(control.getParent() instanceof FormRow || control.getParent() instanceof PointsPane)) {
             return false;
         }
-        for (Component beside : row.getComponents()) {
+        String words = ((JTextComponent) control).getText();
+        boolean ofPoint = control.getParent() instanceof PointsPane;
+        for (Component beside : control.getParent().getComponents()) {
             String told = beside.getAccessibleContext() == null
                     ? null
                     : beside.getAccessibleContext().getAccessibleDescription();
-            if (beside != control && told != null && told.equals(((JTextComponent) control).getText())) {
+            // A cell tells of what its point is the end, then what it is a coordinate of.
+            if (beside != control
+                    && told != null
+                    && (told.equals(words) || (ofPoint && told.startsWith(words + ", ")))) {
                 return true;
             }
         }

@@ -66,7 +66,7 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
             }
 
             /** The axle whose figure it is; nothing where none has it at rest. */
-            Optional<End> axle(LinkAnswers links) {
+            public Optional<End> axle(LinkAnswers links) {
                 return axles.stream()
                         .filter(end -> links.axle(end)
                                 .filter(places -> si.apply(places.rest()).isPresent())

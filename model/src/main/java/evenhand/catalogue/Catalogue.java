@@ -91,6 +91,11 @@ public final class Catalogue {
         return build(car).values();
     }
 
+    /** Paths of coefficients that a car's points decide, so that nobody is to be asked for them. */
+    public static Set<String> decidedByLinks(Entries car) {
+        return OnLinks.decided(car);
+    }
+
     /** The size of the tyres of an axle, where it is given and can be read. */
     public static Optional<TyreSize> tyreSize(Entries car, End end) {
         return car.get(end.key()).orElse(null) instanceof Entries axle

@@ -23,10 +23,12 @@ import evenhand.geometry.WheelPairMotion;
 import evenhand.linkage.AxleState.WheelFigures;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /**
@@ -44,6 +46,72 @@ final class OnLinks {
             List.of(DamperCatalogue.DAMPER_MOTION_RATIO, SpringCatalogue.LEAN, DamperCatalogue.DAMPER_BASE);
 
     private OnLinks() {}
+
+    /**
+     * Paths of coefficients that the points of a car decide, as far as one sees it in what was given: a file that gives them as well
+     * is refused.
+     */
+    static Set<String> decided(Entries car) {
+        Set<String> paths = new LinkedHashSet<>();
+        for (End end : End.values()) {
+            if (!(part(car, end.key())
+                    .flatMap(axle -> part(axle, LinkCatalogue.WHEEL_LINKS.key()))
+                    .isPresent())) {
+                continue;
+            }
+            Entries axle = part(car, end.key()).orElseThrow();
+            decided(
+                    paths,
+                    end.key(),
+                    List.of(AxleCatalogue.ROLL_CENTRE_GROUP, AxleCatalogue.ROLL_CAMBER, AxleCatalogue.ROLL_STEER));
+            decidedBeside(
+                    paths,
+                    axle,
+                    end,
+                    AxleCatalogue.LOCATOR,
+                    List.of("pivot", "body", "axle"),
+                    List.of(LocatorCatalogue.LOCATOR_HEIGHT, LocatorCatalogue.LOCATOR_PER_BUMP));
+            decidedBeside(
+                    paths, axle, end, AxleCatalogue.SPRING_AT_WHEEL, List.of("top", "around"), REPLACED_OF_SPRINGS);
+            decidedBeside(
+                    paths, axle, end, AxleCatalogue.DAMPER_AT_WHEEL, List.of("top", "around"), REPLACED_OF_DAMPERS);
+            decidedBeside(
+                    paths,
+                    axle,
+                    end,
+                    AxleCatalogue.BAR_AT_WHEEL,
+                    List.of("pivot"),
+                    List.of(SpringCatalogue.LINK_RATIO));
+            boolean steered = end == End.FRONT
+                    && part(axle, LinkCatalogue.WHEEL_LINKS.key())
+                            .flatMap(links -> part(links, "tieRod"))
+                            .isPresent();
+            if (steered) {
+                decided(paths, CarCatalogue.STEERING.key(), List.of(CarCatalogue.ACKERMANN_SHARE));
+            }
+        }
+        return paths;
+    }
+
+    private static Optional<Entries> part(Entries whole, String key) {
+        return whole.get(key).filter(Entries.class::isInstance).map(Entries.class::cast);
+    }
+
+    private static void decidedBeside(
+            Set<String> paths,
+            Entries axle,
+            End end,
+            Slot<?> part,
+            List<String> points,
+            List<? extends Slot<?>> coefficients) {
+        if (part(axle, part.key()).stream().anyMatch(given -> points.stream().anyMatch(given.given()::containsKey))) {
+            decided(paths, Path.join(end.key(), part.key()), coefficients);
+        }
+    }
+
+    private static void decided(Set<String> paths, String part, List<? extends Slot<?>> coefficients) {
+        coefficients.forEach(slot -> paths.add(Path.join(part, slot.key())));
+    }
 
     /** Refuses points of springs, dampers and bars on an axle without links. */
     static void requireNone(

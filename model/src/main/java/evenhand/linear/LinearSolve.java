@@ -66,14 +66,6 @@ public final class LinearSolve {
         return sign;
     }
 
-    private static void swap(double[] m, int one, int other, int count) {
-        for (int i = 0; i < count; i++) {
-            double kept = m[one + i];
-            m[one + i] = m[other + i];
-            m[other + i] = kept;
-        }
-    }
-
     /** Solves for a right-hand side in place, after {@link #factor}. */
     public void solve(double[] right) {
         double[] m = matrix;

@@ -130,8 +130,7 @@ public final class SteadyTurn {
                 ? Optional.empty()
                 : none(
                         TurnAnswer.Reason.NO_EQUILIBRIUM,
-                        String.format(
-                                Locale.ROOT, "coasting alone slows it by %.2f g", -gain / Weights.GRAVITY));
+                        String.format(Locale.ROOT, "coasting alone slows it by %.2f g", -gain / Weights.GRAVITY));
     }
 
     /**

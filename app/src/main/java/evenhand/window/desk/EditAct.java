@@ -57,9 +57,13 @@ public sealed interface EditAct extends Act {
      * @param setup the set-up that is changed; the car itself where empty
      * @param texts by path
      */
-    record SetValues(Optional<String> setup, Map<String, String> texts) implements EditAct {
+    record SetValues(Optional<String> setup, Map<String, String> texts, boolean sameGesture) implements EditAct {
         public SetValues {
             texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+        }
+
+        public SetValues(Optional<String> setup, Map<String, String> texts) {
+            this(setup, texts, false);
         }
 
         @Override

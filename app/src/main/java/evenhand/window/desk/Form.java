@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The fields of a job by concept, made from the catalogue: what is declared there has its field here. */
 public record Form(List<Section> sections) {
@@ -46,6 +47,8 @@ public record Form(List<Section> sections) {
      * @param absent whether there is none; the fields are then what one would need
      * @param needed whether a car cannot do without
      * @param size of a list
+     * @param fields points that are measured have their coordinates among them
+     * @param right what could differ on the right side and does not
      */
     public record Section(
             Home home,
@@ -56,9 +59,11 @@ public record Form(List<Section> sections) {
             boolean absent,
             boolean needed,
             int size,
-            List<FormField> fields) {
+            List<FormField> fields,
+            List<FormField> right) {
         public Section {
             fields = List.copyOf(fields);
+            right = List.copyOf(right);
         }
 
         /** Whether a search for words finds what can be added here. */
@@ -83,7 +88,7 @@ public record Form(List<Section> sections) {
         Map<String, Adjustable> values = new HashMap<>();
         Catalogue.build(Catalogue.CAR, car).values().forEach(value -> values.put(value.path(), value));
         List<Section> sections = new ArrayList<>();
-        new Walk(Home.CAR, values, sections)
+        new Walk(Home.CAR, values, Catalogue.decidedByLinks(car), sections)
                 .object("", Role.OBJECT, "The car as a whole", "", Catalogue.CAR, true, Optional.of(car));
         return new Form(sections);
     }
@@ -91,7 +96,7 @@ public record Form(List<Section> sections) {
     /** The form of a job: its car for all set-ups, and what is round it. */
     public static Form of(Scenario job) {
         List<Section> sections = new ArrayList<>(of(job.car()).sections());
-        new Walk(Home.JOB, Map.of(), sections)
+        new Walk(Home.JOB, Map.of(), Set.of(), sections)
                 .object("", Role.OBJECT, "The job", "", JOB, true, Optional.of(job.given()));
         return new Form(sections);
     }
@@ -110,7 +115,8 @@ public record Form(List<Section> sections) {
                 false,
                 true,
                 0,
-                List.of(field(SHEET, sheet, words, Optional.empty()))));
+                List.of(field(SHEET, sheet, words, Optional.empty())),
+                List.of()));
         return new Form(sections);
     }
 
@@ -149,6 +155,17 @@ public record Form(List<Section> sections) {
             }
             throw new IllegalArgumentException("no object: " + step);
         }
+    }
+
+    /** What an object of a car or job is, in the words of the trade. */
+    public static String meaning(Home home, Entries given, String path) {
+        List<Path.Step> steps = Path.of(path).steps();
+        int last = steps.size() - 1;
+        return spot(home, given, steps.subList(0, last))
+                .plain()
+                .slot(steps.get(last).key())
+                .map(Slot::meaning)
+                .orElse("");
     }
 
     private static Optional<Entries> entries(Optional<Entry> entry) {
@@ -261,8 +278,14 @@ public record Form(List<Section> sections) {
         return new FormField(path, Optional.of(slot), slot.meaning(), choices, given, value, grid);
     }
 
-    /** A walk through the shapes; sections below an object follow it. */
-    private record Walk(Home home, Map<String, Adjustable> values, List<Section> sections) {
+    /**
+     * A walk through the shapes; sections below an object follow it.
+     *
+     * @param decided paths of what the links decide
+     */
+    private record Walk(Home home, Map<String, Adjustable> values, Set<String> decided, List<Section> sections) {
+        private static final String RIGHT = "right";
+
         void object(
                 String path,
                 Role role,
@@ -271,28 +294,72 @@ public record Form(List<Section> sections) {
                 Shape<?> shape,
                 boolean needed,
                 Optional<Entries> given) {
+            object(path, role, title, meaning, shape, needed, given, false);
+        }
+
+        /** @param pointAbove whether its only point stands in the table of what it belongs to */
+        private void object(
+                String path,
+                Role role,
+                String title,
+                String meaning,
+                Shape<?> shape,
+                boolean needed,
+                Optional<Entries> given,
+                boolean pointAbove) {
             List<FormField> fields = new ArrayList<>();
+            List<FormField> right = new ArrayList<>();
             int own = sections.size();
             Optional<String> word = given.flatMap(Entries::kind);
             if (shape instanceof Shape.Kinds<?> kinds) {
                 fields.add(kind(Path.join(path, kinds.key()), kinds, word));
             }
             if (shape instanceof Shape.Plain<?> || word.isPresent()) {
-                slots(path, plain(shape, word), given, fields);
+                Shape.Plain<?> plain = plain(shape, word);
+                slots(path, plain, given, fields, pointAbove);
+                boolean points = !pointAbove && fields.stream().anyMatch(PointRow::isCoordinate);
+                Optional<Slot<?>> other = plain.slot(RIGHT).filter(slot -> points && slot.isByPoints());
+                if (other.isPresent() && other.get().content() instanceof Content.Group<?> group) {
+                    right(path, plain(group.shape(), Optional.empty()), given.orElseThrow(), fields, right);
+                }
             }
             if (!fields.isEmpty()) {
-                sections.add(own, new Section(home, role, path, title, meaning, given.isEmpty(), needed, 0, fields));
+                sections.add(
+                        own, new Section(home, role, path, title, meaning, given.isEmpty(), needed, 0, fields, right));
             }
         }
 
-        private void slots(String path, Shape.Plain<?> plain, Optional<Entries> given, List<FormField> fields) {
+        private void slots(
+                String path,
+                Shape.Plain<?> plain,
+                Optional<Entries> given,
+                List<FormField> fields,
+                boolean pointAbove) {
             for (Slot<?> slot : plain.slots()) {
                 Optional<Entry> entry = given.flatMap(own -> own.get(slot.key()));
                 String here = Path.join(path, slot.key());
-                if (entry.isEmpty() && slot.isByPoints()) {
+                boolean ofRight = slot.isByPoints() && slot.key().equals(RIGHT);
+                if (ofRight || (entry.isEmpty() && (slot.isByPoints() || decided.contains(here)))) {
                     continue;
                 }
                 if (slot.content() instanceof Content.Group<?> group) {
+                    boolean point = given.isPresent() && isPointOfIt(slot);
+                    if (point) {
+                        if (!pointAbove) {
+                            point(here, plain(group.shape(), Optional.empty()), entries(entry), fields);
+                        }
+                        continue;
+                    }
+                    Optional<Slot<?>> single = slot.isByPoints() ? single(group.shape()) : Optional.empty();
+                    if (single.isPresent() && single.get().content() instanceof Content.Group<?> end) {
+                        point(
+                                Path.join(here, single.get().key()),
+                                plain(end.shape(), Optional.empty()),
+                                entries(entry)
+                                        .flatMap(own ->
+                                                entries(own.get(single.get().key()))),
+                                fields);
+                    }
                     object(
                             here,
                             Role.OBJECT,
@@ -300,7 +367,8 @@ public record Form(List<Section> sections) {
                             slot.meaning(),
                             group.shape(),
                             slot.required(),
-                            entries(entry));
+                            entries(entry),
+                            single.isPresent());
                 } else if (slot.content() instanceof Content.Groups<?> groups
                         && Grid.of(slot, entry).isEmpty()) {
                     if (given.isPresent()) {
@@ -312,6 +380,70 @@ public record Form(List<Section> sections) {
             }
         }
 
+        /** A point that an object cannot do without, or that it was given, is no object of its own. */
+        private static boolean isPointOfIt(Slot<?> slot) {
+            return PointRow.isPoint(slot) && (slot.required() || slot.isByPoints());
+        }
+
+        /** The point of an object that has no other: a rod's end. */
+        private static Optional<Slot<?>> single(Shape<?> shape) {
+            List<Slot<?>> points = new ArrayList<>();
+            if (shape instanceof Shape.Plain<?> plain) {
+                plain.slots().stream().filter(Walk::isPointOfIt).forEach(points::add);
+            }
+            return points.size() == 1 ? Optional.of(points.get(0)) : Optional.empty();
+        }
+
+        private void point(String path, Shape.Plain<?> shape, Optional<Entries> given, List<FormField> fields) {
+            for (Slot<?> slot : shape.slots()) {
+                String here = Path.join(path, slot.key());
+                fields.add(field(
+                        here, slot, given.flatMap(own -> own.get(slot.key())), Optional.ofNullable(values.get(here))));
+            }
+        }
+
+        /** What differs on the right among the fields, and what could: there the left one counts. */
+        private void right(
+                String path, Shape.Plain<?> shape, Entries left, List<FormField> fields, List<FormField> right) {
+            String here = Path.join(path, RIGHT);
+            Optional<Entries> given = entries(left.get(RIGHT));
+            for (Slot<?> slot : shape.slots()) {
+                Optional<Entry> entry = given.flatMap(own -> own.get(slot.key()));
+                if (slot.content() instanceof Content.Group<?> group) {
+                    if (left.get(slot.key()).isPresent()) {
+                        for (Slot<?> own :
+                                plain(group.shape(), Optional.empty()).slots()) {
+                            Optional<Entry> cell = entries(entry).flatMap(point -> point.get(own.key()));
+                            rightField(
+                                    Path.join(Path.join(here, slot.key()), own.key()),
+                                    Path.join(Path.join(path, slot.key()), own.key()),
+                                    own,
+                                    cell,
+                                    fields,
+                                    right);
+                        }
+                    }
+                } else {
+                    rightField(Path.join(here, slot.key()), Path.join(path, slot.key()), slot, entry, fields, right);
+                }
+            }
+        }
+
+        private void rightField(
+                String path,
+                String mirrored,
+                Slot<?> slot,
+                Optional<Entry> entry,
+                List<FormField> fields,
+                List<FormField> right) {
+            Optional<Adjustable> counts = Optional.ofNullable(values.get(entry.isPresent() ? path : mirrored))
+                    .map(value -> entry.isPresent()
+                            ? value
+                            : new Adjustable(
+                                    path, value.slot(), value.si(), 0, Adjustable.Origin.DEFAULT, "", value.unit()));
+            (entry.isPresent() ? fields : right).add(field(path, slot, entry, counts));
+        }
+
         private void list(String path, String meaning, Shape<?> shape, Optional<Entry> entry) {
             List<Entries> items = entry.orElse(null) instanceof Entry.Listed listed ? listed.items() : List.of();
             for (int i = 0; i < items.size(); i++) {
@@ -319,7 +451,8 @@ public record Form(List<Section> sections) {
                 object(here, Role.ITEM, title(here), "", shape, false, Optional.of(items.get(i)));
             }
             String title = items.isEmpty() ? title(path) : "More " + ChangeWords.name(path);
-            sections.add(new Section(home, Role.LIST, path, title, meaning, false, true, items.size(), List.of()));
+            sections.add(new Section(
+                    home, Role.LIST, path, title, meaning, false, true, items.size(), List.of(), List.of()));
         }
 
         private static String title(String path) {

@@ -9,6 +9,9 @@ import java.util.stream.Stream;
 
 /** Paths of what a shop adjusts, as far as a car has it. */
 final class Knobs {
+    /** What is said behind the name of a bar that a car has not. */
+    static final String NOT_FITTED = ", not fitted";
+
     private Knobs() {}
 
     /** What the body or the two wheels of an axle roll about: a locator's height, its pivot's, or the roll centre's. */
@@ -60,6 +63,22 @@ final class Knobs {
                 .map(Adjustable::path)
                 .filter(path -> path.endsWith(".longer") || path.endsWith(".shim"))
                 .toList();
+    }
+
+    /** What is set by hand on links: pivots, lengths of rods, and how far the body is let down. */
+    static List<String> ofLinks(Setup setup) {
+        return here(
+                setup,
+                Stream.of(
+                        "rear.lateralLocator.pivot.up",
+                        "rear.lateralLocator.longer",
+                        "rear.links.torqueArm.longer",
+                        "rear.links.middleLink.longer",
+                        "rear.links.lowerLink.longer",
+                        "rear.links.tieRod.longer",
+                        "front.links.tieRod.longer",
+                        "front.lowered",
+                        "rear.lowered"));
     }
 
     /** Those of the paths that name a number of this car. */

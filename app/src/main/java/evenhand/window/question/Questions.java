@@ -14,6 +14,7 @@ public final class Questions {
             new WhereTheLoadGoes(),
             new HowLow(),
             new WhatTheLinksDo(),
+            new WhichBracket(),
             new WillItRide(),
             new WhichDamper(),
             new WillItSkip(),

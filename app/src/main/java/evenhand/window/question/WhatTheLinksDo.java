@@ -2,34 +2,20 @@ package evenhand.window.question;
 
 import evenhand.answers.Figure;
 import evenhand.answers.Progress;
-import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.links.LinkedAxle;
 import evenhand.car.links.LinkedLiveAxle;
 import evenhand.chart.Chart;
-import evenhand.chart.CurveCharts.Curve;
-import evenhand.chart.CurveCharts.Quantity;
-import evenhand.chart.TravelCharts;
-import evenhand.drawing.Detail;
-import evenhand.drawing.LinksView;
-import evenhand.drawing.Stance;
 import evenhand.forms.Columns;
 import evenhand.forms.Table;
-import evenhand.linkage.Assembly;
-import evenhand.linkage.AxleLines;
-import evenhand.linkage.AxleLinkage;
 import evenhand.linkage.AxleMotion;
 import evenhand.linkage.AxleState;
 import evenhand.linkage.Ranges;
-import evenhand.linkage.Travel;
-import evenhand.linkage.TravelAnswer;
 import evenhand.linkage.TravelLimit;
-import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
-import evenhand.straight.Braking;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -37,68 +23,16 @@ import evenhand.window.desk.TurnedSetup;
 import evenhand.window.question.LinkFigure.Guided;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
-import evenhand.words.travel.AxleTravel;
-import evenhand.words.travel.MeasureWords;
 import evenhand.words.travel.PlaceWords;
 import evenhand.words.travel.TravelWords;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /** An axle moved through its travel on the links that were measured: what it does there, and what ends it. */
 final class WhatTheLinksDo implements Question {
-    /** Rows of a curve, m. */
-    private static final double STEP = 0.005;
-
-    /** A motion as it is chosen and slid through. */
-    private enum Moved {
-        HEAVE(AxleMotion.HEAVE, "bump and droop", "both wheels up", "both wheels up"),
-        ROLL(AxleMotion.ROLL, "roll", "right side down", "right side down"),
-        ONE_WHEEL(AxleMotion.ONE_WHEEL, "one wheel", "left wheel up", "left wheel up"),
-        STEER(AxleMotion.STEER, "steer", "steer to the left", "reference steer to the left");
-
-        private final AxleMotion motion;
-        private final String words;
-        private final String slide;
-        private final String axis;
-
-        Moved(AxleMotion motion, String words, String slide, String axis) {
-            this.motion = motion;
-            this.words = words;
-            this.slide = slide;
-            this.axis = axis;
-        }
-
-        Dimension dimension() {
-            return motion.isAngle() ? Dimension.ANGLE : Dimension.LENGTH;
-        }
-    }
-
-    /**
-     * A set-up whose axle was followed, and where it stands now.
-     *
-     * @param place as far as the links reach, SI
-     */
-    private record Posed(
-            TurnedSetup turned, AxleTravel travel, double place, AxleState state, AxleLines rest, AxleLines lines) {
-        Setup setup() {
-            return turned.setup();
-        }
-
-        boolean is(Posed other) {
-            return setup().name().equals(other.setup().name());
-        }
-
-        List<TravelLimit> passed(AxleMotion motion) {
-            return motion.passed(travel.followed(), place);
-        }
-    }
-
     @Override
     public String key() {
         return "links";
@@ -203,33 +137,22 @@ final class WhatTheLinksDo implements Question {
 
     @Override
     public List<String> adjustments(Setup active) {
-        return Knobs.here(
-                active,
-                Stream.of(
-                        "rear.lateralLocator.pivot.up",
-                        "rear.lateralLocator.longer",
-                        "rear.links.torqueArm.longer",
-                        "rear.links.middleLink.longer",
-                        "rear.links.lowerLink.longer",
-                        "rear.links.tieRod.longer",
-                        "front.links.tieRod.longer",
-                        "front.lowered",
-                        "rear.lowered"));
+        return Knobs.ofLinks(active);
     }
 
     @Override
     public Reply answer(Asked asked, Progress progress) {
         End end = end(asked.asking());
         TurnedSetup active = asked.active();
-        Optional<LinkedAxle> linked = car(asked, active).linked(end);
+        Optional<LinkedAxle> linked = Posed.car(asked, active).linked(end);
         if (linked.isEmpty()) {
-            return notMeasured(active.setup().car(), end);
+            return NotMeasured.reply(active.setup().car(), List.of(end));
         }
         Moved moved = moved(asked.asking(), linked.get());
         Field slide = slideField(asked.asking(), active.setup().car(), end, moved);
         Slide track = slide.slide().orElseThrow();
         double place = track.unit().toSi(track.number(wish(asked.asking(), slide)));
-        Posed leading = posed(asked, active, linked.get(), moved.motion, place);
+        Posed leading = Posed.at(asked, active, linked.get(), moved.motion, place);
         List<Posed> all = new ArrayList<>();
         List<String> without = new ArrayList<>();
         for (TurnedSetup one : asked.shown()) {
@@ -237,10 +160,10 @@ final class WhatTheLinksDo implements Question {
                 all.add(leading);
                 continue;
             }
-            car(asked, one)
+            Posed.car(asked, one)
                     .linked(end)
                     .ifPresentOrElse(
-                            axle -> all.add(posed(asked, one, axle, moved.motion, place)),
+                            axle -> all.add(Posed.at(asked, one, axle, moved.motion, place)),
                             () -> without.add(Said.named(one.setup())));
         }
         if (!all.contains(leading)) {
@@ -249,55 +172,14 @@ final class WhatTheLinksDo implements Question {
         List<LinkFigure> figures = LinkFigure.of(guided(linked.get()));
         List<Chart> charts = figureFields(linked.get(), moved).stream()
                 .map(field -> LinkFigure.named(figures, wish(asked.asking(), field)))
-                .map(figure -> chart(asked, figure, moved, all, leading))
+                .map(figure -> LinkPictures.chart(asked, figure, moved, all, leading))
                 .toList();
         return new Reply(
                 headlines(asked, leading, moved, place),
                 paragraphs(asked, all, leading, without),
                 charts,
-                drawings(asked, leading, moved),
+                LinkPictures.drawings(asked, leading, moved),
                 table(asked.units(), all, figures, moved, place),
-                List.of());
-    }
-
-    /** The car that is asked about: as it was measured, or let down by what is aboard. */
-    private static Car car(Asked asked, TurnedSetup one) {
-        Car car = asked.work().trial().load().isEmpty() ? one.setup().car() : one.standing();
-        return Braking.shared(car, one.standing());
-    }
-
-    private static Posed posed(Asked asked, TurnedSetup turned, LinkedAxle linked, AxleMotion motion, double wanted) {
-        Car car = car(asked, turned);
-        End end = linked.stance().end();
-        Ranges own = Ranges.of(car.settled().axle(end).stops());
-        Ranges range = new Ranges(own.bump(), own.droop(), own.roll(), own.steer(), STEP);
-        if (!(Travel.of(linked, range) instanceof TravelAnswer.Followed followed)
-                || !(Assembly.of(linked) instanceof Assembly.Standing standing)) {
-            throw new IllegalStateException("an axle that was built stands no longer");
-        }
-        AxleLinkage axle = standing.linkage();
-        axle.rest();
-        AxleLines rest = axle.lines();
-        double place = wanted;
-        if (!motion.moveTo(axle, wanted)) {
-            List<AxleState> rows = motion.rows(followed);
-            AxleState last = rows.get(wanted > 0 ? rows.size() - 1 : 0);
-            place = motion.place(last, linked.stance().track());
-            axle.rest();
-            motion.moveTo(axle, place);
-        }
-        return new Posed(turned, new AxleTravel(end, linked, followed), place, axle.state(), rest, axle.lines());
-    }
-
-    private static Reply notMeasured(Car car, End end) {
-        Axle axle = car.axle(end);
-        return new Reply(
-                List.of(MeasureWords.lead(axle, end)),
-                List.of(
-                        new Reply.Paragraph("What to measure", MeasureWords.points(axle)),
-                        new Reply.Paragraph("Where to type it", MeasureWords.place(end))),
-                List.of(),
-                Table.NONE,
                 List.of());
     }
 
@@ -359,84 +241,15 @@ final class WhatTheLinksDo implements Question {
                 List.of(
                         "The body stands still and the wheels move; thin outlines are the wheels at rest. A dot is a joint on"
                                 + " the body, a ring one that moves. The broken line is the force line: along it a side force moves"
-                                + " nothing.")));
+                                + " nothing.",
+                        "A joint can be pulled to where a bracket would be, or moved by the arrow keys, a millimetre or with Shift ten at"
+                                + " a time; Page Up and Page Down choose another. Its place and the figures that it moves at rest stand"
+                                + " beside it.")));
         return paragraphs;
     }
 
     private static String gap(double si, Units units) {
         return units.show(si, Dimension.LENGTH, units == Units.METRIC ? 1 : 2);
-    }
-
-    private static Chart chart(Asked asked, LinkFigure figure, Moved moved, List<Posed> all, Posed leading) {
-        Units units = asked.units();
-        List<Curve> curves = new ArrayList<>();
-        List<TravelCharts.Stop> stops = new ArrayList<>();
-        for (Posed one : all) {
-            double track = one.travel().linked().stance().track();
-            SetupStyle style = new SetupStyle(SideBySide.look(asked, one.setup().name()));
-            List<AxleState> rows = moved.motion.rows(one.travel().followed()).stream()
-                    .filter(row -> figure.left().si(row).isPresent())
-                    .toList();
-            if (rows.isEmpty()) {
-                continue;
-            }
-            double[] x = rows.stream()
-                    .mapToDouble(row -> moved.motion.place(row, track))
-                    .toArray();
-            curves.add(new Curve(
-                    one.setup().name(),
-                    "",
-                    style,
-                    x,
-                    rows.stream()
-                            .mapToDouble(row -> figure.left().si(row).orElse(0))
-                            .toArray()));
-            for (PlaceWords.Together limit :
-                    PlaceWords.together(moved.motion.limits(one.travel().followed()))) {
-                double at = Math.max(x[0], Math.min(x[x.length - 1], AxleMotion.place(limit.first())));
-                stops.add(new TravelCharts.Stop(one.setup().name(), style, at, one.is(leading) ? limit.words() : ""));
-            }
-        }
-        String words = figure.ofLeft();
-        Chart chart = TravelCharts.of(
-                words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + " over " + moved.words,
-                new Quantity(moved.axis, units.of(moved.dimension()), units == Units.METRIC ? 1 : 2),
-                new Quantity(words, LinkFigure.unit(figure.left(), units), units.digits(figure.left())),
-                curves,
-                stops,
-                leading.place());
-        return curves.isEmpty() ? chart.noting("This axle has no such figure by its points.") : chart;
-    }
-
-    private static List<Reply.Drawn> drawings(Asked asked, Posed leading, Moved moved) {
-        Setup setup = leading.setup();
-        Detail detail = Detail.usual(asked.units());
-        Set<String> stopped = new LinkedHashSet<>();
-        leading.passed(moved.motion).forEach(limit -> stopped.add(limit.part()));
-        if (stopped.contains("lateralLocator")) {
-            stopped.add("crank");
-        }
-        String height = leading.state().rollCentreHeight().isPresent()
-                ? "roll centre "
-                        + asked.units()
-                                .show(
-                                        leading.state().rollCentreHeight().getAsDouble(),
-                                        Dimension.LENGTH,
-                                        asked.units() == Units.METRIC ? 0 : 2)
-                : "";
-        Car car = car(asked, leading.turned());
-        LinksView.Axle axle = new LinksView.Axle(
-                Stance.standing(setup.name(), setup.look(), setup.car(), car.settled(), setup.entries()),
-                leading.travel().end(),
-                leading.rest(),
-                leading.lines(),
-                PlaceWords.of(moved.motion, leading.place(), asked.units()),
-                height,
-                stopped,
-                detail);
-        return Stream.of(LinksView.behind(axle), LinksView.side(axle), LinksView.above(axle))
-                .map(drawing -> new Reply.Drawn(drawing, detail))
-                .toList();
     }
 
     private static Table table(Units units, List<Posed> all, List<LinkFigure> figures, Moved moved, double place) {

@@ -19,7 +19,6 @@ import java.util.OptionalDouble;
 /** An axle in one place of its travel, in words. */
 public final class PlaceWords {
     private static final double HARDLY = 1e-9;
-    private static final double NO_LENGTH = 5e-5;
 
     /** Limits of both sides that are nearer than this are told as one, m or rad. */
     private static final double ONE_PLACE = 5e-4;
@@ -70,10 +69,10 @@ public final class PlaceWords {
                                     + (steer > 0 ? "left" : "right"));
             double side = live.sideShift() - rest.live().orElseThrow().sideShift();
             clauses.add(
-                    Math.abs(side) < NO_LENGTH
-                            ? "it has not gone sideways"
+                    TravelWords.sideways(side, units).equals(TravelWords.sideways(0, units))
+                            ? TravelWords.staying(rest.live().orElseThrow().sideShift(), units)
                             : "it has gone "
-                                    + units.show(Math.abs(side), Dimension.LENGTH, units == Units.METRIC ? 1 : 3)
+                                    + TravelWords.sideways(side, units)
                                     + " to the " + (side < 0 ? "right" : "left"));
         } else {
             clauses.add(wheel("left", there.left()));

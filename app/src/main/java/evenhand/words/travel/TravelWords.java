@@ -23,8 +23,6 @@ public final class TravelWords {
     /** What is less is none that anybody measures. */
     private static final double NO_STEER = 5e-4;
 
-    private static final double NO_LENGTH = 5e-5;
-
     private final AxleTravel axle;
     private final TravelAnswer.Followed followed;
     private final Units units;
@@ -59,10 +57,11 @@ public final class TravelWords {
                     + " wheels have no roll centre at rest: their force lines run side by side.");
             return;
         }
+        String unit = units.of(Dimension.LENGTH).symbol();
         String goes = followed.rollCentrePerBump().isPresent()
                 ? "; it " + (followed.rollCentrePerBump().getAsDouble() < 0 ? "falls " : "rises ")
                         + Numbers.fixed(Math.abs(followed.rollCentrePerBump().getAsDouble()), 2)
-                        + " mm over the ground for each mm of bump"
+                        + " " + unit + " over the ground for each " + unit + " of bump"
                 : "";
         sentences.add("The " + axle.end().key() + " roll centre stands " + length(height.getAsDouble(), 1)
                 + " above the ground" + goes + ": " + heightAt(axle.bump()) + " at the end of bump, "
@@ -104,10 +103,15 @@ public final class TravelWords {
         double bump = live(axle.bump()).sideShift() - rest;
         double droop = live(axle.droop()).sideShift() - rest;
         sentences.add(
-                Math.abs(bump) < NO_LENGTH && Math.abs(droop) < NO_LENGTH
+                isNone(bump) && isNone(droop)
                         ? "It rises and falls without going sideways."
-                        : "Rising to the end of bump it goes " + side(bump) + ", falling to the end of droop "
-                                + side(droop) + ".");
+                        : "Rising to the end of bump "
+                                + (isNone(bump) ? staying(rest, units) : "it goes " + side(bump))
+                                + ", falling to the end of droop "
+                                + (isNone(droop)
+                                        ? staying(rest, units)
+                                        : (isNone(bump) ? "it goes " : "") + side(droop))
+                                + ".");
         double steer = Math.toDegrees(
                 live(axle.bump()).axleSteer() - live(followed.rest()).axleSteer());
         if (Math.abs(steer) >= 0.01) {
@@ -116,8 +120,22 @@ public final class TravelWords {
         }
     }
 
+    private boolean isNone(double side) {
+        return sideways(side, units).equals(sideways(0, units));
+    }
+
     private String side(double left) {
-        return length(Math.abs(left), 1) + " to the " + (left < 0 ? "right" : "left");
+        return sideways(left, units) + " to the " + (left < 0 ? "right" : "left");
+    }
+
+    /** That an axle does not go sideways, which stands so far left of the middle at rest, m. */
+    static String staying(double rest, Units units) {
+        return sideways(rest, units).equals(sideways(0, units)) ? "it stays in the middle" : "it does not go sideways";
+    }
+
+    /** How far something goes sideways, without its sign. */
+    static String sideways(double side, Units units) {
+        return units.show(Math.abs(side), Dimension.LENGTH, units == Units.METRIC ? 1 : 3);
     }
 
     private void shaft() {
