@@ -78,9 +78,7 @@ final class LinkChecks {
                 .filter(Hold::hardly)
                 .ifPresent(hold -> warn.accept(
                         links,
-                        said(
-                                        "hardly hold the axle: a millimetre in one of them moves it by %.0f mm (",
-                                        hold.worst())
+                        said("hardly hold the axle: a millimetre in one of them moves it by %.0f mm (", hold.worst())
                                 + hold.where().key() + "); stand them further apart, or splay them more"));
         OptionalDouble roll = followed.bindRollStiffness();
         OptionalDouble heave = followed.bindHeaveRate();
@@ -174,16 +172,13 @@ final class LinkChecks {
     }
 
     private static double slid(AxleState row) {
-        return row.live()
-                .flatMap(LiveFigures::shaft)
-                .map(ShaftFigures::plunge)
-                .orElse(0.0);
+        return row.live().flatMap(LiveFigures::shaft).map(ShaftFigures::plunge).orElse(0.0);
     }
 
     /** An eye or stud that its damper turns out of its plane, on the side where it is worse. */
     private void eye(String path, TravelAnswer.Followed followed, Function<WheelFigures, OptionalDouble> of) {
-        ToDoubleFunction<AxleState> worse = row -> Math.max(
-                of.apply(row.left()).orElse(0), of.apply(row.right()).orElse(0));
+        ToDoubleFunction<AxleState> worse = row ->
+                Math.max(of.apply(row.left()).orElse(0), of.apply(row.right()).orElse(0));
         AxleState row = furthest(followed, worse);
         double turned = worse.applyAsDouble(row);
         if (turned > MUCH_EYE) {

@@ -71,10 +71,11 @@ class LinkChecksTest {
 
     @Test
     void aThirdPairOfLinksBinds() throws IOException {
-        assertThat(checked(
-                        "\"torqueArm\": {",
-                        "\"upperLink\": {\"body\": {\"ahead\": \"300 mm\", \"out\": \"450 mm\", \"up\": \"420 mm\"},"
-                                + " \"axle\": {\"ahead\": \"0 mm\", \"out\": \"150 mm\", \"up\": \"400 mm\"}}, \"torqueArm\": {"))
+        assertThat(
+                        checked(
+                                "\"torqueArm\": {",
+                                "\"upperLink\": {\"body\": {\"ahead\": \"300 mm\", \"out\": \"450 mm\", \"up\": \"420 mm\"},"
+                                        + " \"axle\": {\"ahead\": \"0 mm\", \"out\": \"150 mm\", \"up\": \"400 mm\"}}, \"torqueArm\": {"))
                 .contains("car.rear.links: binds in roll: more links than the axle needs add ")
                 .contains("N*m/deg to its roll stiffness; make parallel ones equal, or take one out");
     }

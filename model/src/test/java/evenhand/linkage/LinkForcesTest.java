@@ -49,7 +49,8 @@ class LinkForcesTest {
 
     /** A third of all let down, half of all braked at the body, three in four driven. */
     private static LinkedAxle letDown(LinkedAxle axle) {
-        SplittableRandom random = new SplittableRandom(Double.hashCode(axle.stance().track()));
+        SplittableRandom random =
+                new SplittableRandom(Double.hashCode(axle.stance().track()));
         SideView.BrakesAt brakes = random.nextBoolean() ? SideView.BrakesAt.BODY : SideView.BrakesAt.WHEELS;
         SideView car = new SideView(
                 2.2 + 0.5 * random.nextDouble(),
@@ -162,9 +163,7 @@ class LinkForcesTest {
             // far away a point goes fast by the rounding of the turn alone
             if (arm.isPresent() && Math.abs(arm.getAsDouble()) < 20) {
                 Place swing = new Place(
-                        centre.x() + towardsMiddle * arm.getAsDouble(),
-                        centre.y(),
-                        contact.z() + height.orElseThrow());
+                        centre.x() + towardsMiddle * arm.getAsDouble(), centre.y(), contact.z() + height.orElseThrow());
                 Place w = velocity(axle, left.part(), swing, at, BOTH);
                 assertThat(Math.hypot(w.x(), w.z())).as(which).isCloseTo(0, within(2e-8));
             }
@@ -203,7 +202,9 @@ class LinkForcesTest {
             shares[2] += !front && atBody ? 1 : 0;
             shares[3] += state.antiSquat().isPresent() ? 1 : 0;
         });
-        assertThat(Arrays.stream(shares).min().orElseThrow()).as("asked of each").isGreaterThan(20);
+        assertThat(Arrays.stream(shares).min().orElseThrow())
+                .as("asked of each")
+                .isGreaterThan(20);
     }
 
     private static void is(String which, OptionalDouble share, boolean there, double wanted) {
@@ -304,8 +305,7 @@ class LinkForcesTest {
     }
 
     private static Place pivot(LiveAxleLinkage axle, boolean onAxle) {
-        Locator.WattPoints watt =
-                (Locator.WattPoints) axle.given().locator().orElseThrow();
+        Locator.WattPoints watt = (Locator.WattPoints) axle.given().locator().orElseThrow();
         Place measured = Place.of(watt.pivot());
         return onAxle ? axle.pose().axle.placeOf(measured) : measured;
     }
@@ -337,7 +337,9 @@ class LinkForcesTest {
                     turned -= wheel.steer() / (4 * stride);
                     assertThat(wheel.moveTo(0, 0)).isTrue();
                 }
-                assertThat(pair.steerPerRack()).as(kind + " " + seed).isCloseTo(turned, within(2e-6 * Math.abs(turned)));
+                assertThat(pair.steerPerRack())
+                        .as(kind + " " + seed)
+                        .isCloseTo(turned, within(2e-6 * Math.abs(turned)));
             }
         });
         assertThat(steered[0]).isGreaterThan(EACH / 2);

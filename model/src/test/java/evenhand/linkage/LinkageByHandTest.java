@@ -152,8 +152,8 @@ class LinkageByHandTest {
         WheelLinks links = new WheelLinks.StrutAndArm(
                 Pair.alike(new Arm(new Point(0.15, 0.34, 0.21), new Point(-0.15, 0.34, 0.21), ball)),
                 Pair.alike(new Strut(top, ball)),
-                Pair.alike(new TieRod(
-                        new Point(-0.12, 0.34, 0.21), new Point(-0.12, 0.69, 0.19), ROD, Optional.empty())));
+                Pair.alike(
+                        new TieRod(new Point(-0.12, 0.34, 0.21), new Point(-0.12, 0.69, 0.19), ROD, Optional.empty())));
         LinkedWheels wheels = new LinkedWheels(
                 new Stance(End.FRONT, 1.41, 0, 0.3, 0, 0, 0), links, Mounts.NONE, CAR, Optional.empty());
         return ((WheelPairLinkage) ((Assembly.Standing) Assembly.of(wheels)).linkage()).wheel(Side.LEFT);

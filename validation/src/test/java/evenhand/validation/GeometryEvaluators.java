@@ -84,8 +84,8 @@ final class GeometryEvaluators {
         double line = Math.atan2(metres(in, "crank_end_to_end_mm"), 2 * metres(in, "rod_mm"));
         double[] distances = Arrays.stream(in.numbers("angle_deg"))
                 .map(angle -> {
-                    double heave = Roots.between(
-                            0.02, 0.165, up -> Math.atan2(up, shift(in, up)) - line - DEG.toSi(angle));
+                    double heave =
+                            Roots.between(0.02, 0.165, up -> Math.atan2(up, shift(in, up)) - line - DEG.toSi(angle));
                     return MM.fromSi(Math.hypot(heave, shift(in, heave)));
                 })
                 .toArray();
@@ -103,11 +103,13 @@ final class GeometryEvaluators {
         for (double above : metresOf(in, "axle_end_above_mm")) {
             double across = Math.sqrt(length * length - above * above);
             Locator rod = new Locator.PanhardPoints(
-                    new MiddlePoint(0, -across / 2, 0.25), new MiddlePoint(0, across / 2, 0.25 + above), PlainLinks.ROD);
+                    new MiddlePoint(0, -across / 2, 0.25),
+                    new MiddlePoint(0, across / 2, 0.25 + above),
+                    PlainLinks.ROD);
             shifts.add(Arrays.stream(metresOf(in, "travel_mm"))
-                    .map(up -> -MM.fromSi(live(PlainLinks.heaved(
-                                    PlainLinks.live(PlainLinks.swingingTo(0, up), rod), up))
-                            .sideShift()))
+                    .map(up ->
+                            -MM.fromSi(live(PlainLinks.heaved(PlainLinks.live(PlainLinks.swingingTo(0, up), rod), up))
+                                    .sideShift()))
                     .toArray());
         }
         return new Computed().with("shift_mm", shifts);

@@ -109,10 +109,7 @@ final class PlainLinks {
     /** A tie rod behind the axle's line that lies across the car; its ends in rear view. */
     static Pair<TieRod> tieRod(double[] inner, double[] outer) {
         return Pair.alike(new TieRod(
-                new Point(BEHIND, inner[0], inner[1]),
-                new Point(BEHIND, outer[0], outer[1]),
-                ROD,
-                Optional.empty()));
+                new Point(BEHIND, inner[0], inner[1]), new Point(BEHIND, outer[0], outer[1]), ROD, Optional.empty()));
     }
 
     static TravelAnswer.Followed rest(LinkedAxle axle) {
@@ -124,7 +121,8 @@ final class PlainLinks {
         if (up == 0) {
             return rest(axle).rest();
         }
-        List<AxleState> rows = followed(axle, new Ranges(up, -up, 0, 0, Math.abs(up))).heave();
+        List<AxleState> rows =
+                followed(axle, new Ranges(up, -up, 0, 0, Math.abs(up))).heave();
         AxleState row = up > 0 ? rows.get(rows.size() - 1) : rows.get(0);
         if (Math.abs(row.leftTravel() - up) > 1e-12) {
             throw new IllegalStateException("the links do not reach " + up);

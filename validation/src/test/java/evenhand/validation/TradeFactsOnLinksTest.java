@@ -71,7 +71,8 @@ class TradeFactsOnLinksTest {
         for (double above : new double[] {-0.06, -0.03, 0.03, 0.06}) {
             LinkedAxle sloping = live(0, panhard(0.9, above));
             double most = Math.max(
-                    Math.abs(up(sloping, UP).sideShift()), Math.abs(up(sloping, -UP).sideShift()));
+                    Math.abs(up(sloping, UP).sideShift()),
+                    Math.abs(up(sloping, -UP).sideShift()));
             assertThat(most).as("%s", above).isGreaterThan(level);
         }
         double half = Math.abs(up(live(0, panhard(0.45, 0)), UP).sideShift());
@@ -110,8 +111,7 @@ class TradeFactsOnLinksTest {
                 new MiddlePoint(0.3, 0, 0.3),
                 Math.toRadians(pinion),
                 0);
-        LinkedAxle axle =
-                PlainLinks.live(PlainLinks.trailing(0.5, 0), Optional.of(LEVEL), ALONE, Optional.of(shaft));
+        LinkedAxle axle = PlainLinks.live(PlainLinks.trailing(0.5, 0), Optional.of(LEVEL), ALONE, Optional.of(shaft));
         return up(axle, 0).shaft().orElseThrow().residualJointAngle();
     }
 
@@ -145,7 +145,8 @@ class TradeFactsOnLinksTest {
             assertThat(row.left().lowerEye().orElseThrow())
                     .isCloseTo(row.right().lowerEye().orElseThrow(), within(1e-12));
         }
-        // the damper leans ahead by atan(1/3.3); a bolt along the car goes with the axle, so the eye turns with the lean alone
+        // the damper leans ahead by atan(1/3.3); a bolt along the car goes with the axle, so the eye turns with the
+        // lean alone
         double rest = PlainLinks.heaved(axle, 0).left().upperEye().orElseThrow();
         assertThat(PlainLinks.heaved(axle, UP).left().upperEye().orElseThrow()).isGreaterThan(rest);
     }

@@ -76,12 +76,8 @@ final class WheelEvaluators {
     private static Computed rollCentre(LinkedAxle axle) {
         AxleState rest = PlainLinks.rest(axle).rest();
         return new Computed()
-                .with(
-                        "roll_centre_height_mm",
-                        MM.fromSi(rest.rollCentreHeight().orElseThrow()))
-                .with(
-                        "force_line_slope",
-                        rest.left().own().orElseThrow().forceLineSlope());
+                .with("roll_centre_height_mm", MM.fromSi(rest.rollCentreHeight().orElseThrow()))
+                .with("force_line_slope", rest.left().own().orElseThrow().forceLineSlope());
     }
 
     /** Toe over travel with a tie rod as it is given, and with its inner end too high. */

@@ -7,9 +7,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import evenhand.terminal.Evenhand;
 import evenhand.terminal.Run;
 import evenhand.terminal.asked.Status;
-import evenhand.terminal.Evenhand;
 import evenhand.terminal.page.Console;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -173,7 +173,8 @@ class TravelCommandTest {
         int compared = 0;
         if (other.isObject()) {
             for (Map.Entry<String, JsonNode> member : other.properties()) {
-                boolean tells = member.getKey().equals("estimated") || member.getKey().equals("assumed");
+                boolean tells =
+                        member.getKey().equals("estimated") || member.getKey().equals("assumed");
                 compared += tells ? 0 : same(one.get(member.getKey()), member.getValue());
             }
             return compared;
