@@ -40,7 +40,7 @@ final class Checks {
                 .forEach(this::usual);
         slips.forEach(this::warn);
         Assumed.of(car, built.values()).forEach(one -> one.caution().ifPresent(caution -> warn(one.path(), caution)));
-        LinkChecks.of(car).forEach(this::warn);
+        LinkChecks.of(car, this::warn);
         PointChecks.of(car, built.values()).forEach(this::warn);
         Car settled = car.settled();
         for (End end : End.values()) {

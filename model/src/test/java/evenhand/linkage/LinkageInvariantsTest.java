@@ -22,7 +22,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
-import java.util.function.DoubleSupplier;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
@@ -32,38 +31,12 @@ import org.junit.jupiter.api.Test;
 class LinkageInvariantsTest {
     private static final int EACH = 40;
 
-    private interface Claim {
-        void of(Kind kind, long seed, AxleLinkage axle, SplittableRandom random);
-    }
-
-    /** Every kind, each with this many seeds; those that do not stand are counted and their share asserted. */
-    private static void always(int each, Claim claim) {
-        int without = 0;
-        int all = 0;
-        for (Kind kind : Kind.values()) {
-            for (long seed = 0; seed < each; seed++) {
-                all++;
-                Assembly assembly = Assembly.of(LinkedAxles.of(kind, seed));
-                if (assembly instanceof Assembly.Standing standing) {
-                    claim.of(kind, seed, standing.linkage(), new SplittableRandom(seed));
-                } else {
-                    without++;
-                }
-            }
-        }
-        assertThat((double) without / all).as("share that does not stand").isLessThan(0.01);
-    }
-
-    private static double[] somewhere(SplittableRandom random) {
-        return new double[] {0.05 * (2 * random.nextDouble() - 1), 0.05 * (2 * random.nextDouble() - 1)};
-    }
-
     @Test
     void lengthsHoldInEveryPose() {
         int[] unreached = new int[2];
-        always(EACH, (kind, seed, axle, random) -> {
+        RandomAxles.always(EACH, (kind, seed, axle, random) -> {
             for (int i = 0; i < 6; i++) {
-                double[] to = somewhere(random);
+                double[] to = RandomAxles.somewhere(random);
                 unreached[1]++;
                 if (!axle.moveTo(to[0], to[1])) {
                     unreached[0]++;
@@ -95,10 +68,10 @@ class LinkageInvariantsTest {
 
     @Test
     void aMirroredAxleGivesTheMirroredAnswer() {
-        always(EACH, (kind, seed, axle, random) -> {
+        RandomAxles.always(EACH, (kind, seed, axle, random) -> {
             LinkedAxle given = LinkedAxles.of(kind, seed);
             AxleLinkage other = ((Assembly.Standing) Assembly.of(LinkedAxles.mirrored(given))).linkage();
-            double[] to = somewhere(random);
+            double[] to = RandomAxles.somewhere(random);
             if (axle.moveTo(to[0], to[1]) && other.moveTo(to[1], to[0])) {
                 assertMirrored(kind + " " + seed, axle.state(), other.state());
                 for (int g = 0; g < axle.gaps().size(); g++) {
@@ -189,7 +162,7 @@ class LinkageInvariantsTest {
     @Test
     void slopesAreThoseOfThePosesThemselves() {
         int[] same = new int[2];
-        always(20, (kind, seed, axle, random) -> {
+        RandomAxles.always(20, (kind, seed, axle, random) -> {
             double[] at = {0.02 * (2 * random.nextDouble() - 1), 0.02 * (2 * random.nextDouble() - 1)};
             if (!axle.moveTo(at[0], at[1])) {
                 return;
@@ -199,26 +172,26 @@ class LinkageInvariantsTest {
             double half = axle.given().stance().track() / 2;
             boolean live = axle instanceof LiveAxleLinkage;
             String which = kind + " " + seed;
-            double bySpring = -slope(axle, at, 1, live ? 1 : 0, () -> axle.springLength(Side.LEFT));
+            double bySpring = -RandomAxles.slope(axle, at, 1, live ? 1 : 0, () -> axle.springLength(Side.LEFT));
             assertThat(leftRatio).as(which).isCloseTo(bySpring, within(2e-9));
             same[1]++;
             same[0] += leftRatio == bySpring ? 1 : 0;
-            double damper = -slope(
+            double damper = -RandomAxles.slope(
                     axle, at, 1, live ? 1 : 0, () -> axle.mounts(Side.LEFT).damperLength());
             assertThat(state.left().damperRatio().orElseThrow()).as(which).isCloseTo(damper, within(2e-9));
             double steer = state.rollSteer();
             double sign = axle.given().stance().end() == evenhand.car.End.REAR ? 1 : -1;
-            double steered = sign * slope(axle, at, -half, half, () -> meanSteer(axle));
+            double steered = sign * RandomAxles.slope(axle, at, -half, half, () -> meanSteer(axle));
             assertThat(steer).as(which).isCloseTo(steered, within(5e-9));
             double leaned = 1
-                    + slope(axle, at, -half, half, () -> {
+                    + RandomAxles.slope(axle, at, -half, half, () -> {
                         AxleState now = axle.state();
                         return (-now.left().camber() + now.right().camber()) / 2;
                     });
             assertThat(state.rollCamber()).as(which).isCloseTo(leaned, within(5e-9));
             if (state.left().barRatio().isPresent()) {
                 double arm = barArm(axle.given());
-                double turned = Math.abs(slope(
+                double turned = Math.abs(RandomAxles.slope(
                                 axle,
                                 at,
                                 1,
@@ -228,43 +201,29 @@ class LinkageInvariantsTest {
                 assertThat(state.left().barRatio().orElseThrow()).as(which).isCloseTo(turned, within(2e-8));
             }
             if (live) {
-                double rolled = -slope(axle, at, 1, -1, () -> axle.springLength(Side.LEFT));
+                double rolled = -RandomAxles.slope(axle, at, 1, -1, () -> axle.springLength(Side.LEFT));
                 assertThat(state.left().springRollRatio().orElseThrow())
                         .as(which)
                         .isCloseTo(rolled, within(2e-9));
-                double right = -slope(axle, at, -1, 1, () -> axle.springLength(Side.RIGHT));
+                double right = -RandomAxles.slope(axle, at, -1, 1, () -> axle.springLength(Side.RIGHT));
                 assertThat(state.right().springRollRatio().orElseThrow())
                         .as(which)
                         .isCloseTo(right, within(2e-9));
-                assertMaterialPoint(which, (LiveAxleLinkage) axle, at, state);
+                double damperRolled = -RandomAxles.slope(
+                        axle, at, -1, 1, () -> axle.mounts(Side.RIGHT).damperLength());
+                assertThat(state.right().damperRollRatio().orElseThrow())
+                        .as(which)
+                        .isCloseTo(damperRolled, within(2e-9));
+                if (state.left().barRollRatio().isPresent()) {
+                    double turned = RandomAxles.slope(
+                            axle, at, 1, -1, () -> axle.mounts(Side.LEFT).barTurn());
+                    assertThat(state.left().barRollRatio().orElseThrow())
+                            .as(which)
+                            .isCloseTo(Math.abs(turned) * barArm(axle.given()), within(2e-8));
+                }
             }
         });
         assertThat(same[0]).as("equal in the last digit").isLessThan(same[1] / 10);
-    }
-
-    /** Force lines are those of the part's own points at the contact, not of the contact that slides over it. */
-    private static void assertMaterialPoint(String which, LiveAxleLinkage axle, double[] at, AxleState state) {
-        axle.moveTo(at[0], at[1]);
-        Part part = axle.pose().axle;
-        WheelOn left = new WheelOn(
-                part,
-                WheelPlace.of(axle.given().stance(), Side.LEFT),
-                axle.given().stance());
-        WheelOn right = new WheelOn(
-                part,
-                WheelPlace.of(axle.given().stance(), Side.RIGHT),
-                axle.given().stance());
-        left.read();
-        right.read();
-        double x = (left.contactX + right.contactX) / 2;
-        double y = (left.contactY + right.contactY) / 2;
-        double z = (left.contactZ + right.contactZ) / 2;
-        double mx = part.measuredXAt(x, y, z);
-        double my = part.measuredYAt(x, y, z);
-        double mz = part.measuredZAt(x, y, z);
-        double ahead = slope(axle, at, 1, 1, () -> part.placeX(mx, my, mz));
-        double up = slope(axle, at, 1, 1, () -> part.placeZ(mx, my, mz));
-        assertThat(state.live().orElseThrow().contactSideSlope()).as(which).isCloseTo(-ahead / up, within(5e-9));
     }
 
     private static double meanSteer(AxleLinkage axle) {
@@ -282,32 +241,10 @@ class LinkageInvariantsTest {
                 arm.armEnd().up() - arm.pivot().up());
     }
 
-    /** Central differences of order 4 along a direction of both travels, with two strides. */
-    private static double slope(AxleLinkage axle, double[] at, double left, double right, DoubleSupplier figure) {
-        double wide = slope(axle, at, left, right, 1e-3, figure);
-        double narrow = slope(axle, at, left, right, 5e-4, figure);
-        return narrow + (narrow - wide) / 15; // what order 4 leaves
-    }
-
-    private static double slope(
-            AxleLinkage axle, double[] at, double left, double right, double stride, DoubleSupplier figure) {
-        double h = stride / Math.max(Math.abs(left), Math.abs(right));
-        double sum = 0;
-        int[] places = {-2, -1, 1, 2};
-        double[] weights = {1.0 / 12, -8.0 / 12, 8.0 / 12, -1.0 / 12};
-        for (int i = 0; i < 4; i++) {
-            assertThat(axle.moveTo(at[0] + places[i] * h * left, at[1] + places[i] * h * right))
-                    .isTrue();
-            sum += weights[i] * figure.getAsDouble();
-        }
-        axle.moveTo(at[0], at[1]);
-        return sum / h;
-    }
-
     @Test
     void theWayToAPoseDoesNotMatter() {
-        always(EACH, (kind, seed, axle, random) -> {
-            double[] to = somewhere(random);
+        RandomAxles.always(EACH, (kind, seed, axle, random) -> {
+            double[] to = RandomAxles.somewhere(random);
             axle.rest();
             if (!axle.moveTo(to[0], to[1])) {
                 return;
@@ -329,7 +266,7 @@ class LinkageInvariantsTest {
 
     @Test
     void loweringInHalvesIsLoweringAtOnce() {
-        always(EACH, (kind, seed, axle, random) -> {
+        RandomAxles.always(EACH, (kind, seed, axle, random) -> {
             LinkedAxle given = axle.given();
             AxleLinkage once = ((Assembly.Standing) Assembly.of(given.down(0.03))).linkage();
             AxleLinkage half = ((Assembly.Standing) Assembly.of(given.down(0.015))).linkage();
@@ -384,8 +321,8 @@ class LinkageInvariantsTest {
     @Test
     void aForceAlongTheForceLineIsCarriedByTheLinksAlone() {
         int[] asked = new int[1];
-        always(EACH, (kind, seed, axle, random) -> {
-            double[] to = somewhere(random);
+        RandomAxles.always(EACH, (kind, seed, axle, random) -> {
+            double[] to = RandomAxles.somewhere(random);
             if (!axle.moveTo(to[0], to[1])) {
                 return;
             }
@@ -579,7 +516,7 @@ class LinkageInvariantsTest {
             LiveAxleLinkage one = standing(exact);
             LiveAxleLinkage two = standing(over);
             assertThat(two.overConstrained()).isTrue();
-            double[] to = somewhere(new SplittableRandom(seed));
+            double[] to = RandomAxles.somewhere(new SplittableRandom(seed));
             assertThat(one.moveTo(to[0], to[1]) && two.moveTo(to[0], to[1])).isTrue();
             assertThat(two.sideShift()).isCloseTo(one.sideShift(), within(1e-9));
             assertThat(two.axlePitch()).isCloseTo(one.axlePitch(), within(1e-9));
@@ -615,19 +552,19 @@ class LinkageInvariantsTest {
                 LiveAxleLinkage two = standing(stiffer(given));
                 assertThat(two.bindRollStiffness())
                         .isCloseTo(10 * one.bindRollStiffness(), within(1e-8 * (1 + two.bindRollStiffness())));
-                double[] to = somewhere(new SplittableRandom(seed));
+                double[] to = RandomAxles.somewhere(new SplittableRandom(seed));
                 assertThat(one.moveTo(to[0], to[1]) && two.moveTo(to[0], to[1])).isTrue();
                 near(kind + " " + seed, one.axlePitch(), two.axlePitch());
                 near(kind + " " + seed, one.axleSteer(), two.axleSteer());
                 near(kind + " " + seed, one.heightOfRollCentre(), two.heightOfRollCentre());
                 assertThat(two.bindEnergy()).isCloseTo(10 * one.bindEnergy(), within(1e-8 * (1 + two.bindEnergy())));
                 // the energy's slopes are those of the energy itself
-                double heave = slope(one, to, 1, 1, one::bindEnergy);
+                double heave = RandomAxles.slope(one, to, 1, 1, one::bindEnergy);
                 assertThat(one.bindForce()).isCloseTo(heave, within(1e-5 * (1 + Math.abs(heave))));
-                double roll = slope(one, to, 1, -1, one::bindByRoll);
+                double roll = RandomAxles.slope(one, to, 1, -1, one::bindByRoll);
                 double half = given.stance().track() / 2;
                 assertThat(one.bindRollStiffness()).isCloseTo(half * half * roll, within(1e-6 * Math.abs(roll) + 1e-3));
-                double rate = slope(one, to, 1, 1, one::bindForce);
+                double rate = RandomAxles.slope(one, to, 1, 1, one::bindForce);
                 assertThat(one.bindHeaveRate()).isCloseTo(rate, within(1e-6 * Math.abs(rate) + 1e-3));
             }
         }

@@ -105,7 +105,7 @@ import picocli.CommandLine.Spec;
             "      --aim \"pinion slope 0.5 deg\"",
             "  app/evenhand find scenarios/sluice-tourer.json \\",
             "      --change rear.damper.bottom.shim --from \"-10 mm\" --to \"20 mm\" \\",
-            "      --aim \"eye difference in bump -22 deg\"",
+            "      --aim \"eye difference in bump 1 deg\"",
             "",
             "Ends with 0 when the aim is met, with 1 when nothing in the range meets it (the",
             "nearest is told) or the set-up has no answer, and with 2 when the command line",

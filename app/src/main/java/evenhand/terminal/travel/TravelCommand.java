@@ -15,6 +15,7 @@ import evenhand.terminal.asked.Asked;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
+import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SetupOption;
 import evenhand.terminal.asked.Status;
@@ -121,9 +122,11 @@ public final class TravelCommand implements Asked {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
-        List<TravelReply.SetupTravel> answers = new ArrayList<>();
-        for (Setup setup : setups.of(scenario)) {
-            answers.add(new TravelReply.SetupTravel(setup, follow(setup.car(), ends, wanted)));
+        List<Setup> asked = setups.of(scenario);
+        List<TravelReply.SetupTravel> answers;
+        try (ProgressLine progress = new ProgressLine(console, "following the links")) {
+            answers = progress.each(
+                    asked, setup -> new TravelReply.SetupTravel(setup, follow(setup.car(), ends, wanted)));
         }
         if (answers.stream().allMatch(answer -> answer.axles().isEmpty())) {
             throw new Mistake("no " + (ends.size() == 1 ? ends.get(0).key() + " " : "")

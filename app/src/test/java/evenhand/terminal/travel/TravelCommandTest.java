@@ -7,13 +7,19 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import evenhand.terminal.Evenhand;
 import evenhand.terminal.Run;
 import evenhand.terminal.asked.Status;
+import evenhand.terminal.page.Console;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -145,6 +151,50 @@ class TravelCommandTest {
         return Stream.of(Stream.of(command, file), Stream.of(words), Stream.of(more))
                 .flatMap(part -> part)
                 .toArray(String[]::new);
+    }
+
+    /** What is measured in inches stands where it stood in millimetres. */
+    @Test
+    void aFileInInchesGivesTheAnswersOfTheFileInMillimetres() throws IOException {
+        String text = Pattern.compile("(-?[0-9.]+) mm\\b")
+                .matcher(Files.readString(Path.of(TOURER)))
+                .replaceAll(number -> Double.parseDouble(number.group(1)) / 25.4 + " in");
+        Path inches = Files.writeString(folder.resolve("inches.json"), text);
+        int compared = same(json(inches.toString()).get("setups"), json(TOURER).get("setups"));
+        assertThat(compared).isGreaterThan(2000);
+    }
+
+    private static int same(JsonNode one, JsonNode other) {
+        assertThat(one.size()).isEqualTo(other.size());
+        if (other.isNumber()) {
+            assertThat(one.asDouble()).isCloseTo(other.asDouble(), within(1e-6));
+            return 1;
+        }
+        int compared = 0;
+        if (other.isObject()) {
+            for (Map.Entry<String, JsonNode> member : other.properties()) {
+                boolean tells =
+                        member.getKey().equals("estimated") || member.getKey().equals("assumed");
+                compared += tells ? 0 : same(one.get(member.getKey()), member.getValue());
+            }
+            return compared;
+        }
+        for (int i = 0; i < other.size(); i++) {
+            compared += same(one.get(i), other.get(i));
+        }
+        return compared;
+    }
+
+    @Test
+    void somebodyWhoWatchesSeesItComeAndItIsWipedAway() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Evenhand.run(Console.of(out, err, false, true, Map.of()), "travel", TOURER);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains("following the links: 100 %")
+                .endsWith("\r\u001b[K");
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .isEqualTo(Run.of("travel", TOURER).out());
     }
 
     @Test
