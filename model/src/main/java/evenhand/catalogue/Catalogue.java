@@ -86,9 +86,12 @@ public final class Catalogue {
         return Building.build(shape, entries, Adjustable::si);
     }
 
-    /** Every number that this car has, with value, step, usual range and words; given, default or estimated. */
+    /** Every number that this car has, with value, step, usual range and words; given, default or estimated; none that links decide. */
     public static List<Adjustable> adjustments(Entries car) {
-        return build(car).values();
+        Set<String> decided = decidedByLinks(car);
+        return build(car).values().stream()
+                .filter(value -> !decided.contains(value.path()))
+                .toList();
     }
 
     /** Paths of coefficients that a car's points decide, so that nobody is to be asked for them. */

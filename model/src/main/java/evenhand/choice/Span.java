@@ -31,6 +31,10 @@ public record Span(Adjustable adjustable, double from, double to) {
      */
     public static Span of(Entries car, String path, double from, double to) {
         Catalogue.slot(car, path);
+        require(
+                !Catalogue.decidedByLinks(car).contains(path),
+                path,
+                "is what the links make it on this car; change their points or lengths instead");
         Adjustable now = Catalogue.adjustments(car).stream()
                 .filter(value -> value.path().equals(path))
                 .findFirst()

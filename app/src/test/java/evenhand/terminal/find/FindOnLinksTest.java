@@ -48,6 +48,21 @@ class FindOnLinksTest {
     }
 
     @Test
+    void whatTheLinksMakeIsNotLookedFor() {
+        Run run = Run.of(words("steering.ackermannShare", "0", "1"));
+        assertThat(run.status()).isEqualTo(Status.WRONG);
+        assertThat(run.err())
+                .contains("steering.ackermannShare is what the links make it on this car; change their points or lengths");
+        assertThat(Run.of("effects", TOURER, "--json").out()).doesNotContain("ackermannShare");
+    }
+
+    private static String[] words(String path, String from, String to) {
+        return new String[] {
+            "find", TOURER, "--change", path, "--from", from, "--to", to, "--aim", "understeer 1 deg/g at 0.5 g"
+        };
+    }
+
+    @Test
     void thePanhardRodMovesTheAxleSideways() throws IOException {
         JsonNode found = found(VAN, "rear.lateralLocator.longer", "-15 mm", "15 mm", "axle sideways -4 mm");
         // the axle's end is on the right, so that a longer rod pushes it there, and a little more for its slope
