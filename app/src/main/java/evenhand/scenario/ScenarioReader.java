@@ -106,7 +106,7 @@ public final class ScenarioReader {
         }
         FileCatalogue.Opened file = opened.value().get();
         Set<Warning> warnings = new LinkedHashSet<>(
-                new Checks(problems.file(), car).of(given, Catalogue.build(Catalogue.CAR, given), file.car()));
+                new Checks(problems.file(), car).of(given, Catalogue.build(given), file.car()));
         setups.forEach(setup -> warnings.addAll(setup.warnings()));
         return Optional.of(new Scenario(
                 problems.file(),
@@ -312,7 +312,7 @@ public final class ScenarioReader {
         if (entries.isEmpty()) {
             return Optional.empty();
         }
-        Built<Car> built = Catalogue.build(Catalogue.CAR, entries.get());
+        Built<Car> built = Catalogue.build(entries.get());
         report(built.faults(), car);
         return built.value()
                 .map(whole -> new Setup(

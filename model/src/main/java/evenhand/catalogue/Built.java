@@ -2,6 +2,7 @@ package evenhand.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What came of building: the thing itself unless something was wrong, every fault, and every number with its origin.
@@ -15,6 +16,14 @@ public record Built<T>(Optional<T> value, List<Fault> faults, List<Adjustable> v
     public Built {
         faults = List.copyOf(faults);
         values = List.copyOf(values);
+    }
+
+    /** The same without what stands at some paths. */
+    Built<T> without(Set<String> paths) {
+        return new Built<>(
+                value,
+                faults,
+                values.stream().filter(one -> !paths.contains(one.path())).toList());
     }
 
     /** The values that were estimated. */

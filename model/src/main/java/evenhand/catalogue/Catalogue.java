@@ -69,7 +69,9 @@ public final class Catalogue {
     }
 
     public static Built<Car> build(Entries car) {
-        return build(CAR, car);
+        Built<Car> built = build(CAR, car);
+        Set<String> decided = decidedByLinks(car);
+        return decided.isEmpty() ? built : built.without(decided);
     }
 
     /**
@@ -88,10 +90,7 @@ public final class Catalogue {
 
     /** Every number that this car has, with value, step, usual range and words; given, default or estimated; none that links decide. */
     public static List<Adjustable> adjustments(Entries car) {
-        Set<String> decided = decidedByLinks(car);
-        return build(car).values().stream()
-                .filter(value -> !decided.contains(value.path()))
-                .toList();
+        return build(car).values();
     }
 
     /** Paths of coefficients that a car's points decide, so that nobody is to be asked for them. */

@@ -84,19 +84,19 @@ class WhatTheLinksDoTest {
 
     @Test
     void whatEndsTheTravelIsMarkedSaidAndColouredBeyondItsPlace() throws Exception {
-        Reply before = tight().wish(PLACE, "40 mm").reply("links");
-        Reply beyond = tight().wish(PLACE, "42 mm").reply("links");
-        assertThat(before.headlines().get(2)).isEqualTo("In bump the left damper is closed at 40.9 mm.");
+        Reply before = tight().wish(PLACE, "39 mm").reply("links");
+        Reply beyond = tight().wish(PLACE, "41 mm").reply("links");
+        assertThat(before.headlines().get(2)).isEqualTo("In bump the left damper is closed at 39.7 mm.");
         assertThat(before.headlines().get(1)).doesNotContain("limit");
         assertThat(beyond.headlines().get(1)).endsWith("Beyond a limit here: both dampers closed.");
         List<Part.Mark> marks = beyond.charts().get(0).marks();
         assertThat(marks.get(0).words()).isEqualTo("both dampers closed");
-        assertThat(marks.get(0).at().x()).isCloseTo(40.9, within(0.05));
+        assertThat(marks.get(0).at().x()).isCloseTo(39.7, within(0.05));
         assertThat(stopped(before)).isZero();
         assertThat(stopped(beyond)).as("rod and body of two dampers").isEqualTo(4);
         assertThat(Asks.row(beyond.figures(), "What ends the travel first", "bump")
                         .get(0))
-                .isEqualTo("40.9, both dampers closed");
+                .isEqualTo("39.7, both dampers closed");
     }
 
     private static long stopped(Reply reply) {
