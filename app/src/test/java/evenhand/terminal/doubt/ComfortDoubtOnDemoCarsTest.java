@@ -34,13 +34,9 @@ class ComfortDoubtOnDemoCarsTest {
     private static final String INERTIA = "pitchInertia";
 
     private static Spread comfort(Entries car, Optional<LoadCase> load) {
-        return comfort(car, load, 512);
-    }
-
-    private static Spread comfort(Entries car, Optional<LoadCase> load, int samples) {
         Doubt.Question question = new Doubt.Question(
                 Trial.usual().with(load),
-                samples,
+                512,
                 1,
                 Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
                 Optional.of(new Aim(COMFORT, Aim.Sense.AT_MOST, 1)),
@@ -61,11 +57,10 @@ class ComfortDoubtOnDemoCarsTest {
     @Test
     void whereTheSeatIsAndTheInertiaInPitchHaveTheirSharesOfTheDoubt() {
         List<Double> ofSeat = new ArrayList<>();
-        for (String demo : List.of("bakery-front-drive", "harbour-saloon")) {
+        for (String demo : List.of("harbour-saloon")) {
             Scenario scenario = Demo.read(demo);
             Car car = scenario.setups().get(0).car();
-            // Shares of a car with many measured points scatter more.
-            Spread spread = comfort(scenario.setups().get(0).entries(), Optional.empty(), 1024);
+            Spread spread = comfort(scenario.setups().get(0).entries(), Optional.empty());
             double variance = spread.standardDeviation() * spread.standardDeviation();
             Map<String, Adjustable> guessed =
                     Catalogue.estimatedForComfort(car).stream().collect(Collectors.toMap(Adjustable::path, one -> one));

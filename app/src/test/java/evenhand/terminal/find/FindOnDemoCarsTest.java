@@ -158,8 +158,7 @@ class FindOnDemoCarsTest {
         "harbour-saloon, 0, rear.lateralLocator.height, 0.18, 0.36, front.bar.rollStiffness, 0, 30000, -2",
         "slipper-coupe, 0, rear.bumpStop.gap, 0.005, 0.05, front.bar.rollStiffness, 0, 20000, 3",
         "slipper-coupe, 0, rear.lateralLocator.height, 0.15, 0.26, front.spring.rate, 40000, 110000, 2",
-        "orchard-estate, 0, front.spring.rate, 30000, 120000, rear.spring.rate, 15000, 60000, 2",
-        "bakery-front-drive, 0, front.spring.rate, 15000, 60000, rear.spring.rate, 10000, 60000, -2"
+        "orchard-estate, 0, front.spring.rate, 30000, 120000, rear.spring.rate, 15000, 60000, 2"
     })
     void aGridFindsNoSmallerChanges(
             String demo,
@@ -186,7 +185,7 @@ class FindOnDemoCarsTest {
                 List.of(OptionalDouble.empty(), OptionalDouble.empty()),
                 TRIAL,
                 Progress.NONE);
-        int n = 40;
+        int n = 28;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= n; i++) {
             double before = 0;

@@ -131,9 +131,9 @@ class SpringsOrBarsTest {
     @MethodSource("evenhand.scenario.Demo#names")
     void everyDemoCarAnswersAndSoDoesEveryFigure(String demo) {
         Work work = ByHand.demo(demo);
-        // What is asked of a car is the same whichever figure is looked at: of each car every third one.
+        // What is asked of a car is the same whichever figure is looked at: of each car every sixth one.
         List<Judged> figures = work.usualTrial().judged();
-        for (int i = Demo.names().toList().indexOf(demo) % 3; i < figures.size(); i += 3) {
+        for (int i = Demo.names().toList().indexOf(demo) % 6; i < figures.size(); i += 6) {
             Reply reply = every(work, JudgedWords.figure(figures.get(i)));
             assertThat(String.join("", reply.headlines())).doesNotContain("NaN", "null");
         }
