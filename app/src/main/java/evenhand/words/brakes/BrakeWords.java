@@ -253,7 +253,7 @@ public final class BrakeWords {
     private void rules() {
         sentences.add("As a yardstick, no approval: "
                 + answer.rules().stream().map(BrakeWords::rule).collect(Collectors.joining("; "))
-                + ". Look at the car laden and unladen (--load).");
+                + ". Look at the car laden and unladen.");
     }
 
     /** How it stands against a rule. */
