@@ -175,6 +175,10 @@ public final class ChartPainter {
         for (Mark mark : sheet.chart.marks()) {
             markWords(mark);
         }
+        // What a guide says is part of the plot; right of it stand names of lines.
+        double right = sheet.plot.getMaxX() + 1;
+        sheet.room.take(new Rectangle2D.Double(
+                right, sheet.area.getY(), Math.max(0, sheet.area.getMaxX() - right), sheet.area.getHeight()));
         for (Guide guide : sheet.chart.guides()) {
             wordsBeside(guide.at(), guide.words(), sheet.theme.quiet());
         }
