@@ -77,7 +77,8 @@ public final class BrakeCharts {
         Unit unit = units.of(Dimension.FORCE);
         ToDoubleFunction<Braking.Row> front = row -> unit.fromSi(row.front().force());
         ToDoubleFunction<Braking.Row> rear = row -> unit.fromSi(row.rear().force());
-        ToDoubleFunction<Braking.Row> idealFront = row -> unit.fromSi(row.front().idealForce());
+        ToDoubleFunction<Braking.Row> idealFront =
+                row -> unit.fromSi(row.front().idealForce());
         ToDoubleFunction<Braking.Row> idealRear = row -> unit.fromSi(row.rear().idealForce());
         boolean oneIdeal = cars.stream().allMatch(car -> car.idealAs(cars.get(0)));
         List<Part> lines = new ArrayList<>();
@@ -112,7 +113,8 @@ public final class BrakeCharts {
         cars.stream()
                 .filter(car -> Math.abs(car.weight() / cars.get(0).weight() - 1) > ONE_MASS)
                 .findFirst()
-                .ifPresent(other -> notes.add("Lines of equal deceleration: of \"" + cars.get(0).name() + "\"."));
+                .ifPresent(other -> notes.add(
+                        "Lines of equal deceleration: of \"" + cars.get(0).name() + "\"."));
         return new Chart(
                 "How the brakes share their force",
                 Axis.Measure.of("front brake force", unit, 0, across),
@@ -133,7 +135,8 @@ public final class BrakeCharts {
     /** Where the forces of both ends add up to the same: a straight line for each deceleration. */
     private static List<Guide> equalDeceleration(Stopping car, Unit unit, Span across) {
         List<Guide> guides = new ArrayList<>();
-        int last = (int) Math.round(G.fromSi(car.answer().rows().get(car.answer().rows().size() - 1).deceleration()) / APART);
+        int last = (int) Math.round(
+                G.fromSi(car.answer().rows().get(car.answer().rows().size() - 1).deceleration()) / APART);
         for (int i = 1; i <= last; i++) {
             double g = i * APART;
             double sum = unit.fromSi(g * car.weight());
@@ -161,8 +164,7 @@ public final class BrakeCharts {
                             Mark.Kind.LIMIT,
                             car.name(),
                             car.style(),
-                            new Point(
-                                    from.x() + part * (to.x() - from.x()), from.y() + part * (to.y() - from.y())),
+                            new Point(from.x() + part * (to.x() - from.x()), from.y() + part * (to.y() - from.y())),
                             said ? words(car) : ""));
                 }
             }
@@ -174,8 +176,7 @@ public final class BrakeCharts {
         return car.answer()
                 .own()
                 .locks()
-                .map(locks ->
-                        EventWords.end(locks.axle()) + " locks at " + Units.exactPace(locks.deceleration()))
+                .map(locks -> EventWords.end(locks.axle()) + " locks at " + Units.exactPace(locks.deceleration()))
                 .orElse("");
     }
 
@@ -216,8 +217,7 @@ public final class BrakeCharts {
         for (Braking.Row row : car.answer().rows()) {
             axle.apply(row)
                     .adhesion()
-                    .ifPresent(adhesion ->
-                            points.add(new Point(G.fromSi(row.deceleration()), unit.fromSi(adhesion))));
+                    .ifPresent(adhesion -> points.add(new Point(G.fromSi(row.deceleration()), unit.fromSi(adhesion))));
         }
         return new Line(car.name(), end, "", car.style(), weight, points);
     }
@@ -226,15 +226,13 @@ public final class BrakeCharts {
     private static List<Guide> yardsticks(Unit unit) {
         List<Guide> guides = new ArrayList<>();
         Point alike = new Point(MOST_DRAWN, unit.fromSi(MOST_DRAWN));
-        guides.add(new Guide(
-                List.of(new Point(0, 0), alike), new Point(0.93, unit.fromSi(0.93)), "both ends alike"));
+        guides.add(new Guide(List.of(new Point(0, 0), alike), new Point(0.93, unit.fromSi(0.93)), "both ends alike"));
         for (BrakeRule.Bound bound : BrakeRule.BOUNDS) {
             Point from = bound(bound, BrakeRule.LEAST_USED, unit);
             Point to = bound(bound, BrakeRule.MOST_USED, unit);
             guides.add(new Guide(List.of(from, to), to, "at most, " + bound.name()));
         }
-        Point from = new Point(
-                BrakeRule.INVERSION_FROM, unit.fromSi(BrakeRule.INVERSION_FROM + BrakeRule.INVERSION));
+        Point from = new Point(BrakeRule.INVERSION_FROM, unit.fromSi(BrakeRule.INVERSION_FROM + BrakeRule.INVERSION));
         Point to = new Point(BrakeRule.INVERSION_TO, unit.fromSi(BrakeRule.INVERSION_TO + BrakeRule.INVERSION));
         guides.add(new Guide(List.of(from, to), to, ""));
         return guides;

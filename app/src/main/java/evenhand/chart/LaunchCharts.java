@@ -70,10 +70,8 @@ public final class LaunchCharts {
     public static Chart gears(List<Launching> cars) {
         List<Axis.Row> rows = new ArrayList<>();
         List<Part> parts = new ArrayList<>();
-        int gears = cars.stream()
-                .mapToInt(car -> car.answer().gears().size())
-                .max()
-                .orElse(0);
+        int gears =
+                cars.stream().mapToInt(car -> car.answer().gears().size()).max().orElse(0);
         for (int gear = 1; gear <= gears; gear++) {
             boolean pulls = false;
             for (int lane = 0; lane < cars.size(); lane++) {
@@ -87,8 +85,7 @@ public final class LaunchCharts {
                 rows.add(new Axis.Row("gear " + gear, ""));
             }
         }
-        return chart(
-                "What each gear gives", "acceleration at the engine's best torque", G, 3, rows, parts, List.of());
+        return chart("What each gear gives", "acceleration at the engine's best torque", G, 3, rows, parts, List.of());
     }
 
     /** A bar for what a gear gives; what is more than grip allows stands apart in it. */
@@ -102,8 +99,7 @@ public final class LaunchCharts {
             return;
         }
         parts.add(bar(row, lane, cars, grip, ""));
-        parts.add(new Bar(
-                row, lane, cars.size(), car.name(), TOO_MUCH, car.style(), Hatch.RISING, grip, all, words));
+        parts.add(new Bar(row, lane, cars.size(), car.name(), TOO_MUCH, car.style(), Hatch.RISING, grip, all, words));
     }
 
     private static String said(double acceleration) {
@@ -125,13 +121,13 @@ public final class LaunchCharts {
             for (int lane = 0; lane < cars.size(); lane++) {
                 Launching car = cars.get(lane);
                 if (car.launch().isPresent()) {
-                    double load = car.launch().get().state().wheels().get(wheel.index()).load();
-                    Bar bar = bar(
-                            rows.size(),
-                            lane,
-                            cars,
-                            unit.fromSi(load),
-                            units.show(load, Dimension.FORCE, 0));
+                    double load = car.launch()
+                            .get()
+                            .state()
+                            .wheels()
+                            .get(wheel.index())
+                            .load();
+                    Bar bar = bar(rows.size(), lane, cars, unit.fromSi(load), units.show(load, Dimension.FORCE, 0));
                     parts.add(bar);
                     double rest = car.car().staticLoad(wheel.end(), wheel.side());
                     atRest.add(new Mark(
@@ -166,7 +162,9 @@ public final class LaunchCharts {
         Span span = Span.around(parts.stream()
                         .flatMapToDouble(part -> part instanceof Bar bar
                                 ? DoubleStream.of(bar.to())
-                                : part instanceof Mark mark ? DoubleStream.of(mark.at().x()) : DoubleStream.empty()))
+                                : part instanceof Mark mark
+                                        ? DoubleStream.of(mark.at().x())
+                                        : DoubleStream.empty()))
                 .including(0)
                 .loosened(0.2)
                 .rounded();

@@ -52,7 +52,10 @@ public final class DriveTable {
                             .orElse(Table.NOTHING));
             DriveFigures.PULLS.forEach(
                     figure -> table.figureIfAny(figure, one -> gear.apply(one).flatMap(Driving.Gear::pull)));
-            table.rowIfAny("limited by", "", one -> gear.apply(one).map(DriveTable::limitedBy).orElse(Table.NOTHING));
+            table.rowIfAny(
+                    "limited by",
+                    "",
+                    one -> gear.apply(one).map(DriveTable::limitedBy).orElse(Table.NOTHING));
         }
         return table.table();
     }
@@ -117,10 +120,7 @@ public final class DriveTable {
                 "rpm",
                 gear -> Numbers.fixed(DriveFigures.rpm(gear.engineSpeed()), 0));
         DriveFigures.PULLS.forEach(figure -> table.figureIfAny(figure, Driving.Gear::pull));
-        table.rowIfAny(
-                "limited by",
-                "",
-                DriveTable::limitedBy);
+        table.rowIfAny("limited by", "", DriveTable::limitedBy);
         return table.table();
     }
 }

@@ -51,7 +51,8 @@ final class AheadPages {
         for (Braked one : ahead.braked()) {
             List<String> words = one.words(units);
             boolean now = one.setup().equals(chosen);
-            String verdict = InPrint.sentence((ahead.braked().size() > 1 ? (now ? "Now: " : "Before: ") : "") + words.get(0));
+            String verdict =
+                    InPrint.sentence((ahead.braked().size() > 1 ? (now ? "Now: " : "Before: ") : "") + words.get(0));
             boolean unsafe = now && rearFirst(one.answer());
             blocks.add(new Text(verdict, unsafe ? Tone.WARNING : Tone.PLAIN));
         }
@@ -62,16 +63,13 @@ final class AheadPages {
                 .filter(sentence -> !sentence.equals(yardstick))
                 .toList();
         List<Stopping> stopping = ahead.braked().stream()
-                .map(one -> new Stopping(one.setup().name(), new SetupStyle(one.setup().look()), one.answer()))
+                .map(one -> new Stopping(
+                        one.setup().name(), new SetupStyle(one.setup().look()), one.answer()))
                 .toList();
         blocks.add(Figures.even(0.24, new Plot(BrakeCharts.forces(stopping, units))));
         blocks.add(Figures.even(0.24, new Plot(BrakeCharts.adhesion(stopping, units))));
         blocks.add(Text.plain(InPrint.sentence(yardstick)));
-        List<String> cautions = new ArrayList<>(BrakeWords.CAUTIONS);
-        if (!ahead.driven().isEmpty()) {
-            cautions.addAll(DriveWords.CAUTIONS);
-        }
-        blocks.add(new Text(String.join(" ", cautions), Tone.WARNING));
+        blocks.add(new Text(String.join(" ", BrakeWords.CAUTIONS), Tone.WARNING));
         blocks.add(new Points(InPrint.sentences(others)));
     }
 
@@ -81,6 +79,7 @@ final class AheadPages {
 
     private void driving(List<Block> blocks) {
         Driven now = ahead.driven().get(ahead.driven().size() - 1);
+        blocks.add(new Text(String.join(" ", DriveWords.CAUTIONS), Tone.WARNING));
         blocks.add(new Points(InPrint.sentences(now.words(units))));
         List<Launching> launching = ahead.driven().stream()
                 .map(one -> new Launching(
@@ -89,10 +88,11 @@ final class AheadPages {
                         one.rest().car(),
                         one.answer()))
                 .toList();
-        List<Chart> charts = new ArrayList<>(List.of(LaunchCharts.wheelLoads(launching, units), LaunchCharts.gears(launching)));
+        List<Chart> charts =
+                new ArrayList<>(List.of(LaunchCharts.wheelLoads(launching, units), LaunchCharts.gears(launching)));
         charts.removeIf(Chart::isEmpty);
         if (!charts.isEmpty()) {
-            blocks.add(Figures.even(0.25, charts.stream().map(Plot::new).toArray(Block.Figure[]::new)));
+            blocks.add(Figures.even(0.32, charts.stream().map(Plot::new).toArray(Block.Figure[]::new)));
         }
     }
 }

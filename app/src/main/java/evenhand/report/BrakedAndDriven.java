@@ -23,11 +23,7 @@ record BrakedAndDriven(List<Braked> braked, List<Driven> driven) {
     private static final double SPEED = Unit.of("km/h").toSi(80);
 
     private static final Braking.Asked ASKED = new Braking.Asked(
-            List.of(Unit.of("g").toSi(0.6)),
-            List.of(0.3, 0.5, 0.8),
-            List.of(200.0, 300.0, 400.0),
-            SPEED,
-            true);
+            List.of(Unit.of("g").toSi(0.6)), List.of(0.3, 0.5, 0.8), List.of(200.0, 300.0, 400.0), SPEED, true);
 
     BrakedAndDriven {
         braked = List.copyOf(braked);

@@ -47,8 +47,7 @@ class AheadChartsTest {
             // Both forces together slow the car by what it locks at.
             assertThat(lock.at().x() + lock.at().y())
                     .isCloseTo(SALOON.get(0).car().weights().mass() * locks, within(0.5));
-            assertThat(own.ending())
-                    .isEqualTo("rear locks at " + Units.exactPace(locks));
+            assertThat(own.ending()).isEqualTo("rear locks at " + Units.exactPace(locks));
         }
     }
 
@@ -59,8 +58,8 @@ class AheadChartsTest {
         assertThat(chart.guides()).hasSize(6);
         Guide third = chart.guides().get(2);
         assertThat(third.words()).isEqualTo("0.6 g");
-        assertThat(third.points()).allSatisfy(point ->
-                assertThat(point.x() + point.y()).isCloseTo(0.6 * weight, within(0.01)));
+        assertThat(third.points())
+                .allSatisfy(point -> assertThat(point.x() + point.y()).isCloseTo(0.6 * weight, within(0.01)));
         // Two set-ups of one mass and height have one ideal curve.
         assertThat(chart.lines()).extracting(Line::label).containsOnlyOnce("ideal");
     }
@@ -83,8 +82,7 @@ class AheadChartsTest {
     }
 
     private static double value(Chart chart, String name, String part, double x) {
-        return CrossHair.value(
-                        chart.line(name, part).findFirst().orElseThrow().points(), x)
+        return CrossHair.value(chart.line(name, part).findFirst().orElseThrow().points(), x)
                 .orElseThrow();
     }
 
@@ -103,7 +101,9 @@ class AheadChartsTest {
         assertThat(first.get(1).part()).isEqualTo("more than grip allows");
         assertThat(first.get(1).words()).isEqualTo("0.711 g");
         // From second gear on no wheel spins.
-        assertThat(chart.bars()).filteredOn(bar -> bar.row() > 0).allMatch(bar -> bar.part().isEmpty());
+        assertThat(chart.bars())
+                .filteredOn(bar -> bar.row() > 0)
+                .allMatch(bar -> bar.part().isEmpty());
         assertThat(((Axis.Rows) chart.up()).rows()).hasSize(open.gears().size());
         assertThat(LaunchCharts.gears(DemoCharts.launching(DemoCharts.shown("orchard-estate", Direction.LEFT)))
                         .isEmpty())

@@ -72,8 +72,8 @@ final class DemoCharts {
 
     static List<LaunchCharts.Launching> launching(List<Shown> cars) {
         return cars.stream()
-                .map(car ->
-                        new LaunchCharts.Launching(car.name(), car.style(), car.car(), new Driving(car.car()).answer(20)))
+                .map(car -> new LaunchCharts.Launching(
+                        car.name(), car.style(), car.car(), new Driving(car.car()).answer(20)))
                 .toList();
     }
 

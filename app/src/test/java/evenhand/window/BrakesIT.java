@@ -38,8 +38,9 @@ class BrakesIT extends AtTheWindow {
         assertThat(said()).startsWith("\"" + active + "\": The front locks first");
         assertThat(all()).contains("Brakes are work for qualified people.");
         Chart forces = Hands.see(() -> hands.pane().answer().charts().get(0).chart());
-        assertThat(forces.lines()).anyMatch(line -> line.label().startsWith(active)
-                && line.ending().startsWith("front locks at"));
+        assertThat(forces.lines())
+                .anyMatch(
+                        line -> line.label().startsWith(active) && line.ending().startsWith("front locks at"));
     }
 
     private String said() {

@@ -63,6 +63,8 @@ record AmountsField(Field field, String what, Dimension dimension, double least,
     }
 
     private static List<String> items(String text) {
-        return BETWEEN.splitAsStream(text.strip()).filter(item -> !item.isBlank()).toList();
+        return BETWEEN.splitAsStream(text.strip())
+                .filter(item -> !item.isBlank())
+                .toList();
     }
 }

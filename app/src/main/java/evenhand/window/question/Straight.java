@@ -22,8 +22,8 @@ final class Straight {
         for (Alike group : groups) {
             boolean foremost = group.names().contains(active);
             String name = foremost ? active : group.heading();
-            String words =
-                    (asked.shown().size() > 1 ? "\"" + name + "\": " : "") + group.sentences().get(0);
+            String words = (asked.shown().size() > 1 ? "\"" + name + "\": " : "")
+                    + group.sentences().get(0);
             headlines.add(foremost ? 0 : headlines.size(), words);
         }
         return headlines;

@@ -171,8 +171,7 @@ final class WhichEndLocks implements Question {
                 .toList();
         List<Chart> charts = stopping.isEmpty()
                 ? List.of()
-                : List.of(
-                        BrakeCharts.forces(stopping, asked.units()), BrakeCharts.adhesion(stopping, asked.units()));
+                : List.of(BrakeCharts.forces(stopping, asked.units()), BrakeCharts.adhesion(stopping, asked.units()));
         return new Reply(
                 Straight.large(asked, alike),
                 more,

@@ -90,7 +90,8 @@ final class WhichWheelSpins implements Question {
         }
         List<Alike> alike = Alike.of(said);
         List<Reply.Paragraph> more = new ArrayList<>(Straight.below(asked, alike));
-        boolean engineMissing = shown.stream().noneMatch(one -> DriveToGive.given(one.setup().car()));
+        boolean engineMissing =
+                shown.stream().noneMatch(one -> DriveToGive.given(one.setup().car()));
         if (engineMissing) {
             more.add(0, new Reply.Paragraph("What to give first", DriveToGive.WHAT));
         }
