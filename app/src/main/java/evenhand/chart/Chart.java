@@ -45,13 +45,17 @@ public record Chart(String title, Axis.Measure across, Axis up, List<Part> parts
         return of(Part.Rule.class);
     }
 
+    public List<Part.Guide> guides() {
+        return of(Part.Guide.class);
+    }
+
     /** The first line of a set-up with this part, if there is one. */
     public Stream<Part.Line> line(String name, String part) {
         return lines().stream()
                 .filter(line -> line.name().equals(name) && line.part().equals(part));
     }
 
-    /** Nothing in it but axes and rules. */
+    /** Nothing in it but axes, rules and guides. */
     public boolean isEmpty() {
         return lines().isEmpty() && bars().isEmpty() && marks().isEmpty();
     }

@@ -1,6 +1,7 @@
 package evenhand.chart;
 
 import evenhand.chart.Part.Band;
+import evenhand.chart.Part.Guide;
 import evenhand.chart.Part.Line;
 import evenhand.chart.Part.Mark;
 import evenhand.chart.Part.Point;
@@ -9,6 +10,7 @@ import evenhand.look.Picture;
 import evenhand.look.SetupStyle;
 import evenhand.look.Theme;
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
@@ -19,7 +21,6 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
@@ -132,6 +133,12 @@ public final class ChartPainter {
         double below = sheet.plot.getMaxY() + 1;
         sheet.room.take(
                 new Rectangle2D.Double(sheet.area.getX(), below, sheet.area.getWidth(), sheet.area.getMaxY() - below));
+        if (sheet.chart.up() instanceof Axis.Measure) {
+            // And left of it those of the other.
+            double left = sheet.plot.getX() - 1 - sheet.area.getX();
+            sheet.room.take(new Rectangle2D.Double(
+                    sheet.area.getX(), sheet.plot.getY(), Math.max(0, left), sheet.plot.getHeight()));
+        }
         Shape clip = g.getClip();
         g.clip(new Rectangle2D.Double(
                 sheet.plot.getX() - 1, sheet.plot.getY() - 1, sheet.plot.getWidth() + 2, sheet.plot.getHeight() + 2));
@@ -140,6 +147,8 @@ public final class ChartPainter {
                 band(band);
             } else if (part instanceof Rule rule && rule.kind() != Rule.Kind.ZERO) {
                 rule(rule);
+            } else if (part instanceof Guide guide) {
+                guide(guide);
             }
         }
         for (Band band : sheet.chart.bands()) {
@@ -165,6 +174,13 @@ public final class ChartPainter {
         }
         for (Mark mark : sheet.chart.marks()) {
             markWords(mark);
+        }
+        // What a guide says is part of the plot; right of it stand names of lines.
+        double right = sheet.plot.getMaxX() + 1;
+        sheet.room.take(new Rectangle2D.Double(
+                right, sheet.area.getY(), Math.max(0, sheet.area.getMaxX() - right), sheet.area.getHeight()));
+        for (Guide guide : sheet.chart.guides()) {
+            wordsBeside(guide.at(), guide.words(), sheet.theme.quiet());
         }
     }
 
@@ -324,15 +340,30 @@ public final class ChartPainter {
                 });
     }
 
-    private boolean isInside(Mark mark) {
-        double x = sheet.x(mark.at().x());
-        double y = sheet.y(mark.at().y());
+    private void guide(Guide guide) {
+        Path2D path = new Path2D.Double();
+        append(path, guide.points(), true);
+        float dash = (float) sheet.width(2);
+        sheet.g.setStroke(new BasicStroke(
+                (float) sheet.width(Part.Weight.THREAD.width()),
+                BasicStroke.CAP_BUTT,
+                BasicStroke.JOIN_ROUND,
+                10,
+                new float[] {3 * dash, dash},
+                0));
+        sheet.g.setColor(sheet.theme.quiet());
+        sheet.g.draw(path);
+    }
+
+    private boolean isInside(Point at) {
+        double x = sheet.x(at.x());
+        double y = sheet.y(at.y());
         Rectangle2D plot = sheet.plot;
         return x >= plot.getX() - 1 && x <= plot.getMaxX() + 1 && y >= plot.getY() - 1 && y <= plot.getMaxY() + 1;
     }
 
     private void mark(Mark mark) {
-        if (!isInside(mark)) {
+        if (!isInside(mark.at())) {
             return;
         }
         double x = sheet.x(mark.at().x());
@@ -358,13 +389,17 @@ public final class ChartPainter {
     }
 
     private void markWords(Mark mark) {
-        if (mark.words().isEmpty() || !isInside(mark)) {
+        wordsBeside(mark.at(), mark.words(), sheet.theme.ink());
+    }
+
+    private void wordsBeside(Point place, String words, Color colour) {
+        if (words.isEmpty() || !isInside(place)) {
             return;
         }
-        Rectangle2D size = sheet.size(mark.words(), sheet.theme.small());
-        Point2D at =
-                new Point2D.Double(sheet.x(mark.at().x()), sheet.y(mark.at().y()));
-        Optional<Rectangle2D> place = sheet.room.beside(at, size.getWidth(), size.getHeight(), sheet.width(7));
-        place.ifPresent(free -> sheet.writeOver(mark.words(), sheet.theme.small(), sheet.theme.ink(), free));
+        Rectangle2D size = sheet.size(words, sheet.theme.small());
+        Point2D at = new Point2D.Double(sheet.x(place.x()), sheet.y(place.y()));
+        sheet.room
+                .beside(at, size.getWidth(), size.getHeight(), sheet.width(7))
+                .ifPresent(free -> sheet.writeOver(words, sheet.theme.small(), colour, free));
     }
 }

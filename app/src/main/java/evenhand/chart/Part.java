@@ -4,7 +4,7 @@ import evenhand.look.SetupStyle;
 import java.util.List;
 
 /** Something in a chart, in the units of its axes. */
-public sealed interface Part permits Part.Line, Part.Band, Part.Bar, Part.Mark, Part.Rule {
+public sealed interface Part permits Part.Line, Part.Band, Part.Bar, Part.Mark, Part.Rule, Part.Guide {
     /** A place in a chart. */
     record Point(double x, double y) {}
 
@@ -125,6 +125,18 @@ public sealed interface Part permits Part.Line, Part.Band, Part.Bar, Part.Mark, 
         public enum Along {
             ACROSS,
             UP
+        }
+    }
+
+    /**
+     * A quiet line to hold curves against, such as a bound of a rule or all places alike in something. Nothing is read off it.
+     *
+     * @param points in the order that they are joined, two or more
+     * @param at where its words stand
+     */
+    record Guide(List<Point> points, Point at, String words) implements Part {
+        public Guide {
+            points = List.copyOf(points);
         }
     }
 }

@@ -37,6 +37,7 @@ import java.util.stream.Stream;
  * @param comparison of chosen and base, each difference shared out to the changes; none where one of them has no answer
  * @param doubt of base and chosen, or of the chosen alone; none where that one has no answer
  * @param lower how much lower the chosen one could stand; none where it has no answer
+ * @param ahead how base and chosen brake and pull away; none where nothing is known of the brakes
  * @param costs what a low car must have, of base and chosen; none where one of them has no answer
  */
 public record Findings(
@@ -47,6 +48,7 @@ public record Findings(
         Optional<Comparison> comparison,
         Optional<Doubt.Answer> doubt,
         Optional<LoweringStudy> lower,
+        Optional<BrakedAndDriven> ahead,
         List<CostWords.Cost> costs,
         Optional<Complained> complained) {
     /** How far down the chosen set-up is tried, m. */
@@ -91,6 +93,7 @@ public record Findings(
                                 OptionalDouble.empty(),
                                 question.judging(),
                                 done -> {})),
+                BrakedAndDriven.of(question, base.setup(), chosen.setup()),
                 both || (base.index() == chosen.index() && chosen.turns().isPresent())
                         ? costs(base.setup(), chosen.setup(), question.judging())
                         : List.of(),

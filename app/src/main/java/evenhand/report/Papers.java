@@ -8,7 +8,7 @@ import java.util.Optional;
 public final class Papers {
     private Papers() {}
 
-    /** Report, set-up sheet, comparison where there are several set-ups, and the working. */
+    /** Report, set-up sheet, comparison where there are several set-ups, braking and driving where they are known, the working. */
     public static Paper of(Findings findings) {
         Question question = findings.question();
         List<Section> sections = new ArrayList<>(OwnerPages.of(findings));
@@ -16,6 +16,7 @@ public final class Papers {
         if (findings.candidates().size() > 1) {
             sections.addAll(ComparisonPages.of(findings));
         }
+        findings.ahead().map(ahead -> AheadPages.of(findings, ahead)).ifPresent(sections::add);
         sections.addAll(WorkingPages.of(findings));
         String subtitle = "Set-up \"" + findings.chosen().name() + "\""
                 + (findings.compares() ? ", compared with \"" + findings.base().name() + "\"" : "");

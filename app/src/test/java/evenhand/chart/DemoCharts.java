@@ -10,6 +10,8 @@ import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Demo;
 import evenhand.scenario.Setup;
+import evenhand.straight.Braking;
+import evenhand.straight.Driving;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.Units;
@@ -52,9 +54,27 @@ final class DemoCharts {
         charts.put("sideslip", TurnCharts.sideslip(cars, units));
         charts.put("load transfer", CauseCharts.loadTransfer(cars, BRISK, units));
         charts.put("budget", CauseCharts.budget(cars, BRISK, units));
+        charts.put("brake forces", BrakeCharts.forces(stopping(cars), units));
+        charts.put("adhesion used", BrakeCharts.adhesion(stopping(cars), units));
+        charts.put("grip at launch", LaunchCharts.grip(launching(cars)));
+        charts.put("wheels at launch", LaunchCharts.wheelLoads(launching(cars), units));
         charts.put("search", search(units));
         charts.put("frequencies", frequencies(units));
         return charts;
+    }
+
+    static List<BrakeCharts.Stopping> stopping(List<Shown> cars) {
+        Braking.Asked asked = new Braking.Asked(List.of(), List.of(), List.of(), 20, true);
+        return cars.stream()
+                .map(car -> new BrakeCharts.Stopping(car.name(), car.style(), new Braking(car.car()).answer(asked)))
+                .toList();
+    }
+
+    static List<LaunchCharts.Launching> launching(List<Shown> cars) {
+        return cars.stream()
+                .map(car -> new LaunchCharts.Launching(
+                        car.name(), car.style(), car.car(), new Driving(car.car()).answer(20)))
+                .toList();
     }
 
     static Chart effects(String demo, int most, Units units) {

@@ -21,6 +21,38 @@ import java.util.OptionalDouble;
  * @param use least of what the deceleration is above the line, and where, and of which axle; none where no axle uses so much
  */
 public record BrakeRule(String name, Optional<Margin> order, OptionalDouble inversionMargin, Optional<Margin> use) {
+    /** An axle that uses less of the road than this, or more than {@link #MOST_USED}, is not bound by it. */
+    public static final double LEAST_USED = 0.2;
+
+    public static final double MOST_USED = 0.8;
+
+    /** From and to which deceleration, g, 71/320/EEC lets the rear use more than the front, and by how much over the deceleration. */
+    public static final double INVERSION_FROM = 0.3;
+
+    public static final double INVERSION_TO = 0.45;
+    public static final double INVERSION = 0.05;
+
+    /** What each rule asks of an axle's use of the road, (b) above. */
+    public static final List<Bound> BOUNDS =
+            List.of(new Bound("71/320/EEC, UN R13", true, 0.85), new Bound("UN R13-H", false, 0.7));
+
+    /**
+     * A rule.
+     *
+     * @param mayInvert whether the rear may use more than the front somewhere
+     * @param slope of the least deceleration over the use
+     */
+    public record Bound(String name, boolean mayInvert, double slope) {
+        /** Least deceleration, g, at which an axle may use so much: {@code 0.1 + slope·(k − 0.2)}. */
+        public double deceleration(double used) {
+            return -margin(0, used);
+        }
+
+        private double margin(double z, double used) {
+            return z - 0.1 - slope * (used - LEAST_USED);
+        }
+    }
+
     /** Adhesion used at a deceleration z, g. */
     record Used(double z, double front, double rear) {}
 
@@ -35,30 +67,30 @@ public record BrakeRule(String name, Optional<Margin> order, OptionalDouble inve
     }
 
     static List<BrakeRule> all(List<Used> curve) {
-        return List.of(of("71/320/EEC, UN R13", curve, true, 0.85), of("UN R13-H", curve, false, 0.7));
+        return BOUNDS.stream().map(bound -> of(bound, curve)).toList();
     }
 
-    private static BrakeRule of(String name, List<Used> curve, boolean mayInvert, double slope) {
+    private static BrakeRule of(Bound bound, List<Used> curve) {
         Optional<Margin> order = Optional.empty();
         OptionalDouble inversion = OptionalDouble.empty();
         Optional<Margin> use = Optional.empty();
         for (Used at : curve) {
-            boolean excepted = mayInvert && at.z >= 0.3 && at.z <= 0.45;
+            boolean excepted = bound.mayInvert && at.z >= INVERSION_FROM && at.z <= INVERSION_TO;
             if (at.z >= 0.15 && at.z <= 0.8 && !excepted) {
                 order = lesser(order, new Margin(at.front - at.rear, at.z, End.REAR));
             }
             if (excepted && at.rear > at.front) {
-                inversion = OptionalDouble.of(Math.min(inversion.orElse(Double.MAX_VALUE), at.z + 0.05 - at.rear));
+                inversion = OptionalDouble.of(Math.min(inversion.orElse(Double.MAX_VALUE), at.z + INVERSION - at.rear));
             }
-            use = used(use, at.z, at.front, End.FRONT, slope);
-            use = used(use, at.z, at.rear, End.REAR, slope);
+            use = used(use, at.z, at.front, End.FRONT, bound);
+            use = used(use, at.z, at.rear, End.REAR, bound);
         }
-        return new BrakeRule(name, order, inversion, use);
+        return new BrakeRule(bound.name, order, inversion, use);
     }
 
-    private static Optional<Margin> used(Optional<Margin> least, double z, double adhesion, End axle, double slope) {
-        return adhesion >= 0.2 && adhesion <= 0.8
-                ? lesser(least, new Margin(z - 0.1 - slope * (adhesion - 0.2), z, axle))
+    private static Optional<Margin> used(Optional<Margin> least, double z, double adhesion, End axle, Bound bound) {
+        return adhesion >= LEAST_USED && adhesion <= MOST_USED
+                ? lesser(least, new Margin(bound.margin(z, adhesion), z, axle))
                 : least;
     }
 

@@ -130,6 +130,17 @@ public final class Braking {
             List<Double> pedalForces,
             double speed,
             boolean boosted) {
+        /** What is asked lies between these: m/s². */
+        public static final double LEAST_DECELERATION = 0.001 * Weights.GRAVITY;
+
+        public static final double MOST_DECELERATION = 2 * Weights.GRAVITY;
+        public static final double LEAST_FRICTION = 0.01;
+        public static final double MOST_FRICTION = 3;
+        /** N. */
+        public static final double LEAST_PEDAL = 1;
+
+        public static final double MOST_PEDAL = 5000;
+
         public Asked {
             decelerations = List.copyOf(decelerations);
             frictions = List.copyOf(frictions);

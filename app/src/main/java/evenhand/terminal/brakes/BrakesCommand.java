@@ -1,7 +1,6 @@
 package evenhand.terminal.brakes;
 
 import evenhand.car.LoadCase;
-import evenhand.car.Weights;
 import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -52,13 +51,6 @@ import picocli.CommandLine.Option;
             "command line or the file is wrong."
         })
 public final class BrakesCommand implements Asked {
-    private static final double MOST_DECELERATION = 2 * Weights.GRAVITY;
-    private static final double LEAST_DECELERATION = 0.001 * Weights.GRAVITY;
-    private static final double LEAST_FRICTION = 0.01;
-    private static final double MOST_FRICTION = 3;
-    private static final double LEAST_PEDAL = 1;
-    private static final double MOST_PEDAL = 5000;
-
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
 
@@ -115,22 +107,22 @@ public final class BrakesCommand implements Asked {
                         "--at",
                         at.isEmpty() ? List.of("0.3 g", "0.6 g", "0.9 g") : at,
                         Dimension.ACCELERATION,
-                        LEAST_DECELERATION,
-                        MOST_DECELERATION,
+                        Braking.Asked.LEAST_DECELERATION,
+                        Braking.Asked.MOST_DECELERATION,
                         "\"0.6 g\""),
                 OptionText.sizes(
                         "--friction",
                         frictions.isEmpty() ? List.of("0.3", "0.5", "0.8") : frictions,
                         Dimension.RATIO,
-                        LEAST_FRICTION,
-                        MOST_FRICTION,
+                        Braking.Asked.LEAST_FRICTION,
+                        Braking.Asked.MOST_FRICTION,
                         "\"0.8\""),
                 OptionText.sizes(
                         "--pedal",
                         pedals.isEmpty() ? List.of("100 N", "200 N", "300 N", "400 N", "500 N") : pedals,
                         Dimension.FORCE,
-                        LEAST_PEDAL,
-                        MOST_PEDAL,
+                        Braking.Asked.LEAST_PEDAL,
+                        Braking.Asked.MOST_PEDAL,
                         "\"200 N\""),
                 OptionText.speed(speed),
                 !noBooster);

@@ -11,6 +11,7 @@ import evenhand.terminal.reply.SharedParts;
 import evenhand.terminal.reply.Written;
 import evenhand.words.Units;
 import evenhand.words.brakes.BrakeWords;
+import evenhand.words.brakes.BrakedSetup.Braked;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,12 +65,12 @@ record BrakesReply(Scenario scenario, Optional<LoadCase> load, Braking.Asked ask
             .list("rules", Braking.Answer::rules, RULE)
             .listIfAny("stops", Braking.Answer::stops, STOP);
 
-    private static final Contents<SetupBrakes.Braked> BRAKED = Contents.of(SetupBrakes.Braked.class)
+    private static final Contents<Braked> BRAKED = Contents.of(Braked.class)
             .sentences(
                     "words",
                     braked -> Stream.concat(braked.words(Units.METRIC).stream(), BrakeWords.CAUTIONS.stream())
                             .toList())
-            .with(SetupBrakes.Braked::answer, ANSWER);
+            .with(Braked::answer, ANSWER);
 
     private static final Contents<BrakesReply> REPLY = Contents.of(BrakesReply.class)
             .with(reply -> reply, SharedParts.OPENING)

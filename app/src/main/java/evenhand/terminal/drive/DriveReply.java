@@ -11,6 +11,7 @@ import evenhand.terminal.reply.Written;
 import evenhand.turn.Wheel;
 import evenhand.words.Units;
 import evenhand.words.drive.DriveWords;
+import evenhand.words.drive.DrivenSetup.Driven;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -31,9 +32,9 @@ record DriveReply(Scenario scenario, Optional<LoadCase> load, double speed, List
                             .figures(DriveFigures.PULLS)
                             .text("limitedBy", pulls -> pulls.limitedBy().key()));
 
-    private static final Contents<SetupDrive.Driven> TYRES = Contents.of(SetupDrive.Driven.class)
-            .numberIfAny("speedometerAt100_km_per_h", SetupDrive.Driven::speedometer)
-            .numberIfAny("equalFinalDrive", SetupDrive.Driven::equalFinalDrive);
+    private static final Contents<Driven> TYRES = Contents.of(Driven.class)
+            .numberIfAny("speedometerAt100_km_per_h", Driven::speedometer)
+            .numberIfAny("equalFinalDrive", Driven::equalFinalDrive);
 
     private static final Contents<Driving.Launch> LIMITS = Contents.of(Driving.Launch.class)
             .figure(DriveFigures.LAUNCH)
@@ -52,7 +53,7 @@ record DriveReply(Scenario scenario, Optional<LoadCase> load, double speed, List
     private static final Contents<Driving.Answer> DIFFERENTIALS =
             Contents.of(Driving.Answer.class).figure(DriveFigures.OPEN).figure(DriveFigures.LOCKED);
 
-    private static final Contents<SetupDrive.Driven> DRIVEN = Contents.of(SetupDrive.Driven.class)
+    private static final Contents<Driven> DRIVEN = Contents.of(Driven.class)
             .sentences(
                     "words",
                     driven -> Stream.concat(driven.words(Units.METRIC).stream(), DriveWords.CAUTIONS.stream())
@@ -60,7 +61,7 @@ record DriveReply(Scenario scenario, Optional<LoadCase> load, double speed, List
             .listIfAny("gears", driven -> driven.answer().gears(), GEAR)
             .part("tyres", driven -> driven, TYRES)
             .partIfAny("launch", driven -> driven.answer().launch(), LAUNCH)
-            .part("differentials", SetupDrive.Driven::answer, DIFFERENTIALS);
+            .part("differentials", Driven::answer, DIFFERENTIALS);
 
     private static final Contents<DriveReply> REPLY = Contents.of(DriveReply.class)
             .with(reply -> reply, SharedParts.OPENING)
@@ -72,10 +73,10 @@ record DriveReply(Scenario scenario, Optional<LoadCase> load, double speed, List
                             SetupDrive.class, Contents.of(SetupDrive.class).withIfAny(SetupDrive::driven, DRIVEN)));
 
     /** In CSV a row per set-up and gear; the launch stands in each. */
-    private static final Contents<SetupDrive.Driven> ROWS = Contents.of(SetupDrive.Driven.class)
+    private static final Contents<Driven> ROWS = Contents.of(Driven.class)
             .text("setup", driven -> driven.setup().name())
             .partIfAny("launch", driven -> driven.answer().launch(), LAUNCH)
-            .part("differentials", SetupDrive.Driven::answer, DIFFERENTIALS)
+            .part("differentials", Driven::answer, DIFFERENTIALS)
             .part("tyres", driven -> driven, TYRES)
             .list("gears", driven -> driven.answer().gears(), GEAR);
 
@@ -92,7 +93,7 @@ record DriveReply(Scenario scenario, Optional<LoadCase> load, double speed, List
     }
 
     /** The set-ups that drive. */
-    List<SetupDrive.Driven> driving() {
+    List<Driven> driving() {
         return setups.stream().flatMap(one -> one.driven().stream()).toList();
     }
 

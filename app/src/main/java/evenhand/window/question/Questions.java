@@ -12,6 +12,8 @@ public final class Questions {
             new SpringsOrBars(),
             new WhatMakesItNeutral(),
             new WhereTheLoadGoes(),
+            new WhichEndLocks(),
+            new WhichWheelSpins(),
             new HowLow(),
             new WhatTheLinksDo(),
             new WhichBracket(),

@@ -251,9 +251,14 @@ public final class BrakeWords {
     }
 
     private void rules() {
-        sentences.add("As a yardstick, no approval: "
+        sentences.add(yardstick(answer));
+    }
+
+    /** How it stands against the rules for passenger cars. */
+    public static String yardstick(Braking.Answer answer) {
+        return "As a yardstick, no approval: "
                 + answer.rules().stream().map(BrakeWords::rule).collect(Collectors.joining("; "))
-                + ". Look at the car laden and unladen (--load).");
+                + ". Look at the car laden and unladen.";
     }
 
     /** How it stands against a rule. */

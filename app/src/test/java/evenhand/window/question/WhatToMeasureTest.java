@@ -15,6 +15,7 @@ import evenhand.doubt.Spread;
 import evenhand.doubt.Tolerance;
 import evenhand.forms.Table;
 import evenhand.quantity.Unit;
+import evenhand.scenario.Setup;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Work;
