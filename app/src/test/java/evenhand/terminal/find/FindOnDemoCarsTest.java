@@ -157,7 +157,7 @@ class FindOnDemoCarsTest {
     @CsvSource({
         "harbour-saloon, 0, rear.lateralLocator.height, 0.18, 0.36, front.bar.rollStiffness, 0, 30000, -2",
         "slipper-coupe, 0, rear.bumpStop.gap, 0.005, 0.05, front.bar.rollStiffness, 0, 20000, 3",
-        "slipper-coupe, 0, rear.lateralLocator.height, 0.15, 0.26, front.spring.rate, 40000, 110000, 2",
+        "slipper-coupe, 0, rear.lateralLocator.pivot.up, 0.15, 0.26, front.spring.rate, 40000, 110000, 2",
         "orchard-estate, 0, front.spring.rate, 30000, 120000, rear.spring.rate, 15000, 60000, 2"
     })
     void aGridFindsNoSmallerChanges(

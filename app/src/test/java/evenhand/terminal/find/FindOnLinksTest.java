@@ -327,7 +327,7 @@ class FindOnLinksTest {
                         .out()
                         .replaceAll("\\s+", " "))
                 .contains("its links at rest: pinion slope −0.38 deg, left-over joint angle −0.29 deg");
-        assertThat(Run.of("compare", "../scenarios/slipper-coupe.json", "--turn", "left", "--json")
+        assertThat(Run.of("compare", withoutLinks(), "--turn", "left", "--json")
                         .out())
                 .doesNotContain("pinion slope")
                 .doesNotContain("roll centre\"");
@@ -362,7 +362,7 @@ class FindOnLinksTest {
         assertThat(spread.get("high").asDouble() - spread.get("low").asDouble()).isBetween(0.3, 0.5);
         assertThat(doubted.at("/setups/0/aim/chance").asDouble()).isBetween(0.3, 1.0);
         Run without = Run.of(
-                "doubt", "../scenarios/slipper-coupe.json", "--samples", "10", "--aim", "pinion slope at most 1 deg");
+                "doubt", withoutLinks(), "--samples", "10", "--aim", "pinion slope at most 1 deg");
         assertThat(without.status()).isEqualTo(Status.WRONG);
         assertThat(without.err())
                 .contains("--aim \"pinion slope at most 1 deg\" for ")
@@ -381,6 +381,11 @@ class FindOnLinksTest {
                                 "imperial")
                         .out())
                 .contains("it is 0.2500 in, as asked");
+    }
+
+    /** A car of which no axle has links by points. */
+    private String withoutLinks() {
+        return Run.car(folder).toString();
     }
 
     private static Run run(String car, String path, String from, String to, String aim, String... more) {

@@ -149,10 +149,10 @@ class BalanceWordsTest {
     @Test
     void theOtherTurnIsToldToOversteerSooner() {
         assertThat(otherTurn(slipper(Direction.LEFT), slipper(Direction.RIGHT)))
-                .contains("To the right it comes to oversteer sooner, at 0.740 g: to go faster, the steering has to be"
+                .contains("To the right it comes to oversteer sooner, at 0.681 g: to go faster, the steering has to be"
                         + " turned back.")
                 .anyMatch(said -> said.startsWith(
-                        "To the right the steering wheel has to be held against the turn past 0.849 g"));
+                        "To the right the steering wheel has to be held against the turn past 0.854 g"));
         assertThat(otherTurn(slipper(Direction.RIGHT), slipper(Direction.LEFT)))
                 .noneMatch(said -> said.contains("oversteer"));
     }

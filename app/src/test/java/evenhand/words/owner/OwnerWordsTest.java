@@ -75,7 +75,7 @@ class OwnerWordsTest {
                 .startsWith("Turning left: at its limit, 0.797 g, the front tyres give out first");
         assertThat(otherWay("slipper-coupe", "As the customer wished", Direction.LEFT))
                 .contains(
-                        "Turning right: from 0.740 g on the steering has to be let back to go faster: the tail leads.");
+                        "Turning right: from 0.681 g on the steering has to be let back to go faster: the tail leads.");
         assertThat(otherWay("bakery-front-drive", "As delivered", Direction.LEFT))
                 .isEmpty();
     }
