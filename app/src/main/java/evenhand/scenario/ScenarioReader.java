@@ -105,8 +105,8 @@ public final class ScenarioReader {
             return Optional.empty();
         }
         FileCatalogue.Opened file = opened.value().get();
-        Set<Warning> warnings = new LinkedHashSet<>(
-                new Checks(problems.file(), car).of(given, Catalogue.build(given), file.car()));
+        Set<Warning> warnings =
+                new LinkedHashSet<>(new Checks(problems.file(), car).of(given, Catalogue.build(given), file.car()));
         setups.forEach(setup -> warnings.addAll(setup.warnings()));
         return Optional.of(new Scenario(
                 problems.file(),

@@ -52,7 +52,8 @@ class FindOnLinksTest {
         Run run = Run.of(words("steering.ackermannShare", "0", "1"));
         assertThat(run.status()).isEqualTo(Status.WRONG);
         assertThat(run.err())
-                .contains("steering.ackermannShare is what the links make it on this car; change their points or lengths");
+                .contains(
+                        "steering.ackermannShare is what the links make it on this car; change their points or lengths");
         assertThat(Run.of("effects", TOURER, "--json").out()).doesNotContain("ackermannShare");
     }
 
@@ -327,8 +328,7 @@ class FindOnLinksTest {
                         .out()
                         .replaceAll("\\s+", " "))
                 .contains("its links at rest: pinion slope −0.38 deg, left-over joint angle −0.29 deg");
-        assertThat(Run.of("compare", withoutLinks(), "--turn", "left", "--json")
-                        .out())
+        assertThat(Run.of("compare", withoutLinks(), "--turn", "left", "--json").out())
                 .doesNotContain("pinion slope")
                 .doesNotContain("roll centre\"");
     }
@@ -361,8 +361,7 @@ class FindOnLinksTest {
         assertThat(spread.get("figure").asText()).isEqualTo("pinion slope");
         assertThat(spread.get("high").asDouble() - spread.get("low").asDouble()).isBetween(0.3, 0.5);
         assertThat(doubted.at("/setups/0/aim/chance").asDouble()).isBetween(0.3, 1.0);
-        Run without = Run.of(
-                "doubt", withoutLinks(), "--samples", "10", "--aim", "pinion slope at most 1 deg");
+        Run without = Run.of("doubt", withoutLinks(), "--samples", "10", "--aim", "pinion slope at most 1 deg");
         assertThat(without.status()).isEqualTo(Status.WRONG);
         assertThat(without.err())
                 .contains("--aim \"pinion slope at most 1 deg\" for ")

@@ -203,7 +203,13 @@ class WhatMakesItNeutralTest {
         Reply reply = ByHand.answer(
                 QUESTION,
                 coupe,
-                Map.of("change", "rear lowered", "from rear.lowered", "-10 mm", "aim", "understeer 1.66 deg/g at 0.6 g"));
+                Map.of(
+                        "change",
+                        "rear lowered",
+                        "from rear.lowered",
+                        "-10 mm",
+                        "aim",
+                        "understeer 1.66 deg/g at 0.6 g"));
         List<String> jumps = reply.more().get(0).sentences().stream()
                 .filter(sentence -> sentence.contains("jumps past the aim"))
                 .toList();
