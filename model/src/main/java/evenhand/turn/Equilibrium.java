@@ -220,7 +220,7 @@ final class Equilibrium {
         acrossBySideslip = -acceleration * sin + gain * cos;
         drag = dragPerAcceleration * acceleration;
         forwardForces(acceleration);
-        sideForces(acceleration);
+        sideForces();
         yawMoments();
         bodyHeave(acceleration);
         bodyRoll(FRONT_BODY_ROLL, front, FRONT_UNKNOWNS, state[FRONT_HEAVE], state[FRONT_ROLL]);
@@ -260,7 +260,7 @@ final class Equilibrium {
     }
 
     /** Forces across the car: ΣFy − drag·sin β = m·ay, N. */
-    private void sideForces(double acceleration) {
+    private void sideForces() {
         left[SIDEWAYS] = front.sideForce + rear.sideForce - drag * sin - mass * across;
         add(SIDEWAYS, 1, front.sideForceBy, FRONT_UNKNOWNS);
         add(SIDEWAYS, 1, rear.sideForceBy, REAR_UNKNOWNS);

@@ -6,14 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import evenhand.car.BrakeForces;
 import evenhand.car.BrakeParts;
 import evenhand.car.Car;
-import evenhand.car.Weights;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Pedal, pressures and forces, both ways. */
 class BrakeForcesTest {
     private static final double BAR = 1e5;
-    private static final double G = Weights.GRAVITY;
 
     private static Car car(BrakeParts parts) {
         Car any = BrakedCars.any(5);
