@@ -25,7 +25,7 @@ public final class BrakesTable {
     /** @param all asked the same */
     public static Table of(List<Braked> all, Units units) {
         Braking.Asked asked = all.get(0).asked();
-        Columns<Braked> table = new Columns<>(all, one -> one.setup().name(), units);
+        Columns<Braked> table = new Columns<>(all, Braked::name, units);
         for (double deceleration : asked.decelerations()) {
             table.heading("At " + Units.pace(deceleration));
             AT_A_DECELERATION.forEach(

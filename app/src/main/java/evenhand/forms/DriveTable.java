@@ -19,7 +19,7 @@ public final class DriveTable {
 
     /** Launch, wheels, tyres and ratio. */
     public static Table of(List<Driven> all, Units units) {
-        Columns<Driven> table = new Columns<>(all, one -> one.setup().name(), units);
+        Columns<Driven> table = new Columns<>(all, Driven::name, units);
         launch(table, all);
         return table.table();
     }
@@ -32,7 +32,7 @@ public final class DriveTable {
     public static Table withGears(List<Driven> all, double speed, Units units) {
         Columns<Driven> table = new Columns<>(
                 all,
-                one -> one.setup().name(),
+                Driven::name,
                 units,
                 figure -> figure.equals(DriveFigures.RATIO) ? Unit.of("") : units.of(figure.dimension()));
         launch(table, all);
@@ -89,7 +89,7 @@ public final class DriveTable {
                                 .map(launch -> launch.state().wheels().get(wheel.index())));
             }
         }
-        table.heading("Tyres and axle ratio, against \"" + all.get(0).first().name() + "\"");
+        table.heading("Tyres and axle ratio, against \"" + all.get(0).firstName() + "\"");
         table.rowIfAny("speedometer at 100 km/h", "km/h", one -> fixed(one.speedometer(), 1));
         table.rowIfAny("axle ratio that feels alike", "", one -> fixed(one.equalFinalDrive(), 2));
     }
@@ -113,7 +113,7 @@ public final class DriveTable {
                 gear -> gear.gear() + ".",
                 units,
                 figure -> figure.equals(DriveFigures.RATIO) ? Unit.of("") : units.of(figure.dimension()));
-        table.heading(driven.setup().name() + ", gears at the engine's best torque");
+        table.heading(driven.name() + ", gears at the engine's best torque");
         DriveFigures.GEAR.forEach(figure -> table.figureIfAny(figure, Optional::of));
         table.row(
                 "engine at " + units.show(speed, Dimension.SPEED, 0),

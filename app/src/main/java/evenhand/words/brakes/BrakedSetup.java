@@ -22,6 +22,11 @@ public sealed interface BrakedSetup {
      */
     record Braked(Setup setup, Optional<LoadCase> load, Laden.AtRest rest, Braking.Asked asked, Braking.Answer answer)
             implements BrakedSetup {
+        /** Name of the set-up. */
+        public String name() {
+            return setup.name();
+        }
+
         /** All that is said of it, the verdict first. */
         public List<String> words(Units units) {
             List<String> sentences = new ArrayList<>(BrakeWords.of(setup.car(), rest.car(), asked, answer, units));

@@ -27,6 +27,16 @@ public sealed interface DrivenSetup {
      */
     record Driven(Setup setup, Optional<LoadCase> load, Laden.AtRest rest, Setup first, Driving.Answer answer)
             implements DrivenSetup {
+        /** Name of the set-up. */
+        public String name() {
+            return setup.name();
+        }
+
+        /** Name of the first one. */
+        public String firstName() {
+            return first.name();
+        }
+
         /**
          * What the speedometer, driven by the gearbox, shows at a true 100 km/h: {@code 100·(r0/r)·(finalDrive/finalDrive0)};
          * nothing where only one of both has its final drive in the file.
