@@ -21,12 +21,12 @@ import net.miginfocom.swing.MigLayout;
 /** The left edge: the questions, the set-ups, and the one that is adjusted. */
 final class SideBar extends JPanel {
     /** Height of a row at least and at most, in sizes of type. */
-    private static final double CLOSE = 1.5;
+    private static final double CLOSE = 1.46;
 
     private static final double EASY = 1.9;
 
     /** So many rows would fill its height. */
-    private static final int ROWS = 31;
+    private static final int ROWS = 34;
 
     private final transient Bench bench;
     private final transient Asker asker;
