@@ -7,6 +7,7 @@ import evenhand.chart.OwnerCharts;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.choice.Change;
+import evenhand.choice.Comparison;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Spread;
 import evenhand.drawing.Detail;
@@ -131,13 +132,25 @@ final class OwnerPages {
         return blocks;
     }
 
+    /** What it does to braking and driving stands on a page of its own. */
+    private static Comparison inTheBend(Comparison comparison) {
+        return new Comparison(
+                comparison.changes(),
+                comparison.differences().stream()
+                        .filter(one -> one.judged().criterion().ahead().isEmpty())
+                        .toList(),
+                comparison.missing(),
+                comparison.combinations(),
+                comparison.withoutAnswer());
+    }
+
     private Section changed() {
         List<Block> blocks = new ArrayList<>();
         chosen.setup().note().ifPresent(note -> blocks.add(Text.plain(note)));
         blocks.add(changes());
         findings.comparison().ifPresent(comparison -> {
             blocks.add(Text.plain("What that does, and which of the changes did it, the largest first:"));
-            blocks.add(new Points(InPrint.sentences(ComparisonWords.noticed(comparison, lean(), units))));
+            blocks.add(new Points(InPrint.sentences(ComparisonWords.noticed(inTheBend(comparison), lean(), units))));
         });
         return new Section("What was changed, and why: \"" + chosen.name() + "\"", false, blocks);
     }

@@ -17,7 +17,10 @@ import evenhand.words.EventWords;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -198,7 +201,14 @@ class TurnChartsTest {
                         first.car(),
                         new TurnAnswer.NoTurn(TurnAnswer.Reason.FALLS_OVER, "it falls over on its springs"),
                         Optional.empty()));
-        for (Chart chart : DemoCharts.all(cars, Units.METRIC).values()) {
+        Map<String, Chart> charts = new TreeMap<>(DemoCharts.all(cars, Units.METRIC));
+        charts.keySet()
+                .removeAll(Set.of(
+                        "brake forces",
+                        "adhesion used",
+                        "grip at launch",
+                        "wheels at launch")); // straight ahead it does not fall over
+        for (Chart chart : charts.values()) {
             if (chart.notes().isEmpty()) {
                 continue; // of plain numbers, not of these cars
             }
