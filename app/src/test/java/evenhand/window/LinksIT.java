@@ -57,7 +57,7 @@ class LinksIT {
             assertThat(said(hands))
                     .contains(
                             "At 30 mm of bump, the roll centre stands 256",
-                            "In bump the left damper is closed at 40.9 mm")
+                            "In bump the left damper is closed at 39.7 mm")
                     .doesNotContain("Beyond");
             assertThat(Hands.see(() -> behind.drawing().title())).endsWith("at 30 mm of bump");
 
