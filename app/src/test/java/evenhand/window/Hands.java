@@ -26,6 +26,9 @@ import javax.swing.SwingUtilities;
 final class Hands implements AutoCloseable, Asker {
     private static final long PATIENCE = 60_000;
 
+    /** After so long a click that nobody took is made again, ms. */
+    private static final long CLICK = 3_000;
+
     private final Robot robot;
     private final Window window;
     Unsaved unsaved = Unsaved.DISCARD;
@@ -96,17 +99,24 @@ final class Hands implements AutoCloseable, Asker {
         return result;
     }
 
-    static void until(String what, BooleanSupplier condition) {
-        long end = System.currentTimeMillis() + PATIENCE;
+    private static boolean comes(BooleanSupplier condition, long within) {
+        long end = System.currentTimeMillis() + within;
         while (!see(condition::getAsBoolean)) {
             if (System.currentTimeMillis() > end) {
-                throw new AssertionError("has not come within a minute: " + what);
+                return false;
             }
             try {
                 Thread.sleep(15);
             } catch (InterruptedException e) {
                 throw new AssertionError(e);
             }
+        }
+        return true;
+    }
+
+    static void until(String what, BooleanSupplier condition) {
+        if (!comes(condition, PATIENCE)) {
+            throw new AssertionError("has not come within a minute: " + what);
         }
     }
 
@@ -215,6 +225,10 @@ final class Hands implements AutoCloseable, Asker {
     /** Clicks into a field, replaces what stands there, and presses Enter. */
     void type(JComponent field, String text) {
         click(field);
+        // On a busy machine the field may still have been on its way to its place.
+        for (int again = 0; again < 3 && !comes(field::isFocusOwner, CLICK); again++) {
+            click(field);
+        }
         until("focus in " + field.getName(), field::isFocusOwner);
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         for (int i = 0; i < text.length(); i++) {
