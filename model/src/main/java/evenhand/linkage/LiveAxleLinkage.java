@@ -317,16 +317,6 @@ public final class LiveAxleLinkage extends AxleLinkage {
         return side.sign() * mounts(side).springRatio(ROLL);
     }
 
-    /** The same of the damper. */
-    public double damperRollRatio(Side side) {
-        return side.sign() * mounts(side).damperRatio(ROLL);
-    }
-
-    /** Travel of the bar's arm end, one wheel up by one and the other down by one, unsigned; only where it has points. */
-    public double barRollRatio(Side side) {
-        return mounts(side).barRatio(ROLL);
-    }
-
     @Override
     public OptionalDouble crank() {
         return pose.hasCrank() ? OptionalDouble.of(pose.crank()) : OptionalDouble.empty();

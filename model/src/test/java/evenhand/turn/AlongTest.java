@@ -3,6 +3,7 @@ package evenhand.turn;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenhand.car.Air;
 import evenhand.car.BrakeForces;
 import evenhand.car.Car;
 import evenhand.car.End;
@@ -80,7 +81,7 @@ class AlongTest {
             double transfer = (car.weights().mass() * ax * car.cgHeight()
                             + row.airDrag() * cos * car.air().dragHeight().orElse(car.cgHeight()))
                     / car.wheelbase();
-            double pressure = evenhand.car.Air.DENSITY / 2 * row.speed() * row.speed();
+            double pressure = Air.DENSITY / 2 * row.speed() * row.speed();
             double front = row.wheels().get(0).load() + row.wheels().get(1).load();
             assertThat(front)
                     .as(asked.which())
