@@ -5,7 +5,10 @@ import static evenhand.quantity.InvalidValue.require;
 import evenhand.car.links.Carried;
 import evenhand.car.links.LinkedAxle;
 import evenhand.car.links.SideView;
+import evenhand.car.mounts.Mount;
+import evenhand.car.mounts.PartEnd;
 import evenhand.quantity.InvalidValue;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,6 +29,7 @@ import java.util.OptionalDouble;
  * @param pitchInertia of the sprung mass, kg·m², where known
  * @param seat where the driver sits
  * @param brakes how they are shared
+ * @param mounts what carries the ends of links, springs and dampers
  */
 public record Car(
         Weights weights,
@@ -40,7 +44,40 @@ public record Car(
         Drive drive,
         OptionalDouble pitchInertia,
         Seat seat,
-        Brakes brakes) {
+        Brakes brakes,
+        List<Mount> mounts) {
+    /** A car of whose mounts nothing is known. */
+    public Car(
+            Weights weights,
+            double wheelbase,
+            double cgHeight,
+            double chassisTorsionalStiffness,
+            Steering steering,
+            Air air,
+            double rollingResistance,
+            Axle front,
+            Axle rear,
+            Drive drive,
+            OptionalDouble pitchInertia,
+            Seat seat,
+            Brakes brakes) {
+        this(
+                weights,
+                wheelbase,
+                cgHeight,
+                chassisTorsionalStiffness,
+                steering,
+                air,
+                rollingResistance,
+                front,
+                rear,
+                drive,
+                pitchInertia,
+                seat,
+                brakes,
+                List.of());
+    }
+
     /** A car with brakes of which nothing is known. */
     public Car(
             Weights weights,
@@ -91,6 +128,10 @@ public record Car(
         Sprung sprung = Sprung.of(weights, wheelbase, cgHeight, front, rear);
         require(sprung.height() > 0, "cgHeight", "is so low that the sprung mass would lie below the ground");
         Lowering.require(sprung, air, front, rear);
+        mounts = List.copyOf(mounts);
+        for (Mount mount : mounts) {
+            requireCarried(mount, front, rear);
+        }
         if (brakes.frontShare().isPresent() && brakes.parts().isPresent()) {
             throw new InvalidValue(
                     "brakes",
@@ -98,6 +139,18 @@ public record Car(
                             Locale.ROOT,
                             "give frontShare or the parts, not both; the parts give %.2f at 0.5 g",
                             shareOf(brakes.parts().get(), weights, front, rear)));
+        }
+    }
+
+    /** Every end that a mount carries is there. */
+    private static void requireCarried(Mount mount, Axle front, Axle rear) {
+        for (PartEnd end : mount.carries()) {
+            List<PartEnd> known = PartEnd.known(end.axle() == End.FRONT ? front : rear, end.axle());
+            require(
+                    known.contains(end),
+                    "mounts." + mount.name() + ".carries",
+                    "there is no end \"" + end.key() + "\"; known ends: "
+                            + String.join(", ", known.stream().map(PartEnd::key).toList()));
         }
     }
 
@@ -258,7 +311,8 @@ public record Car(
                 newDrive,
                 newPitchInertia,
                 newSeat,
-                newBrakes);
+                newBrakes,
+                mounts);
     }
 
     /** This car at the height that its axles' {@code lowered} leave; they are zero afterwards. */
@@ -294,7 +348,8 @@ public record Car(
                 drive.mirrored(),
                 pitchInertia,
                 seat,
-                brakes);
+                brakes,
+                mounts.stream().map(Mount::mirrored).toList());
     }
 
     /**

@@ -52,7 +52,8 @@ final class Loading {
                 car.drive(),
                 pitchInertia(sprung),
                 car.seat(),
-                car.sharedBrakes().rearSunk(rear.travel()));
+                car.sharedBrakes().rearSunk(rear.travel()),
+                car.mounts());
     }
 
     /** A height of the body between its axles, or beyond them. */

@@ -73,6 +73,7 @@ final class Lowering {
                 car.drive(),
                 car.pitchInertia(),
                 car.seat(),
-                car.sharedBrakes().rearSunk(car.rear().lowered()));
+                car.sharedBrakes().rearSunk(car.rear().lowered()),
+                car.mounts());
     }
 }

@@ -12,8 +12,18 @@ import java.util.OptionalDouble;
 public record Stops(Optional<Bump> bump, Optional<Droop> droop, Optional<Metal> metal) {
     public static final Stops NONE = new Stops(Optional.empty(), Optional.empty(), Optional.empty());
 
-    /** A bump rubber; {@code gap} m left at rest, below zero where the car stands on it. */
-    public record Bump(double gap, Curve curve, OptionalDouble base) {
+    /**
+     * A bump rubber; {@code gap} m left at rest, below zero where the car stands on it.
+     *
+     * @param aroundDamper whether it sits on the damper's rod and works along it, into its eyes: that matters to what the eyes
+     *     carry alone, for gap and curve are told at the wheel or axle all the same
+     */
+    public record Bump(double gap, Curve curve, OptionalDouble base, boolean aroundDamper) {
+        /** A bump rubber by itself. */
+        public Bump(double gap, Curve curve, OptionalDouble base) {
+            this(gap, curve, base, false);
+        }
+
         public Bump {
             require(Double.isFinite(gap), "gap", "must be a finite length");
             require(base.orElse(1) > 0, "base", "must be above zero");
@@ -50,7 +60,7 @@ public record Stops(Optional<Bump> bump, Optional<Droop> droop, Optional<Metal> 
     /** These stops with the wheels {@code travel} m further in bump: less gap in bump, more travel in droop. */
     Stops inBump(double travel) {
         return new Stops(
-                bump.map(stop -> new Bump(stop.gap() - travel, stop.curve(), stop.base())),
+                bump.map(stop -> new Bump(stop.gap() - travel, stop.curve(), stop.base(), stop.aroundDamper())),
                 droop.map(stop -> new Droop(stop.travel() + travel, stop.rate(), stop.base())),
                 metal.map(stop -> new Metal(stop.gap() - travel, stop.base())));
     }
@@ -58,7 +68,7 @@ public record Stops(Optional<Bump> bump, Optional<Droop> droop, Optional<Metal> 
     /** These stops of a live axle; those without a base of their own stand so far apart, m. */
     public Stops onBase(double apart) {
         return new Stops(
-                bump.map(stop -> new Bump(stop.gap(), stop.curve(), baseOr(stop.base(), apart))),
+                bump.map(stop -> new Bump(stop.gap(), stop.curve(), baseOr(stop.base(), apart), stop.aroundDamper())),
                 droop.map(stop -> new Droop(stop.travel(), stop.rate(), baseOr(stop.base(), apart))),
                 metal.map(stop -> new Metal(stop.gap(), baseOr(stop.base(), apart))));
     }

@@ -1,0 +1,283 @@
+package evenhand.car.mounts;
+
+import static evenhand.quantity.InvalidValue.require;
+
+import evenhand.car.Side;
+import evenhand.car.Weights;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One thing that the car is put through. Its forces are all multiplied by {@code factor}: abuse, fatigue, doubt about a weld.
+ */
+public sealed interface HardUse {
+    String name();
+
+    double factor();
+
+    /** Word of its kind in files and answers. */
+    String kind();
+
+    /** Whether it is looked at to the left and to the right. */
+    default boolean handed() {
+        return false;
+    }
+
+    /** The car at rest. It is looked at whether a file lists it or not. */
+    record Standing(String name, double factor) implements HardUse {
+        public Standing {
+            checked(name, factor);
+        }
+
+        @Override
+        public String kind() {
+            return "standing";
+        }
+    }
+
+    /**
+     * Round a bend.
+     *
+     * @param pace lateral acceleration, m/s²; the limit where absent
+     */
+    record Cornering(String name, OptionalDouble pace, double factor) implements HardUse {
+        public Cornering {
+            checked(name, factor);
+            require(pace.orElse(1) > 0, "pace", "must be above zero, or \"limit\"");
+        }
+
+        @Override
+        public String kind() {
+            return "cornering";
+        }
+
+        @Override
+        public boolean handed() {
+            return true;
+        }
+    }
+
+    /**
+     * Braking straight ahead.
+     *
+     * @param deceleration m/s²
+     */
+    record Braking(String name, double deceleration, double factor) implements HardUse {
+        public Braking {
+            checked(name, factor);
+            require(deceleration > 0, "deceleration", "must be above zero");
+        }
+
+        @Override
+        public String kind() {
+            return "braking";
+        }
+    }
+
+    /**
+     * Pulling away as hard as engine or grip allow.
+     *
+     * @param gear from 1 on
+     * @param shock all forces times that
+     */
+    record Launch(String name, int gear, double shock, double factor) implements HardUse {
+        public Launch {
+            checked(name, factor);
+            require(gear >= 1, "gear", "must be 1 or more");
+            require(shock > 0, "shock", "must be above zero");
+        }
+
+        @Override
+        public String kind() {
+            return "launch";
+        }
+    }
+
+    /**
+     * A kerb struck sideways by the wheels of one side.
+     *
+     * @param side force inwards over the wheel's load at rest
+     * @param up force upwards over the same
+     * @param height of the blow above the contact point, m
+     */
+    record Kerb(String name, double side, double up, double height, double factor) implements HardUse {
+        public Kerb {
+            checked(name, factor);
+            require(side >= 0, "side", "must not be below zero");
+            require(up >= 0, "up", "must not be below zero");
+            require(height >= 0, "height", "must not be below zero");
+        }
+
+        @Override
+        public String kind() {
+            return "kerb";
+        }
+
+        @Override
+        public boolean handed() {
+            return true;
+        }
+    }
+
+    /**
+     * A pothole hit by the wheels of one side, at the end of their travel.
+     *
+     * @param up force upwards over the wheel's load at rest
+     * @param back force backwards over the same
+     */
+    record Pothole(String name, double up, double back, double factor) implements HardUse {
+        public Pothole {
+            checked(name, factor);
+            require(up > 0, "up", "must be above zero");
+            require(back >= 0, "back", "must not be below zero");
+        }
+
+        @Override
+        public String kind() {
+            return "pothole";
+        }
+
+        @Override
+        public boolean handed() {
+            return true;
+        }
+    }
+
+    /**
+     * Axles that hang on their droop stops: jacked up, or landed from a crest.
+     *
+     * @param times their own weight times that
+     */
+    record Hanging(String name, double times, double factor) implements HardUse {
+        public Hanging {
+            checked(name, factor);
+            require(times > 0, "times", "must be above zero");
+        }
+
+        @Override
+        public String kind() {
+            return "hanging";
+        }
+    }
+
+    /**
+     * Forces of the ground as somebody's rules have them, by wheel; a wheel that is not named stands.
+     *
+     * @param wheels forces along x, y and z by the wheel's name in answers, N
+     */
+    record Given(String name, Map<String, Force> wheels, double factor) implements HardUse {
+        public Given {
+            checked(name, factor);
+            wheels = Map.copyOf(wheels);
+            require(!wheels.isEmpty(), "wheels", "names no wheel; give frontLeft, frontRight, rearLeft or rearRight");
+        }
+
+        @Override
+        public String kind() {
+            return "given";
+        }
+    }
+
+    /** A force of the ground on a tyre, N: forwards, to the left, up. */
+    record Force(double x, double y, double z) {}
+
+    /**
+     * Several at once: each end's force is that of standing and so many times what each case adds to it.
+     *
+     * @param of cases before this one, and their share
+     */
+    record Combined(String name, List<Part> of, double factor) implements HardUse {
+        public Combined {
+            checked(name, factor);
+            of = List.copyOf(of);
+            require(
+                    !of.isEmpty(),
+                    "of",
+                    "names no case; give a list such as [[\"Hard corner\", 0.7], [\"Hard braking\", 0.7]]");
+        }
+
+        @Override
+        public String kind() {
+            return "combined";
+        }
+    }
+
+    /** One case of a combined one, times a share. */
+    record Part(String name, double times) {
+        public Part {
+            require(!name.isBlank(), "of", "names a case without a name");
+            require(Double.isFinite(times), "of", "must hold a number after each name");
+        }
+    }
+
+    /** A case that stands in for what a file does not say, and where it comes from. */
+    record Usual(HardUse use, String origin) {}
+
+    /** What a car is put through where its file does not say. */
+    List<Usual> USUAL = List.of(
+            new Usual(new Standing("Standing", 1), "the car at rest"),
+            new Usual(new Cornering("Hard corner", OptionalDouble.empty(), 1), "at the limit of the turn"),
+            new Usual(
+                    new Braking("Hard braking", 1.1 * Weights.GRAVITY, 1),
+                    "1.1 g: cars 0.75 g Garrett 1953, 1.1 g tests at Cranfield, 1.75 g Pawlowski 1969; table 2.4 of Brown,"
+                            + " Robertson & Serpento, Motor Vehicle Structures"),
+            new Usual(
+                    new Launch("Full-torque start", 1, 1.5, 1),
+                    "shock 1.5: common practice, no source (clutch-drop accelerations were found below those of braking;"
+                            + " Brown, Robertson & Serpento, section 2.4.3)"),
+            new Usual(
+                    new Kerb("Kerb strike", 2, 1, 0.05, 1),
+                    "2 times the wheel's load at rest, 50 mm up: common practice, no source"),
+            new Usual(
+                    new Pothole("Pothole", 3, 2, 1),
+                    "3 upwards: dynamic factor after Pawlowski 1969, from memory; 2 lengthways: common practice, no source"),
+            new Usual(new Hanging("Hung up", 2, 1), "2 times the axle's weight: common practice, no source"));
+
+    /** Throws unless all cases can stand together: no name twice, combined ones of cases before them. */
+    static void requireTogether(List<HardUse> uses) {
+        for (int i = 0; i < uses.size(); i++) {
+            HardUse use = uses.get(i);
+            for (int j = 0; j < i; j++) {
+                require(
+                        !uses.get(j).name().equals(use.name()),
+                        "hardUse[" + i + "].name",
+                        "\"" + use.name() + "\" is there twice; give each case a name of its own");
+            }
+            if (use instanceof Combined combined) {
+                for (Part part : combined.of()) {
+                    boolean before =
+                            uses.subList(0, i).stream().anyMatch(u -> u.name().equals(part.name()));
+                    require(
+                            before,
+                            "hardUse[" + i + "].of",
+                            "names \"" + part.name() + "\", which is no case before this one"
+                                    + known(uses.subList(0, i)));
+                }
+            }
+        }
+    }
+
+    private static String known(List<HardUse> before) {
+        return before.isEmpty()
+                ? "; put it behind the cases that it is made of"
+                : "; before it stand "
+                        + String.join(", ", before.stream().map(HardUse::name).toList());
+    }
+
+    private static void checked(String name, double factor) {
+        require(!name.isBlank(), "name", "is empty; give the case a name");
+        require(factor > 0 && Double.isFinite(factor), "factor", "must be above zero");
+    }
+
+    /** The case of a name among several. */
+    static Optional<HardUse> named(List<HardUse> uses, String name) {
+        return uses.stream().filter(use -> use.name().equals(name)).findFirst();
+    }
+
+    /** In words: {@code left} or {@code right}, for a case that has a hand. */
+    static String handed(String name, Side hand) {
+        return name + (hand == Side.LEFT ? ", left" : ", right");
+    }
+}
