@@ -3,7 +3,7 @@ package evenhand.car.mounts;
 import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.car.Side;
-import evenhand.car.Weights;
+import evenhand.quantity.InvalidValue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -212,49 +212,27 @@ public sealed interface HardUse {
         }
     }
 
-    /** A case that stands in for what a file does not say, and where it comes from. */
-    record Usual(HardUse use, String origin) {}
-
-    /** What a car is put through where its file does not say. */
-    List<Usual> USUAL = List.of(
-            new Usual(new Standing("Standing", 1), "the car at rest"),
-            new Usual(new Cornering("Hard corner", OptionalDouble.empty(), 1), "at the limit of the turn"),
-            new Usual(
-                    new Braking("Hard braking", 1.1 * Weights.GRAVITY, 1),
-                    "1.1 g: cars 0.75 g Garrett 1953, 1.1 g tests at Cranfield, 1.75 g Pawlowski 1969; table 2.4 of Brown,"
-                            + " Robertson & Serpento, Motor Vehicle Structures"),
-            new Usual(
-                    new Launch("Full-torque start", 1, 1.5, 1),
-                    "shock 1.5: common practice, no source (clutch-drop accelerations were found below those of braking;"
-                            + " Brown, Robertson & Serpento, section 2.4.3)"),
-            new Usual(
-                    new Kerb("Kerb strike", 2, 1, 0.05, 1),
-                    "2 times the wheel's load at rest, 50 mm up: common practice, no source"),
-            new Usual(
-                    new Pothole("Pothole", 3, 2, 1),
-                    "3 upwards: dynamic factor after Pawlowski 1969, from memory; 2 lengthways: common practice, no source"),
-            new Usual(new Hanging("Hung up", 2, 1), "2 times the axle's weight: common practice, no source"));
-
     /** Throws unless all cases can stand together: no name twice, combined ones of cases before them. */
     static void requireTogether(List<HardUse> uses) {
         for (int i = 0; i < uses.size(); i++) {
-            HardUse use = uses.get(i);
-            for (int j = 0; j < i; j++) {
-                require(
-                        !uses.get(j).name().equals(use.name()),
-                        "hardUse[" + i + "].name",
-                        "\"" + use.name() + "\" is there twice; give each case a name of its own");
+            try {
+                uses.get(i).requireAfter(uses.subList(0, i));
+            } catch (InvalidValue invalid) {
+                throw new InvalidValue(
+                        "hardUse[" + i + "]." + invalid.component(), String.valueOf(invalid.getMessage()));
             }
-            if (use instanceof Combined combined) {
-                for (Part part : combined.of()) {
-                    boolean before =
-                            uses.subList(0, i).stream().anyMatch(u -> u.name().equals(part.name()));
-                    require(
-                            before,
-                            "hardUse[" + i + "].of",
-                            "names \"" + part.name() + "\", which is no case before this one"
-                                    + known(uses.subList(0, i)));
-                }
+        }
+    }
+
+    /** Throws unless this case can stand behind others: its name is new, and what it combines is among them. */
+    default void requireAfter(List<HardUse> before) {
+        require(named(before, name()).isEmpty(), "name", "is there twice; give each case a name of its own");
+        if (this instanceof Combined combined) {
+            for (Part part : combined.of()) {
+                require(
+                        named(before, part.name()).isPresent(),
+                        "of",
+                        "names \"" + part.name() + "\", which is no case before this one" + known(before));
             }
         }
     }
