@@ -3,6 +3,7 @@ package evenhand.scenario;
 import evenhand.car.LoadCase;
 import evenhand.car.mounts.HardUse;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Deviation;
 import evenhand.catalogue.Entries;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,21 @@ public record Scenario(
     /** Whether the file lists what the car is put through. */
     public boolean listsHardUse() {
         return given.given().containsKey(FileCatalogue.HARD_USE.key());
+    }
+
+    /**
+     * The same job on a car whose numbers are off from what stands in the file: all set-ups are of that car. None where one of them
+     * is no car then.
+     *
+     * @param off what its numbers are
+     */
+    public Optional<Scenario> off(Deviation off) {
+        List<Setup> asTheyAre =
+                setups.stream().flatMap(setup -> setup.off(off).stream()).toList();
+        return asTheyAre.size() < setups.size()
+                ? Optional.empty()
+                : Optional.of(new Scenario(
+                        file, text, title, story, shop, given, car.off(off), asTheyAre, loadCases, hardUse, estimatedUse, warnings));
     }
 
     /**

@@ -206,6 +206,22 @@ public record Car(
         });
     }
 
+    /**
+     * Torque of the propeller shaft over the drive force of a driven live axle, about x: it turns the housing by its negative.
+     *
+     * <pre>  T/P = ±loadedRadius/finalDrive  </pre>
+     *
+     * @return m, above zero where the shaft turns anticlockwise seen from behind; zero where no shaft turns a housing
+     */
+    public double shaftTorquePerDrive() {
+        Axle driven = axle(drive.axle());
+        if (!(driven instanceof Axle.Live) || drive.finalDrive().isEmpty()) {
+            return 0;
+        }
+        double sense = drive.shaftTurns() == Drive.ShaftTurns.ANTICLOCKWISE ? 1 : -1;
+        return sense * driven.tyre().loadedRadius() / drive.finalDrive().getAsDouble();
+    }
+
     /** Centre of gravity behind the front axle, m. */
     public double cgBehindFront() {
         return wheelbase * (1 - weights.frontFraction());

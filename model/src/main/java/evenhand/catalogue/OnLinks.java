@@ -273,7 +273,7 @@ final class OnLinks {
     private static Locator locator(Given.OfLocator given) {
         return given.points().orElseGet(() -> {
             LateralLocator known = given.known().orElseThrow();
-            return new Locator.Ideal(known.height(), known.perBump());
+            return new Locator.Ideal(known.height(), known.perBump(), known instanceof LateralLocator.LeafSprings);
         });
     }
 

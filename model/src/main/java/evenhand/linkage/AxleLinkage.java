@@ -30,6 +30,9 @@ public abstract sealed class AxleLinkage permits LiveAxleLinkage, WheelPairLinka
     /** The present pose as lines between points. */
     public abstract AxleLines lines();
 
+    /** Where the joints stand in the present pose. */
+    public abstract AxleJoints joints();
+
     /** Height of the roll centre over the line through both contact points, m; absent where force lines do not cross. */
     public abstract OptionalDouble rollCentreHeight();
 

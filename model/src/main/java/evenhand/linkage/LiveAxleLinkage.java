@@ -176,6 +176,45 @@ public final class LiveAxleLinkage extends AxleLinkage {
                 Optional.of(rollCentre));
     }
 
+    @Override
+    public AxleJoints joints() {
+        List<AxleJoints.RodAt> rods = new ArrayList<>();
+        for (int r = 0; r < pose.rods.size(); r++) {
+            rods.add(pose.rodAt(r));
+        }
+        List<AxleJoints.LeafAt> leaves = new ArrayList<>();
+        for (Side side : pose.hasLeaves() ? Side.values() : new Side[0]) {
+            int front = 2 * side.index();
+            leaves.add(new AxleJoints.LeafAt(
+                    side, pose.leafEye(front), pose.leafEye(front + 1), pose.shacklePivot(front + 1)));
+        }
+        AxleJoints.Frame frame = new AxleJoints.Frame(axle);
+        Optional<AxleJoints.CrankAt> crank = pose.hasCrank()
+                ? Optional.of(new AxleJoints.CrankAt(
+                        pose.crankPivot(),
+                        pose.crankOnAxle() ? frame.direction(new Place(1, 0, 0)) : new Place(1, 0, 0),
+                        pose.crank(),
+                        pose.crankOnAxle()))
+                : Optional.empty();
+        return new AxleJoints(rods, crank, leaves, joints(Side.LEFT, frame), joints(Side.RIGHT, frame));
+    }
+
+    private AxleJoints.SideAt joints(Side side, AxleJoints.Frame frame) {
+        AxleLines.Wheel wheel = (side == Side.LEFT ? left : right).drawn();
+        WheelMounts mounts = mounts(side);
+        return new AxleJoints.SideAt(
+                side,
+                frame,
+                wheel.centre(),
+                wheel.contact(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                mounts.springAt(),
+                mounts.damperAt(),
+                mounts.barLinkAt(side, ROLL));
+    }
+
     /** Nearest place of the tube's line. */
     private static Place footOf(Place place, Place leftCentre, Place rightCentre) {
         Place along = rightCentre.minus(leftCentre).unit();

@@ -1062,6 +1062,24 @@ final class LiveAxlePose {
         return overConstrained ? -unitRate * (tangents[all + unknowns] - tangents[all + unknowns + 1]) : 0;
     }
 
+    /** A rod between its joints now. */
+    AxleJoints.RodAt rodAt(int r) {
+        AxleRod rod = rods.get(r);
+        double[] body = new double[3];
+        double[] moving = new double[3];
+        bodyEnd(r, body);
+        axleEnd(r, moving);
+        Place from = new Place(body[0], body[1], body[2]);
+        Place to = new Place(moving[0], moving[1], moving[2]);
+        double stretch = overConstrained ? from.distanceTo(to) - rodLengths[r] - rodLonger[r] : 0;
+        AxleJoints.Pin pin = switch (rod.crank()) {
+            case NONE -> AxleJoints.Pin.NONE;
+            case ON_BODY -> AxleJoints.Pin.BODY_END;
+            case ON_AXLE -> AxleJoints.Pin.AXLE_END;
+        };
+        return new AxleJoints.RodAt(rod.name(), from, to, rod.rod().rate(), stretch, pin);
+    }
+
     /** Where the bell-crank turns, now; only where there is one. */
     Place crankPivot() {
         return crankOnAxle() ? axle.placeOf(pivot) : pivot;

@@ -154,6 +154,21 @@ public final class WheelLinkage {
         return kingpin[4] + kingpin[1] * (wheel.contactZ - kingpin[5]) / kingpin[2] - wheel.contactY;
     }
 
+    AxleJoints.SideAt joints() {
+        AxleLines.Wheel drawn = wheel.drawn();
+        return new AxleJoints.SideAt(
+                pose.side,
+                new AxleJoints.Frame(upright),
+                drawn.centre(),
+                drawn.contact(),
+                pose.armsAt(),
+                pose.strutAt(),
+                Optional.of(pose.tieRodAt()),
+                mounts.springAt(),
+                mounts.damperAt(),
+                mounts.barLinkAt(pose.side, TRAVEL));
+    }
+
     WheelMounts mounts() {
         return mounts;
     }

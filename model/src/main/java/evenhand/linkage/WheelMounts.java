@@ -20,6 +20,7 @@ final class WheelMounts {
     /** A line from a fixed top to a bottom on a part. */
     private static final class Line {
         final Place top;
+        final CarriedOn on;
         final Part part;
         final Place bottom;
         double length;
@@ -28,9 +29,10 @@ final class WheelMounts {
         double alongZ;
         final double[] slopes = new double[Part.MOTIONS];
 
-        Line(Place top, Part part, Place bottom) {
+        Line(Place top, CarriedOn on, Function<CarriedOn, Part> parts, Place bottom) {
             this.top = top;
-            this.part = part;
+            this.on = on;
+            part = parts.apply(on);
             this.bottom = bottom;
         }
 
@@ -58,6 +60,7 @@ final class WheelMounts {
     private record Bolt(Place along, boolean stud) {}
 
     private final Optional<Line> spring;
+    private final boolean aroundStrut;
     private final double fittings;
     private final Optional<Line> damper;
     private final Optional<Bolt> upperBolt;
@@ -65,19 +68,21 @@ final class WheelMounts {
     private final Optional<BarLink> bar;
 
     WheelMounts(Mounts mounts, Side side, Function<CarriedOn, Part> parts, Optional<Strut> strut) {
-        Optional<Line> strutLine = strut.map(
-                s -> new Line(Place.of(s.top(), side), parts.apply(CarriedOn.UPRIGHT), Place.of(s.bottom(), side)));
+        Optional<Line> strutLine =
+                strut.map(s -> new Line(Place.of(s.top(), side), CarriedOn.UPRIGHT, parts, Place.of(s.bottom(), side)));
         Optional<Dampers.Ends> eyes = mounts.damper()
                 .map(Dampers::line)
                 .flatMap(line -> line instanceof Dampers.BetweenEyes between
                         ? Optional.of(between.ends().of(side))
                         : Optional.empty());
         damper = eyes.isPresent()
-                ? eyes.map(e -> new Line(eye(e.top(), side), parts.apply(e.on()), eye(e.bottom(), side)))
+                ? eyes.map(e -> new Line(eye(e.top(), side), e.on(), parts, eye(e.bottom(), side)))
                 : mounts.damper().isPresent() ? strutLine : Optional.empty();
         upperBolt = eyes.map(e -> bolt(e.top(), side));
         lowerBolt = eyes.map(e -> bolt(e.bottom(), side));
         spring = mounts.spring().flatMap(line -> springLine(line, side, parts, strutLine));
+        aroundStrut =
+                mounts.spring().filter(SpringLine.AroundStrut.class::isInstance).isPresent();
         fittings = mounts.spring().map(WheelMounts::fittings).orElse(0.0);
         bar = mounts.bar().map(both -> new BarLink(both, side, parts));
     }
@@ -86,8 +91,7 @@ final class WheelMounts {
             SpringLine line, Side side, Function<CarriedOn, Part> parts, Optional<Line> strutLine) {
         if (line instanceof SpringLine.BetweenPoints points) {
             SpringLine.Ends ends = points.ends().of(side);
-            return Optional.of(
-                    new Line(Place.of(ends.top(), side), parts.apply(ends.on()), Place.of(ends.bottom(), side)));
+            return Optional.of(new Line(Place.of(ends.top(), side), ends.on(), parts, Place.of(ends.bottom(), side)));
         }
         return line instanceof SpringLine.AroundStrut ? strutLine : damper;
     }
@@ -211,6 +215,25 @@ final class WheelMounts {
         }
     }
 
+    /** The spring between its seats, where it has points and stands around no strut. */
+    Optional<AxleJoints.LineAt> springAt() {
+        return aroundStrut ? Optional.empty() : spring.map(WheelMounts::lineAt);
+    }
+
+    /** The damper between its eyes, where it has some. */
+    Optional<AxleJoints.LineAt> damperAt() {
+        return hasEyes() ? damper.map(WheelMounts::lineAt) : Optional.empty();
+    }
+
+    private static AxleJoints.LineAt lineAt(Line line) {
+        return new AxleJoints.LineAt(line.top, line.part.placeOf(line.bottom), line.on);
+    }
+
+    /** The bar's drop link and how fast its lower end goes along it in a motion, where it follows. */
+    Optional<AxleJoints.BarLinkAt> barLinkAt(Side side, int motion) {
+        return hasBar() ? Optional.of(bar.orElseThrow().at(side, motion)) : Optional.empty();
+    }
+
     private static AxleLines.Line drawn(AxleLines.Kind kind, String name, Line line) {
         return new AxleLines.Line(kind, name, line.top, line.part.placeOf(line.bottom), true);
     }
@@ -223,6 +246,7 @@ final class WheelMounts {
         private final double measuredAngle;
         private final double link;
         private final double branch;
+        private final CarriedOn on;
         private final Part part;
         private final Place linkEnd;
         final double[] ratios = new double[Part.MOTIONS];
@@ -236,7 +260,8 @@ final class WheelMounts {
             pivot = Place.of(given.pivot(), side);
             Place armEnd = Place.of(given.armEnd(), side);
             linkEnd = Place.of(given.linkEnd(), side);
-            part = parts.apply(given.on());
+            on = given.on();
+            part = parts.apply(on);
             armY = armEnd.y();
             arm = Math.hypot(armEnd.x() - pivot.x(), armEnd.z() - pivot.z());
             measuredAngle = Math.atan2(armEnd.z() - pivot.z(), armEnd.x() - pivot.x());
@@ -252,6 +277,17 @@ final class WheelMounts {
             lines.add(new AxleLines.Line(AxleLines.Kind.BAR_ARM, AxleLines.on(side, "barArm"), pivot, end, true));
             lines.add(new AxleLines.Line(
                     AxleLines.Kind.BAR_LINK, AxleLines.on(side, "barLink"), end, part.placeOf(linkEnd), false));
+        }
+
+        AxleJoints.BarLinkAt at(Side side, int motion) {
+            Place end = new Place(pivot.x() + endX, armY, pivot.z() + endZ);
+            Place lower = part.placeOf(linkEnd);
+            Place along = lower.minus(end).unit();
+            double slope = along.x() * part.speedX(motion, lower.x(), lower.y(), lower.z())
+                    + along.y() * part.speedY(motion, lower.x(), lower.y(), lower.z())
+                    + along.z() * part.speedZ(motion, lower.x(), lower.y(), lower.z());
+            // of a live axle the motion lifts the left end and lets down the right one
+            return new AxleJoints.BarLinkAt(end, lower, on, on == CarriedOn.AXLE ? side.sign() * slope : slope);
         }
 
         /**

@@ -60,6 +60,11 @@ public final class WheelPairLinkage extends AxleLinkage {
         return given;
     }
 
+    @Override
+    public AxleJoints joints() {
+        return new AxleJoints(List.of(), Optional.empty(), List.of(), left.joints(), right.joints());
+    }
+
     public WheelLinkage wheel(Side side) {
         return side == Side.LEFT ? left : right;
     }

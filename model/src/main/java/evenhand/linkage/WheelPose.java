@@ -2,6 +2,7 @@ package evenhand.linkage;
 
 import evenhand.car.Side;
 import evenhand.car.links.Arm;
+import evenhand.car.links.CarriedOn;
 import evenhand.car.links.LinkedWheels;
 import evenhand.car.links.Strut;
 import evenhand.car.links.TieRod;
@@ -531,6 +532,47 @@ final class WheelPose {
 
     private AxleLines.Line upright(Place from, Place to) {
         return new AxleLines.Line(AxleLines.Kind.UPRIGHT, AxleLines.on(side, "upright"), from, to, false);
+    }
+
+    List<AxleJoints.ArmAt> armsAt() {
+        AxleJoints.ArmAt lower = new AxleJoints.ArmAt(
+                CarriedOn.LOWER_ARM,
+                new AxleJoints.Frame(lowerArm),
+                bodyEnds[0],
+                bodyEnds[1],
+                upright.placeOf(lowerBall));
+        return strut
+                ? List.of(lower)
+                : List.of(
+                        lower,
+                        new AxleJoints.ArmAt(
+                                CarriedOn.UPPER_ARM,
+                                new AxleJoints.Frame(upperArm.orElseThrow()),
+                                bodyEnds[2],
+                                bodyEnds[3],
+                                upright.placeOf(upperBall)));
+    }
+
+    Optional<AxleJoints.StrutAt> strutAt() {
+        if (!strut) {
+            return Optional.empty();
+        }
+        Place foot = upright.placeOf(bottom);
+        Place along = foot.minus(top).unit();
+        double slope = along.x() * upright.speedX(TRAVEL, foot.x(), foot.y(), foot.z())
+                + along.y() * upright.speedY(TRAVEL, foot.x(), foot.y(), foot.z())
+                + along.z() * upright.speedZ(TRAVEL, foot.x(), foot.y(), foot.z());
+        return Optional.of(new AxleJoints.StrutAt(top, along, foot.distanceTo(top), -slope));
+    }
+
+    AxleJoints.RodAt tieRodAt() {
+        return new AxleJoints.RodAt(
+                AxleLines.on(side, "tieRod"),
+                new Place(innerX, innerY, inner.z()),
+                upright.placeOf(uprightEnds[tie]),
+                tieRod.rod().rate(),
+                0,
+                AxleJoints.Pin.NONE);
     }
 
     TieRod tieRod() {

@@ -208,10 +208,19 @@ public final class Driving {
 
     /** The least of what the engine gives in first gear and what grip allows; nothing where neither is known. */
     public Optional<Launch> launch() {
+        return launch(1);
+    }
+
+    /**
+     * The same in a gear.
+     *
+     * @param gear from 1 on; among the gears that there are, where there are any
+     */
+    public Optional<Launch> launch(int gear) {
         OptionalDouble grip = gripLimit();
         Optional<Wheel> spins =
                 grip.isPresent() ? Optional.of(Wheel.of(driven, ahead.nearer(driven))) : Optional.empty();
-        OptionalDouble engine = engineLimit();
+        OptionalDouble engine = engineLimit(gear);
         OptionalDouble least = lesser(engine, grip);
         if (least.isEmpty()) {
             return Optional.empty();
@@ -222,12 +231,12 @@ public final class Driving {
         return pulling(least.getAsDouble()).map(state -> new Launch(by, engine, grip, spins, state));
     }
 
-    /** What the engine gives in first gear at walking pace, m/s². */
-    private OptionalDouble engineLimit() {
+    /** What the engine gives in a gear at walking pace, m/s². */
+    private OptionalDouble engineLimit(int gear) {
         if (drive.engine().isEmpty() || drive.gears().isEmpty()) {
             return OptionalDouble.empty();
         }
-        double ratio = drive.gears().get(0) * drive.finalDrive().orElseThrow();
+        double ratio = drive.gears().get(gear - 1) * drive.finalDrive().orElseThrow();
         double force = force(drive.engine().get().torque().best().torque(), ratio);
         return OptionalDouble.of((force - car.rollingResistance() * weight) / mass);
     }

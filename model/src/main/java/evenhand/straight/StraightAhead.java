@@ -1,6 +1,5 @@
 package evenhand.straight;
 
-import evenhand.car.Axle;
 import evenhand.car.BrakeForces;
 import evenhand.car.Car;
 import evenhand.car.Drive;
@@ -101,13 +100,7 @@ public final class StraightAhead {
         chassisStiffness = car.chassisTorsionalStiffness();
         rollingResistance = car.rollingResistance();
         drivenEnd = car.drive().axle();
-        boolean turnsHousing = car.axle(drivenEnd) instanceof Axle.Live
-                && car.drive().finalDrive().isPresent();
-        shaftTorquePerDrive = turnsHousing
-                ? (car.drive().shaftTurns() == Drive.ShaftTurns.ANTICLOCKWISE ? 1 : -1)
-                        * car.axle(drivenEnd).tyre().loadedRadius()
-                        / car.drive().finalDrive().getAsDouble()
-                : 0;
+        shaftTorquePerDrive = car.shaftTorquePerDrive();
         leastShareAsBuilt = leastShare(car.drive().differential());
         leastShare = leastShareAsBuilt;
     }
@@ -395,6 +388,44 @@ public final class StraightAhead {
     /** Torque of the propeller shaft of the state at hand, N·m; zero where it turns no axle's housing. */
     double shaftTorque(double force) {
         return Math.abs(shaftTorquePerDrive) * force;
+    }
+
+    /**
+     * An axle in the state at hand: loads and forces along the car of its tyres, drive alone and brake alone, N; travels of its
+     * wheels, bump positive, m; roll of the body over it, rad.
+     */
+    public record OnAxle(
+            double leftLoad,
+            double rightLoad,
+            double leftForward,
+            double rightForward,
+            double leftDrive,
+            double rightDrive,
+            double brake,
+            double leftTravel,
+            double rightTravel,
+            double roll) {}
+
+    /** An axle in the state at hand. */
+    public OnAxle onAxle(End end) {
+        AxleAlong axle = axle(end);
+        double byRoll = axle.halfTrack * axle.suspensionRoll;
+        return new OnAxle(
+                axle.load[0],
+                axle.load[1],
+                axle.forward(Side.LEFT),
+                axle.forward(Side.RIGHT),
+                axle.drive[0],
+                axle.drive[1],
+                axle.brake,
+                axle.travel - byRoll,
+                axle.travel + byRoll,
+                roll(end));
+    }
+
+    /** Whether a tyre is asked for more along the car than its own friction holds. */
+    public boolean beyondGrip() {
+        return Math.min(leastLeft(End.FRONT, Double.NaN), leastLeft(End.REAR, Double.NaN)) < 0;
     }
 
     /** Heave of the body over an axle, up positive, m. */

@@ -8,12 +8,12 @@ import evenhand.car.Curve;
  *
  * <pre>  F(x) = F_(p−1) + slope_p·(x − x_(p−1)),  slope_p = (F_p − F_(p−1))/(x_p − x_(p−1))  </pre>
  */
-final class PointLines {
+public final class PointLines {
     private final double[] places;
     private final double[] forces;
     private final double[] slopes;
 
-    PointLines(Curve curve) {
+    public PointLines(Curve curve) {
         places = curve.points().stream().mapToDouble(Curve.Point::at).toArray();
         forces = curve.points().stream().mapToDouble(Curve.Point::force).toArray();
         slopes = new double[places.length];
@@ -49,7 +49,8 @@ final class PointLines {
         return forces[piece - 1] + slopes[piece] * (place - places[piece - 1]);
     }
 
-    double force(double place) {
-        return force(pieceAt(place), place);
+    /** Force at a place above zero; nothing at or below. */
+    public double force(double place) {
+        return place > 0 ? force(pieceAt(place), place) : 0;
     }
 }

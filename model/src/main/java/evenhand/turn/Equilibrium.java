@@ -1,9 +1,7 @@
 package evenhand.turn;
 
 import evenhand.car.Air;
-import evenhand.car.Axle;
 import evenhand.car.Car;
-import evenhand.car.Drive;
 import evenhand.car.End;
 import evenhand.car.Weights;
 import java.util.Arrays;
@@ -145,17 +143,7 @@ final class Equilibrium {
         rearLiftPerAcceleration = pressurePerAcceleration * car.air().rearLiftArea();
         chassisStiffness = car.chassisTorsionalStiffness();
         frontDriven = car.drive().axle() == End.FRONT;
-        shaftTorquePerDrive = shaftTorquePerDrive(car);
-    }
-
-    /** Torque of the propeller shaft over the drive force of a driven live axle: T/P = loadedRadius/finalDrive, m. */
-    private static double shaftTorquePerDrive(Car car) {
-        Axle driven = car.axle(car.drive().axle());
-        if (!(driven instanceof Axle.Live) || car.drive().finalDrive().isEmpty()) {
-            return 0;
-        }
-        double sense = car.drive().shaftTurns() == Drive.ShaftTurns.ANTICLOCKWISE ? 1 : -1;
-        return sense * driven.tyre().loadedRadius() / car.drive().finalDrive().getAsDouble();
+        shaftTorquePerDrive = car.shaftTorquePerDrive();
     }
 
     /** The same car on another circle. */

@@ -46,7 +46,12 @@ class ArchitectureTest {
 
     /** What steps, in time or along a road, searches or samples stands on a library of mathematics for that. */
     private static final String[] WITH_MATHEMATICS = {
-        "evenhand.linkage..", "evenhand.road..", "evenhand.bump..", "evenhand.choice..", "evenhand.doubt.."
+        "evenhand.linkage..",
+        "evenhand.structure..",
+        "evenhand.road..",
+        "evenhand.bump..",
+        "evenhand.choice..",
+        "evenhand.doubt.."
     };
 
     /** What the commands share: page, options, and the frame of a reply. */
@@ -92,6 +97,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule straightAheadUsesTheSuspensionAndTheTurnsWheels =
             usesOnly("straight", "turn", "linear", "suspension", "geometry", "car", "tyre");
+
+    @ArchTest
+    static final ArchRule loadsAreStaticsOfStatesThatTurnAndStraightAheadGive = usesOnly(
+            "structure", "straight", "turn", "suspension", "linkage", "geometry", "car", "tyre");
 
     @ArchTest
     static final ArchRule theRideUsesTheSuspension = usesOnly("ride", "suspension", "geometry", "car", "tyre");
@@ -155,6 +164,7 @@ class ArchitectureTest {
                     "evenhand.handsums..",
                     "evenhand.turn..",
                     "evenhand.straight..",
+                    "evenhand.structure..",
                     "evenhand.ride..",
                     "evenhand.bump..")
             .should()

@@ -73,8 +73,15 @@ public sealed interface Locator permits Locator.WattPoints, Locator.PanhardPoint
     /**
      * A locator of which only the height is known: the axle's middle plane crosses the body's at
      * {@code height + (1 + perBump)·u}, u rise of the wheel centres' middle from where it was measured.
+     *
+     * @param byLeaves whether it stands for what leaf springs hold, so that their eyes carry it
      */
-    record Ideal(double height, double perBump) implements Locator {
+    record Ideal(double height, double perBump, boolean byLeaves) implements Locator {
+        /** A rod or linkage of its own. */
+        public Ideal(double height, double perBump) {
+            this(height, perBump, false);
+        }
+
         public Ideal {
             require(height > 0, "height", "must be above the ground");
             require(perBump >= -2 && perBump <= 1, "perBump", "must lie between -2 and 1");

@@ -1,0 +1,362 @@
+package evenhand.structure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenhand.car.Car;
+import evenhand.car.End;
+import evenhand.car.RoadCars;
+import evenhand.car.Side;
+import evenhand.car.links.LinkedAxle;
+import evenhand.car.links.LinkedLiveAxle;
+import evenhand.car.links.Locator;
+import evenhand.car.mounts.HardUse;
+import evenhand.car.mounts.PartEnd;
+import evenhand.linkage.Assembly;
+import evenhand.linkage.AxleJoints;
+import evenhand.linkage.AxleLinkage;
+import evenhand.linkage.LiveAxleLinkage;
+import evenhand.linkage.Place;
+import evenhand.turn.LinkedCars;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+/** What must hold of any car, whatever holds its axles. */
+class LoadsInvariantsTest {
+    private static final long SEEDS = 60;
+    private static final double RADIUS = 40;
+
+    private interface Claim {
+        void of(String which, Car car);
+    }
+
+    /** Cars on links of every kind, and cars known by coefficients, with stops and dampers. */
+    private static void always(Claim claim) {
+        int asked = 0;
+        for (long seed = 0; seed < SEEDS; seed++) {
+            Optional<Car> linked = LinkedCars.damped(seed);
+            if (linked.isPresent()) {
+                claim.of("on links " + seed, linked.get().settled());
+                asked++;
+            }
+            claim.of("by coefficients " + seed, RoadCars.damped(seed).settled());
+        }
+        assertThat(asked).as("cars on links").isGreaterThan((int) SEEDS / 2);
+    }
+
+    private static CarLoads loads(Car car) {
+        return CarLoads.of(car, uses(), RADIUS, EnumSet.allOf(Side.class));
+    }
+
+    private static List<HardUse> uses() {
+        List<HardUse> uses = new ArrayList<>();
+        uses.add(new HardUse.Standing("Standing", 1));
+        uses.add(new HardUse.Cornering("Bend", OptionalDouble.of(4), 1));
+        uses.add(new HardUse.Braking("Braking", 5, 1));
+        uses.add(new HardUse.Launch("Start", 1, 1.5, 1));
+        uses.add(new HardUse.Kerb("Kerb", 2, 1, 0.05, 1));
+        uses.add(new HardUse.Pothole("Pothole", 3, 2, 1));
+        uses.add(new HardUse.Hanging("Hung up", 2, 1));
+        uses.add(new HardUse.Given("Rule", Map.of("rearLeft", new HardUse.Force(-5000, 2500, 9000)), 1.5));
+        return uses;
+    }
+
+    private static double largest(AxleLoads axle) {
+        double largest = 1;
+        for (Act act : axle.acts()) {
+            largest = Math.max(largest, act.force().getNorm());
+        }
+        for (MemberLoad member : axle.members()) {
+            largest = Math.max(largest, member.greatest());
+        }
+        return largest;
+    }
+
+    /** Sums of force and of moment about the origin. */
+    private static final class Sum {
+        private Vector3D force = Vector3D.ZERO;
+        private Vector3D moment = Vector3D.ZERO;
+
+        void add(Vector3D at, Vector3D itsForce, Vector3D itsMoment, double sign) {
+            force = force.add(sign, itsForce);
+            moment = moment.add(sign, at.crossProduct(itsForce).add(itsMoment));
+        }
+
+        void isZero(String which, double within) {
+            assertThat(force.getNorm()).as(which + ", force").isCloseTo(0, within(within));
+            assertThat(moment.getNorm()).as(which + ", moment").isCloseTo(0, within(within));
+        }
+    }
+
+    /** The sums on every part: members that are parts themselves feel the opposite of what their ends do. */
+    private static Map<String, Sum> sums(AxleLoads axle) {
+        Map<String, Sum> sums = new HashMap<>();
+        for (Act act : axle.acts()) {
+            if (!act.what().contains("stop")) { // told by the member of that name
+                sums.computeIfAbsent(act.on(), on -> new Sum()).add(act.at(), act.force(), act.moment(), 1);
+            }
+        }
+        for (MemberLoad member : axle.members()) {
+            for (EndLoad end : member.ends()) {
+                sums.computeIfAbsent(end.on(), on -> new Sum()).add(end.at(), end.force(), end.moment(), 1);
+                String itself = member.member().equals("crankPivot") ? "crank" : member.member();
+                if (itself.equals("crank") || itself.contains("Arm")) {
+                    sums.computeIfAbsent(itself, on -> new Sum()).add(end.at(), end.force(), end.moment(), -1);
+                }
+            }
+        }
+        return sums;
+    }
+
+    @Test
+    void everyPartIsInEquilibrium() {
+        int[] parts = new int[1];
+        always((which, car) -> {
+            for (UseAnswer.Carried one : loads(car).carried()) {
+                one.axles()
+                        .forEach((end, axle) -> sums(axle).forEach((part, sum) -> {
+                            boolean strutOrLeaf = axle.members().stream()
+                                    .anyMatch(m -> m.member().startsWith("leaf")
+                                            || m.member().startsWith("strut"));
+                            if (!part.equals("body") && !(strutOrLeaf)) {
+                                sum.isZero(which + ": " + one.title() + ", " + end + " " + part, 1e-9 * largest(axle));
+                                parts[0]++;
+                            }
+                        }));
+            }
+        });
+        assertThat(parts[0]).isGreaterThan(2000);
+    }
+
+    /** Also where a strut or a leaf stands between the part and the shell, which are told by their ends on the shell alone. */
+    @Test
+    void theShellFeelsWhatTheRoadPutsInLessWeightAndInertia() {
+        always((which, car) -> {
+            for (UseAnswer.Carried one : loads(car).carried()) {
+                one.axles().forEach((end, axle) -> {
+                    Sum sum = new Sum();
+                    for (Act act : axle.acts()) {
+                        if (!act.what().contains("stop")) {
+                            sum.add(act.at(), act.force(), act.moment(), 1);
+                        }
+                    }
+                    for (MemberLoad member : axle.members()) {
+                        for (EndLoad at : member.ends()) {
+                            if (at.on().equals("body")) {
+                                sum.add(at.at(), at.force(), at.moment(), -1);
+                            }
+                        }
+                    }
+                    sum.isZero(which + ": " + one.title() + ", " + end, 1e-9 * largest(axle));
+                });
+            }
+        });
+    }
+
+    /** What pulls the left lower link in a bend to the left pulls the mirrored car's right one in a bend to the right. */
+    @Test
+    void aMirroredCarCarriesTheMirrorImage() {
+        int[] compared = new int[1];
+        always((which, car) -> {
+            if (which.startsWith("on links")) {
+                return; // a car's mirror keeps its links as they were given
+            }
+            Map<String, UseAnswer.Carried> mirror = new HashMap<>();
+            loads(car.mirrored()).carried().forEach(one -> mirror.put(one.title(), one));
+            for (UseAnswer.Carried one : loads(car).carried()) {
+                if (one.use() instanceof HardUse.Given) {
+                    continue; // its forces do not go over to the other side
+                }
+                String title = one.hand()
+                        .map(side -> HardUse.handed(one.use().name(), side.other()))
+                        .orElse(one.title());
+                UseAnswer.Carried other = mirror.get(title);
+                for (MemberLoad member : one.members()) {
+                    for (EndLoad end : member.ends()) {
+                        PartEnd there = new PartEnd(member.axle(), member.member(), end.end()).mirrored();
+                        EndLoad image = other.member(there.part())
+                                .orElseThrow()
+                                .end(there.end())
+                                .orElseThrow();
+                        assertThat(image.force().getX())
+                                .as(which + title + there)
+                                .isCloseTo(end.force().getX(), NEAR);
+                        assertThat(image.force().getY())
+                                .as(which + title + there)
+                                .isCloseTo(-end.force().getY(), NEAR);
+                        assertThat(image.force().getZ())
+                                .as(which + title + there)
+                                .isCloseTo(end.force().getZ(), NEAR);
+                        compared[0]++;
+                    }
+                }
+            }
+        });
+        assertThat(compared[0]).isGreaterThan(5000);
+    }
+
+    private static final org.assertj.core.data.Offset<Double> NEAR = within(1e-4);
+
+    /** Where no stop is touched and nothing binds, every member carries twice as much under twice the force. */
+    @Test
+    void twiceTheForceIsTwiceEveryMember() {
+        always((which, car) -> {
+            double weight = car.staticLoad(End.REAR, Side.LEFT);
+            HardUse.Force once = new HardUse.Force(-0.3 * weight, 0.2 * weight, 1.4 * weight);
+            HardUse.Force less = new HardUse.Force(-0.15 * weight, 0.1 * weight, 1.2 * weight);
+            List<HardUse> uses = List.of(
+                    new HardUse.Standing("Standing", 1),
+                    new HardUse.Given("once", Map.of("rearLeft", less), 1),
+                    new HardUse.Given("twice", Map.of("rearLeft", once), 1));
+            List<UseAnswer.Carried> cases =
+                    CarLoads.of(car, uses, RADIUS, EnumSet.allOf(Side.class)).carried();
+            // what is added to standing doubles
+            double scale = 1e-8 * weight;
+            for (MemberLoad still : cases.get(0).members()) {
+                Vector3D one = difference(cases.get(1), still);
+                Vector3D two = difference(cases.get(2), still);
+                assertThat(two.subtract(one.scalarMultiply(2)).getNorm())
+                        .as(which + " " + still.part())
+                        .isCloseTo(0, within(scale));
+            }
+        });
+    }
+
+    /**
+     * The work of what acts from outside, in heave, in roll and of one wheel, is that of the springs, drop links and struts: the
+     * links between, whatever they are, do none.
+     */
+    @Test
+    void theWorkOfWhatActsIsThatOfTheSprings() {
+        int[] asked = new int[1];
+        always((which, car) -> {
+            for (End end : End.values()) {
+                Optional<LinkedAxle> links = car.linked(end);
+                if (links.isEmpty() || !(Assembly.of(links.get()) instanceof Assembly.Standing standing)) {
+                    continue;
+                }
+                AxleLinkage axle = standing.linkage();
+                boolean gives = axle instanceof LiveAxleLinkage live
+                        && (live.overConstrained() || !live.joints().leaves().isEmpty());
+                boolean ideal = links.get() instanceof LinkedLiveAxle of
+                        && of.locator().filter(Locator.Ideal.class::isInstance).isPresent();
+                if (gives || ideal) {
+                    continue; // forces of what gives do work, and an ideal locator's height goes its own way on a
+                    // leaning axle
+                }
+                for (UseAnswer.Carried one : loads(car).carried()) {
+                    AxleLoads loads = one.axles().get(end);
+                    if (loads == null || !(axle.moveTo(loads.leftTravel(), loads.rightTravel()))) {
+                        continue;
+                    }
+                    for (double[] way : new double[][] {{1, 1}, {1, -1}, {1, 0}}) {
+                        asked[0]++;
+                        double work = work(axle, loads, way, car.wheelbase(), end);
+                        assertThat(work)
+                                .as(which + ": " + one.title() + ", " + end)
+                                .isCloseTo(0, within(2e-6 * largest(loads)));
+                    }
+                }
+            }
+        });
+        assertThat(asked[0]).isGreaterThan(500);
+    }
+
+    /** Power of acts and of members between shell and axle over a small motion, by central differences. */
+    private static double work(AxleLinkage axle, AxleLoads loads, double[] way, double wheelbase, End end) {
+        AxleJoints here = axle.joints();
+        double h = 5e-5;
+        assertThat(axle.moveTo(loads.leftTravel() + h * way[0], loads.rightTravel() + h * way[1]))
+                .isTrue();
+        AxleJoints above = axle.joints();
+        assertThat(axle.moveTo(loads.leftTravel() - h * way[0], loads.rightTravel() - h * way[1]))
+                .isTrue();
+        AxleJoints below = axle.joints();
+        axle.moveTo(loads.leftTravel(), loads.rightTravel());
+        Vector3D origin = end == End.FRONT ? Vector3D.ZERO : new Vector3D(-wheelbase, 0, 0);
+        double power = 0;
+        for (Act act : loads.acts()) {
+            if (act.what().contains("stop")) {
+                continue;
+            }
+            power += power(act.on(), act.at(), act.force(), act.moment(), here, above, below, origin, h);
+        }
+        for (MemberLoad member : loads.members()) {
+            boolean works = member.member().matches("(spring|damper|bumpStop|droopStop|barLink|strut).*");
+            if (!works) {
+                continue;
+            }
+            if (member.member().startsWith("strut")) {
+                Side side = member.member().endsWith("Left") ? Side.LEFT : Side.RIGHT;
+                double shorter = (above.side(side).strut().orElseThrow().length()
+                                - below.side(side).strut().orElseThrow().length())
+                        / (2 * h);
+                power -= member.axial().orElse(0) * shorter;
+                continue;
+            }
+            EndLoad lower = member.ends().get(1);
+            power += power(lower.on(), lower.at(), lower.force(), lower.moment(), here, above, below, origin, h);
+        }
+        return power;
+    }
+
+    private static double power(
+            String on,
+            Vector3D at,
+            Vector3D force,
+            Vector3D moment,
+            AxleJoints here,
+            AxleJoints above,
+            AxleJoints below,
+            Vector3D origin,
+            double h) {
+        Vector3D from = at.subtract(origin);
+        Vector3D step = moved(on, from, here, above).subtract(moved(on, from, here, below));
+        double power = force.dotProduct(step) / (2 * h);
+        // a moment as three couples of two forces a metre apart
+        for (Vector3D axis : List.of(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K)) {
+            Vector3D across = axis.orthogonal();
+            Vector3D pull = axis.crossProduct(across).scalarMultiply(moment.dotProduct(axis));
+            Vector3D far = from.add(across);
+            Vector3D turned = moved(on, far, here, above).subtract(moved(on, far, here, below));
+            power += pull.dotProduct(turned.subtract(step)) / (2 * h);
+        }
+        return power;
+    }
+
+    /** Where a point of a part is in another pose. */
+    private static Vector3D moved(String on, Vector3D from, AxleJoints here, AxleJoints there) {
+        AxleJoints.Frame before = frame(on, here);
+        AxleJoints.Frame after = frame(on, there);
+        Place zero = new Place(0, 0, 0);
+        Place measured = before.seen(Joining.place(from).minus(before.place(zero)));
+        return Joining.vector(after.place(measured));
+    }
+
+    private static AxleJoints.Frame frame(String on, AxleJoints joints) {
+        Side side = on.endsWith("Right") ? Side.RIGHT : Side.LEFT;
+        AxleJoints.SideAt at = joints.side(side);
+        if (on.startsWith("lowerArm")) {
+            return at.arms().get(0).frame();
+        }
+        return on.startsWith("upperArm") ? at.arms().get(1).frame() : at.carrier();
+    }
+
+    private static Vector3D difference(UseAnswer.Carried one, MemberLoad still) {
+        // by the added force: load and standing differ by (−0.15, 0.1, 0.2)·weight, twice that, for the wheel stands at
+        // 1·weight
+        return one.member(still.part())
+                .orElseThrow()
+                .ends()
+                .get(0)
+                .force()
+                .subtract(still.ends().get(0).force());
+    }
+}
