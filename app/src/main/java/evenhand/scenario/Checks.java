@@ -41,6 +41,7 @@ final class Checks {
         slips.forEach(this::warn);
         Assumed.of(car, built.values()).forEach(one -> one.caution().ifPresent(caution -> warn(one.path(), caution)));
         LinkChecks.of(car, this::warn);
+        MountChecks.of(car, this::warn);
         PointChecks.of(car, built.values()).forEach(this::warn);
         Car settled = car.settled();
         for (End end : End.values()) {
@@ -92,7 +93,8 @@ final class Checks {
 
     private static boolean isHeight(String path) {
         String last = path.substring(path.lastIndexOf('.') + 1);
-        return last.toLowerCase(Locale.ROOT).endsWith("height") || last.equals("lowered") || last.equals("up");
+        return !path.startsWith("mounts.")
+                && (last.toLowerCase(Locale.ROOT).endsWith("height") || last.equals("lowered") || last.equals("up"));
     }
 
     private void usual(Adjustable value) {

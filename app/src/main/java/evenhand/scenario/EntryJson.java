@@ -29,6 +29,16 @@ public final class EntryJson {
             return list(numbers.numbers().stream()
                     .map(number -> ScenarioWriter.scalar(number.text()))
                     .toList());
+        } else if (entry instanceof Entry.Names names) {
+            return list(names.names().stream().map(ScenarioWriter::quoted).toList());
+        } else if (entry instanceof Entry.Shares shares) {
+            return list(shares.shares().stream()
+                    .map(share -> list(List.of(
+                            ScenarioWriter.quoted(share.name()),
+                            ScenarioWriter.scalar(share.times().text()))))
+                    .toList());
+        } else if (content instanceof Content.Flag) {
+            return entry.text();
         } else if (entry instanceof Entry.Listed listed && content instanceof Content.Groups<?> groups) {
             return list(listed.items().stream()
                     .map(item -> object(groups.shape(), item))

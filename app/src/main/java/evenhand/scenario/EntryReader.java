@@ -42,6 +42,9 @@ final class EntryReader {
         if (shape instanceof Shape.Plain<?> only) {
             return members(only, object, Optional.empty(), Optional.empty());
         }
+        if (shape instanceof Shape.ByName<?> byName) {
+            return named(byName, object);
+        }
         Shape.Kinds<?> kinds = (Shape.Kinds<?>) shape;
         Json word = object.members().get(kinds.key());
         if (word == null) {
@@ -58,6 +61,23 @@ final class EntryReader {
             return refuse(word, unknownWord(word, kinds.kinds().keySet()));
         }
         return members(plain, object, Optional.of(kinds), Optional.of(text.text()));
+    }
+
+    /** An object whose keys are names of the person's own. */
+    private Entry named(Shape.ByName<?> shape, Json.Obj object) {
+        Map<String, Entry> given = new LinkedHashMap<>();
+        object.members().forEach((key, value) -> {
+            Place place = object.keys().getOrDefault(key, value.place());
+            OptionalInt unseen = Unseen.first(key, false);
+            Optional<String> fault =
+                    unseen.isPresent() ? Optional.of(unseen(key, unseen.getAsInt())) : Shape.ByName.fault(key);
+            if (fault.isPresent()) {
+                problems.at(place, fault.get());
+            } else {
+                given.put(key, object(shape.each(), value));
+            }
+        });
+        return new Entries(Optional.empty(), given);
     }
 
     private Entry members(
@@ -124,7 +144,10 @@ final class EntryReader {
     }
 
     private Entry entry(Slot<?> slot, Json json) {
-        Content<?> content = slot.content();
+        return entry(slot, slot.content(), json);
+    }
+
+    private Entry entry(Slot<?> slot, Content<?> content, Json json) {
         if (content instanceof Content.Measure measure) {
             return measured(measure, json);
         } else if (content instanceof Content.Choice<?> choice) {
@@ -142,6 +165,16 @@ final class EntryReader {
             return points(points.of(), json);
         } else if (content instanceof Content.Numbers numbers) {
             return numbers(numbers, json);
+        } else if (content instanceof Content.Names names) {
+            return names(names, json);
+        } else if (content instanceof Content.Shares shares) {
+            return shares(shares, json);
+        } else if (content instanceof Content.WordOr<?, ?> either) {
+            return wordOr(slot, either, json);
+        } else if (content instanceof Content.Flag) {
+            return json instanceof Json.Bool flag
+                    ? new Entry.Word(String.valueOf(flag.value()))
+                    : refuse(json, "must be true or false, without quotes, not " + json.words());
         } else if (content instanceof Content.Group<?> group) {
             return object(group.shape(), json);
         } else if (content instanceof Content.Groups<?> groups) {
@@ -233,21 +266,86 @@ final class EntryReader {
         return points.size() == list.items().size() ? new Entry.Drawn(points) : UNREADABLE;
     }
 
-    /** A list of ratios; a wrong one names its own place. */
+    /** A list of numbers; a wrong one names its own place. */
     private Entry numbers(Content.Numbers numbers, Json json) {
+        String those = (numbers.dimension() == Dimension.RATIO ? "numbers" : "quantities") + ", for example "
+                + numbers.example();
         if (!(json instanceof Json.Arr list) || list.items().isEmpty()) {
             return refuse(
                     json,
-                    json instanceof Json.Arr
+                    json instanceof Json.Arr && numbers.count() == 0
                             ? "is empty; give at least one, for example " + numbers.example()
-                            : "must be a list of numbers, for example " + numbers.example() + ", not " + json.words());
+                            : "must be a list of " + (numbers.count() == 0 ? "" : numbers.count() + " ") + those
+                                    + ", not " + (json instanceof Json.Arr ? "empty" : json.words()));
         }
+        if (numbers.count() > 0 && list.items().size() != numbers.count()) {
+            return refuse(json, "has " + list.items().size() + " instead of " + numbers.count() + " " + those);
+        }
+        Dimension dimension = numbers.dimension();
         List<Quantity> read = new ArrayList<>();
         for (Json item : list.items()) {
-            Json written = item instanceof Json.Num number ? new Json.Str(item.place(), number.text()) : item;
-            quantity(Dimension.RATIO, Dimension.RATIO.example(), written).ifPresent(read::add);
+            Json written = item instanceof Json.Num number && dimension == Dimension.RATIO
+                    ? new Json.Str(item.place(), number.text())
+                    : item;
+            quantity(dimension, dimension.example(), written).ifPresent(read::add);
         }
         return read.size() == list.items().size() ? new Entry.Numbers(read) : UNREADABLE;
+    }
+
+    /** A list of texts; a wrong one names its own place. */
+    private Entry names(Content.Names names, Json json) {
+        if (!(json instanceof Json.Arr list)) {
+            return refuse(json, "must be a list of texts, for example " + names.example() + ", not " + json.words());
+        }
+        List<String> read = new ArrayList<>();
+        list.items().forEach(item -> text(item, false).ifPresent(read::add));
+        return read.size() == list.items().size() ? new Entry.Names(read) : UNREADABLE;
+    }
+
+    /** A list of pairs of a name and a number. */
+    private Entry shares(Content.Shares shares, Json json) {
+        if (!(json instanceof Json.Arr list)) {
+            return refuse(json, "must be a list of pairs, for example " + shares.example() + ", not " + json.words());
+        }
+        List<Entry.Shares.Share> read = new ArrayList<>();
+        for (Json item : list.items()) {
+            if (item instanceof Json.Arr pair && pair.items().size() == 2) {
+                Optional<String> name = text(pair.items().get(0), false);
+                Json times = pair.items().get(1);
+                Json written = times instanceof Json.Num number ? new Json.Str(times.place(), number.text()) : times;
+                Optional<Quantity> share = quantity(Dimension.RATIO, Dimension.RATIO.example(), written);
+                if (name.isPresent() && share.isPresent()) {
+                    read.add(new Entry.Shares.Share(name.get(), share.get()));
+                }
+            } else {
+                refuse(item, "must be a pair of a name and a number, as in " + shares.example());
+            }
+        }
+        return read.size() == list.items().size() ? new Entry.Shares(read) : UNREADABLE;
+    }
+
+    /** One of a few words, or what may stand in their place; a text without a digit was meant for a word. */
+    private Entry wordOr(Slot<?> slot, Content.WordOr<?, ?> either, Json json) {
+        boolean list = either.otherwise() instanceof Content.Numbers;
+        if (json instanceof Json.Str text && either.words().containsKey(text.text())) {
+            return new Entry.Word(text.text());
+        }
+        boolean other = list ? json instanceof Json.Arr : json instanceof Json.Num || hasDigit(json);
+        return other
+                ? entry(slot, either.otherwise(), json)
+                : refuse(json, unknownWord(json, either.words().keySet()) + ", or " + otherwise(either.otherwise()));
+    }
+
+    private static boolean hasDigit(Json json) {
+        return json instanceof Json.Str text && text.text().chars().anyMatch(c -> c >= '0' && c <= '9');
+    }
+
+    private static String otherwise(Content<?> content) {
+        if (content instanceof Content.Numbers numbers) {
+            return numbers.count() + " numbers, for example " + numbers.example();
+        }
+        Dimension dimension = ((Content.Measure) content).dimension();
+        return dimension.words() + ", for example " + dimension.example();
     }
 
     private Entry list(Shape<?> shape, Json json) {

@@ -14,6 +14,7 @@ import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.car.Car;
 import evenhand.car.LoadCase;
+import evenhand.car.mounts.HardUse;
 import evenhand.catalogue.Amount;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Shape;
@@ -113,6 +114,10 @@ public final class FileCatalogue {
             .means("people and luggage on top of the car as weighed, each case chosen by its name")
             .defaultsTo(List.of());
 
+    static final Slot<List<HardUse>> HARD_USE = groups("hardUse", HardUseCatalogue.HARD_USE)
+            .means("what the car is put through; it decides what links, brackets and mounts have to carry")
+            .optional();
+
     /** The whole file, its set-ups not yet worked out. */
     record Opened(
             String title,
@@ -120,19 +125,27 @@ public final class FileCatalogue {
             Optional<Scenario.Shop> shop,
             Car car,
             List<Named> setups,
-            List<LoadCase> loadCases) {}
+            List<LoadCase> loadCases,
+            Optional<List<HardUse>> hardUse) {}
 
     static final Shape<Opened> FILE = shape(
             "file",
             v -> new Opened(
-                    v.of(TITLE), v.optional(STORY), v.optional(SHOP), v.of(CAR), v.of(SETUPS), v.of(LOAD_CASES)),
+                    v.of(TITLE),
+                    v.optional(STORY),
+                    v.optional(SHOP),
+                    v.of(CAR),
+                    v.of(SETUPS),
+                    v.of(LOAD_CASES),
+                    v.optional(HARD_USE)),
             EVENHAND,
             TITLE,
             STORY,
             SHOP,
             CAR,
             SETUPS,
-            LOAD_CASES);
+            LOAD_CASES,
+            HARD_USE);
 
     private FileCatalogue() {}
 
@@ -143,7 +156,7 @@ public final class FileCatalogue {
 
     /** What the file holds beside its car and its set-ups. */
     public static List<Slot<?>> besideTheCar() {
-        return List.of(TITLE, STORY, SHOP, LOAD_CASES);
+        return List.of(TITLE, STORY, SHOP, LOAD_CASES, HARD_USE);
     }
 
     /** The free words of a set-up. */

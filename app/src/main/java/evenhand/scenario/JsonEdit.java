@@ -113,6 +113,21 @@ final class JsonEdit {
         return cut(text, list.place(), list.items().stream().map(Json::place).toList(), index);
     }
 
+    /** Gives the last of some steps down another key. Nothing happens where they do not lead on. */
+    static String rename(String text, Json container, List<String> steps, String name) {
+        String step = steps.get(0);
+        Optional<Json> below = below(container, step);
+        if (below.isPresent() && steps.size() > 1) {
+            return rename(text, below.get(), steps.subList(1, steps.size()), name);
+        }
+        Place key = container instanceof Json.Obj object && below.isPresent()
+                ? object.keys().get(step)
+                : null;
+        return key == null
+                ? text
+                : text.substring(0, key.start()) + ScenarioWriter.quoted(name) + text.substring(key.end());
+    }
+
     /** Takes out what stands below an object or list, and the objects that it alone was in. Nothing happens where there is none. */
     static String removeBelow(String text, Json container, List<String> steps) {
         if (!leadsTo(container, steps)) {

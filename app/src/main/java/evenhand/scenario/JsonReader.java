@@ -130,7 +130,8 @@ final class JsonReader {
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String key = parser.currentName();
             String below = where.isEmpty() ? shown(key) : where + "." + shown(key);
-            Place at = here(below);
+            int from = here(below).start();
+            Place at = ended(here(below), endOfString(from));
             parser.nextToken();
             Json value = value(below, depth + 1);
             if (members.containsKey(key)) {

@@ -1,6 +1,8 @@
 package evenhand.scenario;
 
 import evenhand.car.LoadCase;
+import evenhand.car.mounts.HardUse;
+import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Deviation;
 import evenhand.catalogue.Entries;
 import java.util.List;
@@ -13,6 +15,8 @@ import java.util.Optional;
  * @param text of the whole file, from which it is edited without losing anything
  * @param given all that stands in it, by keys
  * @param car the car before any set-up's changes
+ * @param hardUse what the car is put through, the car at rest among it; the usual cases where the file lists none
+ * @param estimatedUse numbers of these cases that the file does not give
  */
 public record Scenario(
         String file,
@@ -24,6 +28,8 @@ public record Scenario(
         Entries car,
         List<Setup> setups,
         List<LoadCase> loadCases,
+        List<HardUse> hardUse,
+        List<Adjustable> estimatedUse,
         List<Warning> warnings) {
     /** The workshop, for the report. */
     public record Shop(Optional<String> name, Optional<String> picture) {}
@@ -31,11 +37,18 @@ public record Scenario(
     public Scenario {
         setups = List.copyOf(setups);
         loadCases = List.copyOf(loadCases);
+        hardUse = List.copyOf(hardUse);
+        estimatedUse = List.copyOf(estimatedUse);
         warnings = List.copyOf(warnings);
     }
 
     public Optional<Setup> setup(String name) {
         return setups.stream().filter(setup -> setup.name().equals(name)).findFirst();
+    }
+
+    /** Whether the file lists what the car is put through. */
+    public boolean listsHardUse() {
+        return given.given().containsKey(FileCatalogue.HARD_USE.key());
     }
 
     /**
@@ -50,7 +63,7 @@ public record Scenario(
         return asTheyAre.size() < setups.size()
                 ? Optional.empty()
                 : Optional.of(new Scenario(
-                        file, text, title, story, shop, given, car.off(off), asTheyAre, loadCases, warnings));
+                        file, text, title, story, shop, given, car.off(off), asTheyAre, loadCases, hardUse, estimatedUse, warnings));
     }
 
     /**

@@ -1,9 +1,11 @@
 package evenhand.scenario;
 
 import evenhand.car.Car;
+import evenhand.car.mounts.HardUse;
 import evenhand.catalogue.Built;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
+import evenhand.catalogue.Entry;
 import evenhand.catalogue.Nearest;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -91,6 +93,7 @@ public final class ScenarioReader {
         Built<FileCatalogue.Opened> opened = Catalogue.build(FileCatalogue.FILE, entries.get());
         report(opened.faults(), root);
         uniqueLoadCases(top);
+        hardUse(entries.get(), root);
         if (!(top.members().get("car") instanceof Json.Obj car)) {
             return Optional.empty();
         }
@@ -105,9 +108,23 @@ public final class ScenarioReader {
             return Optional.empty();
         }
         FileCatalogue.Opened file = opened.value().get();
+        Built<List<HardUse>> uses = file.hardUse()
+                .map(listed -> new Built<>(
+                        Optional.of(HardUseCatalogue.withStanding(listed)),
+                        List.of(),
+                        opened.values().stream()
+                                .filter(value -> value.path().startsWith(FileCatalogue.HARD_USE.key() + "["))
+                                .toList()))
+                .orElseGet(HardUseCatalogue::usual);
         Set<Warning> warnings =
                 new LinkedHashSet<>(new Checks(problems.file(), car).of(given, Catalogue.build(given), file.car()));
         setups.forEach(setup -> warnings.addAll(setup.warnings()));
+        if (file.hardUse().isPresent()) {
+            HardUseChecks.leftOut(file.hardUse().get(), file.car(), (path, why) -> {
+                Place place = Locator.place(root, path);
+                warnings.add(new Warning(problems.file(), place.line(), place.column(), place.where(), why));
+            });
+        }
         return Optional.of(new Scenario(
                 problems.file(),
                 source.text(),
@@ -118,6 +135,8 @@ public final class ScenarioReader {
                 given,
                 setups,
                 file.loadCases(),
+                uses.value().orElseThrow(),
+                uses.estimated(),
                 warnings.stream().sorted(Warning.BY_PLACE).toList()));
     }
 
@@ -131,6 +150,19 @@ public final class ScenarioReader {
                     problems.at(name.place(), "is the name of an earlier load case; choose another");
                 }
             }
+        }
+    }
+
+    /** What is wrong with the cases of hard use taken together; what is wrong with one was reported with the file. */
+    private void hardUse(Entries file, Json root) {
+        if (!(file.given().get(FileCatalogue.HARD_USE.key()) instanceof Entry.Listed listed)) {
+            return;
+        }
+        List<HardUse> uses = listed.items().stream()
+                .flatMap(item -> Catalogue.build(HardUseCatalogue.HARD_USE, item).value().stream())
+                .toList();
+        if (uses.size() == listed.items().size()) {
+            HardUseChecks.together(uses, file).forEach((path, what) -> problems.at(Locator.place(root, path), what));
         }
     }
 

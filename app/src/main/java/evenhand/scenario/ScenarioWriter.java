@@ -1,6 +1,8 @@
 package evenhand.scenario;
 
+import evenhand.catalogue.Shape;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -114,6 +116,42 @@ public final class ScenarioWriter {
      */
     public static String remove(String text, String path) {
         return JsonEdit.removeBelow(text, member(root(text), "car"), JsonEdit.steps(path));
+    }
+
+    /**
+     * The text with another key at a path of the car, and in the changes of every set-up.
+     *
+     * @throws IllegalArgumentException if the text is no JSON, or the name cannot be a step of a path or is there already
+     */
+    public static String rename(String text, String path, String name) {
+        List<String> steps = JsonEdit.steps(path);
+        if (name.equals(steps.get(steps.size() - 1))) {
+            return text;
+        }
+        Shape.ByName.fault(name).ifPresent(fault -> {
+            throw new IllegalArgumentException(fault);
+        });
+        List<String> beside = new ArrayList<>(steps);
+        beside.set(steps.size() - 1, name);
+        Json.Obj root = root(text);
+        List<Json> holders = new ArrayList<>(List.of(member(root, "car")));
+        if (root.members().get("setups") instanceof Json.Arr setups) {
+            for (Json setup : setups.items()) {
+                if (setup instanceof Json.Obj object && object.members().get(CHANGES) instanceof Json.Obj changes) {
+                    holders.add(changes);
+                }
+            }
+        }
+        holders.sort(
+                Comparator.comparingInt((Json holder) -> holder.place().start()).reversed());
+        if (holders.stream().anyMatch(holder -> JsonEdit.leadsTo(holder, beside))) {
+            throw new IllegalArgumentException("is the name of another; choose one of its own");
+        }
+        String edited = text;
+        for (Json holder : holders) { // from the end, so that the places before it hold
+            edited = JsonEdit.rename(edited, holder, steps, name);
+        }
+        return edited;
     }
 
     /** The text with another title or story of the file. */

@@ -88,7 +88,30 @@ public final class SchemaWriter {
             object(plain.slots(), definition.form());
         } else if (definition.shape() instanceof Shape.Kinds<?> kinds) {
             kinds(kinds, definition.form());
+        } else if (definition.shape() instanceof Shape.ByName<?> byName) {
+            named(byName, definition.form());
         }
+    }
+
+    /** An object with names of the person's own; a patch takes one away by null. */
+    private void named(Shape.ByName<?> shape, Form form) throws IOException {
+        json.writeStringField("description", "each " + shape.meaning() + ", under a name of its own");
+        json.writeStringField("type", "object");
+        json.writeObjectFieldStart("propertyNames");
+        json.writeStringField("pattern", Shape.ByName.PATTERN);
+        json.writeEndObject();
+        json.writeObjectFieldStart("additionalProperties");
+        if (form == Form.PATCH) {
+            json.writeArrayFieldStart("anyOf");
+            json.writeStartObject();
+            reference(shape.each(), form);
+            json.writeEndObject();
+            nothing();
+            json.writeEndArray();
+        } else {
+            reference(shape.each(), form);
+        }
+        json.writeEndObject();
     }
 
     private void object(List<Slot<?>> slots, Form form) throws IOException {
@@ -252,12 +275,34 @@ public final class SchemaWriter {
             json.writeEndObject();
         } else if (content instanceof Content.Points<?> points) {
             points(points.of());
-        } else if (content instanceof Content.Numbers) {
+        } else if (content instanceof Content.Numbers numbers) {
+            json.writeStringField("type", "array");
+            json.writeNumberField("minItems", Math.max(1, numbers.count()));
+            if (numbers.count() > 0) {
+                json.writeNumberField("maxItems", numbers.count());
+            }
+            json.writeObjectFieldStart("items");
+            measure(numbers.dimension(), numbers.dimension() == Dimension.RATIO);
+            json.writeEndObject();
+        } else if (content instanceof Content.Names) {
             json.writeStringField("type", "array");
             json.writeNumberField("minItems", 1);
             json.writeObjectFieldStart("items");
-            measure(Dimension.RATIO, true);
+            json.writeStringField("type", "string");
             json.writeEndObject();
+        } else if (content instanceof Content.Shares) {
+            shares();
+        } else if (content instanceof Content.WordOr<?, ?> either) {
+            json.writeArrayFieldStart("anyOf");
+            json.writeStartObject();
+            words(either.words().keySet());
+            json.writeEndObject();
+            json.writeStartObject();
+            content(either.otherwise(), form);
+            json.writeEndObject();
+            json.writeEndArray();
+        } else if (content instanceof Content.Flag) {
+            json.writeStringField("type", "boolean");
         } else if (content instanceof Content.Group<?> group) {
             reference(group.shape(), form);
         } else if (content instanceof Content.Groups<?> groups) {
@@ -270,6 +315,25 @@ public final class SchemaWriter {
         } else if (content instanceof Content.Version version) {
             json.writeNumberField("const", version.known());
         }
+    }
+
+    /** Pairs of a name and a number. */
+    private void shares() throws IOException {
+        json.writeStringField("type", "array");
+        json.writeNumberField("minItems", 1);
+        json.writeObjectFieldStart("items");
+        json.writeStringField("type", "array");
+        json.writeArrayFieldStart("prefixItems");
+        json.writeStartObject();
+        json.writeStringField("type", "string");
+        json.writeEndObject();
+        json.writeStartObject();
+        measure(Dimension.RATIO, true);
+        json.writeEndObject();
+        json.writeEndArray();
+        json.writeBooleanField("items", false);
+        json.writeNumberField("minItems", 2);
+        json.writeEndObject();
     }
 
     private void reference(Shape<?> shape, Form form) throws IOException {

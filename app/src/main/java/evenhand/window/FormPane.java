@@ -274,7 +274,7 @@ final class FormPane extends JPanel implements Bench.View {
         meaning.setText(section.meaning());
         head.add(meaning, "wmin 40");
         boolean drafted = drafts.containsKey(section.added());
-        boolean adds = section.absent() || section.role() == Form.Role.LIST;
+        boolean adds = section.absent() || section.adds();
         if (drafted || adds || !section.needed()) {
             JButton button = new JButton(drafted ? "leave as it was" : adds ? "add" : "remove");
             button.setName((drafted ? "leave " : adds ? "add " : "remove ") + section.added());
@@ -320,7 +320,11 @@ final class FormPane extends JPanel implements Bench.View {
                 say(Optional.empty());
                 Draft draft = drafts.get(section.added());
                 if (draft != null) {
-                    return draft(section, draft.with(field.path(), text));
+                    return draft(section, draft.with(field.path(), field.drafted(text)));
+                }
+                if (field.isOwnName(section)) {
+                    forgetBelow(section.path());
+                    return bench.act(target(section).name(section.path(), text));
                 }
                 if (field.slot().isEmpty()) {
                     return draft(section, kindChanged(section, field, text));

@@ -11,6 +11,8 @@ public final class ChangeWords {
     /** All four together are one change, and short enough to be read. */
     private static final String CORNER_WEIGHTS = "cornerWeights";
 
+    private static final String MOUNTS = "mounts.";
+
     private static final String LOWERED = ".lowered";
 
     /** What stands for a value that was not given. */
@@ -35,8 +37,11 @@ public final class ChangeWords {
         return change.path().isEmpty() ? name(change) : "the " + name(change);
     }
 
-    /** A path as it is said. */
+    /** A path as it is said; what has a name of its own is called by that alone. */
     public static String name(String path) {
+        if (path.startsWith(MOUNTS)) {
+            return name(path.substring(MOUNTS.length()));
+        }
         if (path.isEmpty()) {
             return "the whole car";
         }

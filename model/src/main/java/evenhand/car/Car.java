@@ -144,11 +144,12 @@ public record Car(
 
     /** Every end that a mount carries is there. */
     private static void requireCarried(Mount mount, Axle front, Axle rear) {
-        for (PartEnd end : mount.carries()) {
+        for (int i = 0; i < mount.carries().size(); i++) {
+            PartEnd end = mount.carries().get(i);
             List<PartEnd> known = PartEnd.known(end.axle() == End.FRONT ? front : rear, end.axle());
             require(
                     known.contains(end),
-                    "mounts." + mount.name() + ".carries",
+                    "mounts." + mount.name() + ".carries[" + i + "]",
                     "there is no end \"" + end.key() + "\"; known ends: "
                             + String.join(", ", known.stream().map(PartEnd::key).toList()));
         }

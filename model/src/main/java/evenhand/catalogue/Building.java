@@ -242,13 +242,18 @@ final class Building {
         return need.standIn().isEmpty() && !(need.content() instanceof Content.Group);
     }
 
-    @SuppressWarnings("unchecked") // each arm gives what its Content<V> says
     private <V> Optional<V> read(Slot<V> slot, Entry entry, String here) {
-        Content<V> content = slot.content();
+        return read(slot.content(), slot, entry, here);
+    }
+
+    @SuppressWarnings("unchecked") // each arm gives what its Content<V> says
+    private <V> Optional<V> read(Content<V> content, Slot<?> slot, Entry entry, String here) {
         if (content instanceof Content.Measure && entry instanceof Entry.Measured measured) {
             return (Optional<V>) number(slot, measured.quantity(), here);
         } else if (content instanceof Content.Choice<V> choice && entry instanceof Entry.Word word) {
             return Optional.ofNullable(choice.words().get(word.text()));
+        } else if (content instanceof Content.Flag && entry instanceof Entry.Word word) {
+            return (Optional<V>) Optional.of(Boolean.valueOf(word.text()));
         } else if (content instanceof Content.Text && entry instanceof Entry.Word word) {
             return (Optional<V>) Optional.of(word.text());
         } else if (content instanceof Content.Version version && entry instanceof Entry.Word) {
@@ -260,6 +265,16 @@ final class Building {
         } else if (content instanceof Content.Numbers && entry instanceof Entry.Numbers numbers) {
             return (Optional<V>)
                     Optional.of(numbers.numbers().stream().map(Quantity::si).toList());
+        } else if (content instanceof Content.Names && entry instanceof Entry.Names names) {
+            return (Optional<V>) Optional.of(names.names());
+        } else if (content instanceof Content.Shares && entry instanceof Entry.Shares shares) {
+            return (Optional<V>) Optional.of(shares.shares().stream()
+                    .map(share -> new Content.Share(share.name(), share.times().si()))
+                    .toList());
+        } else if (content instanceof Content.WordOr<?, V> either) {
+            return entry instanceof Entry.Word word
+                    ? Optional.ofNullable(either.words().get(word.text()))
+                    : otherwise(either, slot, entry, here);
         } else if (content instanceof Content.Group<V> group && entry instanceof Entries entries) {
             return object(group.shape(), entries, here);
         } else if (content instanceof Content.Groups<?> groups && entry instanceof Entry.Listed listed) {
@@ -268,7 +283,16 @@ final class Building {
         return Optional.empty(); // unreadable: it has its line already
     }
 
-    private <V> Optional<Double> number(Slot<V> slot, Quantity quantity, String here) {
+    private <W, V> Optional<V> otherwise(Content.WordOr<W, V> either, Slot<?> slot, Entry entry, String here) {
+        try {
+            return read(either.otherwise(), slot, entry, here).map(either.made());
+        } catch (InvalidValue invalid) {
+            fault(here, String.valueOf(invalid.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Double> number(Slot<?> slot, Quantity quantity, String here) {
         Range bounds = slot.bounds();
         if (!bounds.holds(quantity.si())) {
             boolean low = quantity.si() < bounds.low();

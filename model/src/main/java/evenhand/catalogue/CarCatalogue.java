@@ -15,8 +15,10 @@ import evenhand.car.End;
 import evenhand.car.Seat;
 import evenhand.car.Steering;
 import evenhand.car.Weights;
+import evenhand.car.mounts.Mount;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /** The whole car. */
@@ -143,6 +145,10 @@ final class CarCatalogue {
     static final Slot<Brakes> BRAKES =
             group("brakes", BrakeCatalogue.BRAKES).means("brakes").defaultsTo(Brakes.USUAL);
 
+    static final Slot<Map<String, Mount>> MOUNTS = group("mounts", MountCatalogue.MOUNTS)
+            .optional()
+            .means("brackets, plates and bolted faces that carry load, each by a name of its own");
+
     static final Shape<Car> CAR = shape(
             "car",
             CarCatalogue::car,
@@ -161,7 +167,8 @@ final class CarCatalogue {
             DRIVE,
             PITCH_INERTIA,
             SEAT,
-            BRAKES);
+            BRAKES,
+            MOUNTS);
 
     private CarCatalogue() {}
 
@@ -193,7 +200,11 @@ final class CarCatalogue {
                 v.of(DRIVE),
                 v.maybe(PITCH_INERTIA),
                 v.of(SEAT),
-                v.of(BRAKES));
+                v.of(BRAKES),
+                v.optional(MOUNTS).stream()
+                        .flatMap(mounts -> mounts.entrySet().stream())
+                        .map(mount -> mount.getValue().named(mount.getKey()))
+                        .toList());
     }
 
     private static Axle axle(Given.OnAxle given, End end) {

@@ -43,6 +43,8 @@ public final class Catalogue {
         if (shape instanceof Shape.Kinds<?> kinds) {
             keys.add(kinds.key());
             kinds.kinds().values().forEach(kind -> addKindKeys(kind, keys));
+        } else if (shape instanceof Shape.ByName<?> byName) {
+            addKindKeys(byName.each(), keys);
         } else if (shape instanceof Shape.Plain<?> plain) {
             for (Slot<?> slot : plain.slots()) {
                 if (slot.content() instanceof Content.Group<?> group) {
@@ -432,6 +434,9 @@ public final class Catalogue {
     }
 
     private static String firstMeasure(Shape<?> shape) {
+        if (shape instanceof Shape.ByName<?> byName) {
+            return Path.join("NAME", firstMeasure(byName.each()));
+        }
         Shape.Plain<?> plain = shape instanceof Shape.Plain<?> single
                 ? single
                 : ((Shape.Kinds<?>) shape).kinds().values().iterator().next();

@@ -22,6 +22,9 @@ public sealed interface Content<V> {
     /** One of a few words. */
     record Choice<V>(Map<String, V> words) implements Content<V> {}
 
+    /** True or false. */
+    record Flag() implements Content<Boolean> {}
+
     /** Any text. */
     record Text() implements Content<String> {}
 
@@ -31,8 +34,24 @@ public sealed interface Content<V> {
     /** A curve, as a list of pairs. */
     record Points<V>(CurveOf of, Function<List<Curve.Point>, V> made) implements Content<V> {}
 
-    /** Bare numbers one after another. */
-    record Numbers(String example) implements Content<List<Double>> {}
+    /**
+     * Numbers one after another, bare where they are ratios.
+     *
+     * @param count how many; any from one on where 0
+     */
+    record Numbers(Dimension dimension, int count, String example) implements Content<List<Double>> {}
+
+    /** Texts one after another. */
+    record Names(String example) implements Content<List<String>> {}
+
+    /** Pairs of a name and how often it counts. */
+    record Shares(String example) implements Content<List<Share>> {}
+
+    /** A name and how often it counts. */
+    record Share(String name, double times) {}
+
+    /** One of a few words, or something else. */
+    record WordOr<W, V>(Map<String, V> words, Content<W> otherwise, Function<W, V> made) implements Content<V> {}
 
     /** What a curve is measured on. */
     enum CurveOf {

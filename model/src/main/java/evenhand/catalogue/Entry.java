@@ -14,6 +14,8 @@ public sealed interface Entry
                 Entry.Texts,
                 Entry.Drawn,
                 Entry.Numbers,
+                Entry.Names,
+                Entry.Shares,
                 Entry.Listed,
                 Entry.Unreadable {
     /** As it is written, or in short. */
@@ -52,7 +54,7 @@ public sealed interface Entry
         }
     }
 
-    /** Bare numbers one after another. */
+    /** Numbers one after another. */
     record Numbers(List<Quantity> numbers) implements Entry {
         public Numbers {
             numbers = List.copyOf(numbers);
@@ -61,6 +63,34 @@ public sealed interface Entry
         @Override
         public String text() {
             return numbers.stream().map(Quantity::text).collect(joining(", "));
+        }
+    }
+
+    /** Texts one after another. */
+    record Names(List<String> names) implements Entry {
+        public Names {
+            names = List.copyOf(names);
+        }
+
+        @Override
+        public String text() {
+            return String.join(", ", names);
+        }
+    }
+
+    /** Names, and how often each counts. */
+    record Shares(List<Share> shares) implements Entry {
+        public record Share(String name, Quantity times) {}
+
+        public Shares {
+            shares = List.copyOf(shares);
+        }
+
+        @Override
+        public String text() {
+            return shares.stream()
+                    .map(share -> share.times().text() + " of " + share.name())
+                    .collect(joining(", "));
         }
     }
 

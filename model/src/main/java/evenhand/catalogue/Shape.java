@@ -1,5 +1,6 @@
 package evenhand.catalogue;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,45 @@ public sealed interface Shape<T> {
                 throw new IllegalArgumentException("an entry of " + name + " without its kind");
             }
             return plain;
+        }
+    }
+
+    /**
+     * An object whose keys are names of the person's own, each with an object of one shape under it.
+     *
+     * @param meaning of each
+     */
+    record ByName<T>(String name, Shape<T> each, String meaning) implements Shape<Map<String, T>> {
+        /** The object with the names that it has. */
+        @Override
+        public Plain<Map<String, T>> plain(Entries entries) {
+            List<Slot<T>> slots =
+                    entries.given().keySet().stream().map(this::named).toList();
+            return new Plain<>(name, List.copyOf(slots), values -> {
+                Map<String, T> byName = new LinkedHashMap<>();
+                slots.forEach(slot -> byName.put(slot.key(), values.of(slot)));
+                return Collections.unmodifiableMap(byName);
+            });
+        }
+
+        /** Names that a path can hold: without dots and brackets, and without blanks at their ends. */
+        public static final String PATTERN = "^[^\\s.\\[\\]]([^.\\[\\]]*[^\\s.\\[\\]])?$";
+
+        /** What stands under a name. */
+        public Slot<T> named(String own) {
+            return Slot.group(own, each).means(meaning);
+        }
+
+        /** What is wrong with a name that is to be a step of a path; empty where nothing is. */
+        public static Optional<String> fault(String name) {
+            if (name.isBlank()) {
+                return Optional.of("is no name; give it one");
+            }
+            return !name.matches(PATTERN)
+                    ? Optional.of(
+                            "is no name that a path can hold; write it without dots, brackets or blanks at its ends,"
+                                    + " for example \"springTower\"")
+                    : Optional.empty();
         }
     }
 

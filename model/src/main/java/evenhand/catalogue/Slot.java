@@ -193,6 +193,11 @@ public final class Slot<V> {
         return words;
     }
 
+    /** True or false. */
+    static Slot<Boolean> flag(String key) {
+        return of(key, new Content.Flag());
+    }
+
     public static Slot<String> text(String key) {
         return of(key, new Content.Text());
     }
@@ -221,7 +226,34 @@ public final class Slot<V> {
 
     /** Bare numbers one after another, with some for an example. */
     static Slot<List<Double>> numbers(String key, String example) {
-        return of(key, new Content.Numbers(example));
+        return numbers(key, Dimension.RATIO, 0, example);
+    }
+
+    /** So many numbers one after another. */
+    public static Slot<List<Double>> numbers(String key, Dimension dimension, int count, String example) {
+        return of(key, new Content.Numbers(dimension, count, example));
+    }
+
+    /** Texts one after another, with some for an example. */
+    static Slot<List<String>> names(String key, String example) {
+        return of(key, new Content.Names(example));
+    }
+
+    /** Pairs of a name and how often it counts, with some for an example. */
+    public static Slot<List<Content.Share>> shares(String key, String example) {
+        return of(key, new Content.Shares(example));
+    }
+
+    /** One of a few words, or a quantity. */
+    public static <V> Slot<V> wordOrMeasure(
+            String key, Map<String, V> words, Dimension dimension, Function<Double, V> made) {
+        return of(key, new Content.WordOr<>(words, new Content.Measure(dimension), made));
+    }
+
+    /** One of a few words, or so many bare numbers. */
+    static <V> Slot<V> wordOrNumbers(
+            String key, Map<String, V> words, int count, String example, Function<List<Double>, V> made) {
+        return of(key, new Content.WordOr<>(words, new Content.Numbers(Dimension.RATIO, count, example), made));
     }
 
     public static <V> Slot<V> group(String key, Shape<V> shape) {

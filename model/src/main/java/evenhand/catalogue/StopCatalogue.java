@@ -1,6 +1,7 @@
 package evenhand.catalogue;
 
 import static evenhand.catalogue.Shape.shape;
+import static evenhand.catalogue.Slot.choice;
 import static evenhand.catalogue.Slot.curve;
 import static evenhand.catalogue.Slot.length;
 import static evenhand.catalogue.Slot.measure;
@@ -8,6 +9,7 @@ import static evenhand.catalogue.Slot.measure;
 import evenhand.car.Curve;
 import evenhand.car.Stops;
 import evenhand.quantity.Dimension;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /** What ends the travel, at a wheel of its own and on a live axle. */
@@ -32,19 +34,24 @@ final class StopCatalogue {
             .usual(50e3, 5e6)
             .within(1, 1e10)
             .defaultsTo(1000e3);
+    static final Slot<Boolean> AROUND = choice("around", Map.of("damper", true))
+            .means("what the rubber sits on, where it works along it and into its ends")
+            .defaultsTo(false);
     static final Slot<Double> STOP_BASE = SpringCatalogue.BASE.optional();
 
     static final Shape<Stops.Bump> BUMP_AT_WHEEL = shape(
             "bumpStopAtWheel",
-            v -> new Stops.Bump(v.of(GAP), v.of(STOP_CURVE), OptionalDouble.empty()),
-            GAP,
-            STOP_CURVE);
-    static final Shape<Stops.Bump> BUMP_ON_AXLE = shape(
-            "bumpStopOnAxle",
-            v -> new Stops.Bump(v.of(GAP), v.of(STOP_CURVE), v.maybe(STOP_BASE)),
+            v -> new Stops.Bump(v.of(GAP), v.of(STOP_CURVE), OptionalDouble.empty(), v.of(AROUND)),
             GAP,
             STOP_CURVE,
-            STOP_BASE);
+            AROUND);
+    static final Shape<Stops.Bump> BUMP_ON_AXLE = shape(
+            "bumpStopOnAxle",
+            v -> new Stops.Bump(v.of(GAP), v.of(STOP_CURVE), v.maybe(STOP_BASE), v.of(AROUND)),
+            GAP,
+            STOP_CURVE,
+            STOP_BASE,
+            AROUND);
     static final Shape<Stops.Droop> DROOP_AT_WHEEL = shape(
             "droopStopAtWheel",
             v -> new Stops.Droop(v.of(TRAVEL), v.of(STOP_RATE), OptionalDouble.empty()),

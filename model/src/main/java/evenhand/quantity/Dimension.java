@@ -33,8 +33,8 @@ public enum Dimension {
     TIME("a time", "s", 1e6, "s", "s", "\"0.5 s\""),
     /** Force per speed of a damper; SI N·s/m. */
     DAMPING("a damping rate", "N*s/m", 1e9, "N*s/m", "lbf*s/in", "\"1500 N*s/m\" or \"8.57 lbf*s/in\""),
-    /** Pressure above the air's; SI Pa. */
-    PRESSURE("a pressure", "Pa", 1e8, "bar", "psi", "\"2.1 bar\" or \"30.5 psi\""),
+    /** Pressure above the air's, or stress; SI Pa. */
+    PRESSURE("a pressure", "Pa", 1e10, "bar", "psi", "\"2.1 bar\" or \"30.5 psi\""),
     /** Pressure per travel, of a valve that feels the load; SI Pa/m. */
     PRESSURE_PER_TRAVEL("a pressure per travel", "Pa/m", 1e12, "bar/mm", "bar/mm", "\"0.8 bar/mm\""),
     /** Speed of turning; SI rad/s. */

@@ -147,6 +147,8 @@ public class CatalogueTest {
     private static List<Shape.Plain<?>> plains(Shape<?> shape, List<Shape.Plain<?>> found) {
         if (shape instanceof Shape.Kinds<?> kinds) {
             kinds.kinds().values().forEach(kind -> plains(kind, found));
+        } else if (shape instanceof Shape.ByName<?> byName) {
+            plains(byName.each(), found);
         } else if (shape instanceof Shape.Plain<?> plain && !found.contains(plain)) {
             found.add(plain);
             plain.slots().forEach(slot -> {

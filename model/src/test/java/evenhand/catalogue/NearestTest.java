@@ -71,6 +71,14 @@ class NearestTest {
         assertThat(Nearest.key(written, keys(TyreCatalogue.TYRE))).isEqualTo(key);
     }
 
+    @ParameterizedTest
+    @CsvSource({"rated, ratedLoad", "holds, carries", "bolt, pin", "washer, spread", "bush, eye", "rails, between"})
+    void ofAMount(String written, String key) {
+        assertThat(Nearest.key(
+                        written, List.of("carries", "faces", "at", "pin", "spread", "eye", "between", "ratedLoad")))
+                .isEqualTo(key);
+    }
+
     @Test
     void aWordOfTheTradeStandsForItsKeyAndNotForAPathDownFromIt() {
         assertThat(Nearest.standsFor("weight", "mass")).isTrue();
@@ -95,7 +103,8 @@ class NearestTest {
 
     private static final class KnownKeys {
         private static List<String> all() {
-            Set<String> keys = new HashSet<>(List.of("setups", "loadCases", "changes", "basedOn", "title", "story"));
+            Set<String> keys =
+                    new HashSet<>(List.of("setups", "loadCases", "hardUse", "changes", "basedOn", "title", "story"));
             add(Catalogue.CAR, keys);
             return List.copyOf(keys);
         }
@@ -104,6 +113,8 @@ class NearestTest {
             if (shape instanceof Shape.Kinds<?> kinds) {
                 keys.add(kinds.key());
                 kinds.kinds().values().forEach(kind -> add(kind, keys));
+            } else if (shape instanceof Shape.ByName<?> byName) {
+                add(byName.each(), keys);
             } else if (shape instanceof Shape.Plain<?> plain) {
                 for (Slot<?> slot : plain.slots()) {
                     keys.add(slot.key());

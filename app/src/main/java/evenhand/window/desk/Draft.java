@@ -43,7 +43,7 @@ public record Draft(Map<String, String> values) {
         return Optional.ofNullable(values.get(path));
     }
 
-    /** The object that it makes, as JSON; a value beginning with a bracket stands for itself. */
+    /** The object that it makes, as JSON; a value beginning with a bracket, true and false stand for themselves. */
     public String json() {
         return json("", values.keySet());
     }
@@ -68,7 +68,8 @@ public record Draft(Map<String, String> values) {
     }
 
     private static String scalar(String value) {
-        return value.startsWith("[") || value.startsWith("{") ? value : ScenarioWriter.scalar(value);
+        boolean flag = value.equals("true") || value.equals("false");
+        return flag || value.startsWith("[") || value.startsWith("{") ? value : ScenarioWriter.scalar(value);
     }
 
     /** The object at a path, as JSON. */

@@ -180,6 +180,19 @@ public sealed interface EditAct extends Act {
         }
     }
 
+    /** Gives what has a name of its own another name, in the car and in the changes of every set-up. */
+    record Rename(String path, String name) implements EditAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return Edit.whole(desk, desk.work(), old -> ScenarioWriter.rename(old, path, name));
+        }
+
+        @Override
+        public String words() {
+            return "the name of " + ChangeWords.name(path);
+        }
+    }
+
     record SetTitle(String title) implements EditAct {
         @Override
         public Outcome on(Desk desk) {

@@ -35,7 +35,10 @@ public record Form(List<Section> sections) {
         OBJECT,
         /** A list of larger things, each of which has a section of its own. */
         LIST,
-        ITEM
+        ITEM,
+        /** The same by names of the person's own. */
+        NAMES,
+        NAMED
     }
 
     /**
@@ -46,7 +49,8 @@ public record Form(List<Section> sections) {
      * @param meaning of the object
      * @param absent whether there is none; the fields are then what one would need
      * @param needed whether a car cannot do without
-     * @param size of a list
+     * @param size of a list, or how many there are by name
+     * @param next name of what would be added next, where there are names
      * @param fields points that are measured have their coordinates among them
      * @param right what could differ on the right side and does not
      */
@@ -59,8 +63,23 @@ public record Form(List<Section> sections) {
             boolean absent,
             boolean needed,
             int size,
+            String next,
             List<FormField> fields,
             List<FormField> right) {
+        private Section(
+                Home home,
+                Role role,
+                String path,
+                String title,
+                String meaning,
+                boolean absent,
+                boolean needed,
+                int size,
+                List<FormField> fields,
+                List<FormField> right) {
+            this(home, role, path, title, meaning, absent, needed, size, "", fields, right);
+        }
+
         public Section {
             fields = List.copyOf(fields);
             right = List.copyOf(right);
@@ -68,16 +87,24 @@ public record Form(List<Section> sections) {
 
         /** Whether a search for words finds what can be added here. */
         public boolean matches(String search) {
-            return (absent || role == Role.LIST) && FormField.matches(title + " " + path + " " + meaning, search);
+            return (absent || adds()) && FormField.matches(title + " " + path + " " + meaning, search);
+        }
+
+        /** Whether one more can be added here to those that there are. */
+        public boolean adds() {
+            return role == Role.LIST || role == Role.NAMES;
         }
 
         /** What is added here: the object itself, or the next of the list. */
         public String added() {
-            return role == Role.LIST ? path + "[" + size + "]" : path;
+            return role == Role.LIST ? path + "[" + size + "]" : role == Role.NAMES ? Path.join(path, next) : path;
         }
     }
 
     private static final String SHEET = "sheet";
+    private static final Entries NOTHING = new Entries(Optional.empty(), Map.of());
+    private static final Slot<String> OWN_NAME =
+            Slot.text("name").means("name of its own, by which set-ups, searches and answers know it");
 
     public Form {
         sections = List.copyOf(sections);
@@ -85,18 +112,23 @@ public record Form(List<Section> sections) {
 
     /** The form of a car. */
     public static Form of(Entries car) {
+        return of(car, false);
+    }
+
+    /** @param renames whether what has a name of its own may get another, which it then has in all set-ups */
+    private static Form of(Entries car, boolean renames) {
         Map<String, Adjustable> values = new HashMap<>();
         Catalogue.build(Catalogue.CAR, car).values().forEach(value -> values.put(value.path(), value));
         List<Section> sections = new ArrayList<>();
-        new Walk(Home.CAR, values, Catalogue.decidedByLinks(car), sections)
+        new Walk(Home.CAR, values, Catalogue.decidedByLinks(car), renames, sections)
                 .object("", Role.OBJECT, "The car as a whole", "", Catalogue.CAR, true, Optional.of(car));
         return new Form(sections);
     }
 
     /** The form of a job: its car for all set-ups, and what is round it. */
     public static Form of(Scenario job) {
-        List<Section> sections = new ArrayList<>(of(job.car()).sections());
-        new Walk(Home.JOB, Map.of(), Set.of(), sections)
+        List<Section> sections = new ArrayList<>(of(job.car(), true).sections());
+        new Walk(Home.JOB, Map.of(), Set.of(), false, sections)
                 .object("", Role.OBJECT, "The job", "", JOB, true, Optional.of(job.given()));
         return new Form(sections);
     }
@@ -134,10 +166,15 @@ public record Form(List<Section> sections) {
     /** A place among the shapes, and what was given there. */
     private record Spot(Shape<?> shape, Optional<Entries> given) {
         Shape.Plain<?> plain() {
-            return Form.plain(shape, given.flatMap(Entries::kind));
+            return shape instanceof Shape.ByName<?> byName
+                    ? byName.plain(given.orElse(NOTHING))
+                    : Form.plain(shape, given.flatMap(Entries::kind));
         }
 
         Spot below(Path.Step step) {
+            if (shape instanceof Shape.ByName<?> byName) {
+                return new Spot(byName.each(), entries(given.flatMap(own -> own.get(step.key()))));
+            }
             Content<?> content = plain().slot(step.key()).orElseThrow().content();
             Optional<Entry> entry = given.flatMap(own -> own.get(step.key()));
             if (content instanceof Content.Group<?> group) {
@@ -236,7 +273,7 @@ public record Form(List<Section> sections) {
             Optional<String> typed = draft.get(here);
             if (slot.content() instanceof Content.Group<?> group) {
                 if (slot.required()) {
-                    draft(here, group.shape(), draft, false, fields);
+                    draft(here, group.shape(), draft, isOfNumbers(group.shape()), fields);
                 }
             } else if (all || slot.required()) {
                 Optional<Grid> grid = Grid.of(slot, typed.flatMap(json -> EntryJson.read(slot, json)));
@@ -247,8 +284,17 @@ public record Form(List<Section> sections) {
         }
     }
 
+    /** Whether an object holds nothing but numbers, any of which may be left out: then all are asked for. */
+    private static boolean isOfNumbers(Shape<?> shape) {
+        return shape instanceof Shape.Plain<?> plain
+                && plain.slots().stream().allMatch(slot -> slot.content() instanceof Content.Numbers);
+    }
+
     /** The object proper of a kind; the first where none is said. */
     static Shape.Plain<?> plain(Shape<?> shape, Optional<String> kind) {
+        if (shape instanceof Shape.ByName<?> byName) {
+            return byName.plain(NOTHING);
+        }
         if (shape instanceof Shape.Kinds<?> kinds) {
             Shape.Plain<?> known = kind.isPresent() ? kinds.kinds().get(kind.get()) : null;
             return known == null ? kinds.kinds().values().iterator().next() : known;
@@ -274,7 +320,7 @@ public record Form(List<Section> sections) {
             String path, Slot<?> slot, Optional<String> given, Optional<Adjustable> value, Optional<Grid> grid) {
         List<String> choices = slot.content() instanceof Content.Choice<?> choice
                 ? List.copyOf(choice.words().keySet())
-                : List.of();
+                : slot.content() instanceof Content.Flag ? List.of("true", "false") : List.of();
         return new FormField(path, Optional.of(slot), slot.meaning(), choices, given, value, grid);
     }
 
@@ -282,8 +328,10 @@ public record Form(List<Section> sections) {
      * A walk through the shapes; sections below an object follow it.
      *
      * @param decided paths of what the links decide
+     * @param renames whether what has a name of its own may get another
      */
-    private record Walk(Home home, Map<String, Adjustable> values, Set<String> decided, List<Section> sections) {
+    private record Walk(
+            Home home, Map<String, Adjustable> values, Set<String> decided, boolean renames, List<Section> sections) {
         private static final String RIGHT = "right";
 
         void object(
@@ -311,6 +359,9 @@ public record Form(List<Section> sections) {
             List<FormField> right = new ArrayList<>();
             int own = sections.size();
             Optional<String> word = given.flatMap(Entries::kind);
+            if (role == Role.NAMED && renames) {
+                fields.add(field(path, OWN_NAME, Optional.of(new Entry.Word(title)), Optional.empty()));
+            }
             if (shape instanceof Shape.Kinds<?> kinds) {
                 fields.add(kind(Path.join(path, kinds.key()), kinds, word));
             }
@@ -342,7 +393,10 @@ public record Form(List<Section> sections) {
                 if (ofRight || (entry.isEmpty() && (slot.isByPoints() || decided.contains(here)))) {
                     continue;
                 }
-                if (slot.content() instanceof Content.Group<?> group) {
+                if (slot.content() instanceof Content.Group<?> group
+                        && group.shape() instanceof Shape.ByName<?> names) {
+                    names(here, slot.meaning(), names, entries(entry));
+                } else if (slot.content() instanceof Content.Group<?> group) {
                     boolean point = given.isPresent() && isPointOfIt(slot);
                     if (point) {
                         if (!pointAbove) {
@@ -442,6 +496,38 @@ public record Form(List<Section> sections) {
                             : new Adjustable(
                                     path, value.slot(), value.si(), 0, Adjustable.Origin.DEFAULT, "", value.unit()));
             (entry.isPresent() ? fields : right).add(field(path, slot, entry, counts));
+        }
+
+        private void names(String path, String meaning, Shape.ByName<?> shape, Optional<Entries> given) {
+            Set<String> names = given.map(own -> own.given().keySet()).orElse(Set.of());
+            for (String name : names) {
+                object(
+                        Path.join(path, name),
+                        Role.NAMED,
+                        name,
+                        shape.meaning(),
+                        shape.each(),
+                        false,
+                        given.flatMap(own -> entries(own.get(name))));
+            }
+            String one = path.substring(path.lastIndexOf('.') + 1).replaceFirst("s$", "");
+            int number = names.size() + 1;
+            while (names.contains(one + number)) {
+                number++;
+            }
+            String title = names.isEmpty() ? title(path) : "More " + ChangeWords.name(path);
+            sections.add(new Section(
+                    home,
+                    Role.NAMES,
+                    path,
+                    title,
+                    meaning,
+                    false,
+                    true,
+                    names.size(),
+                    one + number,
+                    List.of(),
+                    List.of()));
         }
 
         private void list(String path, String meaning, Shape<?> shape, Optional<Entry> entry) {

@@ -1,11 +1,14 @@
 package evenhand.window.desk;
 
+import static java.util.stream.Collectors.joining;
+
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Content;
 import evenhand.catalogue.Slot;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.scenario.FileCatalogue;
+import evenhand.scenario.ScenarioWriter;
 import evenhand.words.ChangeWords;
 import evenhand.words.InPrint;
 import evenhand.words.Numbers;
@@ -14,6 +17,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One field of a form, made from the catalogue.
@@ -78,6 +82,38 @@ public record FormField(
     /** Whether its text may have several lines. */
     public boolean hasLines() {
         return slot.map(FileCatalogue::hasLines).orElse(false);
+    }
+
+    /** What was typed as the file writes it: a word or text in quotes, true and false without, numbers as a list. */
+    public String json(String text) {
+        String stripped = hasLines() ? text : text.strip();
+        if (slot.isPresent() && slot.get().content() instanceof Content.Flag) {
+            return stripped;
+        }
+        if (slot.isPresent()
+                && slot.get().content() instanceof Content.WordOr<?, ?> either
+                && either.otherwise() instanceof Content.Numbers
+                && !either.words().containsKey(stripped)
+                && stripped.chars().anyMatch(Character::isDigit)) {
+            return "["
+                    + Stream.of(stripped.replaceAll("[\\[\\]]", "").split("[,;\\s]+", -1))
+                            .filter(number -> !number.isEmpty())
+                            .map(ScenarioWriter::scalar)
+                            .collect(joining(", "))
+                    + "]";
+        }
+        return ScenarioWriter.quoted(stripped);
+    }
+
+    /** What was typed as a draft keeps it. */
+    public String drafted(String text) {
+        String json = text.isBlank() ? "" : json(text);
+        return json.startsWith("[") ? json : text;
+    }
+
+    /** Whether it holds the name of what it belongs to. */
+    public boolean isOwnName(Form.Section section) {
+        return section.role() == Form.Role.NAMED && path.equals(section.path());
     }
 
     /** Whether a car cannot do without. */

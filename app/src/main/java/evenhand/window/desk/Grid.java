@@ -17,7 +17,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A list as a table of cells: the points of a curve, bare numbers, small objects of one shape, or free words with their texts.
+ * A list as a table of cells: the points of a curve, numbers, small objects of one shape, free words with their texts, or
+ * names by themselves or with how often each counts.
  *
  * @param rows as the person gave them; an empty cell where an object leaves something out
  */
@@ -27,7 +28,9 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
         POINTS,
         NUMBERS,
         OBJECTS,
-        WORDS
+        WORDS,
+        NAMES,
+        SHARES
     }
 
     /**
@@ -111,7 +114,25 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
     static Optional<Grid> of(Slot<?> slot, Optional<Entry> entry) {
         if (slot.content() instanceof Content.Points<?> points) {
             return Optional.of(points(points.of(), entry));
-        } else if (slot.content() instanceof Content.Numbers) {
+        } else if (slot.content() instanceof Content.Names) {
+            List<List<String>> rows = entry.orElse(null) instanceof Entry.Names own
+                    ? own.names().stream().map(List::of).toList()
+                    : List.of();
+            return Optional.of(new Grid(
+                    Kind.NAMES, List.of(new Column(slot.key(), slot.meaning(), Optional.empty(), true)), rows));
+        } else if (slot.content() instanceof Content.Shares) {
+            List<List<String>> rows = entry.orElse(null) instanceof Entry.Shares own
+                    ? own.shares().stream()
+                            .map(share -> List.of(share.name(), share.times().text()))
+                            .toList()
+                    : List.of();
+            return Optional.of(new Grid(
+                    Kind.SHARES,
+                    List.of(
+                            new Column("case", slot.meaning(), Optional.empty(), true),
+                            new Column("times", "how often it counts", Optional.of(Dimension.RATIO), true)),
+                    rows));
+        } else if (slot.content() instanceof Content.Numbers numbers) {
             List<List<String>> rows = entry.orElse(null) instanceof Entry.Numbers own
                     ? own.numbers().stream()
                             .map(number -> List.of(number.text()))
@@ -119,7 +140,7 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
                     : List.of();
             return Optional.of(new Grid(
                     Kind.NUMBERS,
-                    List.of(new Column(slot.key(), slot.meaning(), Optional.of(Dimension.RATIO), true)),
+                    List.of(new Column(slot.key(), slot.meaning(), Optional.of(numbers.dimension()), true)),
                     rows));
         } else if (slot.content() instanceof Content.Texts) {
             List<List<String>> rows = new ArrayList<>();
@@ -205,8 +226,11 @@ public record Grid(Kind kind, List<Column> columns, List<List<String>> rows) {
         if (kind == Kind.WORDS) {
             return ScenarioWriter.quoted(cells.get(0)) + ": " + ScenarioWriter.quoted(cells.get(1));
         }
-        if (kind == Kind.NUMBERS) {
+        if (kind == Kind.NUMBERS || kind == Kind.NAMES) {
             return value(0, cells.get(0));
+        }
+        if (kind == Kind.SHARES) {
+            return "[" + value(0, cells.get(0)) + ", " + value(1, cells.get(1)) + "]";
         }
         List<String> values = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {

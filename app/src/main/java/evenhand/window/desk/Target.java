@@ -1,6 +1,5 @@
 package evenhand.window.desk;
 
-import evenhand.scenario.ScenarioWriter;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,7 +17,12 @@ public record Target(Form.Home home, Optional<String> setup) {
         if (home == Form.Home.CAR && field.isQuantity()) {
             return new EditAct.SetValue(setup, field.path(), text, insteadOf);
         }
-        return json(field.path(), ScenarioWriter.quoted(field.hasLines() ? text : text.strip()), List.of());
+        return json(field.path(), field.json(text), List.of());
+    }
+
+    /** Another name for what has one of its own, in the car and in every set-up. */
+    public Act name(String path, String name) {
+        return new EditAct.Rename(path, name.strip());
     }
 
     /** Another value, as JSON. */

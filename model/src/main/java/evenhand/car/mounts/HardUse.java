@@ -3,6 +3,7 @@ package evenhand.car.mounts;
 import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.car.Side;
+import evenhand.quantity.InvalidValue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -214,23 +215,24 @@ public sealed interface HardUse {
     /** Throws unless all cases can stand together: no name twice, combined ones of cases before them. */
     static void requireTogether(List<HardUse> uses) {
         for (int i = 0; i < uses.size(); i++) {
-            HardUse use = uses.get(i);
-            for (int j = 0; j < i; j++) {
-                require(
-                        !uses.get(j).name().equals(use.name()),
-                        "hardUse[" + i + "].name",
-                        "\"" + use.name() + "\" is there twice; give each case a name of its own");
+            try {
+                uses.get(i).requireAfter(uses.subList(0, i));
+            } catch (InvalidValue invalid) {
+                throw new InvalidValue(
+                        "hardUse[" + i + "]." + invalid.component(), String.valueOf(invalid.getMessage()));
             }
-            if (use instanceof Combined combined) {
-                for (Part part : combined.of()) {
-                    boolean before =
-                            uses.subList(0, i).stream().anyMatch(u -> u.name().equals(part.name()));
-                    require(
-                            before,
-                            "hardUse[" + i + "].of",
-                            "names \"" + part.name() + "\", which is no case before this one"
-                                    + known(uses.subList(0, i)));
-                }
+        }
+    }
+
+    /** Throws unless this case can stand behind others: its name is new, and what it combines is among them. */
+    default void requireAfter(List<HardUse> before) {
+        require(named(before, name()).isEmpty(), "name", "is there twice; give each case a name of its own");
+        if (this instanceof Combined combined) {
+            for (Part part : combined.of()) {
+                require(
+                        named(before, part.name()).isPresent(),
+                        "of",
+                        "names \"" + part.name() + "\", which is no case before this one" + known(before));
             }
         }
     }
