@@ -44,6 +44,7 @@ final class Checks {
         MountChecks.of(car, this::warn);
         PointChecks.of(car, built.values()).forEach(this::warn);
         Car settled = car.settled();
+        MountChecks.atRest(settled, this::warn);
         for (End end : End.values()) {
             String key = end.name().toLowerCase(Locale.ROOT);
             if (settled.axle(end) instanceof Axle.Live

@@ -12,6 +12,7 @@ import evenhand.terminal.doubt.DoubtCommand;
 import evenhand.terminal.drive.DriveCommand;
 import evenhand.terminal.effects.EffectsCommand;
 import evenhand.terminal.find.FindCommand;
+import evenhand.terminal.loads.LoadsCommand;
 import evenhand.terminal.lower.LowerCommand;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.ride.RideCommand;
@@ -161,6 +162,7 @@ public final class Evenhand {
                 .addSubcommand(new TravelCommand())
                 .addSubcommand(new BrakesCommand())
                 .addSubcommand(new DriveCommand())
+                .addSubcommand(new LoadsCommand())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new WindowCommand(window))

@@ -202,6 +202,11 @@ class MountsFileTest {
                 .anySatisfy(line -> assertThat(line).contains("car.mounts.springTower.eye.tightenedAt: is in droop"))
                 .anySatisfy(line -> assertThat(line).contains("hardUse[7]: is left out at the front axle"));
         assertThat(SAMPLE.warnings()).noneMatch(warning -> warning.where().startsWith("car.mounts"));
+        String thin = text().replace("\"diameter\": \"14 mm\"", "\"diameter\": \"6 mm\"")
+                .replace("\"span\": \"46 mm\"", "\"span\": \"460 mm\"");
+        assertThat(Samples.read(thin).warnings())
+                .anySatisfy(warning -> assertThat(warning.toString())
+                        .contains("car.mounts.link bracket.pin: would yield with the car at rest:"));
         String bare = text().replaceFirst("\"bumpStop\": .*\\R", "");
         assertThat(Samples.read(bare.replace("\"front.springLeft.top\"", "\"front.springLeft.top\""))
                         .warnings())

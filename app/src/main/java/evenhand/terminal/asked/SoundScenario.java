@@ -52,7 +52,7 @@ public final class SoundScenario {
     }
 
     /** That a file has none of this name. */
-    static Mistake unknown(String kind, String name, List<String> known) {
+    public static Mistake unknown(String kind, String name, List<String> known) {
         String nearest = Nearest.to(name, known);
         return new Mistake("there is no " + kind + " \"" + name + "\" in the file, only "
                 + known.stream().map(one -> '"' + one + '"').collect(Collectors.joining(", "))

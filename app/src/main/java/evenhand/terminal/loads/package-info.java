@@ -1,0 +1,5 @@
+/** {@code evenhand loads}. */
+@NullMarked
+package evenhand.terminal.loads;
+
+import org.jspecify.annotations.NullMarked;

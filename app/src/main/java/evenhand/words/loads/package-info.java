@@ -1,0 +1,5 @@
+/** What links, springs and mounts carry, in sentences. */
+@NullMarked
+package evenhand.words.loads;
+
+import org.jspecify.annotations.NullMarked;
