@@ -95,7 +95,6 @@ final class EvenSteps {
     double closeIn(double low, double ofLow, double high, double ofHigh, DoubleSupplier left) {
         from = low;
         to = high;
-        toStands = !Double.isNaN(ofHigh);
         double ofFrom = ofLow;
         double ofTo = ofHigh;
         boolean movedTo = false;
@@ -119,7 +118,6 @@ final class EvenSteps {
                 ofTo = movedFrom ? ofTo / 2 : ofTo;
             } else {
                 to = place;
-                toStands = stands;
                 ofTo = here;
                 ofFrom = movedTo ? ofFrom / 2 : ofFrom;
             }
@@ -128,7 +126,7 @@ final class EvenSteps {
             slow = to - from > width / 2 ? slow + 1 : 0;
             width = to - from;
         }
-        balance.test(to * Weights.GRAVITY);
+        toStands = balance.test(to * Weights.GRAVITY);
         return to;
     }
 
