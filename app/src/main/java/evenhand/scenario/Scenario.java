@@ -1,6 +1,7 @@
 package evenhand.scenario;
 
 import evenhand.car.LoadCase;
+import evenhand.catalogue.Deviation;
 import evenhand.catalogue.Entries;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +36,21 @@ public record Scenario(
 
     public Optional<Setup> setup(String name) {
         return setups.stream().filter(setup -> setup.name().equals(name)).findFirst();
+    }
+
+    /**
+     * The same job on a car whose numbers are off from what stands in the file: all set-ups are of that car. None where one of them
+     * is no car then.
+     *
+     * @param off what its numbers are
+     */
+    public Optional<Scenario> off(Deviation off) {
+        List<Setup> asTheyAre =
+                setups.stream().flatMap(setup -> setup.off(off).stream()).toList();
+        return asTheyAre.size() < setups.size()
+                ? Optional.empty()
+                : Optional.of(new Scenario(
+                        file, text, title, story, shop, given, car.off(off), asTheyAre, loadCases, warnings));
     }
 
     /**

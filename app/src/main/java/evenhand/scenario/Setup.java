@@ -3,7 +3,9 @@ package evenhand.scenario;
 import evenhand.car.Car;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Assumed;
+import evenhand.catalogue.Built;
 import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Deviation;
 import evenhand.catalogue.Entries;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -51,6 +53,18 @@ public record Setup(
                         values.stream().filter(value -> value.origin() == Adjustable.Origin.ESTIMATED),
                         Catalogue.workedOut(car).stream())
                 .toList();
+    }
+
+    /**
+     * This set-up on a car whose numbers are off from what stands in the file; none where there is no such car.
+     *
+     * @param off what its numbers are
+     */
+    public Optional<Setup> off(Deviation off) {
+        Entries asItIs = entries.off(off);
+        Built<Car> built = Catalogue.build(asItIs);
+        return built.value()
+                .map(whole -> new Setup(name, note, basedOn, asItIs, whole, built.values(), sheet, look, warnings));
     }
 
     /** What was not given and taken as none. */

@@ -68,24 +68,20 @@ public final class Catalogue {
         }
     }
 
+    /**
+     * Builds a car, its numbers off by what its entries say.
+     *
+     * @return its values as they were before they were off
+     */
     public static Built<Car> build(Entries car) {
         Built<Car> built = build(CAR, car);
         Set<String> decided = decidedByLinks(car);
         return decided.isEmpty() ? built : built.without(decided);
     }
 
-    /**
-     * Builds a car whose numbers are off by what measuring and guessing leave.
-     *
-     * @return its values as they were before they were off
-     */
-    public static Built<Car> build(Entries car, Deviation deviation) {
-        return Building.build(CAR, car, deviation);
-    }
-
     /** Builds any shape; for the parts of a file that are no car. */
     public static <T> Built<T> build(Shape<T> shape, Entries entries) {
-        return Building.build(shape, entries, Adjustable::si);
+        return Building.build(shape, entries, entries.off());
     }
 
     /** Every number that this car has, with value, step, usual range and words; given, default or estimated; none that links decide. */

@@ -18,7 +18,7 @@ public final class OneNumber {
 
     public OneNumber(Entries car) {
         this.car = car;
-        asGiven = Building.build(Catalogue.CAR, car, Adjustable::si, new Building.Parts() {
+        asGiven = Building.build(Catalogue.CAR, car, car.off(), new Building.Parts() {
             @Override
             public Optional<Object> at(String path) {
                 return Optional.empty();
@@ -67,10 +67,11 @@ public final class OneNumber {
 
         @Override
         public double of(Adjustable number) {
+            double asItIs = car.off().of(number);
             if (!number.path().equals(path)) {
-                return number.si();
+                return asItIs;
             }
-            double value = change.applyAsDouble(number.si());
+            double value = change.applyAsDouble(asItIs);
             Range bounds = number.slot().bounds();
             possible = bounds.holds(value);
             return bounds.cut(value);

@@ -264,9 +264,11 @@ public record Effect(Step step, List<Move> moves) {
      */
     public static Optional<Car> after(Entries car, Step step) {
         if (step instanceof ByNumber number) {
-            double value = number.adjustable().si() + number.size();
+            double value = car.off().of(number.adjustable()) + number.size();
             return number.adjustable().slot().bounds().holds(value)
-                    ? Catalogue.build(car, one -> one.path().equals(step.path()) ? value : one.si())
+                    ? Catalogue.build(car.off(one -> one.path().equals(step.path())
+                                    ? value
+                                    : car.off().of(one)))
                             .value()
                     : Optional.empty();
         }

@@ -252,9 +252,10 @@ public final class Doubt {
 
     /** What one standard deviation of a number moves, in what is noticeable. */
     private double influence(Entries car, Tolerance one, Answers asGiven) {
-        Deviation deviation = number -> number.path().equals(one.path())
-                ? number.slot().bounds().cut(number.si() + one.halfWidth() / 2)
-                : number.si();
+        Deviation deviation = number -> {
+            double asItIs = car.off().of(number);
+            return number.path().equals(one.path()) ? number.slot().bounds().cut(asItIs + one.halfWidth() / 2) : asItIs;
+        };
         Optional<Answers> off = ask(car, question.whatCounts(), deviation);
         double largest = 0;
         for (Judged figure : judged.subList(0, inFull)) {
@@ -285,8 +286,8 @@ public final class Doubt {
     }
 
     private void take(int sample) {
-        Deviation deviation = draw.deviation(sample);
         for (int car = 0; car < cars.size(); car++) {
+            Deviation deviation = draw.deviation(sample, cars.get(car).off());
             Optional<Answers> answers = ask(cars.get(car), trial, deviation);
             for (int bend = 0; bend < trial.bends(); bend++) {
                 Optional<Answers> here = in(bend, answers);
@@ -313,7 +314,7 @@ public final class Doubt {
     private Optional<Answers> ask(Entries car, Trial asked, Deviation deviation) {
         List<Judged> all = asked.judgedAlso(
                 judged.stream().filter(one -> one.criterion().needsNoTurn()).toList());
-        return Catalogue.build(car, deviation)
+        return Catalogue.build(car.off(deviation))
                 .value()
                 .map(built -> asked.ask(built, all, standing -> Catalogue.ridingOff(standing, deviation)));
     }

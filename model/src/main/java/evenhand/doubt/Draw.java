@@ -33,26 +33,30 @@ final class Draw {
         return deviates[tolerance];
     }
 
-    /** The car of a sample, as far as it is off. */
-    Deviation deviation(int sample) {
-        return number -> deviated(number, sample);
+    /**
+     * The car of a sample, as far as it is off.
+     *
+     * @param car what its numbers are where nobody errs
+     */
+    Deviation deviation(int sample, Deviation car) {
+        return number -> deviated(number, car.of(number), sample);
     }
 
-    /** A number as it is in a sample: normal about what was given, within its bounds. */
-    private double deviated(Adjustable number, int sample) {
+    /** A number as it is in a sample: normal about what it is in the car, within its bounds. */
+    private double deviated(Adjustable number, double si, int sample) {
         Integer k = places.get(number.path());
         double halfWidth = k == null ? 0 : Tolerance.of(number, unsaid);
         if (k == null || halfWidth == 0) {
-            return number.si();
+            return si;
         }
         double sigma = halfWidth / 2;
-        double value = number.si() + sigma * deviates[k][sample];
+        double value = si + sigma * deviates[k][sample];
         Range bounds = number.slot().bounds();
-        if (bounds.holds(number.si()) && !far(bounds, number.si(), sigma)) {
-            double below = NormalPoints.chance((bounds.low() - number.si()) / sigma);
-            double above = NormalPoints.chance((bounds.high() - number.si()) / sigma);
+        if (bounds.holds(si) && !far(bounds, si, sigma)) {
+            double below = NormalPoints.chance((bounds.low() - si) / sigma);
+            double above = NormalPoints.chance((bounds.high() - si) / sigma);
             double chance = below + chances[k][sample] * (above - below);
-            value = number.si() + sigma * NormalPoints.deviate(NormalPoints.inside(chance));
+            value = si + sigma * NormalPoints.deviate(NormalPoints.inside(chance));
         }
         return bounds.cut(value);
     }

@@ -145,9 +145,9 @@ public final class SlopeDoubt {
         for (int number = 0; number < tolerances.size(); number++) {
             errors.put(tolerances.get(number).path(), deviates[check][number] * sigma[car][number]);
         }
-        return values(Catalogue.build(
-                        cars.get(car),
-                        number -> number.slot().bounds().cut(number.si() + errors.getOrDefault(number.path(), 0.0)))
+        Entries asItIs = cars.get(car);
+        return values(Catalogue.build(asItIs.off(number ->
+                        number.slot().bounds().cut(asItIs.off().of(number) + errors.getOrDefault(number.path(), 0.0))))
                 .value());
     }
 

@@ -19,7 +19,8 @@ class OneNumberTest {
         for (Adjustable number : one.numbers()) {
             double value = number.si() * 1.01 + 1e-6;
             if (number.slot().bounds().holds(value)) {
-                Optional<Car> anew = Catalogue.build(CAR, each -> each.path().equals(number.path()) ? value : each.si())
+                Optional<Car> anew = Catalogue.build(
+                                CAR.off(each -> each.path().equals(number.path()) ? value : each.si()))
                         .value();
                 assertThat(one.with(number.path(), si -> value))
                         .as(number.path())

@@ -69,7 +69,7 @@ class DoubtTest {
     }
 
     private static double figure(Entries car, Judged judged, Trial trial, Deviation deviation) {
-        return judged.si(trial.ask(Catalogue.build(car, deviation).value().orElseThrow()))
+        return judged.si(trial.ask(Catalogue.build(car.off(deviation)).value().orElseThrow()))
                 .orElseThrow();
     }
 
@@ -292,8 +292,9 @@ class DoubtTest {
     void anEstimateFollowsTheInputsItIsMadeFromAndHasItsOwnSpread() {
         Map<String, Double> before = new HashMap<>();
         Map<String, Double> after = new HashMap<>();
-        assertThat(Catalogue.build(CAR, n -> note(before, n, 0)).value()).isPresent();
-        assertThat(Catalogue.build(CAR, n -> note(after, n, 20_000)).value()).isPresent();
+        assertThat(Catalogue.build(CAR.off(n -> note(before, n, 0))).value()).isPresent();
+        assertThat(Catalogue.build(CAR.off(n -> note(after, n, 20_000))).value())
+                .isPresent();
         assertThat(after.get("front.tyre.verticalRate")).isGreaterThan(before.get("front.tyre.verticalRate"));
         double firmer = Math.pow(2.2 / 2.0, 0.585);
         assertThat(after.get("front.tyre.corneringStiffness") / before.get("front.tyre.corneringStiffness"))
@@ -448,7 +449,7 @@ class DoubtTest {
         Answers given = TRIAL.ask(Catalogue.build(car).value().orElseThrow());
         for (Tolerance one : order) {
             Answers off = TRIAL.ask(Catalogue.build(
-                            car, n -> n.si() + (n.path().equals(one.path()) ? one.halfWidth() / 2 : 0))
+                            car.off(n -> n.si() + (n.path().equals(one.path()) ? one.halfWidth() / 2 : 0)))
                     .value()
                     .orElseThrow());
             double most = 0;
@@ -464,7 +465,7 @@ class DoubtTest {
         for (Judged judged : figures) {
             double[] drawn = new double[samples];
             for (int i = 0; i < samples; i++) {
-                drawn[i] = figure(car, judged, TRIAL, draw.deviation(i));
+                drawn[i] = figure(car, judged, TRIAL, draw.deviation(i, Deviation.NONE));
             }
             Arrays.sort(drawn);
             assertThat(of(left, judged).median())

@@ -62,7 +62,7 @@ class SlopeDoubtTest {
     }
 
     private static double figure(Entries car, Judged judged, Deviation deviation) {
-        return judged.si(TRIAL.ask(Catalogue.build(car, deviation).value().orElseThrow()))
+        return judged.si(TRIAL.ask(Catalogue.build(car.off(deviation)).value().orElseThrow()))
                 .orElseThrow();
     }
 
@@ -189,7 +189,8 @@ class SlopeDoubtTest {
             Adjustable number = new Adjustable("bar", slot, si, 1000, Adjustable.Origin.GIVEN, "", Unit.of("N/m"));
             Draw draw = new Draw(List.of(new Tolerance(number, 1000)), 20_000, 1, Tolerance.Unsaid.EXACT);
             double[] drawn = new double[20_000];
-            Arrays.setAll(drawn, sample -> draw.deviation(sample).of(number));
+            Arrays.setAll(
+                    drawn, sample -> draw.deviation(sample, Deviation.NONE).of(number));
             double sampled = Samples.of(drawn).standardDeviation();
             assertThat(Draw.standardDeviation(number, 1000)).isCloseTo(sampled, within(0.01 * sampled));
         }
@@ -305,7 +306,7 @@ class SlopeDoubtTest {
     private static double[] drawn(Adjustable number) {
         Draw draw = new Draw(List.of(new Tolerance(number, number.tolerance())), 4000, 1, Tolerance.Unsaid.EXACT);
         double[] drawn = new double[4000];
-        Arrays.setAll(drawn, sample -> draw.deviation(sample).of(number));
+        Arrays.setAll(drawn, sample -> draw.deviation(sample, Deviation.NONE).of(number));
         return drawn;
     }
 
@@ -314,14 +315,15 @@ class SlopeDoubtTest {
         Adjustable number = bar(15_000, 100);
         Draw draw = new Draw(List.of(new Tolerance(number, 100)), 64, 1, Tolerance.Unsaid.EXACT);
         for (int sample = 0; sample < 64; sample++) {
-            assertThat(draw.deviation(sample).of(number)).isCloseTo(15_000 + 50 * draw.errors(0)[sample], within(1e-9));
+            assertThat(draw.deviation(sample, Deviation.NONE).of(number))
+                    .isCloseTo(15_000 + 50 * draw.errors(0)[sample], within(1e-9));
         }
         Adjustable nearBound = bar(10_200, 100);
         Draw cut = new Draw(List.of(new Tolerance(nearBound, 100)), 64, 1, Tolerance.Unsaid.EXACT);
         for (int sample = 0; sample < 64; sample++) {
             double error = cut.errors(0)[sample];
             if (Math.abs(error) > 0.1) {
-                assertThat(Math.signum(cut.deviation(sample).of(nearBound) - 10_200))
+                assertThat(Math.signum(cut.deviation(sample, Deviation.NONE).of(nearBound) - 10_200))
                         .isEqualTo(Math.signum(error));
             }
         }
