@@ -37,7 +37,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
-/** What {@code loads} answers. */
+/** What the command answers. */
 record LoadsReply(Scenario scenario, Optional<LoadCase> load, LoadsAsked asked, List<SetupLoads> setups)
         implements Reply {
     private static final Contents<Act> ACT = Contents.of(Act.class)
@@ -280,7 +280,7 @@ record LoadsReply(Scenario scenario, Optional<LoadCase> load, LoadsAsked asked, 
         return setups.stream()
                 .flatMap(one -> one.loaded().stream())
                 .findFirst()
-                .filter(first -> first != other); // the very same
+                .filter(first -> !first.name().equals(other.name()));
     }
 
     private List<EndRow> rows() {
