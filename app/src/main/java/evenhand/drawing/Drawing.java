@@ -89,7 +89,9 @@ public record Drawing(
         return items.stream()
                 .flatMap(item -> item instanceof Item.Words words
                         ? Stream.of(words.words())
-                        : item instanceof Item.Mark mark ? Stream.of(mark.words()) : Stream.empty())
+                        : item instanceof Item.Mark mark
+                                ? Stream.of(mark.words())
+                                : item instanceof Item.Arrow arrow ? Stream.of(arrow.words()) : Stream.empty())
                 .toList();
     }
 

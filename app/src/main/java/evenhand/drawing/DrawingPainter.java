@@ -98,6 +98,16 @@ public final class DrawingPainter {
             painter.sign(mark);
         }
         for (Item item : drawing.items()) {
+            if (item instanceof Item.Arrow arrow) {
+                painter.arrow(arrow);
+            }
+        }
+        for (Item item : drawing.items()) {
+            if (item instanceof Item.Arrow arrow) {
+                painter.arrowWords(arrow);
+            }
+        }
+        for (Item item : drawing.items()) {
             if (item instanceof Words words) {
                 painter.words(words);
             }
@@ -192,6 +202,41 @@ public final class DrawingPainter {
         if (ink != Ink.GROUND && ink != Ink.TRACK) {
             avoid(shape);
         }
+    }
+
+    /** A force: a shaft with a head that is no longer than the arrow. */
+    private void arrow(Item.Arrow arrow) {
+        double x = scaling.px(arrow.x());
+        double y = scaling.py(arrow.z());
+        double tipX = scaling.px(arrow.tipX());
+        double tipY = scaling.py(arrow.tipZ());
+        double length = Math.hypot(tipX - x, tipY - y);
+        double head = Math.min(width(9), 0.7 * length);
+        double alongX = (tipX - x) / length;
+        double alongY = (tipY - y) / length;
+        Color colour = theme.colour(arrow.style());
+        clear(
+                new Line2D.Double(x, y, tipX - head * alongX, tipY - head * alongY),
+                colour,
+                width(arrow.style().ofSetup() ? 2.4 : 1.4));
+        Path2D point = new Path2D.Double();
+        point.moveTo(tipX, tipY);
+        point.lineTo(tipX - head * alongX - 0.4 * head * alongY, tipY - head * alongY + 0.4 * head * alongX);
+        point.lineTo(tipX - head * alongX + 0.4 * head * alongY, tipY - head * alongY - 0.4 * head * alongX);
+        point.closePath();
+        fill(point, colour);
+        room.avoid(x, y, tipX, tipY);
+    }
+
+    /** Beside the arrow's tip, or its foot, where there is room. */
+    private void arrowWords(Item.Arrow arrow) {
+        Font font = theme.plain();
+        Rectangle2D size = LabelRoom.size(arrow.words(), font, g.getFontRenderContext());
+        Point2D tip = new Point2D.Double(scaling.px(arrow.tipX()), scaling.py(arrow.tipZ()));
+        Point2D foot = new Point2D.Double(scaling.px(arrow.x()), scaling.py(arrow.z()));
+        room.beside(tip, size.getWidth(), size.getHeight(), width(4))
+                .or(() -> room.beside(foot, size.getWidth(), size.getHeight(), width(4)))
+                .ifPresent(place -> over(arrow.words(), font, theme.colour(arrow.style()), place));
     }
 
     /** The width of a part's line, thinner where the whole car is small. */

@@ -4,7 +4,7 @@ import evenhand.look.SetupStyle;
 import java.awt.geom.Path2D;
 
 /** Something in a drawing, in metres; z up. */
-public sealed interface Item permits Item.Outline, Item.Mark, Item.Words {
+public sealed interface Item permits Item.Outline, Item.Mark, Item.Words, Item.Arrow {
     /**
      * A line or an area.
      *
@@ -64,6 +64,13 @@ public sealed interface Item permits Item.Outline, Item.Mark, Item.Words {
      * @param alignZ −1 they hang below, 0 their middle is there, 1 they stand above
      */
     record Words(double x, double z, int alignX, int alignZ, String words, Tone tone) implements Item {}
+
+    /**
+     * A force, from where it acts to where it points, with words at its tip.
+     *
+     * @param style whose colour it has: that of its part; quiet where it is {@link SetupStyle#NONE}
+     */
+    record Arrow(double x, double z, double tipX, double tipZ, String words, SetupStyle style) implements Item {}
 
     /** How loud words are. */
     enum Tone {

@@ -17,6 +17,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -44,6 +45,8 @@ public final class LinksView {
      * @param stopped names of parts that are at a limit
      * @param values the set-up's numbers: points that are among them can be pulled
      * @param readings figures that are told while one is
+     * @param forces as arrows
+     * @param force what an arrow of a length stands for: the one that lies below as a scale
      */
     public record Axle(
             Stance stance,
@@ -55,8 +58,38 @@ public final class LinksView {
             Set<String> stopped,
             List<Adjustable> values,
             List<Drawing.Reading> readings,
+            List<Force> forces,
+            Optional<Scale> force,
             Detail detail) {
+        /** Links without forces. */
+        public Axle(
+                Stance stance,
+                End end,
+                AxleLines rest,
+                AxleLines now,
+                String where,
+                String rollCentre,
+                Set<String> stopped,
+                List<Adjustable> values,
+                List<Drawing.Reading> readings,
+                Detail detail) {
+            this(
+                    stance,
+                    end,
+                    rest,
+                    now,
+                    where,
+                    rollCentre,
+                    stopped,
+                    values,
+                    readings,
+                    List.of(),
+                    Optional.empty(),
+                    detail);
+        }
+
         public Axle {
+            forces = List.copyOf(forces);
             stopped = Set.copyOf(stopped);
             values = List.copyOf(values);
             readings = List.copyOf(readings);
@@ -66,6 +99,17 @@ public final class LinksView {
             return "The " + EventWords.end(end) + " links from " + from + ", " + where;
         }
     }
+
+    /**
+     * A force as an arrow.
+     *
+     * @param arrow from where it acts to where it points, m
+     * @param style its part's
+     */
+    public record Force(Place at, Place arrow, String words, SetupStyle style) {}
+
+    /** An arrow of a length, m, and what it stands for. */
+    public record Scale(double length, String words) {}
 
     private LinksView(Axle axle, DrawnLinks.Seen seen) {
         this.axle = axle;
@@ -93,7 +137,28 @@ public final class LinksView {
         return view.drawing(axle.title("above"), view.world(0));
     }
 
+    /** Arrows whose length in this view is less are dots that say nothing, m. */
+    private static final double SEEN = 0.015;
+
+    /** Forces as they are seen from here, over the links. */
+    private void forces(Rectangle2D world) {
+        for (Force force : axle.forces()) {
+            Point2D from = seen.at(force.at());
+            Point2D to = seen.at(force.at().plus(1, force.arrow()));
+            if (from.distance(to) > SEEN) {
+                items.add(new Item.Arrow(
+                        from.getX(), from.getY(), to.getX(), to.getY(), force.words(), force.style()));
+            }
+        }
+        axle.force().ifPresent(scale -> {
+            double right = world.getMaxX() - AIR;
+            double z = world.getMinY() + AIR / 2;
+            items.add(new Item.Arrow(right - scale.length(), z, right, z, scale.words(), SetupStyle.NONE));
+        });
+    }
+
     private Drawing drawing(String title, Rectangle2D world) {
+        forces(world);
         double bar = axle.detail().scaleBar(axle.stance().car()) / 2;
         List<Handle> handles = PointHandles.of(axle.now(), axle.end(), axle.values(), seen);
         return new Drawing(title, items, handles, world, 0, bar, axle.detail().length(bar), axle.readings());
@@ -114,6 +179,9 @@ public final class LinksView {
                 corners.add(wheel.centre().plus(way, new Place(radius, width / 2, radius)));
                 corners.add(wheel.centre().plus(way, new Place(radius, -width / 2, radius)));
             }
+        }
+        for (Force force : axle.forces()) {
+            corners.add(force.at().plus(1, force.arrow()));
         }
         for (Place corner : corners) {
             Point2D at = seen.at(corner);

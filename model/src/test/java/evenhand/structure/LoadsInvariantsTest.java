@@ -3,13 +3,21 @@ package evenhand.structure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.RoadCars;
 import evenhand.car.Side;
+import evenhand.car.Weights;
+import evenhand.car.links.AxleLinks;
+import evenhand.car.links.Link;
 import evenhand.car.links.LinkedAxle;
 import evenhand.car.links.LinkedLiveAxle;
 import evenhand.car.links.Locator;
+import evenhand.car.links.MiddleLink;
+import evenhand.car.links.Pair;
+import evenhand.car.links.Point;
+import evenhand.car.links.TorqueArm;
 import evenhand.car.mounts.HardUse;
 import evenhand.car.mounts.PartEnd;
 import evenhand.linkage.Assembly;
@@ -227,6 +235,134 @@ class LoadsInvariantsTest {
                         .isCloseTo(0, within(scale));
             }
         });
+    }
+
+    /** Where a bracket stands on its rod's own line is nobody's concern but its own. */
+    @Test
+    void aBracketMovedAlongItsRodChangesNoForce() {
+        int[] asked = new int[1];
+        always((which, car) -> {
+            if (!(car.rear() instanceof Axle.Live rear)
+                    || !(rear.links().orElse(null) instanceof LinkedLiveAxle given)
+                    || given.links().lowerLink().isEmpty()) {
+                return;
+            }
+            // where it stands as measured: elsewhere a shorter rod would swing further
+            LinkedLiveAxle linked = asMeasured(given);
+            Link left = linked.links().lowerLink().orElseThrow().left();
+            double share = 0.2;
+            Point body = new Point(
+                    left.body().ahead()
+                            + share * (left.body().ahead() - left.axle().ahead()),
+                    left.body().out() + share * (left.body().out() - left.axle().out()),
+                    left.body().up() + share * (left.body().up() - left.axle().up()));
+            Link moved = new Link(body, left.axle(), left.rod());
+            AxleLinks links = linked.links();
+            LinkedLiveAxle other = new LinkedLiveAxle(
+                    linked.stance(),
+                    new AxleLinks(
+                            Optional.of(
+                                    new Pair<>(moved, links.lowerLink().get().right())),
+                            links.upperLink(),
+                            links.middleLink(),
+                            links.torqueArm(),
+                            links.leaf()),
+                    linked.locator(),
+                    linked.mounts(),
+                    linked.propShaft(),
+                    linked.sideView(),
+                    linked.carried());
+            asked[0]++;
+            AxleCase blow =
+                    AxleCase.standing(new Vector3D(-3000, 1000, 4000), new Vector3D(0, -500, 3000), Weights.GRAVITY);
+            AxleLoads before = new AxleStatics(on(car, rear, linked), End.REAR).stand(blow);
+            AxleLoads after = new AxleStatics(on(car, rear, other), End.REAR).stand(blow);
+            for (int i = 0; i < before.members().size(); i++) {
+                MemberLoad one = before.members().get(i);
+                MemberLoad two = after.members().get(i);
+                assertThat(two.greatest()).as(which + " " + one.part()).isCloseTo(one.greatest(), within(1e-5));
+            }
+        });
+        assertThat(asked[0]).isGreaterThan(5);
+    }
+
+    private static LinkedLiveAxle asMeasured(LinkedLiveAxle given) {
+        AxleLinks links = given.links();
+        return new LinkedLiveAxle(
+                given.stance().down(0),
+                new AxleLinks(
+                        links.lowerLink().map(LoadsInvariantsTest::asMeasured),
+                        links.upperLink().map(LoadsInvariantsTest::asMeasured),
+                        links.middleLink()
+                                .map(l -> new MiddleLink(
+                                        l.body(), l.axle(), l.rod().longer(0))),
+                        links.torqueArm()
+                                .map(l -> new TorqueArm(
+                                        l.hanger(), l.end(), l.dropLink().longer(0))),
+                        links.leaf()),
+                given.locator().map(LoadsInvariantsTest::asMeasured),
+                given.mounts(),
+                given.propShaft(),
+                given.sideView(),
+                given.carried());
+    }
+
+    private static Pair<Link> asMeasured(Pair<Link> pair) {
+        return new Pair<>(asMeasured(pair.left()), asMeasured(pair.right()));
+    }
+
+    private static Link asMeasured(Link link) {
+        return new Link(link.body(), link.axle(), link.rod().longer(0));
+    }
+
+    private static Locator asMeasured(Locator locator) {
+        if (locator instanceof Locator.PanhardPoints rod) {
+            return new Locator.PanhardPoints(rod.body(), rod.axle(), rod.rod().longer(0));
+        }
+        if (locator instanceof Locator.WattPoints watt) {
+            return new Locator.WattPoints(
+                    watt.carriedBy(),
+                    watt.pivot(),
+                    watt.upper(),
+                    watt.lower(),
+                    watt.tilt(),
+                    new Locator.WattRod(
+                            watt.upperRod().end(), watt.upperRod().rod().longer(0)),
+                    new Locator.WattRod(
+                            watt.lowerRod().end(), watt.lowerRod().rod().longer(0)));
+        }
+        return locator;
+    }
+
+    private static Car on(Car car, Axle.Live rear, LinkedLiveAxle links) {
+        Axle.Live other = new Axle.Live(
+                rear.track(),
+                rear.unsprung(),
+                rear.lateralLocator(),
+                rear.spring(),
+                rear.bar(),
+                rear.stops(),
+                rear.damper(),
+                rear.lowered(),
+                rear.alignment(),
+                rear.tyre(),
+                rear.rollInertia(),
+                rear.reaction(),
+                Optional.of(links),
+                rear.motion());
+        return new Car(
+                car.weights(),
+                car.wheelbase(),
+                car.cgHeight(),
+                car.chassisTorsionalStiffness(),
+                car.steering(),
+                car.air(),
+                car.rollingResistance(),
+                car.front(),
+                other,
+                car.drive(),
+                car.pitchInertia(),
+                car.seat());
     }
 
     /**
