@@ -39,8 +39,14 @@ public final class LoadsTable {
         for (String mount : mounts) {
             table.heading(mount);
             for (MountFigure figure : MountFigure.values()) {
-                row(table, words(figure), unit(figure, units), all, one -> mount(one, mount)
-                        .flatMap(of -> Optional.ofNullable(of.peaks().get(figure))), digits(figure));
+                row(
+                        table,
+                        words(figure),
+                        unit(figure, units),
+                        all,
+                        one -> mount(one, mount)
+                                .flatMap(of -> Optional.ofNullable(of.peaks().get(figure))),
+                        digits(figure));
             }
         }
         Set<String> members = new LinkedHashSet<>(); // in the order in which an axle has them
@@ -53,7 +59,13 @@ public final class LoadsTable {
         table.heading("Greatest force at an end of");
         Unit force = units.of(Dimension.FORCE);
         for (String part : members) {
-            row(table, ChangeWords.name(part), force, all, one -> member(one, part).map(WorstMember::greatest), 0);
+            row(
+                    table,
+                    ChangeWords.name(part),
+                    force,
+                    all,
+                    one -> member(one, part).map(WorstMember::greatest),
+                    0);
         }
         return table.build();
     }

@@ -207,8 +207,11 @@ final class HardUseCatalogue {
         return usualCase(kind).origin();
     }
 
-    /** What a file without a list of its own is asked: the usual cases, each given by no more than its name. */
-    static Built<List<HardUse>> usual() {
+    /**
+     * What a file without a list of its own is asked: the usual cases, each given by no more than its name; no start where nobody
+     * knows which wheels drive.
+     */
+    static Built<List<HardUse>> usual(Entries car) {
         List<HardUse> uses = new ArrayList<>();
         List<Adjustable> values = new ArrayList<>();
         for (UsualUse usual : UsualUse.ALL) {
@@ -216,6 +219,9 @@ final class HardUseCatalogue {
                     Optional.of(usual.use().kind()),
                     Map.of(NAME.key(), new Entry.Word(usual.use().name())));
             Built<HardUse> built = Catalogue.build(HARD_USE, named);
+            if (usual.use() instanceof HardUse.Launch && car.get("drive").isEmpty()) {
+                continue;
+            }
             String item = KEY + "[" + uses.size() + "]";
             built.values()
                     .forEach(value -> values.add(new Adjustable(

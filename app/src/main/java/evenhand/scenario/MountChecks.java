@@ -27,15 +27,17 @@ final class MountChecks {
             return;
         }
         HardUse still = new HardUse.Standing("Standing", 1);
-        CarLoads.of(standing, List.of(still), Trial.USUAL_RADIUS, Set.of()).worstMounts().forEach(mount -> {
-            Peak used = mount.peaks().get(MountFigure.YIELD_USED);
-            if (used != null && used.value() > 1) {
-                warn.accept(
-                        "mounts." + mount.mount() + ".pin",
-                        "would yield with the car at rest: " + Math.round(100 * used.value())
-                                + " % of its yield; is the overhang or span right, and the diameter?");
-            }
-        });
+        CarLoads.of(standing, List.of(still), Trial.USUAL_RADIUS, Set.of())
+                .worstMounts()
+                .forEach(mount -> {
+                    Peak used = mount.peaks().get(MountFigure.YIELD_USED);
+                    if (used != null && used.value() > 1) {
+                        warn.accept(
+                                "mounts." + mount.mount() + ".pin",
+                                "would yield with the car at rest: " + Math.round(100 * used.value())
+                                        + " % of its yield; is the overhang or span right, and the diameter?");
+                    }
+                });
     }
 
     static void of(Car car, BiConsumer<String, String> warn) {

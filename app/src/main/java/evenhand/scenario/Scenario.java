@@ -63,7 +63,18 @@ public record Scenario(
         return asTheyAre.size() < setups.size()
                 ? Optional.empty()
                 : Optional.of(new Scenario(
-                        file, text, title, story, shop, given, car.off(off), asTheyAre, loadCases, hardUse, estimatedUse, warnings));
+                        file,
+                        text,
+                        title,
+                        story,
+                        shop,
+                        given,
+                        car.off(off),
+                        asTheyAre,
+                        loadCases,
+                        hardUse,
+                        estimatedUse,
+                        warnings));
     }
 
     /**

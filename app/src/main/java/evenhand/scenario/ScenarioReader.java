@@ -115,7 +115,7 @@ public final class ScenarioReader {
                         opened.values().stream()
                                 .filter(value -> value.path().startsWith(FileCatalogue.HARD_USE.key() + "["))
                                 .toList()))
-                .orElseGet(HardUseCatalogue::usual);
+                .orElseGet(() -> HardUseCatalogue.usual(given));
         Set<Warning> warnings =
                 new LinkedHashSet<>(new Checks(problems.file(), car).of(given, Catalogue.build(given), file.car()));
         setups.forEach(setup -> warnings.addAll(setup.warnings()));

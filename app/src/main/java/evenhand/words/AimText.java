@@ -7,6 +7,7 @@ import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.LinkCriteria;
+import evenhand.answers.LoadCriteria;
 import evenhand.catalogue.Nearest;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
@@ -26,6 +27,11 @@ import java.util.stream.Stream;
 public final class AimText {
     private static final String NEUTRAL = "neutral";
     private static final Pattern SENSE = Pattern.compile("^at\\s+(most|least)\\s+");
+    /** A part, which side, and a number with what follows it. */
+    private static final Pattern PART = Pattern.compile(
+            "(\\S.*?)(?: at (most|least))? ([-+−]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?(?! at (?:most|least) )(?: ?[^\\s\\d].*)?)",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern PACE = Pattern.compile("^(.*\\S)\\s+at\\s+(\\S.*)$", Pattern.CASE_INSENSITIVE);
 
     private AimText() {}
@@ -45,6 +51,10 @@ public final class AimText {
             String more = said.substring(Criterion.FRONT_FIRST.name().length()).strip();
             throw invalid(
                     "\"front first\" has no number and no pace, it speaks of the limit; leave out \"" + more + "\"");
+        }
+        Optional<Aim> ofLoads = ofLoads(said);
+        if (ofLoads.isPresent()) {
+            return ofLoads.get();
         }
         Criterion criterion = Stream.of(Criterion.ALL, LinkCriteria.ALL, AheadCriteria.ALL)
                 .flatMap(List::stream)
@@ -82,6 +92,42 @@ public final class AimText {
         return new Aim(new Judged(criterion, at), sense, number);
     }
 
+    /** "pressure at springTower at most 2 MPa": the part has a name of the person's own, and goes on to the number. */
+    private static Optional<Aim> ofLoads(String said) {
+        String lower = said.toLowerCase(Locale.ROOT);
+        for (LoadCriteria.What what : LoadCriteria.What.values()) {
+            if (lower.equals(what.words())) {
+                throw invalid("needs a part and a value, for example \"" + example(what) + "\"");
+            }
+            if (lower.startsWith(what.words() + " ")) {
+                Matcher rest =
+                        PART.matcher(said.substring(what.words().length()).strip());
+                if (!rest.matches()) {
+                    throw invalid("needs a part and a value, for example \"" + example(what) + "\"");
+                }
+                Aim.Sense sense = rest.group(2) == null
+                        ? Aim.Sense.EXACTLY
+                        : rest.group(2).equalsIgnoreCase("most") ? Aim.Sense.AT_MOST : Aim.Sense.AT_LEAST;
+                Criterion criterion = LoadCriteria.of(what, rest.group(1));
+                return Optional.of(new Aim(
+                        new Judged(criterion, OptionalDouble.empty()),
+                        sense,
+                        number(rest.group(3), criterion.dimension(), example(what))));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String example(LoadCriteria.What what) {
+        return what.words()
+                + switch (what) {
+                    case FORCE -> " rear.upperRod at most 3000 N";
+                    case PRESSURE -> " springTower at most 2 MPa";
+                    case YIELD_USED -> " pivotPost at most 60 %";
+                    case RATED_USED -> " linkBracket at most 50 %";
+                };
+    }
+
     /** "neutral at 0.5 g" as "understeer 0 deg/g at 0.5 g", "neutral near the limit" likewise; all else as it is. */
     private static String spelledOut(String said) {
         String lower = said.toLowerCase(Locale.ROOT);
@@ -116,7 +162,8 @@ public final class AimText {
                         Criterion.ALL.stream().map(Criterion::name),
                         Stream.of(Criterion.FRONT_FIRST.name(), NEUTRAL),
                         LinkCriteria.AT_REST.stream().map(Criterion::name),
-                        AheadCriteria.ALL.stream().map(Criterion::name))
+                        AheadCriteria.ALL.stream().map(Criterion::name),
+                        Stream.of(LoadCriteria.What.values()).map(what -> what.words() + " PART"))
                 .flatMap(all -> all)
                 .toList();
         String begin = said.split(" (at|[-−+]?[0-9.])", 2)[0];

@@ -22,6 +22,9 @@ public final class JudgedWords {
         if (judged.criterion().ahead().isPresent()) {
             return "straight ahead";
         }
+        if (judged.criterion().loads().isPresent()) {
+            return "in hard use";
+        }
         return judged.criterion().atLimit() ? "at the limit" : "on the road";
     }
 

@@ -3,12 +3,13 @@ package evenhand.words;
 import evenhand.answers.AheadCriteria;
 import evenhand.answers.Criterion;
 import evenhand.answers.LinkCriteria;
+import evenhand.answers.LoadCriteria;
 import evenhand.car.Car;
 import evenhand.linkage.LinkPlaces.Where;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Why a car has no such figure of its links, its brakes or its engine. */
+/** Why a car has no such figure of its links, its brakes, its engine or its parts. */
 public final class LinkAimWords {
     private LinkAimWords() {}
 
@@ -18,6 +19,10 @@ public final class LinkAimWords {
         if (ahead.isPresent()) {
             return ahead.map(needs ->
                     "this car has no such figure: it needs " + needs + ", as in scenarios/harbour-saloon.json");
+        }
+        Optional<String> loads = LoadCriteria.lacks(criterion, car);
+        if (loads.isPresent()) {
+            return loads.map(lacks -> "this car has no such figure: " + lacks);
         }
         return LinkCriteria.isMissing(criterion, car)
                 ? criterion.links().map(reading -> {

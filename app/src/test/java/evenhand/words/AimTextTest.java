@@ -7,9 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import evenhand.answers.Aim;
 import evenhand.answers.Criterion;
 import evenhand.answers.LinkCriteria;
+import evenhand.answers.LoadCriteria;
 import evenhand.car.End;
 import evenhand.linkage.LinkPlaces.Where;
 import evenhand.quantity.InvalidValue;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -136,5 +138,28 @@ class AimTextTest {
                 .isInstanceOf(InvalidValue.class)
                 .hasMessageContaining(said)
                 .hasMessageNotContaining("\n");
+    }
+
+    @Test
+    void whatPartsCarryIsAskedByTheirOwnNames() {
+        Aim pressure = AimText.read("Pressure at springTower at most 2 MPa");
+        assertThat(pressure.judged().criterion()).isEqualTo(LoadCriteria.of(LoadCriteria.What.PRESSURE, "springTower"));
+        assertThat(pressure.sense()).isEqualTo(Aim.Sense.AT_MOST);
+        assertThat(pressure.value()).isEqualTo(2e6);
+        assertThat(AimText.write(pressure, Units.METRIC)).isEqualTo("pressure at springTower at most 2 MPa");
+        assertThat(AimText.read("force in rear.upperRod 3.1 kN").value()).isEqualTo(3100);
+        Aim numbered = AimText.read("yield used at mount 4 at least 20 %");
+        assertThat(numbered.judged().criterion()).isEqualTo(LoadCriteria.of(LoadCriteria.What.YIELD_USED, "mount 4"));
+        assertThat(numbered.value()).isCloseTo(0.2, within(1e-15));
+        assertThat(AimText.read("rated load used at tow eye at rear 50 %")
+                        .judged()
+                        .criterion())
+                .isEqualTo(LoadCriteria.of(LoadCriteria.What.RATED_USED, "tow eye at rear"));
+        for (String text : List.of("pressure at", "pressure at springTower", "force in rear.upperRod at most")) {
+            assertThatThrownBy(() -> AimText.read(text)).as(text).hasMessageContaining("needs a part and a value");
+        }
+        assertThatThrownBy(() -> AimText.read("force in rear.upperRod 3 mm")).hasMessageContaining("a force");
+        assertThatThrownBy(() -> AimText.read("presure at springTower 2 MPa"))
+                .hasMessageContaining("\"pressure at PART\"");
     }
 }

@@ -1,6 +1,9 @@
 package evenhand.answers;
 
 import evenhand.car.Car;
+import evenhand.car.Side;
+import evenhand.car.mounts.HardUse;
+import evenhand.structure.CarLoads;
 import evenhand.turn.SteadyTurn;
 import java.util.Collection;
 import java.util.Collections;
@@ -9,8 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
-/** What a car says straight ahead, as far as it was asked: figures that exist, SI. */
+/** What a car says straight ahead and of what its parts carry, as far as it was asked: figures that exist, SI. */
 public record AheadAnswers(Map<Judged, Double> values) {
     /** Of a car that nobody asked. */
     public static final AheadAnswers NONE = new AheadAnswers(Map.of());
@@ -19,12 +23,19 @@ public record AheadAnswers(Map<Judged, Double> values) {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }
 
-    /** @param standing at rest with its load, its {@code lowered} carried out */
-    static AheadAnswers of(Car standing, Collection<Judged> figures) {
+    /**
+     * @param standing at rest with its load, its {@code lowered} carried out
+     * @param uses what it is put through
+     */
+    static AheadAnswers of(Car standing, Collection<Judged> figures, List<HardUse> uses) {
         List<Judged> ahead = figures.stream()
                 .filter(figure -> figure.criterion().ahead().isPresent())
                 .toList();
-        if (ahead.isEmpty() || SteadyTurn.fallsOver(standing).isPresent()) {
+        List<Judged> loads = figures.stream()
+                .filter(figure -> figure.criterion().loads().isPresent())
+                .toList();
+        if ((ahead.isEmpty() && loads.isEmpty())
+                || SteadyTurn.fallsOver(standing).isPresent()) {
             return NONE;
         }
         AheadCriteria.Asked asked = new AheadCriteria.Asked(standing);
@@ -36,6 +47,13 @@ public record AheadAnswers(Map<Judged, Double> values) {
                     .si()
                     .apply(asked, figure.pace().orElse(0))
                     .ifPresent(value -> values.put(figure, value));
+        }
+        if (!loads.isEmpty()) {
+            CarLoads carried = CarLoads.of(standing, uses, Trial.USUAL_RADIUS, Set.of(Side.values()));
+            for (Judged figure : loads) {
+                LoadCriteria.si(figure.criterion().loads().orElseThrow(), carried)
+                        .ifPresent(value -> values.put(figure, value));
+            }
         }
         return new AheadAnswers(values);
     }

@@ -19,8 +19,9 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
- * A figure that a car is judged by: at a pace, at its limit, in its ride, in the travel of its links or straight ahead; declared once for
- * comparing, aiming and doubting. Those of links are {@link LinkCriteria}, those straight ahead {@link AheadCriteria}.
+ * A figure that a car is judged by: at a pace, at its limit, in its ride, in the travel of its links, straight ahead or by what its parts carry; declared once for
+ * comparing, aiming and doubting. Those of links are {@link LinkCriteria}, those straight ahead {@link AheadCriteria}, those of what parts carry {@link
+ * LoadCriteria}.
  *
  * @param name as it is written in an aim and in answers
  * @param unit that its numbers are answered in
@@ -52,6 +53,14 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
          */
         record Ahead(boolean paced, boolean ofBrakes, BiFunction<AheadCriteria.Asked, Double, OptionalDouble> si)
                 implements Reading {}
+
+        /**
+         * Of what a part carries, the worst of all that the car is put through.
+         *
+         * @param what of it
+         * @param part a member, such as {@code rear.upperRod}, or the name of a mount
+         */
+        record OfLoads(LoadCriteria.What what, String part) implements Reading {}
 
         /**
          * Of the links of an axle: of the first of these that has such a figure at rest.
@@ -225,9 +234,14 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
         return reading instanceof Reading.Ahead ahead ? Optional.of(ahead) : Optional.empty();
     }
 
-    /** Whether no turn is needed for it: it is of links, or straight ahead. */
+    /** How it is read from what parts carry; nothing of what is not. */
+    public Optional<Reading.OfLoads> loads() {
+        return reading instanceof Reading.OfLoads loads ? Optional.of(loads) : Optional.empty();
+    }
+
+    /** Whether no turn of the trial is needed for it: it is of links, straight ahead, or of what parts carry. */
     public boolean needsNoTurn() {
-        return ofLinks() || reading instanceof Reading.Ahead;
+        return ofLinks() || reading instanceof Reading.Ahead || reading instanceof Reading.OfLoads;
     }
 
     /** Whether it is one number of the whole car, whichever way it turns. */
@@ -237,7 +251,7 @@ public record Criterion(String name, Unit unit, int digits, double noticeable, R
 
     /** Whether it is a size, which cannot fall below zero. */
     public boolean isSize() {
-        return ofLinks() && LinkCriteria.isSize(this);
+        return loads().isPresent() || (ofLinks() && LinkCriteria.isSize(this));
     }
 
     /** Whether it is of the ride. */

@@ -94,9 +94,9 @@ public record Judged(Criterion criterion, OptionalDouble pace) {
         return ofRide(itsRide).orElseGet(() -> si(turn));
     }
 
-    /** What is of links or straight ahead. */
+    /** What is of links, straight ahead or of what parts carry. */
     private Optional<OptionalDouble> ofNoTurn(Answers answers) {
-        return criterion.ahead().isPresent()
+        return criterion.ahead().isPresent() || criterion.loads().isPresent()
                 ? Optional.of(answers.ahead().si(this))
                 : criterion.links().map(reading -> reading.of(answers.links()));
     }

@@ -3,6 +3,8 @@ package evenhand.answers;
 import evenhand.car.Car;
 import evenhand.car.LoadCase;
 import evenhand.car.Weights;
+import evenhand.car.mounts.HardUse;
+import evenhand.car.mounts.UsualUse;
 import evenhand.load.Laden;
 import evenhand.ride.Ride;
 import evenhand.ride.Road;
@@ -26,9 +28,30 @@ import java.util.stream.Stream;
  * @param road of the ride
  * @param speed on it, m/s
  * @param load what is aboard besides what the car was weighed with
+ * @param hardUse what the car is put through; it decides what its parts carry
  */
 public record Trial(
-        List<Double> paces, List<Double> radii, Ways ways, Road road, double speed, Optional<LoadCase> load) {
+        List<Double> paces,
+        List<Double> radii,
+        Ways ways,
+        Road road,
+        double speed,
+        Optional<LoadCase> load,
+        InHardUse hardUse) {
+    /**
+     * What the car is put through.
+     *
+     * @param judged whether what its mounts carry is judged without being asked
+     */
+    public record InHardUse(List<HardUse> uses, boolean judged) {
+        /** What is usual, where somebody asks. */
+        public static final InHardUse USUAL = new InHardUse(UsualUse.uses(), false);
+
+        public InHardUse {
+            uses = List.copyOf(uses);
+        }
+    }
+
     /** Lateral acceleration of a gentle bend, 0.2 g, in m/s². */
     public static final double GENTLE = 0.2 * Weights.GRAVITY;
     /** Lateral acceleration of a brisk bend, 0.5 g, in m/s². */
@@ -54,7 +77,7 @@ public record Trial(
 
     /** On the usual road, with nothing more aboard. */
     public Trial(List<Double> paces, List<Double> radii, Ways ways) {
-        this(paces, radii, ways, USUAL_ROAD, USUAL_SPEED, Optional.empty());
+        this(paces, radii, ways, USUAL_ROAD, USUAL_SPEED, Optional.empty(), InHardUse.USUAL);
     }
 
     /** On one circle and one way round. */
@@ -74,17 +97,17 @@ public record Trial(
 
     /** The same trial one way round. */
     public Trial turning(Direction direction) {
-        return new Trial(paces, radii, Ways.of(direction), road, speed, load);
+        return new Trial(paces, radii, Ways.of(direction), road, speed, load, hardUse);
     }
 
     /** The same trial both ways round. */
     public Trial bothWays() {
-        return new Trial(paces, radii, Ways.BOTH, road, speed, load);
+        return new Trial(paces, radii, Ways.BOTH, road, speed, load, hardUse);
     }
 
     /** The same trial on one circle, radius in m. */
     public Trial onCircle(double radius) {
-        return new Trial(paces, List.of(radius), ways, road, speed, load);
+        return new Trial(paces, List.of(radius), ways, road, speed, load, hardUse);
     }
 
     /** Whether both ways round are one turn and its mirror image for a car at rest in this trial. */
@@ -127,12 +150,22 @@ public record Trial(
 
     /** The same trial with a load aboard. */
     public Trial with(Optional<LoadCase> load) {
-        return new Trial(paces, radii, ways, road, speed, load);
+        return new Trial(paces, radii, ways, road, speed, load, hardUse);
+    }
+
+    /** The same trial of a car that is put through this; what its mounts carry is judged only where somebody asks. */
+    public Trial through(List<HardUse> uses) {
+        return new Trial(paces, radii, ways, road, speed, load, new InHardUse(uses, false));
+    }
+
+    /** The same, and what its mounts carry is judged as well. */
+    public Trial judgingMounts() {
+        return new Trial(paces, radii, ways, road, speed, load, new InHardUse(hardUse.uses(), true));
     }
 
     /** The same trial on a road at a speed, m/s. */
     public Trial on(Road road, double speed) {
-        return new Trial(paces, radii, ways, road, speed, load);
+        return new Trial(paces, radii, ways, road, speed, load, hardUse);
     }
 
     /** The same trial with the pace at which a figure needs a turn, unless it has it. */
@@ -146,7 +179,7 @@ public record Trial(
         if (!more.contains(pace)) {
             more.add(pace);
         }
-        return new Trial(more, radii, ways, road, speed, load);
+        return new Trial(more, radii, ways, road, speed, load, hardUse);
     }
 
     /** What a car answers, as read from a file: {@code lowered} is carried out here, and the load settles. */
@@ -158,7 +191,11 @@ public record Trial(
     public Answers askAlso(Car car, Collection<Judged> besides) {
         return ask(
                 car,
-                Stream.concat(judgedAlso(besides).stream(), AheadCriteria.of(car, paces).stream())
+                Stream.of(
+                                judgedAlso(besides),
+                                AheadCriteria.of(car, paces),
+                                hardUse.judged() ? LoadCriteria.of(car) : List.<Judged>of())
+                        .flatMap(List::stream)
                         .distinct()
                         .toList());
     }
@@ -170,7 +207,7 @@ public record Trial(
 
     /**
      * The same, as far as some figures are read from it: a ride that none of them judges is left out, and so are the links;
-     * where all are of links or straight ahead, nothing turns.
+     * where all are of links, straight ahead or of what parts carry, nothing turns.
      */
     public Answers ask(Car car, Collection<Judged> figures) {
         return ask(car, figures, UnaryOperator.identity());
@@ -200,7 +237,8 @@ public record Trial(
         LinkAnswers links = asksLinks ? LinkAnswers.of(load.isPresent() ? standing : car, standing) : LinkAnswers.NONE;
         boolean turns = figures.isEmpty()
                 || figures.stream().anyMatch(figure -> !figure.criterion().needsNoTurn());
-        return new Answers(turns ? bends(standing) : List.of(), ride, links, AheadAnswers.of(standing, figures));
+        return new Answers(
+                turns ? bends(standing) : List.of(), ride, links, AheadAnswers.of(standing, figures, hardUse.uses()));
     }
 
     private List<Answers.Bend> bends(Car standing) {

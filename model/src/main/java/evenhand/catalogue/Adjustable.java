@@ -23,6 +23,11 @@ public record Adjustable(
         ESTIMATED
     }
 
+    /** Whether it is of what carries load alone, so that it moves no figure of turn, ride, links or of what is straight ahead. */
+    public boolean isOfMount() {
+        return path.startsWith(CarCatalogue.MOUNTS.key() + ".");
+    }
+
     public Dimension dimension() {
         return unit.dimension();
     }

@@ -191,7 +191,7 @@ public record Effect(Step step, List<Move> moves) {
     /** The same in each bend of a trial, in its order; every car is asked once for all. */
     public static List<List<Effect>> inEachBend(Entries car, Trial trial, Answers before) {
         List<Judged> figures = trial.judged(before);
-        List<List<Optional<Effect>>> all = ways(car).parallelStream()
+        List<List<Optional<Effect>>> all = ways(car, trial.hardUse().judged()).parallelStream()
                 .map(ways -> firstThatTurns(car, ways, trial, before, figures))
                 .toList();
         return IntStream.range(0, trial.bends())
@@ -220,11 +220,17 @@ public record Effect(Step step, List<Move> moves) {
         return effects;
     }
 
-    /** For each adjustment the two ways it can go. */
+    /** For each adjustment that moves the car the two ways it can go. */
     public static List<List<Step>> ways(Entries car) {
+        return ways(car, false);
+    }
+
+    /** @param mounts whether what carries load alone is among them */
+    private static List<List<Step>> ways(Entries car, boolean mounts) {
         List<List<Step>> all = new ArrayList<>();
         for (Adjustable value : Catalogue.adjustments(car)) {
-            if (value.slot().step().isPresent() && value.step() > 0) {
+            boolean asked = mounts || !value.isOfMount();
+            if (asked && value.slot().step().isPresent() && value.step() > 0) {
                 all.add(List.of(new ByNumber(value, value.step()), new ByNumber(value, -value.step())));
             }
         }

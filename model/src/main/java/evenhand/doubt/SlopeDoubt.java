@@ -108,9 +108,11 @@ public final class SlopeDoubt {
 
     private double[] standardDeviations(OneNumber car, Tolerance.Unsaid unsaid) {
         Map<String, Double> deviations = new HashMap<>();
+        boolean loads =
+                figures.stream().anyMatch(figure -> figure.criterion().loads().isPresent());
         for (Adjustable number : car.numbers()) {
             double halfWidth = Tolerance.of(number, unsaid);
-            if (halfWidth > 0) {
+            if (halfWidth > 0 && (loads || !number.isOfMount())) {
                 deviations.put(number.path(), Draw.standardDeviation(number, halfWidth));
             }
         }

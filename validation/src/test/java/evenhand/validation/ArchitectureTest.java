@@ -99,8 +99,8 @@ class ArchitectureTest {
             usesOnly("straight", "turn", "linear", "suspension", "geometry", "car", "tyre");
 
     @ArchTest
-    static final ArchRule loadsAreStaticsOfStatesThatTurnAndStraightAheadGive = usesOnly(
-            "structure", "straight", "turn", "suspension", "linkage", "geometry", "car", "tyre");
+    static final ArchRule loadsAreStaticsOfStatesThatTurnAndStraightAheadGive =
+            usesOnly("structure", "straight", "turn", "suspension", "linkage", "geometry", "car", "tyre");
 
     @ArchTest
     static final ArchRule theRideUsesTheSuspension = usesOnly("ride", "suspension", "geometry", "car", "tyre");

@@ -102,7 +102,8 @@ public final class CompareCommand implements Asked {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
-        Trial trial = asWeighed.with(load.of(scenario));
+        Trial trial =
+                asWeighed.with(load.of(scenario)).through(scenario.hardUse()).judgingMounts();
         Setup first = SoundScenario.one(scenario, base);
         List<Setup> others = new ArrayList<>(SoundScenario.choose(scenario, setups));
         if (setups.isEmpty()) {

@@ -131,7 +131,7 @@ public final class DoubtCommand implements Asked {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
-        Trial trial = asWeighed.with(load.of(scenario));
+        Trial trial = asWeighed.with(load.of(scenario)).through(scenario.hardUse());
         List<Setup> chosen = setups.of(scenario);
         for (Setup setup : chosen) {
             Optional<String> missing =

@@ -116,7 +116,8 @@ public final class EffectsCommand implements Asked {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
-        Trial trial = asWeighed.with(load.of(scenario));
+        Trial trial =
+                asWeighed.with(load.of(scenario)).through(scenario.hardUse()).judgingMounts();
         List<Setup> chosen =
                 setups.isEmpty() ? List.of(scenario.setups().get(0)) : SoundScenario.choose(scenario, setups);
         List<EachWay.Circle<EffectsReply.Found>> circles = new ArrayList<>();

@@ -208,7 +208,7 @@ public final class FindCommand implements Asked {
             return Status.WRONG;
         }
         Scenario scenario = read.get();
-        Trial trial = asWeighed.with(load.of(scenario));
+        Trial trial = asWeighed.with(load.of(scenario)).through(scenario.hardUse());
         Setup setup = SoundScenario.one(scenario, setupName);
         Optional<SaveAs> saving = saveAs.map(name -> new SaveAs(scenario, setup, name));
         if (saving.isPresent()) {

@@ -76,8 +76,9 @@ public final class LoadsCommand implements Asked {
     @Option(
             names = "--part",
             paramLabel = "PREFIX",
-            description = "Only members and mounts whose names begin so, such as rear or rear.lowerLink, and mounts that"
-                    + " carry them; may be given more than once. Otherwise all.")
+            description =
+                    "Only members and mounts whose names begin so, such as rear or rear.lowerLink, and mounts that"
+                            + " carry them; may be given more than once. Otherwise all.")
     private List<String> parts = new ArrayList<>();
 
     @Option(
@@ -105,7 +106,8 @@ public final class LoadsCommand implements Asked {
         Scenario scenario = read.get();
         Optional<LoadCase> aboard = load.of(scenario);
         List<Setup> chosen = setups.of(scenario);
-        LoadsAsked asked = new LoadsAsked(scenario.hardUse(), cases(scenario), parts(chosen), hands);
+        LoadsAsked asked =
+                new LoadsAsked(scenario.hardUse(), !scenario.listsHardUse(), cases(scenario), parts(chosen), hands);
         List<SetupLoads> answers = new ArrayList<>();
         try (ProgressLine progress = new ProgressLine(console, "loading")) {
             for (Setup setup : chosen) {

@@ -37,7 +37,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
-/** What {@code loads} answers. */
+/** What the command answers. */
 record LoadsReply(Scenario scenario, Optional<LoadCase> load, LoadsAsked asked, List<SetupLoads> setups)
         implements Reply {
     private static final Contents<Act> ACT = Contents.of(Act.class)
@@ -92,7 +92,9 @@ record LoadsReply(Scenario scenario, Optional<LoadCase> load, LoadsAsked asked, 
             .withIfAny(
                     MountLoad::eye,
                     Contents.of(MountLoad.OfEye.class)
-                            .number("eyeAngle_deg", eye -> Dimension.ANGLE.metric().fromSi(eye.angle()))
+                            .number(
+                                    "eyeAngle_deg",
+                                    eye -> Dimension.ANGLE.metric().fromSi(eye.angle()))
                             .number("eyeMoment_Nm", MountLoad.OfEye::moment))
             .withIfAny(
                     MountLoad::beam,
@@ -236,17 +238,22 @@ record LoadsReply(Scenario scenario, Optional<LoadCase> load, LoadsAsked asked, 
 
     private static <T> Contents<T> peak(
             Contents<T> before, String key, String unit, Function<T, Optional<Peak>> reading) {
-        return before.numberIfAny(key + unit, one -> reading.apply(one)
-                        .map(peak -> OptionalDouble.of(peak.value()))
-                        .orElseGet(OptionalDouble::empty))
+        return before.numberIfAny(
+                        key + unit,
+                        one -> reading.apply(one)
+                                .map(peak -> OptionalDouble.of(peak.value()))
+                                .orElseGet(OptionalDouble::empty))
                 .textIfAny(key + "Case", one -> reading.apply(one).map(Peak::title));
     }
 
     private static Contents<WorstMount> worstMount() {
         Contents<WorstMount> all = Contents.of(WorstMount.class).text("mount", WorstMount::mount);
         for (MountFigure figure : MountFigure.values()) {
-            all = peak(all, figure.key(), suffix(figure), mount -> Optional.ofNullable(
-                    mount.peaks().get(figure)));
+            all = peak(
+                    all,
+                    figure.key(),
+                    suffix(figure),
+                    mount -> Optional.ofNullable(mount.peaks().get(figure)));
         }
         return all;
     }
@@ -273,31 +280,35 @@ record LoadsReply(Scenario scenario, Optional<LoadCase> load, LoadsAsked asked, 
         return setups.stream()
                 .flatMap(one -> one.loaded().stream())
                 .findFirst()
-                .filter(first -> first != other); // the very same
+                .filter(first -> !first.name().equals(other.name()));
     }
 
     private List<EndRow> rows() {
         List<EndRow> rows = new ArrayList<>();
         for (SetupLoads setup : setups) {
-            setup.loaded().ifPresent(loaded -> loaded.loads().carried().forEach(one -> one.members()
-                    .forEach(member -> member.ends()
-                            .forEach(end -> rows.add(new EndRow(loaded.name(), one, member, end))))));
+            setup.loaded()
+                    .ifPresent(loaded -> loaded.loads()
+                            .carried()
+                            .forEach(one -> one.members()
+                                    .forEach(member -> member.ends()
+                                            .forEach(end -> rows.add(new EndRow(loaded.name(), one, member, end))))));
         }
         return rows;
     }
 
     @Override
     public boolean complete() {
-        return setups.stream().allMatch(one -> one.loaded().isPresent()
-                && one.loaded().get().complete());
+        return setups.stream()
+                .allMatch(one -> one.loaded().isPresent() && one.loaded().get().complete());
     }
 
     @Override
     public List<String> silent(Units units) {
         List<String> lines = new ArrayList<>(Reply.super.silent(units));
         for (SetupLoads one : setups) {
-            one.loaded().ifPresent(loaded -> loaded.leftOut()
-                    .forEach(why -> lines.add("evenhand loads: \"" + loaded.name() + "\": " + why)));
+            one.loaded()
+                    .ifPresent(loaded -> loaded.leftOut()
+                            .forEach(why -> lines.add("evenhand loads: \"" + loaded.name() + "\": " + why)));
         }
         return lines;
     }

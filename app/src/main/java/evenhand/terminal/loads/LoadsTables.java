@@ -32,9 +32,10 @@ final class LoadsTables {
         for (SetupLoads one : reply.setups()) {
             page.heading(one.setup().name());
             one.setup().note().ifPresent(note -> page.paragraph("  ", "(" + note + ")"));
-            one.loaded().ifPresent(loaded -> page.sentences(loaded.words(reply.first(loaded), units).stream()
-                    .filter(sentence -> said.add(sentence) || ofItsOwn(loaded, sentence))
-                    .toList()));
+            one.loaded()
+                    .ifPresent(loaded -> page.sentences(loaded.words(reply.first(loaded), units).stream()
+                            .filter(sentence -> said.add(sentence) || ofItsOwn(loaded, sentence))
+                            .toList()));
             one.noAnswer().ifPresent(none -> page.paragraph("  ", "No answer: " + none.text() + "."));
         }
         List<Loaded> loaded =
@@ -59,8 +60,7 @@ final class LoadsTables {
 
     private void ends(Loaded loaded) {
         for (UseAnswer.Carried one : loaded.loads().carried()) {
-            page.heading(loaded.name() + ": " + one.title()
-                    + ", what each end does to the part that it is bolted to");
+            page.heading(loaded.name() + ": " + one.title() + ", what each end does to the part that it is bolted to");
             page.tableAtOnce(LoadsTable.ends(one, units));
         }
     }

@@ -72,12 +72,16 @@ public record Work(
     }
 
     public Trial trial() {
-        return new Trial(paces(), radius, direction).with(load.flatMap(scenario::loadCase));
+        return new Trial(paces(), radius, direction)
+                .with(load.flatMap(scenario::loadCase))
+                .through(scenario.hardUse());
     }
 
     /** The usual paces only: what is shared out and searched for need not follow the drawing's pace. */
     public Trial usualTrial() {
-        return new Trial(Trial.USUAL_PACES, radius, direction).with(load.flatMap(scenario::loadCase));
+        return new Trial(Trial.USUAL_PACES, radius, direction)
+                .with(load.flatMap(scenario::loadCase))
+                .through(scenario.hardUse());
     }
 
     Work withScenario(Scenario next) {

@@ -180,10 +180,13 @@ public final class ComparisonWords {
                             : judged.criterion().ahead().isPresent()
                                     ? "Straight ahead they cannot be compared throughout: one file says more of brakes or engine than the"
                                             + " other."
-                                    : judged.criterion().ofRide()
-                                            ? "The ride cannot be compared throughout: dampers are given for one end or one set-up only."
-                                            : "There is nothing to compare " + JudgedWords.pace(judged)
-                                                    + ": one of the two does not get there.");
+                                    : judged.criterion().loads().isPresent()
+                                            ? "What parts carry cannot be compared throughout: one set-up has mounts that the"
+                                                    + " other has not, or says more of them."
+                                            : judged.criterion().ofRide()
+                                                    ? "The ride cannot be compared throughout: dampers are given for one end or one set-up only."
+                                                    : "There is nothing to compare " + JudgedWords.pace(judged)
+                                                            + ": one of the two does not get there.");
         }
         List<String> sentences = new ArrayList<>(beyond);
         List<Change> idle = comparison.withoutEffect();

@@ -69,19 +69,22 @@ public sealed interface LoadedSetup {
         if (falls.isPresent()) {
             return new NoAnswer(TurnAnswer.Reason.FALLS_OVER, falls.get());
         }
+        boolean withoutStart =
+                asked.usual() && !asked.inCases() && asked.uses().stream().noneMatch(HardUse.Launch.class::isInstance);
         List<HardUse> without = setup.entries().get("drive").isPresent()
                 ? List.of()
-                : asked.uses().stream()
-                        .filter(HardUse.Launch.class::isInstance)
-                        .toList();
+                : asked.uses().stream().filter(HardUse.Launch.class::isInstance).toList();
         CarLoads loads = asked.without(without).of(rest.car());
-        return new Loaded(setup, load, rest, asked, loads, leftOut(without, loads));
+        return new Loaded(setup, load, rest, asked, loads, leftOut(without, withoutStart, loads));
     }
 
-    private static List<String> leftOut(List<HardUse> without, CarLoads loads) {
+    private static List<String> leftOut(List<HardUse> without, boolean withoutStart, CarLoads loads) {
         List<String> all = new ArrayList<>();
-        without.forEach(use -> all.add(use.name()
-                + " is left out: the file does not say which wheels drive; give car.drive"));
+        if (withoutStart) {
+            all.add("A full-torque start is left out: the file does not say which wheels drive; give car.drive");
+        }
+        without.forEach(
+                use -> all.add(use.name() + " is left out: the file does not say which wheels drive; give car.drive"));
         for (UseAnswer answer : loads.cases()) {
             if (answer instanceof UseAnswer.LeftOut out) {
                 all.add(out.title() + " is left out: " + out.why());

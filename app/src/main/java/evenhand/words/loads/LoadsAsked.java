@@ -5,6 +5,7 @@ import evenhand.car.Car;
 import evenhand.car.Side;
 import evenhand.car.mounts.HardUse;
 import evenhand.car.mounts.Mount;
+import evenhand.scenario.Scenario;
 import evenhand.structure.CarLoads;
 import evenhand.structure.UseAnswer;
 import java.util.ArrayList;
@@ -16,10 +17,11 @@ import java.util.Set;
  * Which cases of hard use are asked, of which parts, and to which hand.
  *
  * @param uses all that the file puts the car through
+ * @param usual whether they are the usual ones, for it lists none
  * @param cases names of those that are told; all where empty
  * @param parts beginnings of the members and mounts that are told; all where empty
  */
-public record LoadsAsked(List<HardUse> uses, List<String> cases, List<String> parts, Set<Side> hands) {
+public record LoadsAsked(List<HardUse> uses, boolean usual, List<String> cases, List<String> parts, Set<Side> hands) {
     public LoadsAsked {
         uses = List.copyOf(uses);
         cases = List.copyOf(cases);
@@ -28,8 +30,9 @@ public record LoadsAsked(List<HardUse> uses, List<String> cases, List<String> pa
     }
 
     /** All parts in all cases, to both hands. */
-    public static LoadsAsked all(List<HardUse> uses) {
-        return new LoadsAsked(uses, List.of(), List.of(), Set.of(Side.values()));
+    public static LoadsAsked all(Scenario scenario) {
+        return new LoadsAsked(
+                scenario.hardUse(), !scenario.listsHardUse(), List.of(), List.of(), Set.of(Side.values()));
     }
 
     /** Radius of the circle that the car corners on, m. */
@@ -44,8 +47,7 @@ public record LoadsAsked(List<HardUse> uses, List<String> cases, List<String> pa
 
     /** The same without cases that a car cannot be asked. */
     LoadsAsked without(List<HardUse> out) {
-        return new LoadsAsked(
-                uses.stream().filter(use -> !out.contains(use)).toList(), cases, parts, hands);
+        return new LoadsAsked(uses.stream().filter(use -> !out.contains(use)).toList(), usual, cases, parts, hands);
     }
 
     /** @param car at rest with its load, its {@code lowered} carried out */

@@ -36,8 +36,7 @@ public final class LoadsWords {
                     + " suitably qualified engineer.");
 
     /** Figures of a mount that change with others that are said. */
-    private static final Set<MountFigure> UNSAID =
-            Set.of(MountFigure.GREATEST_PRESSURE, MountFigure.COMBINED_STRESS);
+    private static final Set<MountFigure> UNSAID = Set.of(MountFigure.GREATEST_PRESSURE, MountFigure.COMBINED_STRESS);
 
     private static final int MOST_PARTS = 4;
     private static final int MOST_CHANGES = 6;
@@ -66,8 +65,7 @@ public final class LoadsWords {
         words.mounts().ifPresent(sentences::add);
         words.overYield().ifPresent(sentences::add);
         words.members().ifPresent(sentences::add);
-        first.filter(other -> !car.loads().carried().isEmpty())
-                .ifPresent(other -> sentences.add(words.against(other)));
+        first.filter(other -> !car.loads().carried().isEmpty()).ifPresent(other -> sentences.add(words.against(other)));
         words.spread().ifPresent(sentences::add);
         words.pins().ifPresent(sentences::add);
         sentences.addAll(words.notes());
@@ -80,7 +78,8 @@ public final class LoadsWords {
     private Optional<String> mounts() {
         List<WorstMount> worst = car.loads().worstMounts().stream()
                 .sorted(comparingDouble(LoadsWords::used)
-                        .thenComparingDouble(mount -> peak(mount, MountFigure.TOTAL).value())
+                        .thenComparingDouble(
+                                mount -> peak(mount, MountFigure.TOTAL).value())
                         .reversed())
                 .limit(MOST_PARTS)
                 .toList();
@@ -154,7 +153,8 @@ public final class LoadsWords {
     private Optional<String> members() {
         List<WorstMember> sorted = car.loads().worstMembers().stream()
                 .filter(member -> member.greatest().value() > SLIGHT)
-                .sorted(comparingDouble((WorstMember member) -> member.greatest().value())
+                .sorted(comparingDouble(
+                                (WorstMember member) -> member.greatest().value())
                         .reversed())
                 .toList();
         Map<String, WorstMember> bySide = new LinkedHashMap<>(); // of a pair the harder worked
@@ -233,7 +233,10 @@ public final class LoadsWords {
         static List<Changed> ofPairs(List<Changed> all) {
             List<Changed> said = new ArrayList<>();
             for (Changed one : all) {
-                boolean pair = all.stream().anyMatch(other -> !one.mirrored().equals(one.part) && other.part.equals(one.mirrored()) && other.shown().equals(one.shown()));
+                boolean pair = all.stream()
+                        .anyMatch(other -> !one.mirrored().equals(one.part)
+                                && other.part.equals(one.mirrored())
+                                && other.shown().equals(one.shown()));
                 Changed both = pair ? new Changed(one.part.replaceFirst(" (left|right)\\b", ""), one.share) : one;
                 if (said.stream().noneMatch(other -> other.part.equals(both.part))) {
                     said.add(both);
@@ -317,9 +320,11 @@ public final class LoadsWords {
                 "a spring would have to pull: in truth it comes loose and something else catches the axle, so read the"
                         + " forces there with care.";
             case BEYOND_GRIP -> "more is asked for than the tyres hold.";
-            case ENGINE_LIMITS -> "the engine gives less than the tyres would hold: a stronger one loads the links more.";
-            case GRIP_LIMITS -> "the tyres hold less than the engine gives, or nothing is known of it: the links carry what"
-                    + " grip allows.";
+            case ENGINE_LIMITS ->
+                "the engine gives less than the tyres would hold: a stronger one loads the links more.";
+            case GRIP_LIMITS ->
+                "the tyres hold less than the engine gives, or nothing is known of it: the links carry what"
+                        + " grip allows.";
         };
     }
 
@@ -333,8 +338,9 @@ public final class LoadsWords {
         }
         return axles.isEmpty()
                 ? Optional.empty()
-                : Optional.of("The links of the " + String.join(" and ", axles)
-                        + " axle are known by coefficients: one joint stands for them all. Measured points tell them apart.");
+                : Optional.of(
+                        "The links of the " + String.join(" and ", axles)
+                                + " axle are known by coefficients: one joint stands for them all. Measured points tell them apart.");
     }
 
     String force(double newtons) {
@@ -365,8 +371,8 @@ public final class LoadsWords {
         for (UseAnswer.Carried one : car.loads().carried()) {
             Optional<MountLoad.OfBeam> beam = one.mount(mount.name()).flatMap(MountLoad::beam);
             if (beam.isPresent()) {
-                double force = Math.max(
-                        beam.get().left().getNorm(), beam.get().right().getNorm());
+                double force =
+                        Math.max(beam.get().left().getNorm(), beam.get().right().getNorm());
                 if (worst.isEmpty() || force > worst.get().value()) {
                     worst = Optional.of(new Peak(force, one.title()));
                 }

@@ -21,7 +21,9 @@ public enum CoarseThread {
     M24(24, 353);
 
     private static final double MM = 1e-3;
-    private static final double NEAR = 1e-6;
+
+    /** A bolt's thread measures up to that much less than its name says, and a calliper is off by a little. Common practice, no source. */
+    private static final double NEAR = 0.3e-3;
 
     private final int millimetres;
     private final double squareMillimetres;
@@ -31,7 +33,7 @@ public enum CoarseThread {
         this.squareMillimetres = squareMillimetres;
     }
 
-    /** The thread of a nominal diameter, m. */
+    /** The thread of a diameter, m, as it is named or measured. */
     public static Optional<CoarseThread> of(double diameter) {
         for (CoarseThread thread : values()) {
             if (Math.abs(thread.millimetres * MM - diameter) < NEAR) {
