@@ -111,7 +111,7 @@ public record Findings(
     }
 
     private static List<Loaded> loaded(Question question, Setup base, Setup chosen) {
-        LoadsAsked asked = LoadsAsked.all(question.scenario().hardUse());
+        LoadsAsked asked = LoadsAsked.all(question.scenario());
         List<Loaded> loaded = new ArrayList<>();
         for (Setup setup : base.equals(chosen) ? List.of(chosen) : List.of(base, chosen)) {
             if (!setup.car().mounts().isEmpty()

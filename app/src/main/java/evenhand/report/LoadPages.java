@@ -32,6 +32,7 @@ final class LoadPages {
     private final List<Loaded> loaded;
     private final Loaded chosen;
     private final Units units;
+    private Optional<Drawing> above = Optional.empty();
 
     private LoadPages(Findings findings, List<Loaded> loaded) {
         this.loaded = loaded;
@@ -78,8 +79,9 @@ final class LoadPages {
                         .map(drawing -> (Block.Figure) new View(drawing))
                         .toList(),
                 0.5,
-                0.26));
+                0.42));
         blocks.add(Text.quiet(String.join(" ", ForcesView.MEANING)));
+        above = Optional.of(drawings.get(2));
     }
 
     private static Peak total(WorstMount mount) {
@@ -113,5 +115,6 @@ final class LoadPages {
         }
         charts.removeIf(Chart::isEmpty);
         charts.forEach(chart -> blocks.add(Figures.even(LANE * lanes(chart) + ROOM, new Plot(chart))));
+        above.ifPresent(drawing -> blocks.add(Figures.even(0.45, new View(drawing))));
     }
 }

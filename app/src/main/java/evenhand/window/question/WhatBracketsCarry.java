@@ -108,7 +108,7 @@ final class WhatBracketsCarry implements Question {
 
     @Override
     public Reply answer(Asked asked, Progress progress) {
-        LoadsAsked question = LoadsAsked.all(asked.work().scenario().hardUse());
+        LoadsAsked question = LoadsAsked.all(asked.work().scenario());
         Map<String, LoadedSetup> answers = new LinkedHashMap<>();
         for (TurnedSetup one : asked.shown()) {
             progress.goOn();
