@@ -115,6 +115,7 @@ class TravelCommandTest {
         String base = 1.4 * both(rest, "springRollRatio") / ratio + " m";
         ObjectNode file = (ObjectNode) new JsonMapper().readTree(Path.of(TOURER).toFile());
         file.remove("setups");
+        ((ObjectNode) file.get("car")).remove("mounts"); // they carry ends of links that are no longer there
         ObjectNode axle = (ObjectNode) file.at("/car/rear");
         axle.remove(List.of("links", "propShaft", "clearances"));
         axle.put("rollSteer", rest.get("rollSteer").asDouble());
