@@ -3,6 +3,7 @@ package evenhand.chart;
 import evenhand.car.End;
 import evenhand.chart.Part.Bar;
 import evenhand.chart.Part.Hatch;
+import evenhand.chart.Part.Rule;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
@@ -132,7 +133,10 @@ public final class LoadCharts {
             String title, String words, Unit unit, int digits, List<Axis.Row> rows, List<Part> bars) {
         Span wide = Span.around(bars.stream().flatMapToDouble(part -> DoubleStream.of(((Bar) part).to())))
                 .including(0)
+                .loosened(0.3)
                 .rounded();
-        return new Chart(title, Axis.Measure.of(words, unit, digits, wide), new Axis.Rows(rows), bars);
+        List<Part> all = new ArrayList<>(bars);
+        all.add(new Rule(Rule.Kind.ZERO, Rule.Along.ACROSS, 0, ""));
+        return new Chart(title, Axis.Measure.of(words, unit, digits, wide), new Axis.Rows("", rows), all);
     }
 }

@@ -1,5 +1,8 @@
 package evenhand.report;
 
+import evenhand.words.loads.LoadedSetup;
+import evenhand.words.loads.LoadedSetup.Loaded;
+import evenhand.words.loads.LoadsAsked;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
@@ -38,6 +41,7 @@ import java.util.stream.Stream;
  * @param doubt of base and chosen, or of the chosen alone; none where that one has no answer
  * @param lower how much lower the chosen one could stand; none where it has no answer
  * @param ahead how base and chosen brake and pull away; none where nothing is known of the brakes
+ * @param loaded what the parts of base and chosen carry, the chosen last; none where the file has no mounts
  * @param costs what a low car must have, of base and chosen; none where one of them has no answer
  */
 public record Findings(
@@ -49,6 +53,7 @@ public record Findings(
         Optional<Doubt.Answer> doubt,
         Optional<LoweringStudy> lower,
         Optional<BrakedAndDriven> ahead,
+        List<Loaded> loaded,
         List<CostWords.Cost> costs,
         Optional<Complained> complained) {
     /** How far down the chosen set-up is tried, m. */
@@ -56,6 +61,7 @@ public record Findings(
 
     public Findings {
         candidates = List.copyOf(candidates);
+        loaded = List.copyOf(loaded);
         costs = List.copyOf(costs);
     }
 
@@ -94,6 +100,7 @@ public record Findings(
                                 question.judging(),
                                 done -> {})),
                 BrakedAndDriven.of(question, base.setup(), chosen.setup()),
+                loaded(question, base.setup(), chosen.setup()),
                 both || (base.index() == chosen.index() && chosen.turns().isPresent())
                         ? costs(base.setup(), chosen.setup(), question.judging())
                         : List.of(),
@@ -101,6 +108,19 @@ public record Findings(
                         question,
                         chosen.setup(),
                         base.index() == chosen.index() ? Optional.empty() : Optional.of(base.setup())));
+    }
+
+    private static List<Loaded> loaded(Question question, Setup base, Setup chosen) {
+        LoadsAsked asked = LoadsAsked.all(question.scenario());
+        List<Loaded> loaded = new ArrayList<>();
+        for (Setup setup : base.equals(chosen) ? List.of(chosen) : List.of(base, chosen)) {
+            if (!setup.car().mounts().isEmpty()
+                    && LoadedSetup.of(setup, question.trial().load(), asked) instanceof Loaded one) {
+                loaded.add(one);
+            }
+        }
+        boolean ofChosen = !loaded.isEmpty() && loaded.get(loaded.size() - 1).setup().equals(chosen);
+        return ofChosen ? loaded : List.of();
     }
 
     /** Each change is undone by itself, so that the one that decides shows. */

@@ -8,7 +8,7 @@ import java.util.Optional;
 public final class Papers {
     private Papers() {}
 
-    /** Report, set-up sheet, comparison where there are several set-ups, braking and driving where they are known, the working. */
+    /** Report, set-up sheet, comparison where there are several set-ups, braking and driving and what mounts carry where they are known, the working. */
     public static Paper of(Findings findings) {
         Question question = findings.question();
         List<Section> sections = new ArrayList<>(OwnerPages.of(findings));
@@ -17,6 +17,9 @@ public final class Papers {
             sections.addAll(ComparisonPages.of(findings));
         }
         findings.ahead().map(ahead -> AheadPages.of(findings, ahead)).ifPresent(sections::add);
+        if (!findings.loaded().isEmpty()) {
+            sections.add(LoadPages.of(findings, findings.loaded()));
+        }
         sections.addAll(WorkingPages.of(findings));
         String subtitle = "Set-up \"" + findings.chosen().name() + "\""
                 + (findings.compares() ? ", compared with \"" + findings.base().name() + "\"" : "");

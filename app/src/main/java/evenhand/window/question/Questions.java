@@ -18,6 +18,7 @@ public final class Questions {
             new HowLow(),
             new WhatTheLinksDo(),
             new WhichBracket(),
+            new WhatBracketsCarry(),
             new WillItRide(),
             new WhichDamper(),
             new WillItSkip(),
