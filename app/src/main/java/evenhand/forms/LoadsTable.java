@@ -52,7 +52,7 @@ public final class LoadsTable {
         Set<String> members = new LinkedHashSet<>(); // in the order in which an axle has them
         for (Loaded one : all) {
             for (End end : End.values()) {
-                PartEnd.known(one.setup().car().axle(end), end).forEach(of -> members.add(of.part()));
+                PartEnd.known(one.rest().car().axle(end), end).forEach(of -> members.add(of.part()));
             }
             one.loads().worstMembers().forEach(member -> members.add(member.part()));
         }

@@ -115,6 +115,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule answersAskTheCarEveryQuestion = usesOnly(
             "answers",
+            "structure",
             "linkage",
             "bump",
             "straight",
