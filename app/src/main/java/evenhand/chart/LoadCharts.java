@@ -36,8 +36,8 @@ public final class LoadCharts {
         private Optional<WorstMember> worst(String pair) {
             return loads.worstMembers().stream()
                     .filter(member -> pair(member.part()).equals(pair))
-                    .max((one, other) ->
-                            Double.compare(one.greatest().value(), other.greatest().value()));
+                    .max((one, other) -> Double.compare(
+                            one.greatest().value(), other.greatest().value()));
         }
 
         private Optional<Peak> peak(String mount, MountFigure figure) {
@@ -84,13 +84,7 @@ public final class LoadCharts {
             String words = ChangeWords.name(part);
             rows.add(new Axis.Row(words.replaceFirst("^" + end.key() + " ", ""), ""));
         }
-        return chart(
-                "Greatest force in each part of the " + end.key() + " axle",
-                "force",
-                unit,
-                0,
-                rows,
-                bars);
+        return chart("Greatest force in each part of the " + end.key() + " axle", "force", unit, 0, rows, bars);
     }
 
     /** How much of its steel's yield, or of its rated load, each mount uses at the worst. */

@@ -45,8 +45,7 @@ public final class ForcesView {
     /** From behind, the left and above; none of an axle whose links have no points. */
     public static List<Drawing> of(Loaded leading, UseAnswer.Carried one, End end, Units units) {
         Optional<LinkedAxle> linked = leading.rest().car().linked(end);
-        if (linked.isEmpty()
-                || !(Assembly.of(linked.get()) instanceof Assembly.Standing standing)) {
+        if (linked.isEmpty() || !(Assembly.of(linked.get()) instanceof Assembly.Standing standing)) {
             return List.of();
         }
         AxleLinkage axle = standing.linkage();
@@ -140,13 +139,7 @@ public final class ForcesView {
     }
 
     private static LinksView.Force force(
-            Vector3D at,
-            Vector3D force,
-            String what,
-            SetupStyle style,
-            Units units,
-            double axleLine,
-            double scale) {
+            Vector3D at, Vector3D force, String what, SetupStyle style, Units units, double axleLine, double scale) {
         return new LinksView.Force(
                 new Place(at.getX() + axleLine, at.getY(), at.getZ()),
                 new Place(scale * force.getX(), scale * force.getY(), scale * force.getZ()),

@@ -146,8 +146,7 @@ public final class LinksView {
             Point2D from = seen.at(force.at());
             Point2D to = seen.at(force.at().plus(1, force.arrow()));
             if (from.distance(to) > SEEN) {
-                items.add(new Item.Arrow(
-                        from.getX(), from.getY(), to.getX(), to.getY(), force.words(), force.style()));
+                items.add(new Item.Arrow(from.getX(), from.getY(), to.getX(), to.getY(), force.words(), force.style()));
             }
         }
         axle.force().ifPresent(scale -> {

@@ -1,8 +1,5 @@
 package evenhand.report;
 
-import evenhand.words.loads.LoadedSetup;
-import evenhand.words.loads.LoadedSetup.Loaded;
-import evenhand.words.loads.LoadsAsked;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
@@ -22,6 +19,9 @@ import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
 import evenhand.turn.SteadyTurn;
 import evenhand.turn.TurnAnswer;
+import evenhand.words.loads.LoadedSetup;
+import evenhand.words.loads.LoadedSetup.Loaded;
+import evenhand.words.loads.LoadsAsked;
 import evenhand.words.lowering.CostWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -119,7 +119,8 @@ public record Findings(
                 loaded.add(one);
             }
         }
-        boolean ofChosen = !loaded.isEmpty() && loaded.get(loaded.size() - 1).setup().equals(chosen);
+        boolean ofChosen =
+                !loaded.isEmpty() && loaded.get(loaded.size() - 1).setup().equals(chosen);
         return ofChosen ? loaded : List.of();
     }
 

@@ -55,7 +55,8 @@ final class LoadPages {
     /** The case in which a mount is worked hardest, and the axle on which that is. */
     private void drawn(List<Block> blocks) {
         Optional<WorstMount> worst = chosen.loads().worstMounts().stream()
-                .max((one, other) -> Double.compare(total(one).value(), total(other).value()));
+                .max((one, other) ->
+                        Double.compare(total(one).value(), total(other).value()));
         if (worst.isEmpty()) {
             return;
         }
@@ -103,8 +104,7 @@ final class LoadPages {
 
     private void charts(List<Block> blocks) {
         List<Carrying> carrying = loaded.stream()
-                .map(one -> new Carrying(
-                        one.name(), new SetupStyle(one.setup().look()), one.loads()))
+                .map(one -> new Carrying(one.name(), new SetupStyle(one.setup().look()), one.loads()))
                 .toList();
         List<Chart> charts = new ArrayList<>(List.of(LoadCharts.mounts(carrying, units)));
         for (End end : End.values()) {

@@ -5,7 +5,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager2;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -18,7 +18,7 @@ final class Stack implements LayoutManager2 {
     record Above(int pixels) {}
 
     private final int gap;
-    private final Map<Component, Integer> above = new IdentityHashMap<>();
+    private final Map<Component, Integer> above = new HashMap<>();
 
     /** @param gap between two of them, pixels */
     Stack(int gap) {

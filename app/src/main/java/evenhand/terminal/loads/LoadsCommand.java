@@ -47,8 +47,8 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples with the demo cars:",
-            "  app/evenhand loads scenarios/slipper-coupe.json",
-            "  app/evenhand loads scenarios/slipper-coupe.json --in \"Kerb strike\" \\",
+            "  app/evenhand loads scenarios/sluice-tourer.json",
+            "  app/evenhand loads scenarios/sluice-tourer.json --in \"Kerb strike\" \\",
             "      --part rear --turn left",
             "",
             "Have brackets, welds and bolts checked by a licensed or suitably qualified",

@@ -13,7 +13,6 @@ import evenhand.forms.LoadsTable;
 import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.scenario.Setup;
-import evenhand.structure.UseAnswer;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -136,17 +135,18 @@ final class WhatBracketsCarry implements Question {
         List<Reply.Paragraph> more = new ArrayList<>(Straight.below(asked, alike));
         more.add(0, new Reply.Paragraph(Straight.MIND, LoadsWords.CAUTIONS));
         List<Carrying> carrying = loaded.stream()
-                .map(one -> new Carrying(
-                        one.name(), new SetupStyle(SideBySide.look(asked, one.name())), one.loads()))
+                .map(one -> new Carrying(one.name(), new SetupStyle(SideBySide.look(asked, one.name())), one.loads()))
                 .toList();
         Optional<Loaded> leading = loaded.stream()
                 .filter(one -> one.name().equals(asked.work().active()))
                 .findFirst();
         End end = asked.wish(axleField(asked.work().activeSetup())).equals(End.FRONT.key()) ? End.FRONT : End.REAR;
-        List<Reply.Next> next = leading.isPresent() && leading.get().rest().car().mounts().isEmpty()
-                ? List.of(Straight.toTheForm(
-                        "give what you make or trust under \"mounts\", and this says what its pins, washers and beams feel"))
-                : List.of();
+        List<Reply.Next> next =
+                leading.isPresent() && leading.get().rest().car().mounts().isEmpty()
+                        ? List.of(
+                                Straight.toTheForm(
+                                        "give what you make or trust under \"mounts\", and this says what its pins, washers and beams feel"))
+                        : List.of();
         List<Reply.Drawn> drawings =
                 leading.map(one -> drawings(asked, one, end)).orElse(List.of());
         if (!drawings.isEmpty()) {

@@ -31,7 +31,8 @@ class WhatBracketsCarryTest {
                 .wish("loads/axle", "rear")
                 .wish("loads/case", "Kerb strike, left")
                 .reply("loads");
-        assertThat(reply.headlines().get(0)).contains("Hardest worked: pivotPost, 54 % of its pin's yield in Kerb strike, left");
+        assertThat(reply.headlines().get(0))
+                .contains("Hardest worked: pivotPost, 54 % of its pin's yield in Kerb strike, left");
         assertThat(reply.drawings()).hasSize(3);
         List<String> arrows = arrows(reply);
         assertThat(arrows).contains("crank pivot 6.02 kN", "wheel left 6.21 kN", "1.00 kN");
@@ -49,7 +50,9 @@ class WhatBracketsCarryTest {
                 .contains("1.00 kN")
                 .anyMatch(words -> words.startsWith("damper left 1.19 kN"))
                 .noneMatch(words -> words.startsWith("wheel"));
-        assertThat(arrows(asks.wish("loads/axle", "front").wish("loads/case", "Pothole, left").reply("loads")))
+        assertThat(arrows(asks.wish("loads/axle", "front")
+                        .wish("loads/case", "Pothole, left")
+                        .reply("loads")))
                 .anyMatch(words -> words.startsWith("strut left 8.85 kN"));
     }
 
@@ -61,7 +64,8 @@ class WhatBracketsCarryTest {
                 .wish("loads/case", "Kerb strike, left")
                 .reply("loads");
         Item.Arrow pivot = reply.drawings().get(0).drawing().items().stream()
-                .filter(item -> item instanceof Item.Arrow arrow && arrow.words().startsWith("crank pivot"))
+                .filter(item ->
+                        item instanceof Item.Arrow arrow && arrow.words().startsWith("crank pivot"))
                 .map(Item.Arrow.class::cast)
                 .findFirst()
                 .orElseThrow();
