@@ -86,6 +86,11 @@ public final class Catalogue {
         return Building.build(shape, entries, entries.off());
     }
 
+    /** Whether a number is of a mount, which decides nothing but what that mount feels. */
+    public static boolean isOfMounts(String path) {
+        return path.startsWith(CarCatalogue.MOUNTS.key() + ".");
+    }
+
     /** Every number that this car has, with value, step, usual range and words; given, default or estimated; none that links decide. */
     public static List<Adjustable> adjustments(Entries car) {
         return build(car).values();

@@ -231,7 +231,7 @@ public final class Doubt {
 
     /** Every number that may be off, those first whose standard deviation moves the first car's figures most. */
     private List<Tolerance> byInfluence() {
-        List<Tolerance> all = Tolerance.withRide(cars, question.unsaid());
+        List<Tolerance> all = Tolerance.withRide(cars, question.unsaid(), judged);
         Entries car = cars.get(0);
         Map<Tolerance, Double> influence = new HashMap<>();
         Optional<Answers> asGiven =

@@ -71,7 +71,7 @@ public final class SlopeDoubt {
         this.figures = List.copyOf(figures);
         this.trial = everyPace(trial, figures);
         alone = cars.stream().map(OneNumber::new).toList();
-        tolerances = Tolerance.all(cars, unsaid);
+        tolerances = Tolerance.all(cars, unsaid, figures);
         int n = tolerances.size();
         sigma = alone.stream().map(car -> standardDeviations(car, unsaid)).toArray(double[][]::new);
         deviates = deviates(n);

@@ -1,5 +1,6 @@
 package evenhand.doubt;
 
+import evenhand.answers.Judged;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
@@ -41,20 +42,34 @@ public record Tolerance(Adjustable number, double halfWidth) {
         return unsaid == Unsaid.EXACT ? 0 : number.usualTolerance();
     }
 
-    /** Every number of some cars that may be off, once each; without what their ride estimates. */
-    static List<Tolerance> all(List<Entries> cars, Unsaid unsaid) {
-        return each(cars, unsaid, car -> Catalogue.adjustments(car).stream());
+    /**
+     * Every number of some cars that may be off, once each; without what their ride estimates, and without those of mounts where no
+     * figure asks what parts carry: they move nothing else.
+     */
+    static List<Tolerance> all(List<Entries> cars, Unsaid unsaid, List<Judged> figures) {
+        return each(cars, unsaid, car -> Catalogue.adjustments(car).stream()).stream()
+                .filter(one -> matters(one, figures))
+                .toList();
+    }
+
+    private static boolean matters(Tolerance one, List<Judged> figures) {
+        return !Catalogue.isOfMounts(one.path())
+                || figures.stream()
+                        .anyMatch(judged -> judged.criterion().loads().isPresent());
     }
 
     /** The same with what their ride estimates for comfort. */
-    static List<Tolerance> withRide(List<Entries> cars, Unsaid unsaid) {
+    static List<Tolerance> withRide(List<Entries> cars, Unsaid unsaid, List<Judged> figures) {
         return each(
-                cars,
-                unsaid,
-                car -> Stream.concat(
-                        Catalogue.adjustments(car).stream(),
-                        Catalogue.build(car).value().stream()
-                                .flatMap(built -> Catalogue.estimatedForComfort(built).stream())));
+                        cars,
+                        unsaid,
+                        car -> Stream.concat(
+                                Catalogue.adjustments(car).stream(),
+                                Catalogue.build(car).value().stream()
+                                        .flatMap(built -> Catalogue.estimatedForComfort(built).stream())))
+                .stream()
+                .filter(one -> matters(one, figures))
+                .toList();
     }
 
     private static List<Tolerance> each(

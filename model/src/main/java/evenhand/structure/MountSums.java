@@ -12,17 +12,19 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  *
  * <p>Source: any strength text (Roark), from memory; ISO 898-1 for the areas of threads and the steels' yield.
  */
-final class MountSums {
+public final class MountSums {
     private MountSums() {}
 
     /**
+     * What a mount makes of a force.
+     *
      * @param at where the forces are gathered
      * @param force F, sum of the carried ends
      * @param moment M, of those about {@code at}, with a pivot's own
      * @param eye how far the rubber eye is turned
      * @param origin of the axle's points in the car, to which the beam's ends count
      */
-    static MountLoad of(
+    public static MountLoad of(
             Mount mount, Vector3D at, Vector3D force, Vector3D moment, Optional<MountLoad.OfEye> eye, Vector3D origin) {
         Vector3D n =
                 new Vector3D(mount.faces().x(), mount.faces().y(), mount.faces().z());

@@ -444,7 +444,7 @@ class DoubtTest {
                 .get(0);
         List<Judged> figures = left.spreads().stream().map(Spread::judged).toList();
         Map<String, Double> moves = new HashMap<>();
-        List<Tolerance> order = new ArrayList<>(Tolerance.withRide(List.of(car), Tolerance.Unsaid.EXACT));
+        List<Tolerance> order = new ArrayList<>(Tolerance.withRide(List.of(car), Tolerance.Unsaid.EXACT, List.of()));
         assertThat(order).hasSizeGreaterThan(NormalPoints.TOGETHER);
         Answers given = TRIAL.ask(Catalogue.build(car).value().orElseThrow());
         for (Tolerance one : order) {

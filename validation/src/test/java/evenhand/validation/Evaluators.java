@@ -105,6 +105,11 @@ final class Evaluators {
             entry("lock order", StraightEvaluators::lockOrder),
             entry("ideal forces", StraightEvaluators::idealForces),
             entry("stop", StraightEvaluators::stop),
+            entry("pulled bolt", LoadEvaluators::pulledBolt),
+            entry("pin in single shear", LoadEvaluators::singleShear),
+            entry("pin in double shear", LoadEvaluators::doubleShear),
+            entry("seat on sheet", LoadEvaluators::seat),
+            entry("beam on two rails", LoadEvaluators::beam),
             entry("ishigami", ChoiceEvaluators::ishigami),
             entry("sum of normals", ChoiceEvaluators::sumOfNormals),
             entry("shapley", ChoiceEvaluators::shapley));
