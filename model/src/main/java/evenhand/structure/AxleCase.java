@@ -43,6 +43,23 @@ record AxleCase(
                 0, 0, left, right, 0, 0, new Vector3D(0, 0, -gravity), 0, 0, 0, Held.BY_SPRING, Held.BY_SPRING);
     }
 
+    /** Wheels that stand so, with nothing that pushes them. */
+    static AxleCase at(double leftTravel, double rightTravel) {
+        return new AxleCase(
+                leftTravel,
+                rightTravel,
+                Vector3D.ZERO,
+                Vector3D.ZERO,
+                0,
+                0,
+                Vector3D.ZERO,
+                0,
+                0,
+                0,
+                Held.BY_SPRING,
+                Held.BY_SPRING);
+    }
+
     double travel(Side side) {
         return side == Side.LEFT ? leftTravel : rightTravel;
     }

@@ -128,7 +128,7 @@ final class AxleStatics {
     }
 
     /** A pull below this is rounding, N. */
-    private static final double PULLS = 1e-6;
+    static final double PULLS = 1e-6;
 
     /** Which way members point at their ends, with both wheels at a travel, seen from what the ends are bolted to. */
     Map<PartEnd, Vector3D> directions(double leftTravel, double rightTravel) {
@@ -141,6 +141,29 @@ final class AxleStatics {
                 links.moveTo(leftTravel, rightTravel) ? EyeDirections.of(end, links.joints()) : Map.of();
         links.rest();
         return directions;
+    }
+
+    /** Where a point that was measured on a part is, with the wheels at their travels. */
+    Vector3D carried(String on, Vector3D measured, double leftTravel, double rightTravel) {
+        if (on.equals(Joining.SHELL) || on.equals(Joining.CRANK)) {
+            return measured;
+        }
+        Side side = on.endsWith("Right") ? Side.RIGHT : Side.LEFT;
+        if (linkage.isEmpty()) {
+            AxleCase use = AxleCase.at(leftTravel, rightTravel);
+            return station(side, use).carried().apply(measured);
+        }
+        AxleLinkage links = linkage.get();
+        links.rest();
+        links.moveTo(leftTravel, rightTravel);
+        AxleJoints.SideAt at = links.joints().side(side);
+        links.rest();
+        AxleJoints.Frame frame = at.arms().stream()
+                .filter(arm -> Joining.part(arm.is(), side).equals(on))
+                .map(AxleJoints.ArmAt::frame)
+                .findFirst()
+                .orElse(at.carrier());
+        return vector(frame.place(place(measured)));
     }
 
     private static boolean moved(AxleLinkage linkage, AxleCase use) {
@@ -300,6 +323,8 @@ final class AxleStatics {
                 Joining.part(link.on(), side),
                 vector(link.linkEnd()));
         joining.line(joining.member(PartEnd.on(side, "barLink")), line, line.up(), tension);
+        joining.tell(
+                Act.force(line.bottomOn(), "bar", line.bottomAt(), line.up().scalarMultiply(tension)));
     }
 
     /** What a spring pushes once the unknowns are known, and how long it is. */
@@ -322,11 +347,11 @@ final class AxleStatics {
         if (joints.isPresent() && !joints.get().leaves().isEmpty()) {
             spring = leaf(joining, at, joints.get(), held);
         } else {
-            spring = spring(joining, springAt(at, joints), side, held);
+            spring = spring(joining, springAt(at, joints, use), side, held);
         }
         stops(joining, at, joints, use);
         if (held != AxleCase.Held.BY_SPRING) {
-            instead(joining, at, joints, held);
+            instead(joining, at, joints, use);
         }
         return spring;
     }
@@ -369,7 +394,7 @@ final class AxleStatics {
     }
 
     /** The spring between its points, or where base, lean and lower mount say, or upright at the wheel's centre. */
-    private SpringAt springAt(Station at, Optional<AxleJoints> joints) {
+    private SpringAt springAt(Station at, Optional<AxleJoints> joints, AxleCase use) {
         Side side = at.side();
         Optional<AxleJoints.LineAt> points =
                 joints.flatMap(all -> all.side(side).spring());
@@ -385,19 +410,19 @@ final class AxleStatics {
             Vector3D measured = new Vector3D(0, side.sign() * leaning.base() / 2, leaning.lowerMountHeight());
             Vector3D bottom = at.carried().apply(measured);
             Vector3D top = bottom.add(leaning.lengths().installed().orElse(0), up);
-            double rise = bottom.getZ() - measured.getZ();
+            // by the way of its lower mount along its line, sideways included
             return new SpringAt(
                     new Joining.Line("top", Joining.SHELL, top, "bottom", at.part(), bottom),
                     up,
                     leaning.rate(),
-                    -Math.cos(lean) * rise);
+                    -bottom.subtract(measured).dotProduct(up));
         }
         Vector3D measured = live
                 ? new Vector3D(0, side.sign() * spring.halfBase(axle.track()), radius)
                 : new Vector3D(0, side.sign() * axle.track() / 2, radius);
         Vector3D bottom = live ? at.carried().apply(measured) : at.centre();
         double ratio = spring.lever(axle.track()).ratio();
-        double travel = live ? bottom.getZ() - measured.getZ() : riseOf(at);
+        double travel = live ? bottom.getZ() - measured.getZ() : use.travel(side);
         Vector3D top =
                 bottom.add(new Vector3D(0, 0, spring.lengths().installed().orElse(0)));
         return new SpringAt(
@@ -405,11 +430,6 @@ final class AxleStatics {
                 Vector3D.PLUS_K,
                 spring.rate() * ratio * ratio,
                 -travel);
-    }
-
-    private double riseOf(Station at) {
-        Vector3D measured = new Vector3D(0, at.side().sign() * axle.track() / 2, radius);
-        return at.carried().apply(measured).getZ() - measured.getZ();
     }
 
     private static Joining.Line line(AxleJoints.LineAt line, Side side) {
@@ -433,7 +453,7 @@ final class AxleStatics {
         Pushing spring;
         boolean unknown = held != AxleCase.Held.BY_SPRING;
         if (!strutCarriesSpring) {
-            spring = spring(joining, springAt(at, Optional.of(joints)), side, held);
+            spring = spring(joining, springAt(at, Optional.of(joints), use), side, held);
         } else if (held == AxleCase.Held.BY_SPRING) {
             int push = alongStrut(joining, sketch, side, top, down);
             return new Pushing(push, 1, -stop, strut.length());
@@ -510,8 +530,8 @@ final class AxleStatics {
         AxleCase.Held held = use.held(side);
         if (bump > 0 && held == AxleCase.Held.BY_SPRING) {
             if (aroundDamper) {
-                Joining.Line damper = damper(at, joints);
-                Vector3D up = damperUp(at, joints);
+                Joining.Line damper = damper(at, joints, use);
+                Vector3D up = damperUp(at, joints, use);
                 joining.line(joining.member(PartEnd.on(side, damperMember())), damper, up, -bump / damperRatio(side));
                 joining.tell(new Act(
                         damper.bottomOn(),
@@ -541,16 +561,17 @@ final class AxleStatics {
     }
 
     /** The unknown of a side whose spring is known: the stop, or the damper at its full length. */
-    private void instead(Joining joining, Station at, Optional<AxleJoints> joints, AxleCase.Held held) {
+    private void instead(Joining joining, Station at, Optional<AxleJoints> joints, AxleCase use) {
         Side side = at.side();
+        AxleCase.Held held = use.held(side);
         boolean hasDamper = axle.damper().isPresent()
                 || joints.flatMap(all -> all.side(side).damper()).isPresent();
         boolean byDamper = hasDamper && (held == AxleCase.Held.BY_DAMPER || aroundDamper);
         if (byDamper) {
             joining.line(
                     joining.member(PartEnd.on(side, "damper")),
-                    damper(at, joints),
-                    damperUp(at, joints),
+                    damper(at, joints, use),
+                    damperUp(at, joints, use),
                     Joining.NONE,
                     0);
         } else if (held == AxleCase.Held.BY_STOP) {
@@ -568,7 +589,7 @@ final class AxleStatics {
     }
 
     /** Between its eyes, or by its base and lean, or in the spring's place. */
-    private Joining.Line damper(Station at, Optional<AxleJoints> joints) {
+    private Joining.Line damper(Station at, Optional<AxleJoints> joints, AxleCase use) {
         Optional<AxleJoints.LineAt> points =
                 joints.flatMap(all -> all.side(at.side()).damper());
         if (points.isPresent()) {
@@ -581,10 +602,10 @@ final class AxleStatics {
                             0, at.side().sign() * half, axle.unsprung().height()));
             return new Joining.Line("top", Joining.SHELL, bottom, "bottom", at.part(), bottom);
         }
-        return springAt(at, joints).line();
+        return springAt(at, joints, use).line();
     }
 
-    private Vector3D damperUp(Station at, Optional<AxleJoints> joints) {
+    private Vector3D damperUp(Station at, Optional<AxleJoints> joints, AxleCase use) {
         Optional<AxleJoints.LineAt> points =
                 joints.flatMap(all -> all.side(at.side()).damper());
         if (points.isPresent()) {
@@ -594,7 +615,7 @@ final class AxleStatics {
             double lean = axle.damper().get().lean().getAsDouble();
             return new Vector3D(0, -at.side().sign() * Math.sin(lean), Math.cos(lean));
         }
-        return springAt(at, joints).up();
+        return springAt(at, joints, use).up();
     }
 
     /** −d(length of the damper) per bump travel. */

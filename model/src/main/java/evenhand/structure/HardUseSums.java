@@ -4,6 +4,7 @@ import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Side;
 import evenhand.car.Weights;
+import evenhand.car.links.MiddlePoint;
 import evenhand.car.mounts.HardUse;
 import evenhand.car.mounts.Mount;
 import evenhand.car.mounts.PartEnd;
@@ -27,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -114,7 +116,8 @@ final class HardUseSums {
             directions.putAll(statics.directions(
                     each.getValue().leftTravel(), each.getValue().rightTravel()));
         }
-        return new UseAnswer.Carried(use, hand, loads, members, mounts(members, directions), notes, of.leftOut());
+        return new UseAnswer.Carried(
+                use, hand, loads, members, mounts(members, directions, of.cases()), notes, of.leftOut());
     }
 
     private AxleStatics statics(End end) {
@@ -405,6 +408,13 @@ final class HardUseSums {
                 return new UseAnswer.NoState(use, hand, "\"" + part.name() + "\", which is part of it, has no answer");
             }
             notes.addAll(carried.notes());
+            // what stands loaded and carries nothing in the case, as a stop that is left, gives its load up
+            rest.values().stream()
+                    .filter(still ->
+                            carried.axles().isEmpty() || carried.axles().containsKey(still.axle()))
+                    .filter(still -> carried.member(still.part()).isEmpty())
+                    .forEach(still -> sum.computeIfPresent(
+                            still.part(), (name, before) -> before.plus(part.times(), still.times(0), still)));
             for (MemberLoad member : carried.members()) {
                 MemberLoad still = rest.getOrDefault(member.part(), member.times(0));
                 sum.merge(
@@ -415,7 +425,16 @@ final class HardUseSums {
         }
         List<MemberLoad> members =
                 sum.values().stream().map(member -> member.times(use.factor())).toList();
-        return new UseAnswer.Carried(use, hand, Map.of(), members, mounts(members, directions), notes, List.of());
+        notes.remove(Note.SPRING_PULLS);
+        if (members.stream().anyMatch(HardUseSums::pulls)) {
+            notes.add(Note.SPRING_PULLS);
+        }
+        return new UseAnswer.Carried(
+                use, hand, Map.of(), members, mounts(members, directions, Map.of()), notes, List.of());
+    }
+
+    private static boolean pulls(MemberLoad member) {
+        return member.member().startsWith("spring") && member.axial().orElse(0) > AxleStatics.PULLS;
     }
 
     private UseAnswer of(String name, Optional<Side> hand) {
@@ -430,16 +449,19 @@ final class HardUseSums {
         return handed;
     }
 
-    private List<MountLoad> mounts(List<MemberLoad> members, Map<PartEnd, Vector3D> directions) {
+    /** @param cases travels of the axles; at rest where there are none */
+    private List<MountLoad> mounts(
+            List<MemberLoad> members, Map<PartEnd, Vector3D> directions, Map<End, AxleCase> cases) {
         List<MountLoad> mounts = new ArrayList<>();
         for (Mount mount : car.mounts()) {
-            mount(mount, members, directions).ifPresent(mounts::add);
+            mount(mount, members, directions, cases).ifPresent(mounts::add);
         }
         return mounts;
     }
 
     /** Nothing where the case has none of its ends. */
-    private Optional<MountLoad> mount(Mount mount, List<MemberLoad> members, Map<PartEnd, Vector3D> directions) {
+    private Optional<MountLoad> mount(
+            Mount mount, List<MemberLoad> members, Map<PartEnd, Vector3D> directions, Map<End, AxleCase> cases) {
         List<EndLoad> ends = new ArrayList<>();
         for (PartEnd carried : mount.carries()) {
             members.stream()
@@ -450,9 +472,17 @@ final class HardUseSums {
         if (ends.isEmpty()) {
             return Optional.empty();
         }
-        Vector3D origin = origin(mount.carries().get(0).axle());
+        End axle = mount.carries().get(0).axle();
+        Vector3D origin = origin(axle);
+        AxleCase use = cases.getOrDefault(axle, AxleCase.at(0, 0));
+        // a bracket on a moving part goes with it
+        UnaryOperator<MiddlePoint> carried = point -> {
+            Vector3D now = statics(axle)
+                    .carried(ends.get(0).on(), MountSums.vector(point), use.leftTravel(), use.rightTravel());
+            return new MiddlePoint(now.getX(), now.getY(), now.getZ());
+        };
         Vector3D at = mount.at()
-                .map(point -> MountSums.vector(point).add(origin))
+                .map(point -> MountSums.vector(carried.apply(point)).add(origin))
                 .orElseGet(() -> ends.get(0).at());
         Vector3D force = Vector3D.ZERO;
         Vector3D moment = Vector3D.ZERO;
@@ -460,7 +490,9 @@ final class HardUseSums {
             force = force.add(end.force());
             moment = moment.add(end.moment()).add(end.at().subtract(at).crossProduct(end.force()));
         }
-        return Optional.of(MountSums.of(mount, at, force, moment, eye(mount, directions), origin));
+        Optional<Mount.Between> beam = mount.between()
+                .map(supports -> new Mount.Between(carried.apply(supports.left()), carried.apply(supports.right())));
+        return Optional.of(MountSums.of(mount.between(beam), at, force, moment, eye(mount, directions), origin));
     }
 
     /** By how much the first end's member has turned since the eye was tightened: twist about n, tilt across it. */

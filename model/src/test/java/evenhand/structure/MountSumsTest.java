@@ -80,7 +80,7 @@ class MountSumsTest {
         assertThat(load.tensionStress() / MPA).isCloseTo(640.6, within(0.05));
         assertThat(load.yieldUsed().orElseThrow()).isCloseTo(1.0009, within(1e-4));
         assertThat(Mount.Pin.yieldOf("10.9") / MPA).isCloseTo(900, within(1e-9));
-        assertThat(CoarseThread.of(0.0141)).isEmpty();
+        assertThat(CoarseThread.of(0.0145)).isEmpty();
     }
 
     /** A 40 mm washer with a 10 mm hole; a stiff eye counts more on it than on one of twice the size. */

@@ -234,6 +234,11 @@ public record Mount(
         }
     }
 
+    /** The same mount on a beam whose ends stand elsewhere. */
+    public Mount between(Optional<Between> other) {
+        return new Mount(name, carries, faces, at, pin, spread, eye, other, ratedLoad);
+    }
+
     /** The same mount under another name. */
     public Mount named(String other) {
         return new Mount(other, carries, faces, at, pin, spread, eye, between, ratedLoad);
