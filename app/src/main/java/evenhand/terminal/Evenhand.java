@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import evenhand.catalogue.Nearest;
 import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.balance.BalanceCommand;
@@ -67,6 +68,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         })
 public final class Evenhand {
     private static final int JAVA_OF_ALWAYS_A_CONSOLE = 22;
+    private static final Opener NO_WINDOW = (file, units) -> Optional.of("there is no window here");
 
     @Option(
             names = {"-h", "--help"},
@@ -145,10 +147,11 @@ public final class Evenhand {
 
     /** The same where there is no window to be opened. */
     public static Status run(Console console, String... args) {
-        return run((file, units) -> Optional.of("there is no window here"), console, args);
+        return run(NO_WINDOW, console, args);
     }
 
-    private static Status runCommand(Opener window, Console console, String... args) {
+    /** A command line in its parts, or nothing after it was told what is wrong with it. */
+    private static Optional<ParseResult> parsed(Opener window, Console console, String... args) {
         CommandLine line = new CommandLine(new Evenhand())
                 .addSubcommand(new BalanceCommand())
                 .addSubcommand(new CompareCommand())
@@ -173,11 +176,20 @@ public final class Evenhand {
             parsed = line.parseArgs(args.length == 0 ? new String[] {"window"} : args);
         } catch (ParameterException e) {
             console.complain(complaint(e, List.of(args)));
-            return Status.WRONG;
+            return Optional.empty();
         }
         while (parsed.hasSubcommand()) {
             parsed = parsed.subcommand();
         }
+        return Optional.of(parsed);
+    }
+
+    private static Status runCommand(Opener window, Console console, String... args) {
+        Optional<ParseResult> found = parsed(window, console, args);
+        if (found.isEmpty()) {
+            return Status.WRONG;
+        }
+        ParseResult parsed = found.get();
         CommandSpec spec = parsed.commandSpec();
         if (parsed.isVersionHelpRequested()) {
             String number = Evenhand.class.getPackage().getImplementationVersion();
@@ -195,6 +207,14 @@ public final class Evenhand {
             console.complain(spec.qualifiedName() + ": " + e.getMessage());
             return Status.WRONG;
         }
+    }
+
+    /** The command of a command line, where it asks for an answer that has several forms. */
+    static Optional<AskedInForms> inForms(Console console, String... args) {
+        return parsed(NO_WINDOW, console, args)
+                .map(parsed -> parsed.commandSpec().userObject())
+                .filter(AskedInForms.class::isInstance)
+                .map(AskedInForms.class::cast);
     }
 
     /** What is wrong with a command line, in one line. A word that is not known goes first: what is missing may be it, mistyped. */

@@ -2,6 +2,12 @@ package evenhand.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
+import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.Status;
+import evenhand.words.Units;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -15,9 +21,14 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What every command answers about every demo car is what it answered when the digests were written: as JSON and in words about all of
@@ -47,21 +58,61 @@ class KeptAnswersTest {
     /** What is smaller than this is a balance's rest. */
     private static final double NOTHING = 1e-9;
 
-    private static final List<String> JSON = List.of("--json");
-    private static final List<String> CSV = List.of("--csv");
-    private static final List<String> INCHES = List.of("--csv", "--units", "imperial");
-    private static final List<String> PEOPLE = List.of();
-    private static final List<String> FULL = List.of("--full");
-    private static final List<String> PEOPLE_IN_INCHES = List.of("--units", "imperial");
+    /** A form by its options, and as a command gives it. */
+    private record In(List<String> options, FormOptions.Form form, Units units) {}
 
-    private static final List<List<String>> ALL_FORMS = List.of(JSON, CSV, INCHES, PEOPLE, PEOPLE_IN_INCHES);
-    private static final List<List<String>> JSON_AND_WORDS = List.of(JSON, PEOPLE);
+    private static final In JSON = new In(List.of("--json"), FormOptions.Form.JSON, Units.METRIC);
+    private static final In CSV = new In(List.of("--csv"), FormOptions.Form.CSV, Units.METRIC);
+    private static final In INCHES =
+            new In(List.of("--csv", "--units", "imperial"), FormOptions.Form.CSV, Units.IMPERIAL);
+    private static final In PEOPLE = new In(List.of(), FormOptions.Form.PEOPLE, Units.METRIC);
+    private static final In PEOPLE_IN_INCHES =
+            new In(List.of("--units", "imperial"), FormOptions.Form.PEOPLE, Units.IMPERIAL);
+
+    private static final List<In> ALL_FORMS = List.of(JSON, CSV, INCHES, PEOPLE, PEOPLE_IN_INCHES);
+    private static final List<In> JSON_AND_WORDS = List.of(JSON, PEOPLE);
+
+    /** A question and the forms that its answer is wanted in. */
+    private record Asked(List<String> words, List<In> forms) {
+        private String[] line(In form) {
+            return Stream.concat(words.stream(), form.options().stream()).toArray(String[]::new);
+        }
+
+        /**
+         * The answers, worked out once: what is wrong with a file is told before each. A command of one form, and one that is
+         * refused, is run for each.
+         */
+        private List<Run> runs() {
+            Run.Kept before = Run.kept();
+            Optional<AskedInForms> command = Evenhand.inForms(before.console(), line(forms.get(0)));
+            Answer answer;
+            try {
+                if (command.isEmpty()) {
+                    return eachByItself();
+                }
+                answer = command.get().answer(before.console());
+            } catch (Mistake e) {
+                return eachByItself();
+            }
+            return forms.stream()
+                    .map(form -> {
+                        Run.Kept run = Run.kept();
+                        Status status = answer.give(form.form(), run.console(), form.units());
+                        return new Run(status, run.out(), before.err() + run.err());
+                    })
+                    .toList();
+        }
+
+        private List<Run> eachByItself() {
+            return forms.stream().map(form -> Run.of(line(form))).toList();
+        }
+    }
 
     /** One written in millimetres, one in inches: what another form says of a car is not of that car alone. */
     private static final List<String> CARS_IN_ALL_FORMS = List.of("slipper-coupe.json", "tinkers-lane-roadster.json");
 
-    private static List<List<String>> asked() throws IOException {
-        List<List<String>> asked = new ArrayList<>();
+    private static List<Asked> asked() throws IOException {
+        List<Asked> asked = new ArrayList<>();
         List<Path> cars;
         try (var files = Files.list(DEMO_CARS)) {
             cars = files.filter(file -> file.toString().endsWith(".json"))
@@ -71,7 +122,7 @@ class KeptAnswersTest {
         for (Path car : cars) {
             String file = car.toString().replace('\\', '/');
             boolean all = CARS_IN_ALL_FORMS.contains(car.getFileName().toString());
-            List<List<String>> forms = all ? ALL_FORMS : JSON_AND_WORDS;
+            List<In> forms = all ? ALL_FORMS : JSON_AND_WORDS;
             in(asked, forms, "balance", file);
             in(asked, List.of(JSON, PEOPLE_IN_INCHES), "compare", file);
             in(asked, forms, "effects", file);
@@ -174,7 +225,7 @@ class KeptAnswersTest {
                                 + "|--aim|roll gradient 6 deg/g at 0.5 g|--keep|limit at least 0.6 g")
                         .split("\\|"));
         for (String command : List.of("balance", "compare", "effects", "ride")) {
-            in(asked, List.of(FULL), command, saloon);
+            in(asked, List.of(PEOPLE), command, saloon, "--full");
         }
         in(
                 asked,
@@ -192,45 +243,39 @@ class KeptAnswersTest {
         for (String command : List.of("balance", "effects")) {
             in(asked, JSON_AND_WORDS, command, saloon, "--radius", "40 m", "--radius", "15 m");
         }
-        asked.add(List.of("check", "src/test/resources/broken/comment.json", "--json"));
-        asked.add(List.of("check", "src/test/resources/broken/damper-numbers.json", "--json"));
+        in(asked, List.of(JSON), "check", "src/test/resources/broken/comment.json");
+        in(asked, List.of(JSON), "check", "src/test/resources/broken/damper-numbers.json");
         return asked;
     }
 
     private static void finding(
-            List<List<String>> asked,
-            List<List<String>> forms,
-            String file,
-            String path,
-            String from,
-            String to,
-            String aim) {
+            List<Asked> asked, List<In> forms, String file, String path, String from, String to, String aim) {
         in(asked, forms, "find", file, "--change", path, "--from", from, "--to", to, "--aim", aim);
     }
 
-    private static void inAllForms(List<List<String>> asked, String... words) {
+    private static void inAllForms(List<Asked> asked, String... words) {
         in(asked, ALL_FORMS, words);
     }
 
-    private static void in(List<List<String>> asked, List<List<String>> forms, String... words) {
-        for (List<String> form : forms) {
-            List<String> all = new ArrayList<>(List.of(words));
-            all.addAll(form);
-            asked.add(all);
-        }
+    private static void in(List<Asked> asked, List<In> forms, String... words) {
+        asked.add(new Asked(List.of(words), forms));
     }
 
     @Test
     void everyCommandAnswersAsWhenItsAnswersWereKept() throws IOException {
         Map<String, String> digests = new TreeMap<>();
-        for (List<String> words : asked()) {
-            Run run = Run.of(words.toArray(String[]::new));
-            String answer = run.out() + "\n" + run.err() + run.status() + "\n";
-            digests.put(String.join(" ", words), digest(rounded(answer)));
-            if (keepsToOneScreen(words)) {
-                OtherTurnTest.assertFitsAScreen(run, String.join(" ", words));
+        for (Asked one : asked()) {
+            List<Run> runs = one.runs();
+            for (int i = 0; i < runs.size(); i++) {
+                List<String> words = List.of(one.line(one.forms().get(i)));
+                Run run = runs.get(i);
+                String answer = run.out() + "\n" + run.err() + run.status() + "\n";
+                digests.put(String.join(" ", words), digest(rounded(answer)));
+                if (keepsToOneScreen(words)) {
+                    OtherTurnTest.assertFitsAScreen(run, String.join(" ", words));
+                }
+                writeOut(String.join(" ", words), answer);
             }
-            writeOut(String.join(" ", words), answer);
         }
         if (Boolean.getBoolean("answers.keep")) {
             StringBuilder text = new StringBuilder();
@@ -239,6 +284,38 @@ class KeptAnswersTest {
             Files.writeString(DIGESTS, text);
         }
         assertThat(digests).isEqualTo(kept());
+    }
+
+    /** What is kept above is what the options of each form bring. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "balance",
+                "compare",
+                "effects",
+                "ride",
+                "lower|--to|20 mm",
+                "bump|--over|kerb 30 mm",
+                "doubt|--samples|10",
+                "brakes",
+                "drive",
+                "find|--change|rear.spring.rate|--from|20 N/mm|--to|40 N/mm|--aim|roll gradient 6 deg/g at 0.4 g"
+            })
+    void theOptionsOfAFormBringIt(String question, @TempDir Path folder) {
+        List<String> words = new ArrayList<>(List.of(question.split("\\|", -1)));
+        words.add(1, Run.car(folder).toString());
+        bringTheirForms(words);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"roughness|" + PROFILE, "travel|../scenarios/sluice-tourer.json"})
+    void theOptionsOfAFormBringItOfWhatIsInItsFile(String question) {
+        bringTheirForms(List.of(question.split("\\|", -1)));
+    }
+
+    private static void bringTheirForms(List<String> words) {
+        Asked asked = new Asked(words, ALL_FORMS);
+        assertThat(asked.runs()).isEqualTo(asked.eachByItself()).doesNotHaveDuplicates();
     }
 
     /** The words of a verdict; here they are there already for every demo car. */

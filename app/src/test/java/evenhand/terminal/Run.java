@@ -47,10 +47,26 @@ public record Run(Status status, String out, String err) {
             """;
 
     public static Run of(String... args) {
+        Kept kept = kept();
+        Status status = Evenhand.run(kept.console(), args);
+        return new Run(status, kept.out(), kept.err());
+    }
+
+    /** A console and what was written to it. */
+    record Kept(Console console, ByteArrayOutputStream answers, ByteArrayOutputStream complaints) {
+        String out() {
+            return answers.toString(StandardCharsets.UTF_8);
+        }
+
+        String err() {
+            return complaints.toString(StandardCharsets.UTF_8);
+        }
+    }
+
+    static Kept kept() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Status status = Evenhand.run(Console.of(out, err, false, Map.of()), args);
-        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return new Kept(Console.of(out, err, false, Map.of()), out, err);
     }
 
     /** A run whose answer goes to a stream of another kind. */

@@ -33,6 +33,10 @@ public final class Braking {
 
     /** Steps of the search per g. */
     private static final int STEPS = 200;
+    /** What a wheel that has not locked loses per g of deceleration, in weights of the car; well above any. */
+    private static final double MOST_LOST = 2;
+    /** So many steps are foreseen at once where a valve feels the axle. */
+    private static final int STRIDE = 8;
     /** Furthest that the rules are held against what the ends use, g, and steps of the search from place to place there. */
     private static final double FURTHEST_RULED = 1.2;
 
@@ -218,16 +222,17 @@ public final class Braking {
      * @param standing the same car at rest
      */
     public static Car shared(Car car, Car standing) {
-        boolean feels = standing.brakes()
-                .parts()
-                .flatMap(BrakeParts::rearValve)
-                .filter(valve -> valve.kneePerBump() > 0)
-                .isPresent();
+        boolean feels = standing.brakes().parts().filter(Braking::feelsTheAxle).isPresent();
         Optional<Row> row = feels ? new Braking(standing).row(0.5 * Weights.GRAVITY, true) : Optional.empty();
         return row.isPresent()
                 ? car.braked(new Brakes(OptionalDouble.of(row.get().front().force()
                         / (row.get().front().force() + row.get().rear().force()))))
                 : car;
+    }
+
+    /** Whether the rear valve feels how far its axle is up. */
+    private static boolean feelsTheAxle(BrakeParts parts) {
+        return parts.rearValve().filter(valve -> valve.kneePerBump() > 0).isPresent();
     }
 
     /** Answers all that is asked. */
@@ -329,26 +334,71 @@ public final class Braking {
         return Math.min(ahead.leastLeft(End.FRONT, friction), ahead.leastLeft(End.REAR, friction));
     }
 
-    /** The first deceleration, m/s², at which nothing is left of something that there is some of at rest, up to so many g. */
+    /**
+     * The first deceleration, m/s², at which nothing is left of the wheel that has least, up to so many g. Steps are passed over
+     * before which something must be left: by its brake a wheel loses half the car's weight per g at most, by the load that leaves
+     * it less than that, and together no more than {@link #MOST_LOST}.
+     */
     private OptionalDouble first(double furthest, DoubleSupplier left) {
-        double ofLow = Double.NaN;
-        for (int i = 1; steps.at(i) <= furthest; i++) {
-            if (!steps.reach(i)) {
+        int low = 0;
+        double ofLow = steps.reach(0) ? left.getAsDouble() : 0;
+        while (true) {
+            int passed = (int) (STEPS * Math.max(ofLow, 0) / (MOST_LOST * mass * Weights.GRAVITY));
+            int high = Math.min(low + Math.max(passed, 1), (int) (STEPS * furthest));
+            if (high == low || !steps.reach(high)) {
                 return OptionalDouble.empty();
             }
             double ofHigh = left.getAsDouble();
             if (ofHigh <= 0) {
                 return OptionalDouble.of(
-                        steps.closeIn(steps.at(i - 1), ofLow, steps.at(i), ofHigh, left) * Weights.GRAVITY);
+                        steps.closeIn(steps.at(low), ofLow, steps.at(high), ofHigh, left) * Weights.GRAVITY);
             }
+            low = high;
             ofLow = ofHigh;
         }
-        return OptionalDouble.empty();
     }
 
     /** How much more the front uses than the rear, times both loads, N²: X_f·N_r − X_r·N_f. */
     private double frontLead() {
         return ahead.brakes.front * ahead.rear.loads() - ahead.brakes.rear * ahead.front.loads();
+    }
+
+    /**
+     * Tells at which steps the same end uses more as before without asking for their states: axle loads are those at rest and what
+     * the deceleration moves, whatever the springs do, and so are the forces where no valve feels the rear axle. Where one does,
+     * its travel lies about between those at both ends of a stride.
+     */
+    private final class Foresight {
+        private final boolean feels = parts.filter(Braking::feelsTheAxle).isPresent();
+        private int foreseen; // last step of the stride
+        private double least; // travel of the rear axle there, m
+        private double most;
+
+        boolean staysAhead(int step, boolean front) {
+            if (feels && step > foreseen) {
+                stride(step - 1);
+            }
+            return leads(step, least, front) && leads(step, most, front);
+        }
+
+        private void stride(int from) {
+            foreseen = from + STRIDE;
+            boolean stands = steps.reach(from);
+            double before = ahead.rear.travel;
+            stands &= steps.reach(foreseen);
+            double after = ahead.rear.travel;
+            double margin = stands ? Math.abs(after - before) / 2 : Double.NaN;
+            least = Math.min(before, after) - margin;
+            most = Math.max(before, after) + margin;
+        }
+
+        private boolean leads(int step, double travel, boolean front) {
+            double deceleration = steps.at(step) * Weights.GRAVITY;
+            ahead.brakes.reach(deceleration * mass, travel);
+            double lead = ahead.brakes.front * ahead.loads(End.REAR, deceleration)
+                    - ahead.brakes.rear * ahead.loads(End.FRONT, deceleration);
+            return front ? lead > 0 : lead < 0;
+        }
     }
 
     /** Whether the rear uses more from the first touch of the pedal on. */
@@ -369,26 +419,34 @@ public final class Braking {
         if (!ahead.brakeAt(BEGIN * Weights.GRAVITY)) {
             return crossings;
         }
+        Foresight foresight = new Foresight();
+        int last = 0; // step whose state was asked
         double low = BEGIN;
         double lead = frontLead();
         for (int i = 1; steps.at(i) <= FURTHEST_CROSSING; i++) {
-            if (!steps.reach(i)) {
-                return crossings;
+            if (lead != 0 && foresight.staysAhead(i, lead > 0)) {
+                continue;
             }
-            double high = steps.at(i);
-            double next = frontLead();
-            if (lead != 0 && next != 0 && lead < 0 != next < 0) {
-                boolean rearAfter = next < 0;
-                double sign = rearAfter ? 1 : -1;
-                double at = steps.closeIn(low, sign * lead, high, sign * next, () -> sign * frontLead());
-                Crossing crossing = new Crossing(at * Weights.GRAVITY, rearAfter);
-                crossings.add(crossing);
-                if (lookedFor.test(crossing)) {
+            for (int step = Math.max(last + 1, i - 1); step <= i; step++) {
+                if (!steps.reach(step)) {
                     return crossings;
                 }
+                last = step;
+                double high = steps.at(step);
+                double next = frontLead();
+                if (lead != 0 && next != 0 && lead < 0 != next < 0) {
+                    boolean rearAfter = next < 0;
+                    double sign = rearAfter ? 1 : -1;
+                    double at = steps.closeIn(low, sign * lead, high, sign * next, () -> sign * frontLead());
+                    Crossing crossing = new Crossing(at * Weights.GRAVITY, rearAfter);
+                    crossings.add(crossing);
+                    if (lookedFor.test(crossing)) {
+                        return crossings;
+                    }
+                }
+                low = high;
+                lead = next != 0 ? next : lead;
             }
-            low = high;
-            lead = next != 0 ? next : lead;
         }
         return crossings;
     }

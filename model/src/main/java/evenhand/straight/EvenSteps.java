@@ -1,10 +1,12 @@
 package evenhand.straight;
 
 import evenhand.car.Weights;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleSupplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Takes a car straight ahead through even steps of what it is braked or driven at, and closes in on where something is used up.
@@ -25,8 +27,8 @@ final class EvenSteps {
     private final double perG;
     private final DoublePredicate balance;
 
-    /** State of each step that was taken, rest first. */
-    private final List<double[]> states = new ArrayList<>();
+    /** State of each step that was taken, by its number. */
+    private final NavigableMap<Integer, double[]> states = new TreeMap<>();
 
     private final double[] start = new double[AxleAlong.UNKNOWNS];
 
@@ -43,7 +45,7 @@ final class EvenSteps {
         this.ahead = ahead;
         this.perG = perG;
         this.balance = balance;
-        states.add(new double[AxleAlong.UNKNOWNS]);
+        states.put(0, new double[AxleAlong.UNKNOWNS]);
     }
 
     /** How far a step is from rest, g. */
@@ -51,35 +53,68 @@ final class EvenSteps {
         return step / perG;
     }
 
-    /** Goes to a step; those before it were gone to, one after the other, now or earlier. */
+    /** Goes to a step: at once where that does, else one step after the other from the last one before it that was taken. */
     boolean reach(int step) {
-        double acceleration = at(step) * Weights.GRAVITY;
-        if (step < states.size()) {
+        if (states.containsKey(step)) {
             ahead.startFrom(states.get(step));
-            return balance.test(acceleration);
+            return balance.test(at(step) * Weights.GRAVITY);
         }
+        int last = states.floorKey(step);
+        if (step > last + 1 && jump(step)) {
+            return true;
+        }
+        for (int next = last + 1; next <= step; next++) {
+            if (!jump(next)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean jump(int step) {
+        double acceleration = at(step) * Weights.GRAVITY;
         lead(step);
         boolean stands = balance.test(acceleration);
         if (!stands) {
-            ahead.startFrom(states.get(step - 1));
+            ahead.startFrom(states.floorEntry(step).getValue());
             stands = balance.test(acceleration);
         }
         if (stands) {
             double[] found = new double[AxleAlong.UNKNOWNS];
             ahead.copyState(found);
-            states.add(found);
+            states.put(step, found);
         }
         return stands;
     }
 
+    /** The parabola through the last three steps before, the line through two, or the one there is. */
     private void lead(int step) {
-        double[] last = states.get(step - 1);
-        double[] second = states.get(Math.max(step - 2, 0));
-        double[] third = states.get(Math.max(step - 3, 0));
+        Map.Entry<Integer, double[]> last = states.lowerEntry(step);
+        Map.Entry<Integer, double[]> second = states.lowerEntry(last.getKey());
+        if (second == null) {
+            ahead.startFrom(last.getValue());
+            return;
+        }
+        Map.Entry<Integer, double[]> third = states.lowerEntry(second.getKey());
+        double ofLast = weight(step, last, second, third);
+        double ofSecond = weight(step, second, last, third);
+        double ofThird = third == null ? 0 : weight(step, third, last, second);
         for (int i = 0; i < start.length; i++) {
-            start[i] = step > 2 ? 3 * (last[i] - second[i]) + third[i] : step > 1 ? 2 * last[i] - second[i] : last[i];
+            start[i] = ofLast * last.getValue()[i]
+                    + ofSecond * second.getValue()[i]
+                    + (third == null ? 0 : ofThird * third.getValue()[i]);
         }
         ahead.startFrom(start);
+    }
+
+    /** What a step counts at another one, by Lagrange, where it is nothing at two others. */
+    private static double weight(
+            int step,
+            Map.Entry<Integer, double[]> of,
+            Map.Entry<Integer, double[]> other,
+            Map.@Nullable Entry<Integer, double[]> third) {
+        double weight = (double) (step - other.getKey()) / (of.getKey() - other.getKey());
+        return third == null ? weight : weight * (step - third.getKey()) / (of.getKey() - third.getKey());
     }
 
     /**

@@ -371,6 +371,13 @@ public final class StraightAhead {
         slopes[row * UNKNOWNS + column] += slope;
     }
 
+    /** What both wheels of an axle carry at a deceleration, m/s², at which the car stands, N: see the vertical balances above. */
+    double loads(End end, double deceleration) {
+        AxleAlong axle = axle(end);
+        double transfer = mass * deceleration * cgHeight / wheelbase;
+        return (axle.sprungMass + axle.unsprungMass) * Weights.GRAVITY + (end == End.FRONT ? transfer : -transfer);
+    }
+
     AxleAlong axle(End end) {
         return end == End.FRONT ? front : rear;
     }

@@ -10,6 +10,7 @@ import evenhand.car.End;
 import evenhand.car.RoadCars;
 import evenhand.car.Weights;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -257,6 +258,76 @@ class BrakingTest {
 
     private static double load(Driving.Launch launch, End end, int side) {
         return launch.state().wheels().get(2 * end.ordinal() + side).load();
+    }
+
+    /**
+     * What may pass over steps of a search, held against going through all of them: what is left falls by less than twice the
+     * weight per g, the end that uses more is foreseen, and what is found first is found.
+     */
+    @Test
+    void nothingIsPassedOverOnTheWayToTheFirstLockAndToWhereTheEndsChangePlaces() {
+        int locked = 0;
+        int changed = 0;
+        for (long seed = 0; seed < 60; seed++) {
+            Optional<Car> any =
+                    seed % 3 == 0 ? BrakedCars.onLinks(seed).map(Car::settled) : Optional.of(BrakedCars.any(seed));
+            if (any.isEmpty()) {
+                continue;
+            }
+            Car car = any.get();
+            String of = "seed " + seed;
+            double friction = seed % 2 == 0 ? Double.NaN : 0.3 + seed / 60.0;
+            double weight = car.weights().mass() * G;
+            StraightAhead ahead = new StraightAhead(car);
+            OptionalDouble locks = OptionalDouble.empty();
+            OptionalDouble rearAfter = OptionalDouble.empty();
+            double[] lastLeft = {Double.NaN, Double.NaN};
+            double lastLead = 1;
+            for (int i = 0; i <= 400 && ahead.brakeAt(i * G / 200); i++) {
+                for (End end : End.values()) {
+                    assertThat(ahead.axle(end).loads())
+                            .as(of)
+                            .isCloseTo(ahead.loads(end, i * G / 200), within(1e-10 * weight));
+                    double left = ahead.leastLeft(end, friction);
+                    double last = lastLeft[end.ordinal()];
+                    assertThat(locks.isPresent() || Double.isNaN(last) || last - left < 2 * weight / 200)
+                            .as("%s, %s loses %s of the weight per g", of, end, (last - left) * 200 / weight)
+                            .isTrue();
+                    lastLeft[end.ordinal()] = left;
+                    if (left <= 0 && locks.isEmpty()) {
+                        locks = OptionalDouble.of(i / 200.0);
+                    }
+                }
+                double lead = ahead.brakes.front * ahead.rear.loads() - ahead.brakes.rear * ahead.front.loads();
+                if (i > 0 && i <= 300 && lastLead > 0 && lead < 0 && rearAfter.isEmpty()) {
+                    rearAfter = OptionalDouble.of(i / 200.0);
+                }
+                lastLead = lead;
+            }
+            Braking braking = new Braking(car);
+            Optional<Braking.Locks> found = braking.firstLock(
+                            Double.isNaN(friction) ? OptionalDouble.empty() : OptionalDouble.of(friction))
+                    .locks();
+            assertThat(found.isPresent()).as(of).isEqualTo(locks.isPresent());
+            if (found.isPresent()) {
+                assertThat(locks.getAsDouble() - found.get().deceleration() / G)
+                        .as(of)
+                        .isBetween(0.0, 0.005);
+                locked++;
+            }
+            OptionalDouble above = braking.rearLocksAbove();
+            if (!braking.rearFirst()) {
+                assertThat(above.isPresent()).as(of).isEqualTo(rearAfter.isPresent());
+                if (above.isPresent()) {
+                    assertThat(rearAfter.getAsDouble() - above.getAsDouble() / G)
+                            .as(of)
+                            .isBetween(0.0, 0.005);
+                    changed++;
+                }
+            }
+        }
+        assertThat(locked).isGreaterThan(40);
+        assertThat(changed).isGreaterThan(8);
     }
 
     /** Two routes to the limit of grip of an open differential on a live axle of no rolling resistance. */

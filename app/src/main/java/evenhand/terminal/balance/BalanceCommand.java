@@ -3,19 +3,18 @@ package evenhand.terminal.balance;
 import evenhand.answers.Trial;
 import evenhand.scenario.Scenario;
 import evenhand.terminal.asked.AlongOptions;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SetupOption;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.TrialOptions;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.turn.Along;
-import evenhand.words.Units;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,7 +55,7 @@ import picocli.CommandLine.Mixin;
             "Ends with 0 when done, with 1 when a set-up has no answer one way round or both,",
             "and with 2 when the command line or the file is wrong."
         })
-public final class BalanceCommand implements Asked {
+public final class BalanceCommand implements AskedInForms {
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
 
@@ -82,19 +81,25 @@ public final class BalanceCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         Trial asWeighed = turn.trial();
         Optional<Along> changing = along.along();
-        Units shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
-        BalanceReply answer = BalanceReply.of(scenario, setups.of(scenario), trial, changing, full.full());
-        answer.give(form, console, shown);
-        return answer.complete() ? Status.DONE : Status.NO_ANSWER;
+        return BalanceReply.of(scenario, setups.of(scenario), trial, changing, full.full());
     }
 }

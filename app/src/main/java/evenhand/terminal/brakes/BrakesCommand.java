@@ -5,7 +5,8 @@ import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.straight.Braking;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
@@ -13,7 +14,6 @@ import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SetupOption;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import java.util.ArrayList;
@@ -50,7 +50,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or the file is wrong."
         })
-public final class BrakesCommand implements Asked {
+public final class BrakesCommand implements AskedInForms {
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
 
@@ -100,8 +100,17 @@ public final class BrakesCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         Braking.Asked asked = new Braking.Asked(
                 OptionText.sizes(
                         "--at",
@@ -126,10 +135,9 @@ public final class BrakesCommand implements Asked {
                         "\"200 N\""),
                 OptionText.speed(speed),
                 !noBooster);
-        var shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Optional<LoadCase> aboard = load.of(scenario);
@@ -141,8 +149,6 @@ public final class BrakesCommand implements Asked {
                 progress.at((double) answers.size() / chosen.size());
             }
         }
-        BrakesReply reply = new BrakesReply(scenario, aboard, asked, answers);
-        reply.give(form, console, shown);
-        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
+        return new BrakesReply(scenario, aboard, asked, answers);
     }
 }

@@ -11,20 +11,19 @@ import evenhand.scenario.EventReading;
 import evenhand.scenario.EventText;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SetupOption;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.turn.Direction;
 import evenhand.turn.TurnAnswer;
-import evenhand.words.Units;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,7 +64,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or a file is wrong."
         })
-public final class BumpCommand implements Asked {
+public final class BumpCommand implements AskedInForms {
     /** On smaller circles no car turns. m */
     private static final double LEAST_RADIUS = 4;
 
@@ -114,9 +113,17 @@ public final class BumpCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
-        Units shown = usual.units();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         double drivenAt = OptionText.speed(speed);
         Direction direction = OptionText.direction(turn);
         OptionalDouble lateral = pace.isPresent()
@@ -129,7 +136,7 @@ public final class BumpCommand implements Asked {
         Optional<RoadEvent> event = event(console);
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty() || event.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         BumpReply.Question question = new BumpReply.Question(over.strip(), event.get(), drivenAt, lateral, direction);
@@ -138,9 +145,7 @@ public final class BumpCommand implements Asked {
         for (Setup setup : setups.of(scenario)) {
             answers.add(answer(setup, aboard, question));
         }
-        BumpReply reply = new BumpReply(scenario, aboard, question, answers);
-        reply.give(form, console, shown);
-        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
+        return new BumpReply(scenario, aboard, question, answers);
     }
 
     /** The event; nothing after the problems of a road's file were told. */

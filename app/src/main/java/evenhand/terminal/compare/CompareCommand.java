@@ -7,7 +7,8 @@ import evenhand.choice.AskedOnce;
 import evenhand.choice.Comparison;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
 import evenhand.terminal.asked.LoadOption;
@@ -16,7 +17,6 @@ import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.RoadOptions;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SoundScenario;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.TrialOptions;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
@@ -25,7 +25,6 @@ import evenhand.terminal.reply.SetupAnswer;
 import evenhand.turn.Direction;
 import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
-import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +57,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, with 1 when a set-up has no answer one way round, and with 2 when the",
             "command line or the file is wrong."
         })
-public final class CompareCommand implements Asked {
+public final class CompareCommand implements AskedInForms {
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
 
@@ -93,13 +92,21 @@ public final class CompareCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         Trial asWeighed = road.on(turn.trial());
-        Units shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Trial trial =
@@ -112,12 +119,9 @@ public final class CompareCommand implements Asked {
         if (others.isEmpty()) {
             throw new Mistake("the file has only one set-up, \"" + first.name() + "\"; add another under \"setups\"");
         }
-        CompareReply compared;
         try (ProgressLine progress = new ProgressLine(console, "comparing set-ups")) {
-            compared = compared(scenario, first, others, trial, progress);
+            return compared(scenario, first, others, trial, progress);
         }
-        compared.give(form, console, shown);
-        return compared.complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
     private CompareReply compared(Scenario scenario, Setup base, List<Setup> others, Trial trial, Progress progress) {

@@ -8,7 +8,8 @@ import evenhand.doubt.Tolerance;
 import evenhand.quantity.InvalidValue;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
 import evenhand.terminal.asked.LoadOption;
@@ -60,7 +61,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, with 1 when a set-up has no answer one way round or most",
             "of its samples have none, and with 2 when the command line or the file is wrong."
         })
-public final class DoubtCommand implements Asked {
+public final class DoubtCommand implements AskedInForms {
     private static final int FEWEST = 10;
     private static final int MOST = 100_000;
     /** Where more of the samples have no answer, the rest tells little. */
@@ -118,17 +119,25 @@ public final class DoubtCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         long count = whole("--samples", samples, FEWEST, MOST);
         long seeded = whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
         Optional<Aim> aim = aim();
         Trial asked = road.on(turn.trial());
         Trial asWeighed = aim.map(Aim::judged).map(asked::with).orElse(asked);
-        Units shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario)).through(scenario.hardUse());
@@ -151,11 +160,13 @@ public final class DoubtCommand implements Asked {
             }
         }
         DoubtReply doubted = new DoubtReply(scenario, trial, aim, (int) count, seeded, circles, full.full());
-        if (form == FormOptions.Form.PEOPLE) {
-            doubted.silent(shown).forEach(console::complain);
-        }
-        doubted.give(form, console, shown);
-        return isSound(doubted, console, shown) ? Status.DONE : Status.NO_ANSWER;
+        return (form, into, shown) -> {
+            if (form == FormOptions.Form.PEOPLE) {
+                doubted.silent(shown).forEach(into::complain);
+            }
+            doubted.give(form, into, shown);
+            return isSound(doubted, into, shown) ? Status.DONE : Status.NO_ANSWER;
+        };
     }
 
     private Doubt.Question question(Trial circle, Optional<Aim> aim, int count, long seeded, Progress progress) {

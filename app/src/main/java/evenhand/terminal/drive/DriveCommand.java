@@ -3,7 +3,8 @@ package evenhand.terminal.drive;
 import evenhand.car.LoadCase;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
@@ -11,10 +12,8 @@ import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SetupOption;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
-import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +46,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or the file is wrong."
         })
-public final class DriveCommand implements Asked {
+public final class DriveCommand implements AskedInForms {
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
 
@@ -71,13 +70,21 @@ public final class DriveCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         double metresPerSecond = OptionText.speed(speed);
-        Units shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Optional<LoadCase> aboard = load.of(scenario);
@@ -89,8 +96,6 @@ public final class DriveCommand implements Asked {
                 progress.at((double) answers.size() / chosen.size());
             }
         }
-        DriveReply reply = new DriveReply(scenario, aboard, metresPerSecond, answers);
-        reply.give(form, console, shown);
-        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
+        return new DriveReply(scenario, aboard, metresPerSecond, answers);
     }
 }

@@ -6,7 +6,8 @@ import evenhand.answers.Trial;
 import evenhand.choice.Effect;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
 import evenhand.terminal.asked.LoadOption;
@@ -14,14 +15,12 @@ import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.RoadOptions;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SoundScenario;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.TrialOptions;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.EachWay;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.turn.TurnAnswer;
-import evenhand.words.Units;
 import evenhand.words.effects.Complaint;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +74,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, with 1 when a set-up has no answer one way round or no",
             "single step helps, and with 2 when the command line or the file is wrong."
         })
-public final class EffectsCommand implements Asked {
+public final class EffectsCommand implements AskedInForms {
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
 
@@ -107,13 +106,21 @@ public final class EffectsCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         Trial asWeighed = road.on(turn.trial());
-        Units shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Trial trial =
@@ -128,9 +135,7 @@ public final class EffectsCommand implements Asked {
             }
             circles.add(new EachWay.Circle<>(radius, answers));
         }
-        EffectsReply reply = new EffectsReply(scenario, trial, circles, full.full());
-        reply.give(form, console, shown);
-        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
+        return new EffectsReply(scenario, trial, circles, full.full());
     }
 
     private EachWay<EffectsReply.Found> answer(Setup setup, Trial circle) throws Mistake {

@@ -16,7 +16,8 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.CircleOptions;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.LoadOption;
@@ -111,7 +112,7 @@ import picocli.CommandLine.Spec;
             "nearest is told) or the set-up has no answer, and with 2 when the command line",
             "or the file is wrong."
         })
-public final class FindCommand implements Asked {
+public final class FindCommand implements AskedInForms {
     private static final String CHANGE = "--change";
     private static final String GRID = "--grid";
 
@@ -189,9 +190,17 @@ public final class FindCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
-        Units shown = usual.units();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         Aim aim = aim("--aim", aimText);
         List<Aim> keeps = new ArrayList<>();
         for (String text : keepTexts) {
@@ -205,7 +214,7 @@ public final class FindCommand implements Asked {
         }
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario)).through(scenario.hardUse());
@@ -236,10 +245,13 @@ public final class FindCommand implements Asked {
                     : silent(setup, none, trial);
             finding = together(none, silent);
         }
-        new FindReply(scenario, trial, setup, finding, obstacles, silent).give(form, console, shown);
-        // Last: what was found is not lost where it cannot be saved.
-        boolean saved = saving.isEmpty() || saving.get().save(car, finding, form, console);
-        return !saved ? Status.WRONG : met(finding) ? Status.DONE : Status.NO_ANSWER;
+        FindReply reply = new FindReply(scenario, trial, setup, finding, obstacles, silent);
+        return (form, into, shown) -> {
+            reply.give(form, into, shown);
+            // Last: what was found is not lost where it cannot be saved.
+            boolean saved = saving.isEmpty() || saving.get().save(car, reply.finding(), form, into);
+            return !saved ? Status.WRONG : met(reply.finding()) ? Status.DONE : Status.NO_ANSWER;
+        };
     }
 
     private static Finding search(

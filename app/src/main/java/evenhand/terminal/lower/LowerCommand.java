@@ -5,7 +5,8 @@ import evenhand.lowering.LoweringStudy;
 import evenhand.quantity.InvalidValue;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
 import evenhand.terminal.asked.LoadOption;
@@ -14,11 +15,9 @@ import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SoundScenario;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.TrialOptions;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
-import evenhand.words.Units;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
@@ -52,7 +51,7 @@ import picocli.CommandLine.Option;
             "way round or on one circle none, and with 2 when the command line or the file is",
             "wrong."
         })
-public final class LowerCommand implements Asked {
+public final class LowerCommand implements AskedInForms {
     private static final int MOST_ROWS = 1000;
 
     @Mixin
@@ -109,10 +108,18 @@ public final class LowerCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         Trial asWeighed = turn.trial();
-        Units shown = usual.units();
         double first = OptionText.lowering("--from", from);
         double last = OptionText.lowering("--to", to);
         double between = steps(first, last);
@@ -120,7 +127,7 @@ public final class LowerCommand implements Asked {
                 reserve.isPresent() ? OptionalDouble.of(OptionText.reserve(reserve.get())) : OptionalDouble.empty();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Trial trial = asWeighed.with(load.of(scenario));
@@ -131,9 +138,7 @@ public final class LowerCommand implements Asked {
         try (ProgressLine progress = new ProgressLine(console, "letting it down")) {
             study = LoweringStudy.of(chosen.car(), first, last, between, kept, trial, progress);
         }
-        LowerReply reply = new LowerReply(scenario, chosen, trial, kept, study, full.full());
-        reply.give(form, console, shown);
-        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
+        return new LowerReply(scenario, chosen, trial, kept, study, full.full());
     }
 
     private double steps(double first, double last) throws Mistake {

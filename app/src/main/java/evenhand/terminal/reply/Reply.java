@@ -2,14 +2,16 @@ package evenhand.terminal.reply;
 
 import evenhand.car.LoadCase;
 import evenhand.scenario.Scenario;
+import evenhand.terminal.asked.Answer;
 import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.Status;
 import evenhand.terminal.page.Console;
 import evenhand.words.Units;
 import java.util.List;
 import java.util.Optional;
 
 /** What a command answers about a scenario, in each of its forms. */
-public interface Reply {
+public interface Reply extends Answer {
     Scenario scenario();
 
     /** What is aboard besides what the car was weighed with. */
@@ -37,12 +39,13 @@ public interface Reply {
         return "evenhand " + written().command() + ": no answer for \"" + setup + "\": " + why;
     }
 
-    /** Answers in the form that was asked for. */
-    default void give(FormOptions.Form form, Console console, Units units) {
+    @Override
+    default Status give(FormOptions.Form form, Console console, Units units) {
         if (form == FormOptions.Form.CSV) {
             silent(units).forEach(console::complain);
         }
         written().give(form, console, units);
+        return complete() ? Status.DONE : Status.NO_ANSWER;
     }
 
     /** Those of one kind. */

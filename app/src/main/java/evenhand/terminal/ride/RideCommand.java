@@ -3,7 +3,8 @@ package evenhand.terminal.ride;
 import evenhand.car.LoadCase;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.AskedRoad;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
@@ -12,11 +13,9 @@ import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SetupOption;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.SetupRide;
-import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +51,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, with 1 when a set-up has no answer, and with 2 when the",
             "command line or the file is wrong."
         })
-public final class RideCommand implements Asked {
+public final class RideCommand implements AskedInForms {
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
 
@@ -92,7 +91,17 @@ public final class RideCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         FormOptions.Form form = forms.form();
         if (form == FormOptions.Form.CSV && curves) {
             throw new Mistake("--curves and --csv: a row per set-up has no room for curves; take --json");
@@ -102,14 +111,13 @@ public final class RideCommand implements Asked {
         }
         Optional<AskedRoad> askedFor = AskedRoad.of(road, console::complain);
         if (askedFor.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         AskedRoad asked = askedFor.get();
         double metresPerSecond = OptionText.speed(speed);
-        Units shown = usual.units();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         Optional<LoadCase> aboard = load.of(scenario);
@@ -122,8 +130,6 @@ public final class RideCommand implements Asked {
             }
             answers.add(answer);
         }
-        RideReply reply = new RideReply(scenario, aboard, asked, metresPerSecond, answers, curves, full.full());
-        reply.give(form, console, shown);
-        return reply.complete() ? Status.DONE : Status.NO_ANSWER;
+        return new RideReply(scenario, aboard, asked, metresPerSecond, answers, curves, full.full());
     }
 }

@@ -5,14 +5,13 @@ import evenhand.road.MeasuredProfile;
 import evenhand.road.RoughnessIndex;
 import evenhand.scenario.RoadFile;
 import evenhand.scenario.RoadReading;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
-import evenhand.words.Units;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -37,7 +36,7 @@ import picocli.CommandLine.Parameters;
             "",
             "Ends with 0 when done and with 2 when the command line or the file is wrong."
         })
-public final class RoughnessCommand implements Asked {
+public final class RoughnessCommand implements AskedInForms {
     @Parameters(paramLabel = "FILE.csv", description = "The measured profile.")
     @SuppressWarnings("NullAway.Init")
     private String file;
@@ -49,13 +48,21 @@ public final class RoughnessCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
-        Units shown = usual.units();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         RoadReading reading = RoadFile.read(OptionText.file(file));
         reading.problems().forEach(problem -> console.complain(problem.toString()));
         if (reading.profile().isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         MeasuredProfile profile = reading.profile().get();
         RoughnessIndex found;
@@ -63,9 +70,8 @@ public final class RoughnessCommand implements Asked {
             found = RoughnessIndex.of(profile);
         } catch (InvalidValue e) {
             console.complain(file + ": " + e.component() + " " + e.getMessage());
-            return Status.WRONG;
+            return Answer.NONE;
         }
-        new RoughnessReply(file, profile, found).written().give(form, console, shown);
-        return Status.DONE;
+        return new RoughnessReply(file, profile, found);
     }
 }

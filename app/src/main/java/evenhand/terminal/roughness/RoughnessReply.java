@@ -6,6 +6,9 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
 import evenhand.road.MeasuredProfile;
 import evenhand.road.RoughnessIndex;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.Status;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
 import evenhand.terminal.reply.Written;
@@ -16,7 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What {@code roughness} answers. */
-record RoughnessReply(String file, MeasuredProfile profile, RoughnessIndex found) {
+record RoughnessReply(String file, MeasuredProfile profile, RoughnessIndex found) implements Answer {
     private static final Contents<RoughnessIndex.Segment> SEGMENT = Contents.of(RoughnessIndex.Segment.class)
             .numberIn(units -> inLength("from", units), (segment, units) -> length(segment.from(), units))
             .numberIn(units -> inLength("to", units), (segment, units) -> length(segment.to(), units))
@@ -48,8 +51,11 @@ record RoughnessReply(String file, MeasuredProfile profile, RoughnessIndex found
         return RoughnessWords.lengthUnit(units).fromSi(metres);
     }
 
-    Written written() {
-        return Written.of("roughness", REPLY, this, Written.Csv.of(ROWS, this::rows), this::text);
+    @Override
+    public Status give(FormOptions.Form form, Console console, Units units) {
+        Written.of("roughness", REPLY, this, Written.Csv.of(ROWS, this::rows), this::text)
+                .give(form, console, units);
+        return Status.DONE;
     }
 
     private List<Row> rows() {

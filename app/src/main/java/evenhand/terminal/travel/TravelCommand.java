@@ -11,17 +11,16 @@ import evenhand.quantity.Dimension;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.straight.Braking;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.Answer;
+import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.ScenarioArgument;
 import evenhand.terminal.asked.SetupOption;
-import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
-import evenhand.words.Units;
 import evenhand.words.travel.AxleTravel;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,7 +53,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, and with 2 when the command line or the file is wrong, or no",
             "axle has its links by points."
         })
-public final class TravelCommand implements Asked {
+public final class TravelCommand implements AskedInForms {
     private static final double LONGEST = 0.5;
     private static final double SHORTEST_STEP = 1e-4;
     private static final double GREATEST_ROLL = Math.toRadians(20);
@@ -112,14 +111,22 @@ public final class TravelCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
-    public Status run(Console console) throws Mistake {
-        FormOptions.Form form = forms.form();
-        Units shown = usual.units();
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public UsualOptions usual() {
+        return usual;
+    }
+
+    @Override
+    public Answer answer(Console console) throws Mistake {
         List<End> ends = ends();
         Wanted wanted = wanted();
         Optional<Scenario> read = file.read(console);
         if (read.isEmpty()) {
-            return Status.WRONG;
+            return Answer.NONE;
         }
         Scenario scenario = read.get();
         List<Setup> asked = setups.of(scenario);
@@ -133,8 +140,7 @@ public final class TravelCommand implements Asked {
                     + "axle has its links by points; give \"links\" in car.front or car.rear, as in"
                     + " scenarios/sluice-tourer.json");
         }
-        new TravelReply(scenario, answers).give(form, console, shown);
-        return Status.DONE;
+        return new TravelReply(scenario, answers);
     }
 
     /** How far and in which steps; what is absent follows from the car. */
