@@ -193,6 +193,8 @@ class KeptAnswersTest {
         in(asked, List.of(JSON, PEOPLE), "bump", saloon, "--over", LANE);
         inAllForms(asked, "roughness", PROFILE);
         inAllForms(asked, "travel", "../scenarios/sluice-tourer.json");
+        inAllForms(asked, "loads", "../scenarios/sluice-tourer.json");
+        in(asked, JSON_AND_WORDS, "loads", "../scenarios/tinkers-lane-roadster.json", "--in", "Pothole", "--part", "rear");
         finding(
                 asked,
                 ALL_FORMS,

@@ -1,5 +1,9 @@
 package evenhand.words.loads;
 
+import evenhand.car.mounts.HardUse;
+import evenhand.car.links.WheelLinks;
+import evenhand.car.links.LinkedWheels;
+import evenhand.car.End;
 import static java.util.Comparator.comparingDouble;
 import static java.util.stream.Collectors.joining;
 
@@ -70,6 +74,8 @@ public final class LoadsWords {
         words.pins().ifPresent(sentences::add);
         sentences.addAll(words.notes());
         words.handSums().ifPresent(sentences::add);
+        words.strutsWithoutSprings().ifPresent(sentences::add);
+        words.tieRods().ifPresent(sentences::add);
         car.leftOut().forEach(why -> sentences.add(why + "."));
         return sentences;
     }
@@ -341,6 +347,36 @@ public final class LoadsWords {
                 : Optional.of(
                         "The links of the " + String.join(" and ", axles)
                                 + " axle are known by coefficients: one joint stands for them all. Measured points tell them apart.");
+    }
+
+    /** A spring by coefficients stands at the wheel's centre, where no strut's top feels it. */
+    private Optional<String> strutsWithoutSprings() {
+        List<String> ends = new ArrayList<>();
+        for (End end : End.values()) {
+            boolean struts = car.rest().car().axle(end).links().stream()
+                    .anyMatch(links -> links instanceof LinkedWheels wheels
+                            && wheels.links() instanceof WheelLinks.StrutAndArm
+                            && wheels.mounts().spring().isEmpty());
+            if (struts) {
+                ends.add(end.key());
+            }
+        }
+        return ends.isEmpty()
+                ? Optional.empty()
+                : Optional.of("The " + String.join(" and ", ends)
+                        + " spring has no points and is taken upright at the wheel's centre, so that the strut's top feels"
+                        + " nothing of it: write \"around\": \"strut\" where it stands on the strut.");
+    }
+
+    /** What the tyres' aligning torque adds is not in the sums. */
+    private Optional<String> tieRods() {
+        boolean corners = car.loads().carried().stream()
+                .anyMatch(one -> one.use() instanceof HardUse.Cornering
+                        && one.members().stream()
+                                .anyMatch(member -> member.member().startsWith("tieRod")));
+        return corners
+                ? Optional.of("What the tyres' aligning torque adds to a tie rod in a bend is not in these sums; it may double it.")
+                : Optional.empty();
     }
 
     String force(double newtons) {
