@@ -113,6 +113,10 @@ public final class FileCatalogue {
             .means("people and luggage on top of the car as weighed, each case chosen by its name")
             .defaultsTo(List.of());
 
+    static final Slot<List<TestGiven>> ROAD_TESTS = groups("roadTests", RoadTestCatalogue.TEST)
+            .means("what was read on the road; nothing of it changes an answer unless it is asked for")
+            .defaultsTo(List.of());
+
     /** The whole file, its set-ups not yet worked out. */
     record Opened(
             String title,
@@ -120,19 +124,27 @@ public final class FileCatalogue {
             Optional<Scenario.Shop> shop,
             Car car,
             List<Named> setups,
-            List<LoadCase> loadCases) {}
+            List<LoadCase> loadCases,
+            List<TestGiven> roadTests) {}
 
     static final Shape<Opened> FILE = shape(
             "file",
             v -> new Opened(
-                    v.of(TITLE), v.optional(STORY), v.optional(SHOP), v.of(CAR), v.of(SETUPS), v.of(LOAD_CASES)),
+                    v.of(TITLE),
+                    v.optional(STORY),
+                    v.optional(SHOP),
+                    v.of(CAR),
+                    v.of(SETUPS),
+                    v.of(LOAD_CASES),
+                    v.of(ROAD_TESTS)),
             EVENHAND,
             TITLE,
             STORY,
             SHOP,
             CAR,
             SETUPS,
-            LOAD_CASES);
+            LOAD_CASES,
+            ROAD_TESTS);
 
     private FileCatalogue() {}
 

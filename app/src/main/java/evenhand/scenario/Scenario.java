@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A file as it was read: one car, its set-ups and load cases.
+ * A file as it was read: one car, its set-ups, load cases and road tests.
  *
  * @param file as it was named
  * @param text of the whole file, from which it is edited without losing anything
  * @param given all that stands in it, by keys
  * @param car the car before any set-up's changes
+ * @param roadTests as they stand there, their logs not yet read
+ * @param tested what has corrected the car; nothing where it is as it stands in the file
  */
 public record Scenario(
         String file,
@@ -24,13 +26,28 @@ public record Scenario(
         Entries car,
         List<Setup> setups,
         List<LoadCase> loadCases,
-        List<Warning> warnings) {
+        List<TestGiven> roadTests,
+        List<Warning> warnings,
+        Optional<Tested> tested) {
+    /**
+     * That the car is not as it stands in the file, but as road tests have corrected it.
+     *
+     * @param tests their names
+     * @param agrees whether the file and the road agree
+     */
+    public record Tested(List<String> tests, boolean agrees) {
+        public Tested {
+            tests = List.copyOf(tests);
+        }
+    }
+
     /** The workshop, for the report. */
     public record Shop(Optional<String> name, Optional<String> picture) {}
 
     public Scenario {
         setups = List.copyOf(setups);
         loadCases = List.copyOf(loadCases);
+        roadTests = List.copyOf(roadTests);
         warnings = List.copyOf(warnings);
     }
 
@@ -43,14 +60,15 @@ public record Scenario(
      * is no car then.
      *
      * @param off what its numbers are
+     * @param by what has taught it
      */
-    public Optional<Scenario> off(Deviation off) {
+    public Optional<Scenario> off(Deviation off, Tested by) {
         List<Setup> asTheyAre =
                 setups.stream().flatMap(setup -> setup.off(off).stream()).toList();
         return asTheyAre.size() < setups.size()
                 ? Optional.empty()
                 : Optional.of(new Scenario(
-                        file, text, title, story, shop, given, car.off(off), asTheyAre, loadCases, warnings));
+                        file, text, title, story, shop, given, car.off(off), asTheyAre, loadCases, roadTests, warnings, Optional.of(by)));
     }
 
     /**

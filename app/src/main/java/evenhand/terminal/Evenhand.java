@@ -15,6 +15,7 @@ import evenhand.terminal.find.FindCommand;
 import evenhand.terminal.lower.LowerCommand;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.ride.RideCommand;
+import evenhand.terminal.roadtest.RoadTestCommand;
 import evenhand.terminal.roughness.RoughnessCommand;
 import evenhand.terminal.travel.TravelCommand;
 import evenhand.words.Units;
@@ -154,6 +155,7 @@ public final class Evenhand {
                 .addSubcommand(new EffectsCommand())
                 .addSubcommand(new FindCommand())
                 .addSubcommand(new DoubtCommand())
+                .addSubcommand(new RoadTestCommand())
                 .addSubcommand(new RideCommand())
                 .addSubcommand(new BumpCommand())
                 .addSubcommand(new RoughnessCommand())

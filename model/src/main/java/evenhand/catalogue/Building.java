@@ -247,6 +247,8 @@ final class Building {
         Content<V> content = slot.content();
         if (content instanceof Content.Measure && entry instanceof Entry.Measured measured) {
             return (Optional<V>) number(slot, measured.quantity(), here);
+        } else if (content instanceof Content.Tolerance && entry instanceof Entry.Measured measured) {
+            return (Optional<V>) Optional.of(measured.quantity().tolerance());
         } else if (content instanceof Content.Choice<V> choice && entry instanceof Entry.Word word) {
             return Optional.ofNullable(choice.words().get(word.text()));
         } else if (content instanceof Content.Text && entry instanceof Entry.Word word) {

@@ -47,7 +47,7 @@ public record Tolerance(Adjustable number, double halfWidth) {
     }
 
     /** The same with what their ride estimates for comfort. */
-    static List<Tolerance> withRide(List<Entries> cars, Unsaid unsaid) {
+    public static List<Tolerance> withRide(List<Entries> cars, Unsaid unsaid) {
         return each(
                 cars,
                 unsaid,

@@ -192,4 +192,18 @@ public final class OptionText {
             throw new Mistake(option + " \"" + text + "\": " + e.message(example));
         }
     }
+
+    /** A whole number of an option. */
+    public static long whole(String option, String text, long least, long most) throws Mistake {
+        long number;
+        try {
+            number = Long.parseLong(text.strip());
+        } catch (NumberFormatException e) {
+            throw new Mistake(option + " \"" + text + "\": write a whole number, for example 2048");
+        }
+        if (number < least || number > most) {
+            throw new Mistake(option + " " + text + ": must lie between " + least + " and " + most);
+        }
+        return number;
+    }
 }

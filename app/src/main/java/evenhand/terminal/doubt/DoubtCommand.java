@@ -13,6 +13,7 @@ import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.RoadOptions;
 import evenhand.terminal.asked.ScenarioArgument;
@@ -120,13 +121,13 @@ public final class DoubtCommand implements Asked {
     @Override
     public Status run(Console console) throws Mistake {
         FormOptions.Form form = forms.form();
-        long count = whole("--samples", samples, FEWEST, MOST);
-        long seeded = whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
+        long count = OptionText.whole("--samples", samples, FEWEST, MOST);
+        long seeded = OptionText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
         Optional<Aim> aim = aim();
         Trial asked = road.on(turn.trial());
         Trial asWeighed = aim.map(Aim::judged).map(asked::with).orElse(asked);
         Units shown = usual.units();
-        Optional<Scenario> read = file.read(console);
+        Optional<Scenario> read = file.read(unsaid(), console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }
@@ -163,9 +164,13 @@ public final class DoubtCommand implements Asked {
                 circle,
                 count,
                 seeded,
-                exact ? Tolerance.Unsaid.EXACT : Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
+                unsaid(),
                 aim,
                 progress);
+    }
+
+    private Tolerance.Unsaid unsaid() {
+        return exact ? Tolerance.Unsaid.EXACT : Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES;
     }
 
     private static boolean isSound(DoubtReply doubted, Console console, Units units) {
@@ -199,18 +204,5 @@ public final class DoubtCommand implements Asked {
         } catch (InvalidValue e) {
             throw new Mistake("--aim \"" + aimText.get() + "\": " + e.getMessage());
         }
-    }
-
-    private static long whole(String option, String text, long least, long most) throws Mistake {
-        long number;
-        try {
-            number = Long.parseLong(text.strip());
-        } catch (NumberFormatException e) {
-            throw new Mistake(option + " \"" + text + "\": write a whole number, for example 2048");
-        }
-        if (number < least || number > most) {
-            throw new Mistake(option + " " + text + ": must lie between " + least + " and " + most);
-        }
-        return number;
     }
 }
