@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -40,6 +41,10 @@ final class LogFile {
         return all;
     }
 
+    private static Column column(String name) {
+        return Objects.requireNonNull(COLUMNS.get(name));
+    }
+
     private final TestGiven.LogGiven given;
     private final Source source;
     private final Problems problems;
@@ -57,8 +62,8 @@ final class LogFile {
     static Optional<Log> read(Path scenario, TestGiven.LogGiven given, List<Problem> into) {
         Path file = scenario.resolveSibling(given.file());
         Problems problems = new Problems(file.toString());
-        Optional<Log> log = Source.read(file, "log", problems)
-                .flatMap(source -> new LogFile(given, source, problems).log());
+        Optional<Log> log =
+                Source.read(file, "log", problems).flatMap(source -> new LogFile(given, source, problems).log());
         into.addAll(problems.inOrder());
         return problems.isEmpty() ? log : Optional.empty();
     }
@@ -73,7 +78,10 @@ final class LogFile {
             return !problems.isFull() && !header.isEmpty();
         });
         if (header.isEmpty() && problems.isEmpty()) {
-            problem(START, "", "is empty; write the header " + TIME + " and the columns below it, and a moment on each line");
+            problem(
+                    START,
+                    "",
+                    "is empty; write the header " + TIME + " and the columns below it, and a moment on each line");
         } else if (times.isEmpty() && problems.isEmpty()) {
             problem(START, "", "has a header and no moment below it");
         }
@@ -82,7 +90,7 @@ final class LogFile {
         }
         List<Log.Series> columns = new ArrayList<>();
         values.forEach((name, all) -> {
-            Log.Kind kind = COLUMNS.get(name).kind();
+            Log.Kind kind = column(name).kind();
             columns.add(new Log.Series(kind, all, given.tolerance(kind).orElse(Usual.of(kind))));
         });
         return Optional.of(new Log(times, columns));
@@ -94,7 +102,8 @@ final class LogFile {
             problem(
                     row.get(0),
                     "header",
-                    "has no " + TIME + "; the columns are " + TIME + " and any of " + String.join(", ", COLUMNS.keySet()));
+                    "has no " + TIME + "; the columns are " + TIME + " and any of "
+                            + String.join(", ", COLUMNS.keySet()));
             return;
         }
         for (int i = 0; i < row.size(); i++) {
@@ -108,8 +117,8 @@ final class LogFile {
                     problem(cell, "header", "has \"" + shown(cell.text()) + "\"; did you mean " + nearest + "?");
                 }
             } else if (!cell.text().equals(TIME)) {
-                Log.Kind kind = COLUMNS.get(cell.text()).kind();
-                if (values.keySet().stream().anyMatch(name -> COLUMNS.get(name).kind() == kind)) {
+                Log.Kind kind = column(cell.text()).kind();
+                if (values.keySet().stream().anyMatch(name -> column(name).kind() == kind)) {
                     problem(cell, "header", "gives the same in a second unit; leave out one of the two");
                 }
                 values.put(cell.text(), new ArrayList<>());
@@ -130,19 +139,15 @@ final class LogFile {
         for (int i = 0; i < row.size(); i++) {
             String name = header.get(i);
             if (name.equals(TIME)) {
-                number(row.get(i), name).ifPresent(time -> time(time));
+                number(row.get(i), name).ifPresent(times::add);
                 if (times.size() > 1 && !(times.get(times.size() - 1) > times.get(times.size() - 2))) {
                     problem(row.get(i), name, "does not rise; each moment must come after the one before");
                 }
             } else if (values.containsKey(name)) {
-                Unit unit = COLUMNS.get(name).unit();
+                Unit unit = column(name).unit();
                 number(row.get(i), name).ifPresent(value -> values.get(name).add(unit.toSi(value)));
             }
         }
-    }
-
-    private void time(double time) {
-        times.add(time);
     }
 
     private Optional<Double> number(CsvRows.Cell cell, String name) {

@@ -42,14 +42,19 @@ final class RoadTestCatalogue {
     /** No car on a road turns faster, m/s². */
     private static final double FASTEST = 1.5 * Weights.GRAVITY;
 
-    private static final Slot<Direction> TURN =
-            choice("turn", inOrder("left", Direction.LEFT, "right", Direction.RIGHT)).means("which way round it was driven");
+    private static final Slot<Direction> TURN = choice(
+                    "turn", inOrder("left", Direction.LEFT, "right", Direction.RIGHT))
+            .means("which way round it was driven");
     private static final Slot<Double> LAPS =
             ratio("laps").optional().means("laps that were timed").within(0.1, 1000);
-    private static final Slot<Double> TIME =
-            measure("time", Dimension.TIME).optional().means("time of all these laps").within(0.5, 36_000);
-    private static final Slot<Double> SPEED =
-            measure("speed", Dimension.SPEED).optional().means("speed that was held").within(0.3, 100);
+    private static final Slot<Double> TIME = measure("time", Dimension.TIME)
+            .optional()
+            .means("time of all these laps")
+            .within(0.5, 36_000);
+    private static final Slot<Double> SPEED = measure("speed", Dimension.SPEED)
+            .optional()
+            .means("speed that was held")
+            .within(0.3, 100);
     private static final Slot<Double> LATERAL_ACCELERATION = measure("lateralAcceleration", Dimension.ACCELERATION)
             .optional()
             .means("lateral acceleration along the road")
@@ -60,7 +65,8 @@ final class RoadTestCatalogue {
             .within(-40, 40);
     private static final Slot<Double> ROLL = angle("roll")
             .optional()
-            .means("lean of the body against standing, outwards positive, by heights at the sills: a level reads the turn as well")
+            .means(
+                    "lean of the body against standing, outwards positive, by heights at the sills: a level reads the turn as well")
             .within(-0.6, 0.6);
     private static final Slot<Double> SIDESLIP = angle("sideslip")
             .optional()
@@ -130,12 +136,15 @@ final class RoadTestCatalogue {
             };
             all.put(
                     kind,
-                    Slot.tolerance(kind.key(), dimension).optional().means("how far its instrument may be off, a tolerance alone"));
+                    Slot.tolerance(kind.key(), dimension)
+                            .optional()
+                            .means("how far its instrument may be off, a tolerance alone"));
         }
         return all;
     }
 
-    private static final Shape<TestGiven.LogGiven> LOG = new Shape.Plain<>("roadLog", logSlots(), RoadTestCatalogue::log);
+    private static final Shape<TestGiven.LogGiven> LOG =
+            new Shape.Plain<>("roadLog", logSlots(), RoadTestCatalogue::log);
 
     private static List<Slot<?>> logSlots() {
         List<Slot<?>> slots = new ArrayList<>(List.of(FILE));
@@ -163,10 +172,8 @@ final class RoadTestCatalogue {
 
     private static final Slot<String> NAME = text("name").means("name that the test is chosen by");
     private static final Slot<String> SETUP = text("setup").means("name of the set-up that was driven");
-    private static final Slot<String> LOAD =
-            text("load").optional().means("load case of the file that was aboard");
-    private static final Slot<String> DATE =
-            text("date").optional().means("day on which it was driven");
+    private static final Slot<String> LOAD = text("load").optional().means("load case of the file that was aboard");
+    private static final Slot<String> DATE = text("date").optional().means("day on which it was driven");
     private static final Slot<String> NOTE = text("note").optional().means("what to know about it");
     private static final Slot<Double> GRIP = ratio("grip")
             .optional()
@@ -174,7 +181,8 @@ final class RoadTestCatalogue {
             .within(0.1, 2);
     private static final Slot<Double> STRAIGHT_AHEAD = angle("straightAhead")
             .optional()
-            .means("where the mark on the rim stands on a straight road, to the left positive; 0 ± 3 deg where it is not given")
+            .means(
+                    "where the mark on the rim stands on a straight road, to the left positive; 0 ± 3 deg where it is not given")
             .within(-7, 7);
     private static final Slot<Measured> CIRCLE_DRIVEN =
             group("circle", CIRCLE).optional().means("circle that was driven");
@@ -182,8 +190,9 @@ final class RoadTestCatalogue {
             groups("readings", READING).means("what was read in steady turns").defaultsTo(List.of());
     private static final Slot<List<LimitGiven>> LIMITS =
             groups("limits", LIMIT).means("paces at which an end went").defaultsTo(List.of());
-    private static final Slot<List<List<Observation.Bounce>>> BOUNCES =
-            groups("bounce", BOUNCE).means("what pressed corners did when they were let go").defaultsTo(List.of());
+    private static final Slot<List<List<Observation.Bounce>>> BOUNCES = groups("bounce", BOUNCE)
+            .means("what pressed corners did when they were let go")
+            .defaultsTo(List.of());
     private static final Slot<List<TestGiven.LogGiven>> LOGS =
             groups("logs", LOG).means("what instruments wrote down").defaultsTo(List.of());
 
@@ -209,7 +218,8 @@ final class RoadTestCatalogue {
         String name = v.of(NAME);
         require(!name.isBlank(), "name", "is empty; give the road test a name");
         Optional<Measured> circle = v.optional(CIRCLE_DRIVEN);
-        OptionalDouble radius = circle.isPresent() ? OptionalDouble.of(circle.get().value()) : OptionalDouble.empty();
+        OptionalDouble radius =
+                circle.isPresent() ? OptionalDouble.of(circle.get().value()) : OptionalDouble.empty();
         List<Observation> observations = new ArrayList<>();
         List<ReadingGiven> readings = v.of(READINGS);
         for (int i = 0; i < readings.size(); i++) {
@@ -230,7 +240,10 @@ final class RoadTestCatalogue {
                     circle.isPresent(),
                     "limits[" + i + "]",
                     "says nothing without a circle; give \"circle\": {\"radius\": \"30 m\"} in this test");
-            requirePace(limits.get(i).limit().pace(), radius, "limits[" + i + "]." + limits.get(i).paceKey());
+            requirePace(
+                    limits.get(i).limit().pace(),
+                    radius,
+                    "limits[" + i + "]." + limits.get(i).paceKey());
             observations.add(limits.get(i).limit());
         }
         v.of(BOUNCES).forEach(observations::addAll);
@@ -264,16 +277,12 @@ final class RoadTestCatalogue {
 
     private static ReadingGiven reading(Values v) {
         Map<Channel, Measured> channels = new LinkedHashMap<>();
-        Map<Channel, Slot<Double>> slots = new EnumMap<>(Map.of(
-                Channel.STEERING_WHEEL, STEERING_WHEEL, Channel.ROLL, ROLL, Channel.SIDESLIP, SIDESLIP));
+        Map<Channel, Slot<Double>> slots = new EnumMap<>(
+                Map.of(Channel.STEERING_WHEEL, STEERING_WHEEL, Channel.ROLL, ROLL, Channel.SIDESLIP, SIDESLIP));
         Pace pace = pace(v);
         slots.forEach((channel, slot) -> v.optional(slot)
-                .ifPresent(value ->
-                        channels.put(channel, new Measured(value, tolerance(v, slot, Usual.of(channel))))));
-        require(
-                !channels.isEmpty(),
-                "",
-                "has nothing that was read; give steeringWheel, roll or sideslip");
+                .ifPresent(value -> channels.put(channel, new Measured(value, tolerance(v, slot, Usual.of(channel))))));
+        require(!channels.isEmpty(), "", "has nothing that was read; give steeringWheel, roll or sideslip");
         return new ReadingGiven(v.of(TURN), pace, paceKey(v), channels);
     }
 
@@ -281,10 +290,7 @@ final class RoadTestCatalogue {
         List<String> given = PACES.stream().filter(v::has).map(Slot::key).toList();
         boolean timed = v.has(LAPS) || v.has(TIME);
         long paces = (timed ? 1 : 0) + (v.has(SPEED) ? 1 : 0) + (v.has(LATERAL_ACCELERATION) ? 1 : 0);
-        require(
-                paces > 0,
-                "",
-                "has no pace; give laps with time, speed or lateralAcceleration");
+        require(paces > 0, "", "has no pace; give laps with time, speed or lateralAcceleration");
         require(
                 paces == 1,
                 given.get(given.size() - 1),

@@ -53,8 +53,8 @@ final class RoadTestChecks {
 
     private void ratio(Setup setup, int i, TestGiven test) {
         boolean reads = test.observations().stream()
-                .anyMatch(one -> one instanceof Observation.Reading reading
-                        && reading.channel() == Channel.STEERING_WHEEL);
+                .anyMatch(one ->
+                        one instanceof Observation.Reading reading && reading.channel() == Channel.STEERING_WHEEL);
         if (reads && Catalogue.entry(setup.entries(), "steering.ratio").isEmpty()) {
             int at = first(i);
             problem(

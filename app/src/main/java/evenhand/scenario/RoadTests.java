@@ -53,8 +53,8 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
                 List<Observation> steady = new ArrayList<>();
                 for (Observation.Reading reading :
                         SteadyPieces.of(log.get(), given.circle().map(Measured::value))) {
-                    boolean says = !reading.channel().needsCircle()
-                            || (given.circle().isPresent() && hasRatio);
+                    boolean says =
+                            !reading.channel().needsCircle() || (given.circle().isPresent() && hasRatio);
                     if (says) {
                         steady.add(reading);
                     }

@@ -68,7 +68,18 @@ public record Scenario(
         return asTheyAre.size() < setups.size()
                 ? Optional.empty()
                 : Optional.of(new Scenario(
-                        file, text, title, story, shop, given, car.off(off), asTheyAre, loadCases, roadTests, warnings, Optional.of(by)));
+                        file,
+                        text,
+                        title,
+                        story,
+                        shop,
+                        given,
+                        car.off(off),
+                        asTheyAre,
+                        loadCases,
+                        roadTests,
+                        warnings,
+                        Optional.of(by)));
     }
 
     /**

@@ -65,7 +65,8 @@ public final class SetupsWriter {
             }
         }
         for (Json.Obj test : roadTests(listed)) {
-            if (test.members().get("setup") instanceof Json.Str word && word.text().equals(name)) {
+            if (test.members().get("setup") instanceof Json.Str word
+                    && word.text().equals(name)) {
                 places.add(word.place());
             }
         }

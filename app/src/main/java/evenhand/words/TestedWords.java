@@ -9,7 +9,8 @@ public final class TestedWords {
 
     /** In one line. */
     public static String inALine(Scenario.Tested tested) {
-        return "Asked of the car as the road " + (tested.tests().size() == 1 ? "test " : "tests ") + names(tested.tests())
+        return "Asked of the car as the road " + (tested.tests().size() == 1 ? "test " : "tests ")
+                + names(tested.tests())
                 + (tested.tests().size() == 1 ? " has" : " have") + " corrected it"
                 + (tested.agrees() ? "." : ", although the file and the road do not agree.");
     }

@@ -34,7 +34,8 @@ final class Draw {
                 .parallel()
                 .map(row -> Arrays.stream(row).map(NormalPoints::deviate).toArray())
                 .toArray(double[][]::new);
-        deviates = learnt.map(known -> together(apart, known.factor(paths(tolerances)))).orElse(apart);
+        deviates = learnt.map(known -> together(apart, known.factor(paths(tolerances))))
+                .orElse(apart);
     }
 
     private static List<String> paths(List<Tolerance> tolerances) {

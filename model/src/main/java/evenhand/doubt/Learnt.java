@@ -102,7 +102,9 @@ public final class Learnt implements Deviation {
     public static double[][] factor(double[][] covariance) {
         return covariance.length == 0
                 ? covariance
-                : new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance), 1e-9, 0).getL().getData();
+                : new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance), 1e-9, 0)
+                        .getL()
+                        .getData();
     }
 
     /** The numbers, in the order in which they were learnt. */

@@ -142,7 +142,9 @@ public final class SlopeDoubt {
     }
 
     private static double product(double[] one, double[] other) {
-        return IntStream.range(0, one.length).mapToDouble(i -> one[i] * other[i]).sum();
+        return IntStream.range(0, one.length)
+                .mapToDouble(i -> one[i] * other[i])
+                .sum();
     }
 
     /** The figures of a car that is off in one number. */
@@ -218,11 +220,7 @@ public final class SlopeDoubt {
      * @param together what is left of two numbers, where they do not err each by itself
      */
     private record Moves(
-            double asGiven,
-            double[] moves,
-            boolean[] known,
-            OptionalDouble[] missed,
-            Optional<double[][]> together) {
+            double asGiven, double[] moves, boolean[] known, OptionalDouble[] missed, Optional<double[][]> together) {
         Moves less(Moves other) {
             double[] apart = new double[moves.length];
             boolean[] both = new boolean[moves.length];
@@ -245,8 +243,7 @@ public final class SlopeDoubt {
 
         /** A number's part of the variance; below zero where others make up for it. */
         private double part(int number) {
-            return moves[number]
-                    * (together.isPresent() ? product(together.get()[number], moves) : moves[number]);
+            return moves[number] * (together.isPresent() ? product(together.get()[number], moves) : moves[number]);
         }
 
         /** Marks what is left when the smallest parts are taken away, and what is not known. */

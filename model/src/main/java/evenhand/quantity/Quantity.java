@@ -69,7 +69,8 @@ public record Quantity(double si, double tolerance, Dimension dimension, String 
     public static Quantity parseTolerance(String text, Dimension expected) throws QuantityException {
         String plain = text.strip();
         boolean marked = plain.startsWith("±") || plain.startsWith("+");
-        Quantity whole = parse((marked ? "0 " : "0 ± ") + plain, expected);
+        Quantity whole =
+                new QuantityReader(text, (marked ? "0 " : "0 ± ") + plain, expected, expected.largest()).read();
         return new Quantity(0, whole.tolerance(), expected, text, whole.unit());
     }
 

@@ -41,8 +41,8 @@ public final class QuantityPattern {
 
     /** All texts that are a tolerance of this dimension alone. */
     public static String ofTolerance(Dimension dimension) {
-        return "^" + BLANKS + "(?:" + PLUS_MINUS + BLANKS + ")?" + DECIMAL + BLANKS + "(?:" + units(dimension) + ")" + BLANKS
-                + "$";
+        return "^" + BLANKS + "(?:" + PLUS_MINUS + BLANKS + ")?" + DECIMAL + BLANKS + "(?:" + units(dimension) + ")"
+                + BLANKS + "$";
     }
 
     private static String units(Dimension dimension) {

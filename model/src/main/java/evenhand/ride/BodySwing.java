@@ -23,8 +23,7 @@ public record BodySwing(Modes.Mode mode) {
         if (!(rates.heave() > 0)) {
             return Optional.empty();
         }
-        QuarterCar undamped =
-                new QuarterCar(sprung, axle.unsprung().mass() / 2, rates.heave(), rates.tyre(), 0);
+        QuarterCar undamped = new QuarterCar(sprung, axle.unsprung().mass() / 2, rates.heave(), rates.tyre(), 0);
         return WheelDamper.of(car, end)
                 .map(damper -> damper.linearRate(AxleRide.USUAL_DAMPER_SPEED))
                 .filter(rate -> rate > 0)

@@ -28,7 +28,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * @param slopes J, a row for each reading
  * @param covariance C
  * @param chiSquare the sum at z
- * @param converged whether the steps ended; else readings contradict each other beyond what a car can be
+ * @param converged whether the steps came to rest
  */
 record Correction(
         double[] moved,
@@ -39,6 +39,9 @@ record Correction(
         boolean converged) {
     /** A step of less than this in every unknown is the last. */
     private static final double SMALLEST_STEP = 1e-7;
+
+    /** So is one that would make the sum less by no more than what the limit's rounding leaves of it. */
+    private static final double SMALLEST_GAIN = 1e-11;
 
     private static final int MOST_STEPS = 60;
     private static final int MOST_HALVINGS = 12;
@@ -60,6 +63,7 @@ record Correction(
             double length = 1;
             double[] sigmas = here.sigmas();
             double before = sum(z, here, sigmas);
+            double[][] straight = slopes;
             Optional<Misses.At> next = Optional.empty();
             double[] there = z;
             for (int halving = 0; halving < MOST_HALVINGS && next.isEmpty(); halving++) {
@@ -67,10 +71,11 @@ record Correction(
                 double[] tried = there;
                 next = misses.at(tried)
                         .filter(at -> sum(tried, at, sigmas) <= before * (1 + 1e-9) + 1e-12
-                                || largest(way) < SMALLEST_STEP);
+                                || gain(straight, way) < SMALLEST_GAIN);
                 length /= 2;
             }
             if (next.isEmpty()) {
+                ended = true; // a corner of a stop, to both sides of which it is worse
                 break;
             }
             double moved = 0;
@@ -79,13 +84,13 @@ record Correction(
             }
             z = there;
             here = next.get();
-            ended = moved < SMALLEST_STEP;
+            ended = moved < SMALLEST_STEP || gain(slopes, way) < SMALLEST_GAIN;
             if (!ended) {
                 slopes = weighted(misses.slopes(z, here), here);
             }
         }
-        return Optional.of(new Correction(
-                z, slopesBefore, slopes, covariance(slopes, n), sum(z, here, here.sigmas()), ended));
+        return Optional.of(
+                new Correction(z, slopesBefore, slopes, covariance(slopes, n), sum(z, here, here.sigmas()), ended));
     }
 
     /** The step that a straight problem would need: least squares of the slopes with the prior below. */
@@ -125,8 +130,17 @@ record Correction(
                 .toArray();
     }
 
-    private static double largest(double[] way) {
-        return Arrays.stream(way).map(Math::abs).max().orElse(0);
+    /** By how much less the sum would be after a whole step, were the problem straight: its length by I + JᵀJ. */
+    private static double gain(double[][] slopes, double[] way) {
+        double gain = Arrays.stream(way).map(one -> one * one).sum();
+        for (double[] row : slopes) {
+            double along = 0;
+            for (int k = 0; k < way.length; k++) {
+                along += row[k] * way[k];
+            }
+            gain += along * along;
+        }
+        return gain;
     }
 
     private static double[] residuals(Misses.At here) {

@@ -1,7 +1,7 @@
 package evenhand.roadtest;
 
-import evenhand.catalogue.Adjustable;
 import evenhand.car.End;
+import evenhand.catalogue.Adjustable;
 import evenhand.doubt.Learnt;
 import evenhand.doubt.Spread;
 import evenhand.turn.Direction;
@@ -50,7 +50,12 @@ public record Findings(
      * @param fits whether that is within what readings scatter, the part of it that went into the correction allowed for
      */
     public record Seen(
-            Observation observation, Predicted before, double beforeHalfWidth, Predicted after, double residual, boolean fits) {}
+            Observation observation,
+            Predicted before,
+            double beforeHalfWidth,
+            Predicted after,
+            double residual,
+            boolean fits) {}
 
     /** What a test says. */
     public record OfTest(RoadTest test, List<Seen> seen, List<Gradient> gradients, List<Own> own, List<End> tooDamped) {
@@ -64,7 +69,13 @@ public record Findings(
 
     /** What belongs to the day. */
     public record Own(
-            Unknowns.OfTest what, double before, double beforeTolerance, double after, double afterTolerance, double moved, boolean suspect) {}
+            Unknowns.OfTest what,
+            double before,
+            double beforeTolerance,
+            double after,
+            double afterTolerance,
+            double moved,
+            boolean suspect) {}
 
     /**
      * Whether file and road agree: the sum of squares as χ².

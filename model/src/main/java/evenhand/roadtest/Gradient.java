@@ -81,8 +81,9 @@ public record Gradient(
             }
             List<List<Read>> ways = new ArrayList<>();
             for (Direction way : Direction.values()) {
-                List<Read> own =
-                        reads.stream().filter(one -> one.reading().turn() == way).toList();
+                List<Read> own = reads.stream()
+                        .filter(one -> one.reading().turn() == way)
+                        .toList();
                 line(figure, Optional.of(way), List.of(own)).ifPresent(all::add);
                 ways.add(own);
             }

@@ -20,8 +20,7 @@ import java.util.Optional;
  * @param chiSquare Σ w·(y − line)²
  * @param points how many there were
  */
-public record LineFit(
-        double slope, List<Double> intercepts, double standardError, double chiSquare, int points) {
+public record LineFit(double slope, List<Double> intercepts, double standardError, double chiSquare, int points) {
     /** Too few points tell no slope. */
     private static final int FEWEST = 3;
     /** Points whose x differ by less than this part of it stand on one place. */

@@ -91,7 +91,8 @@ final class NextReadings {
         return best(test, rows, covariance(unknowns), slopes(now, unknowns, value.getAsDouble()), value.getAsDouble());
     }
 
-    private List<Findings.Next> best(RoadTest test, double[][] rows, double[][] covariance, double[] slopes, double now) {
+    private List<Findings.Next> best(
+            RoadTest test, double[][] rows, double[][] covariance, double[] slopes, double now) {
         List<Findings.Next> next = new ArrayList<>();
         double[][] c = covariance;
         for (int count = 0; count < COUNT; count++) {
@@ -127,12 +128,7 @@ final class NextReadings {
         }
         Observation.Bounce bounce = (Observation.Bounce) one;
         return new Findings.Next(
-                bounce.swing().key(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                Optional.of(bounce.axle()),
-                low,
-                high);
+                bounce.swing().key(), Optional.empty(), OptionalDouble.empty(), Optional.of(bounce.axle()), low, high);
     }
 
     /** All that could be read. */
@@ -219,9 +215,8 @@ final class NextReadings {
     private double[] slopes(OneNumber now, Unknowns unknowns, double value) {
         double[] slopes = new double[unknowns.count()];
         double[] z = moved(unknowns);
-        List<Integer> all = IntStream.range(0, unknowns.numbers().size())
-                .boxed()
-                .toList();
+        List<Integer> all =
+                IntStream.range(0, unknowns.numbers().size()).boxed().toList();
         all.parallelStream().forEach(k -> {
             double[] beside = z.clone();
             beside[k] += STEP;

@@ -17,7 +17,9 @@ import java.util.stream.IntStream;
 /** All readings of some tests, as misses of what the moved cars show. Slopes by small steps of one unknown each. */
 final class OnTheRoad implements Misses {
     /** A step of an unknown, in its standard deviations: far above the solver's rounding, and straight. */
-    static final double STEP = 1e-4;
+    private static final double STEP = 1e-4;
+    /** The same where a turn is followed to its limit, which is known to some 1e-8 g: to both sides. */
+    private static final double STEP_TO_LIMIT = 0.02;
 
     private final List<RoadTest> tests;
     private final Unknowns unknowns;
@@ -114,15 +116,16 @@ final class OnTheRoad implements Misses {
         OptionalInt only = unknowns.testOf(k);
         for (int test = 0; test < tests.size(); test++) {
             if (only.isEmpty() || only.getAsInt() == test) {
-                double step = STEP;
-                Optional<List<Predicted>> there = beside(k, test, z, step, cars);
-                if (there.isEmpty()) {
-                    step = -STEP;
-                    there = beside(k, test, z, step, cars);
-                }
-                for (int i = 0; there.isPresent() && i < there.get().size(); i++) {
-                    int row = firsts[test] + i;
-                    slopes[row][k] = (here.misses()[row] - there.get().get(i).miss()) / step;
+                double step = tests.get(test).isFollowed() ? STEP_TO_LIMIT : STEP;
+                Optional<List<Predicted>> above = beside(k, test, z, step, cars);
+                Optional<List<Predicted>> below =
+                        above.isEmpty() || step == STEP_TO_LIMIT ? beside(k, test, z, -step, cars) : Optional.empty();
+                double apart = (above.isPresent() ? step : 0) + (below.isPresent() ? step : 0);
+                int first = firsts[test];
+                for (int i = 0; apart > 0 && i < tests.get(test).observations().size(); i++) {
+                    double up = above.isPresent() ? above.get().get(i).miss() : here.misses()[first + i];
+                    double down = below.isPresent() ? below.get().get(i).miss() : here.misses()[first + i];
+                    slopes[first + i][k] = (down - up) / apart;
                 }
             }
         }

@@ -63,7 +63,8 @@ final class Prediction {
         Map<Direction, TurnNearby> all = new EnumMap<>(Direction.class);
         if (Laden.of(asRead, test.load()) instanceof Laden.AtRest rest) {
             for (Direction way : Direction.values()) {
-                if (readings(way).findAny().isPresent() && test.observations().stream().noneMatch(one -> walks(one, way))) {
+                if (readings(way).findAny().isPresent()
+                        && test.observations().stream().noneMatch(one -> walks(one, way))) {
                     TurnNearby.of(rest.car(), paces(way), radius, way).ifPresent(turn -> all.put(way, turn));
                 }
             }
@@ -107,9 +108,8 @@ final class Prediction {
             if (one instanceof Observation.Bounce bounce) {
                 predicted = bounce(car, bounce);
             } else {
-                Direction way = one instanceof Observation.Reading reading
-                        ? reading.turn()
-                        : ((Observation.Limit) one).turn();
+                Direction way =
+                        one instanceof Observation.Reading reading ? reading.turn() : ((Observation.Limit) one).turn();
                 Turn turn = turns.get(way);
                 if (turn == null) {
                     turn = new Turn(car, way);
@@ -156,8 +156,7 @@ final class Prediction {
             this.way = way;
             List<Double> paces = paces(way);
             TurnNearby near = nearby.get(way);
-            Optional<List<TurnRow>> rows =
-                    near == null ? Optional.empty() : near.rows(car, paces, radius);
+            Optional<List<TurnRow>> rows = near == null ? Optional.empty() : near.rows(car, paces, radius);
             if (rows.isPresent()) {
                 for (int i = 0; i < paces.size(); i++) {
                     known.put(paces.get(i), rows.get().get(i));
@@ -204,8 +203,7 @@ final class Prediction {
         private Predicted limit(Observation.Limit seen) {
             double pace = seen.pace().acceleration(radius);
             double expected = limit().lateralAcceleration();
-            return new Predicted(
-                    expected, pace - expected, seen.spread(radius), pace, false, limit().firstAxle());
+            return new Predicted(expected, pace - expected, seen.spread(radius), pace, false, limit().firstAxle());
         }
 
         private Predicted reading(Observation.Reading reading) {
@@ -216,22 +214,17 @@ final class Prediction {
             Optional<TurnRow> there = row(pace);
             TurnRow row = there.orElseGet(() -> limit().row());
             double expected = value(row, reading.channel());
-            double slope =
-                    switch (reading.channel()) {
-                        case STEERING_WHEEL ->
-                            car.steering().ratio() * row.understeerGradient().orElse(0);
-                        case ROLL -> row.rollGradient().orElse(0);
-                        case SIDESLIP -> slopeOfSideslip(pace);
-                    };
+            double slope = switch (reading.channel()) {
+                case STEERING_WHEEL ->
+                    car.steering().ratio() * row.understeerGradient().orElse(0);
+                case ROLL -> row.rollGradient().orElse(0);
+                case SIDESLIP -> slopeOfSideslip(pace);
+            };
             double sigma = Math.hypot(
-                    reading.measured().standardDeviation(), slope * reading.pace().spread(radius));
+                    reading.measured().standardDeviation(),
+                    slope * reading.pace().spread(radius));
             return new Predicted(
-                    expected,
-                    reading.measured().value() - expected,
-                    sigma,
-                    pace,
-                    there.isEmpty(),
-                    Optional.empty());
+                    expected, reading.measured().value() - expected, sigma, pace, there.isEmpty(), Optional.empty());
         }
 
         private double value(TurnRow row, Channel channel) {

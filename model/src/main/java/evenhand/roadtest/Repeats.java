@@ -109,11 +109,7 @@ public record Repeats(List<Spread> spreads, List<Difference> differences, List<D
             bySetup.forEach((setup, tests) -> {
                 if (tests.size() > 1) {
                     into.add(new Spread(
-                            setup,
-                            figure,
-                            tests.stream().map(Seen::test).toList(),
-                            Math.sqrt(variance()),
-                            degrees()));
+                            setup, figure, tests.stream().map(Seen::test).toList(), Math.sqrt(variance()), degrees()));
                 }
             });
         }
@@ -150,15 +146,15 @@ public record Repeats(List<Spread> spreads, List<Difference> differences, List<D
         }
 
         Optional<Drift> drift(List<Seen> all) {
-            List<Seen> inOrder =
-                    all.stream().filter(one -> one.gradient().figure() == figure).toList();
+            List<Seen> inOrder = all.stream()
+                    .filter(one -> one.gradient().figure() == figure)
+                    .toList();
             if (inOrder.size() < 3) {
                 return Optional.empty();
             }
             Seen first = inOrder.get(0);
             Seen last = inOrder.get(inOrder.size() - 1);
-            boolean between =
-                    inOrder.stream().anyMatch(one -> !one.setup().equals(first.setup()));
+            boolean between = inOrder.stream().anyMatch(one -> !one.setup().equals(first.setup()));
             return between && last.setup().equals(first.setup())
                     ? Optional.of(new Drift(
                             first.setup(),

@@ -41,6 +41,14 @@ public record RoadTest(
         return circle.map(Measured::value).orElse(Trial.USUAL_RADIUS);
     }
 
+    /** Whether a turn must be followed to its limit, or as far as something was felt. */
+    boolean isFollowed() {
+        return observations.stream()
+                .anyMatch(one -> one instanceof Observation.Limit
+                        || (one instanceof Observation.Reading reading
+                                && reading.pace() instanceof Pace.Accelerometer));
+    }
+
     /** The same with other readings. */
     public RoadTest with(List<Observation> others) {
         return new RoadTest(name, setup, car, load, grip, straightAhead, circle, others);

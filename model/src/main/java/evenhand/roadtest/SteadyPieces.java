@@ -183,7 +183,10 @@ public final class SteadyPieces {
         List<Observation.Reading> readings = new ArrayList<>();
         log.column(Log.Kind.STEERING_WHEEL)
                 .ifPresent(one -> readings.add(new Observation.Reading(
-                        turn, pace(piece), Channel.STEERING_WHEEL, measured(piece, array(one), into, one.tolerance()))));
+                        turn,
+                        pace(piece),
+                        Channel.STEERING_WHEEL,
+                        measured(piece, array(one), into, one.tolerance()))));
         log.column(Log.Kind.ROLL)
                 .ifPresent(one -> readings.add(new Observation.Reading(
                         turn, pace(piece), Channel.ROLL, measured(piece, array(one), into, one.tolerance()))));
@@ -195,13 +198,14 @@ public final class SteadyPieces {
         Optional<Log.Series> yaw = log.column(Log.Kind.YAW_RATE);
         double into = Math.signum(lateral.mean(piece.from(), piece.to()));
         if (speed.isPresent() && radius.isPresent()) {
-            return new Pace.Speed(measured(piece, array(speed.get()), 1, speed.get().tolerance()));
+            return new Pace.Speed(
+                    measured(piece, array(speed.get()), 1, speed.get().tolerance()));
         }
         if (speed.isPresent() && yaw.isPresent()) {
             double v = new Sums(times, array(speed.get())).mean(piece.from(), piece.to());
             double rate = new Sums(times, array(yaw.get())).mean(piece.from(), piece.to());
-            double instruments = Math.hypot(
-                    speed.get().tolerance() * rate, yaw.get().tolerance() * v);
+            double instruments =
+                    Math.hypot(speed.get().tolerance() * rate, yaw.get().tolerance() * v);
             return new Pace.Acceleration(measured(piece, acceleration, into, instruments));
         }
         return new Pace.Accelerometer(measured(

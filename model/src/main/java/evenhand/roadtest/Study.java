@@ -127,8 +127,8 @@ public final class Study {
         }
         Judged narrowing = narrowing();
         Doubt.Answer asGiven = doubt(question.cars(), CORRECTED, BEFORE_KNOWN);
-        Doubt.Answer corrected = doubt(
-                question.cars().stream().map(car -> car.off(learnt)).toList(), BEFORE_KNOWN, AFTER_KNOWN);
+        Doubt.Answer corrected =
+                doubt(question.cars().stream().map(car -> car.off(learnt)).toList(), BEFORE_KNOWN, AFTER_KNOWN);
         double share = effectiveShare();
         Optional<Spread> narrowed = corrected.cars().get(0).spreads().stream()
                 .filter(spread -> spread.judged().equals(narrowing))
@@ -186,8 +186,7 @@ public final class Study {
         }
         Optional<Car> car = Catalogue.build(asked.car()).value();
         double ratio = car.map(built -> built.steering().ratio()).orElse(1.0);
-        return new Findings.OfTest(
-                asked, seen, Gradient.of(asked, ratio, before, after), own(test), tooDamped(asked));
+        return new Findings.OfTest(asked, seen, Gradient.of(asked, ratio, before, after), own(test), tooDamped(asked));
     }
 
     /** Ends whose next swing was read, and which are damped so much that there is hardly one. */
@@ -198,7 +197,8 @@ public final class Study {
                         .anyMatch(one -> one instanceof Observation.Bounce bounce
                                 && bounce.axle() == end
                                 && bounce.swing() == Observation.Swing.NEXT_SWING))
-                .filter(end -> car.isPresent() && Prediction.isTooDamped(car.get().settled(), end))
+                .filter(end ->
+                        car.isPresent() && Prediction.isTooDamped(car.get().settled(), end))
                 .toList();
     }
 
@@ -303,8 +303,8 @@ public final class Study {
         return tests.stream()
                 .flatMap(test -> test.gradients().stream()
                         .filter(gradient -> gradient.turn().isEmpty())
-                        .map(gradient -> new Repeats.Seen(
-                                test.test().name(), test.test().setup(), gradient)))
+                        .map(gradient ->
+                                new Repeats.Seen(test.test().name(), test.test().setup(), gradient)))
                 .toList();
     }
 
@@ -314,9 +314,8 @@ public final class Study {
         double[][] factor = Learnt.factor(correction.covariance());
         double[][] deviates = NormalPoints.deviates(n, question.samples(), question.seed());
         List<Integer> draws = IntStream.range(0, question.samples()).boxed().toList();
-        List<Double> logs = question.progress()
-                .part(AFTER_KNOWN, 1)
-                .each(draws, draw -> logWeight(factor, deviates, draw));
+        List<Double> logs =
+                question.progress().part(AFTER_KNOWN, 1).each(draws, draw -> logWeight(factor, deviates, draw));
         double greatest = logs.stream().mapToDouble(Double::doubleValue).max().orElse(0);
         double sum = 0;
         double squares = 0;

@@ -152,7 +152,9 @@ public final class Unknowns {
         return new Learnt(
                 numbers.stream().map(Tolerance::path).toList(),
                 Arrays.copyOf(z, n),
-                Arrays.stream(covariance, 0, n).map(row -> Arrays.copyOf(row, n)).toArray(double[][]::new),
+                Arrays.stream(covariance, 0, n)
+                        .map(row -> Arrays.copyOf(row, n))
+                        .toArray(double[][]::new),
                 unsaid);
     }
 }

@@ -46,7 +46,12 @@ class ArchitectureTest {
 
     /** What steps, in time or along a road, searches or samples stands on a library of mathematics for that. */
     private static final String[] WITH_MATHEMATICS = {
-        "evenhand.linkage..", "evenhand.road..", "evenhand.bump..", "evenhand.choice..", "evenhand.doubt.."
+        "evenhand.linkage..",
+        "evenhand.road..",
+        "evenhand.bump..",
+        "evenhand.choice..",
+        "evenhand.doubt..",
+        "evenhand.roadtest.."
     };
 
     /** What the commands share: page, options, and the frame of a reply. */
@@ -125,6 +130,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule doubtAsksForAnswersOfSampledCars =
             usesOnly("doubt", "answers", "catalogue", "turn", "car", "quantity");
+
+    @ArchTest
+    static final ArchRule aRoadTestTeachesWhatDoubtDraws = usesOnly(
+            "roadtest", "doubt", "answers", "ride", "turn", "load", "catalogue", "car", "quantity");
 
     @ArchTest
     static final ArchRule loweringAsksTheCarAtEachHeight = usesOnly(

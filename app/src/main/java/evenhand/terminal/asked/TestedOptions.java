@@ -39,7 +39,8 @@ public final class TestedOptions {
     /** A name belongs to the option only behind a sign of equality: what follows else is the file. */
     static final class OnlyAttached implements IParameterPreprocessor {
         @Override
-        public boolean preprocess(Stack<String> arguments, CommandSpec command, ArgSpec option, Map<String, Object> info) {
+        public boolean preprocess(
+                Stack<String> arguments, CommandSpec command, ArgSpec option, Map<String, Object> info) {
             if (!"=".equals(info.get("separator"))) {
                 arguments.push("");
             }
@@ -66,8 +67,7 @@ public final class TestedOptions {
             throw new Mistake("--tested: the file has no road test with a reading"
                     + (tests.silent().isEmpty() ? "" : ": " + String.join("; ", tests.silent())));
         }
-        List<String> asked =
-                tests.tests().stream().map(test -> test.name()).toList();
+        List<String> asked = tests.tests().stream().map(test -> test.name()).toList();
         List<Entries> cars = scenario.setups().stream().map(Setup::entries).toList();
         Study.Lesson lesson = Study.lesson(new Study.Question(
                         scenario.setups().stream().map(Setup::name).toList(),

@@ -160,13 +160,7 @@ public final class DoubtCommand implements Asked {
     }
 
     private Doubt.Question question(Trial circle, Optional<Aim> aim, int count, long seeded, Progress progress) {
-        return new Doubt.Question(
-                circle,
-                count,
-                seeded,
-                unsaid(),
-                aim,
-                progress);
+        return new Doubt.Question(circle, count, seeded, unsaid(), aim, progress);
     }
 
     private Tolerance.Unsaid unsaid() {

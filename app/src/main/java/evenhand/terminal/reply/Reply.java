@@ -43,8 +43,10 @@ public interface Reply {
     default void give(FormOptions.Form form, Console console, Units units) {
         if (form == FormOptions.Form.CSV) {
             silent(units).forEach(console::complain);
-            scenario().tested().map(TestedWords::inALine).ifPresent(line -> console.complain("evenhand "
-                    + written().command() + ": " + line));
+            scenario()
+                    .tested()
+                    .map(TestedWords::inALine)
+                    .ifPresent(line -> console.complain("evenhand " + written().command() + ": " + line));
         } else if (form == FormOptions.Form.PEOPLE) {
             scenario().tested().map(TestedWords::inALine).ifPresent(line -> {
                 Page page = new Page(console);

@@ -21,14 +21,18 @@ public final class SharedParts {
     public static final Contents<Reply> OPENING = Contents.of(Reply.class)
             .text("scenario", answer -> answer.scenario().title())
             .textIfAny("load", answer -> answer.load().map(load -> load.name()))
-            .textsIfAny("tested", answer -> answer.scenario()
-                    .tested()
-                    .map(Scenario.Tested::tests)
-                    .orElse(List.of()))
-            .mark("testedDisagrees", answer -> answer.scenario()
-                    .tested()
-                    .filter(tested -> !tested.agrees())
-                    .isPresent());
+            .textsIfAny(
+                    "tested",
+                    answer -> answer.scenario()
+                            .tested()
+                            .map(Scenario.Tested::tests)
+                            .orElse(List.of()))
+            .mark(
+                    "testedDisagrees",
+                    answer -> answer.scenario()
+                            .tested()
+                            .filter(tested -> !tested.agrees())
+                            .isPresent());
 
     /** Stands in place of an answer. */
     public static final Contents<SetupAnswer.NoAnswer> NO_ANSWER = Contents.of(SetupAnswer.NoAnswer.class)

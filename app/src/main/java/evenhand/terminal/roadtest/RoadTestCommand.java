@@ -72,8 +72,9 @@ public final class RoadTestCommand implements Asked {
     @Option(
             names = "--aim",
             paramLabel = "AIM",
-            description = "The next readings are to narrow this figure of the first set-up. Otherwise understeer near the"
-                    + " limit. Aims as for find.")
+            description =
+                    "The next readings are to narrow this figure of the first set-up. Otherwise understeer near the"
+                            + " limit. Aims as for find.")
     private Optional<String> aimText = Optional.empty();
 
     @Option(
@@ -142,8 +143,9 @@ public final class RoadTestCommand implements Asked {
                     progress));
         }
         if (found.isEmpty()) {
-            console.complain("evenhand roadtest: a set-up that was driven does not turn by the file, or its bounced end does"
-                    + " not swing; \"evenhand balance\" and \"evenhand ride\" say why");
+            console.complain(
+                    "evenhand roadtest: a set-up that was driven does not turn by the file, or its bounced end does"
+                            + " not swing; \"evenhand balance\" and \"evenhand ride\" say why");
             return Status.NO_ANSWER;
         }
         new RoadTestReply(scenario, found.get(), count, seeded, tests.silent()).give(form, console, usual.units());

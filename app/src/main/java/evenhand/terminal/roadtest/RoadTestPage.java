@@ -44,13 +44,14 @@ final class RoadTestPage {
                 page.table(gradients(test.gradients()));
             }
         }
-        page.heading("Numbers that have moved most, of " + reply.found().inputs().size());
+        page.heading(
+                "Numbers that have moved most, of " + reply.found().inputs().size());
         page.tableAtOnce(inputs());
         for (Findings.OfSetup setup : reply.found().setups()) {
             Table table = figures(setup);
             if (!table.lines().isEmpty()) {
-                page.heading("\"" + setup.name() + "\" to the left on "
-                        + units.radius(Trial.USUAL_RADIUS) + ", grip 1");
+                page.heading(
+                        "\"" + setup.name() + "\" to the left on " + units.radius(Trial.USUAL_RADIUS) + ", grip 1");
                 page.tableAtOnce(table);
             }
         }
@@ -80,11 +81,7 @@ final class RoadTestPage {
             table.row(
                     RoadTestWords.head(one),
                     "deg/g",
-                    List.of(
-                            cell(one.measured()),
-                            cell(one.standardError()),
-                            cell(one.before()),
-                            cell(one.after())));
+                    List.of(cell(one.measured()), cell(one.standardError()), cell(one.before()), cell(one.after())));
         }
         return table.build();
     }

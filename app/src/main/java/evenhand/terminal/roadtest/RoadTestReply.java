@@ -55,7 +55,9 @@ record RoadTestReply(Scenario scenario, Findings found, int samples, long seed, 
 
     private static final Contents<Seen> READING = Contents.of(Seen.class)
             .text("turn", one -> one.reading().turn().key())
-            .number("lateralAcceleration_g", one -> SharedParts.inG(one.seen().after().lateralAcceleration()))
+            .number(
+                    "lateralAcceleration_g",
+                    one -> SharedParts.inG(one.seen().after().lateralAcceleration()))
             .text("channel", one -> one.reading().channel().key())
             .text("unit", one -> "deg")
             .number("measured", one -> one.degrees(one.reading().measured().value()))
@@ -84,7 +86,10 @@ record RoadTestReply(Scenario scenario, Findings found, int samples, long seed, 
 
     private static final Contents<Seen> LIMIT = Contents.of(Seen.class)
             .text("turn", one -> one.limit().turn().key())
-            .number("measured_g", one -> SharedParts.inG(one.limit().pace().acceleration(one.test().radius())))
+            .number(
+                    "measured_g",
+                    one -> SharedParts.inG(
+                            one.limit().pace().acceleration(one.test().radius())))
             .number("tolerance_g", one -> SharedParts.inG(2 * one.seen().after().sigma()))
             .number("before_g", one -> SharedParts.inG(one.seen().before().expected()))
             .number("after_g", one -> SharedParts.inG(one.seen().after().expected()))
@@ -142,10 +147,20 @@ record RoadTestReply(Scenario scenario, Findings found, int samples, long seed, 
 
     private static final Contents<Findings.Figure> FIGURE = Contents.of(Findings.Figure.class)
             .with(figure -> figure.after().judged(), SharedParts.JUDGED)
-            .judgedIfAny("before", RoadTestReply::criterion, figure -> figure.before().nominal())
-            .judged("beforeLow", RoadTestReply::criterion, figure -> figure.before().low())
-            .judged("beforeHigh", RoadTestReply::criterion, figure -> figure.before().high())
-            .judgedIfAny("after", RoadTestReply::criterion, figure -> figure.after().nominal())
+            .judgedIfAny(
+                    "before",
+                    RoadTestReply::criterion,
+                    figure -> figure.before().nominal())
+            .judged(
+                    "beforeLow",
+                    RoadTestReply::criterion,
+                    figure -> figure.before().low())
+            .judged(
+                    "beforeHigh",
+                    RoadTestReply::criterion,
+                    figure -> figure.before().high())
+            .judgedIfAny(
+                    "after", RoadTestReply::criterion, figure -> figure.after().nominal())
             .judged("low", RoadTestReply::criterion, figure -> figure.after().low())
             .judged("high", RoadTestReply::criterion, figure -> figure.after().high());
 
@@ -163,7 +178,8 @@ record RoadTestReply(Scenario scenario, Findings found, int samples, long seed, 
     private static final Contents<Next> NEXT = Contents.of(Next.class)
             .text("channel", one -> one.next().channel())
             .textIfAny("turn", one -> one.next().turn().map(turn -> turn.key()))
-            .numberIfAny("lateralAcceleration_g", one -> SharedParts.inG(one.next().pace()))
+            .numberIfAny(
+                    "lateralAcceleration_g", one -> SharedParts.inG(one.next().pace()))
             .textIfAny("axle", one -> one.next().axle().map(end -> end.key()))
             .text("figure", one -> one.criterion().name())
             .textIn("unit", (one, units) -> units.of(one.criterion()).symbol())
@@ -182,9 +198,11 @@ record RoadTestReply(Scenario scenario, Findings found, int samples, long seed, 
             .text("figure", one -> one.figure().key())
             .number("difference_deg_per_g", one -> degPerG(one.difference()))
             .number("standardError_deg_per_g", one -> degPerG(one.standardError()))
-            .numberIfAny("needed_deg_per_g", one -> one.needed().isPresent()
-                    ? OptionalDouble.of(degPerG(one.needed().getAsDouble()))
-                    : one.needed())
+            .numberIfAny(
+                    "needed_deg_per_g",
+                    one -> one.needed().isPresent()
+                            ? OptionalDouble.of(degPerG(one.needed().getAsDouble()))
+                            : one.needed())
             .flag("real", Repeats.Difference::isReal);
 
     private static final Contents<Repeats.Drift> DRIFT = Contents.of(Repeats.Drift.class)
@@ -215,7 +233,7 @@ record RoadTestReply(Scenario scenario, Findings found, int samples, long seed, 
     private record Row(String test, Findings.Seen seen) {}
 
     private static final Contents<Row> ROW = Contents.of(Row.class)
-            .text("setup", row -> row.test())
+            .text("test", Row::test)
             .text("reading", row -> RoadTestWords.place(row.seen()))
             .text("unit", row -> RoadTestWords.unit(row.seen()).symbol())
             .number("measured", row -> shown(row, RoadTestWords.measured(row.seen())))

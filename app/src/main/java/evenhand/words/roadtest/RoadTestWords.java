@@ -26,6 +26,7 @@ public final class RoadTestWords {
 
     private static final int MOST_MOVED = 5;
     private static final int MOST_TOGETHER = 3;
+    private static final int MOST_SUSPECTS = 3;
 
     private final Units units;
 
@@ -61,19 +62,14 @@ public final class RoadTestWords {
     /** What nobody may miss. */
     public List<String> warnings(Findings found) {
         List<String> all = new ArrayList<>();
-        for (Findings.Input input : found.inputs()) {
-            if (input.suspect()) {
-                all.add("Measure " + input.number().path() + " again: the file has "
-                        + shown(input.number().si(), input.number()) + ", the road says "
-                        + shown(input.after(), input.number()) + ".");
-            }
-        }
+        suspects(found).ifPresent(all::add);
         for (Findings.OfTest test : found.tests()) {
             String of = found.tests().size() > 1 ? " of \"" + test.test().name() + "\"" : "";
             for (Findings.Own own : test.own()) {
                 if (own.suspect()) {
                     all.add("Look at the " + own.what().key() + of + " again: it was said to be "
-                            + own(own.what(), own.before()) + ", the readings say " + own(own.what(), own.after()) + ".");
+                            + own(own.what(), own.before()) + ", the readings say " + own(own.what(), own.after())
+                            + ".");
                 }
             }
             for (Findings.Seen seen : test.seen()) {
@@ -109,14 +105,33 @@ public final class RoadTestWords {
         return all;
     }
 
+    /** What cannot be believed any more: one false number makes suspects of all that could stand for it. */
+    private Optional<String> suspects(Findings found) {
+        List<Findings.Input> suspects =
+                found.inputs().stream().filter(Findings.Input::suspect).toList();
+        if (suspects.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> told = suspects.stream()
+                .limit(MOST_SUSPECTS)
+                .map(input -> input.number().path() + " (the file has "
+                        + shown(input.number().si(), input.number()) + ", the road says "
+                        + shown(input.after(), input.number()) + ")")
+                .toList();
+        int more = suspects.size() - told.size();
+        return Optional.of("Measure again: " + String.join(", ", told)
+                + (more > 0 ? ", and " + more + " more that would explain the same, each by less" : "") + ".");
+    }
+
     /** What has moved. */
     private List<String> moved(Findings found) {
         List<String> parts = new ArrayList<>();
         for (Findings.Input input : found.inputs()) {
             if (Math.abs(input.moved()) >= MOVED && parts.size() < MOST_MOVED) {
-                parts.add(input.number().path() + " from " + shown(input.number().si(), input.number()) + " to "
-                        + shown(input.after(), input.number()) + " ± "
-                        + shown(input.afterTolerance(), input.number()));
+                parts.add(
+                        input.number().path() + " from " + shown(input.number().si(), input.number()) + " to "
+                                + shown(input.after(), input.number()) + " ± "
+                                + shown(input.afterTolerance(), input.number()));
             }
         }
         for (Findings.OfTest test : found.tests()) {
@@ -142,8 +157,9 @@ public final class RoadTestWords {
         Spread now = found.narrowed().get();
         List<String> parts = new ArrayList<>();
         for (Findings.Next next : found.nextReadings()) {
-            parts.add(what(next) + " (then " + units.show(next.low(), now.judged().criterion()) + " to "
-                    + units.show(next.high(), now.judged().criterion()) + ")");
+            parts.add(
+                    what(next) + " (then " + units.show(next.low(), now.judged().criterion()) + " to "
+                            + units.show(next.high(), now.judged().criterion()) + ")");
         }
         return Optional.of("Read next, for the " + JudgedWords.figure(now.judged()) + " of \""
                 + found.setups().get(0).name() + "\", now "
@@ -166,12 +182,13 @@ public final class RoadTestWords {
     private List<String> repeats(Repeats repeats) {
         List<String> all = new ArrayList<>();
         for (Repeats.Spread one : repeats.spreads()) {
-            all.add("From test to test of \"" + one.setup() + "\" the " + one.figure().key() + " spreads by "
-                    + gradient(one.spread()) + ".");
+            all.add("From test to test of \"" + one.setup() + "\" the "
+                    + one.figure().key() + " spreads by " + gradient(one.spread()) + ".");
         }
         for (Repeats.Difference one : repeats.differences()) {
             all.add("\"" + one.setup() + "\" has " + gradient(Math.abs(one.difference())) + " "
-                    + (one.difference() >= 0 ? "more" : "less") + " " + one.figure().key() + " than \"" + one.from()
+                    + (one.difference() >= 0 ? "more" : "less") + " "
+                    + one.figure().key() + " than \"" + one.from()
                     + "\""
                     + (one.needed().isEmpty()
                             ? "; whether that is real nobody knows before one of them is driven again."
@@ -202,7 +219,8 @@ public final class RoadTestWords {
         if (one instanceof Observation.Reading reading) {
             boolean felt = reading.pace() instanceof Pace.Accelerometer;
             return reading.channel().words() + " at " + (felt ? "a felt " : "")
-                    + Units.exactPace(felt ? reading.pace().acceleration(1) : seen.after().lateralAcceleration()) + " "
+                    + Units.exactPace(
+                            felt ? reading.pace().acceleration(1) : seen.after().lateralAcceleration()) + " "
                     + reading.turn().key();
         } else if (one instanceof Observation.Limit limit) {
             return "limit " + limit.turn().key();
@@ -254,9 +272,10 @@ public final class RoadTestWords {
         return switch (what) {
             case GRIP -> Numbers.fixed(si, 2);
             case STRAIGHT_AHEAD -> Numbers.fixed(Math.toDegrees(si), 1) + " deg";
-            case RADIUS -> units == Units.METRIC
-                    ? Numbers.fixed(si, 2) + " m"
-                    : Numbers.fixed(Unit.of("ft").fromSi(si), 1) + " ft";
+            case RADIUS ->
+                units == Units.METRIC
+                        ? Numbers.fixed(si, 2) + " m"
+                        : Numbers.fixed(Unit.of("ft").fromSi(si), 1) + " ft";
         };
     }
 
