@@ -43,6 +43,7 @@ final class AheadPages {
         if (!ahead.driven().isEmpty()) {
             blocks.add(new Heading("Off the line"));
             pages.driving(blocks);
+            pages.lifting(blocks);
         }
         return new Section(ahead.driven().isEmpty() ? "Braking" : "Braking and driving", true, blocks);
     }
@@ -75,6 +76,18 @@ final class AheadPages {
 
     private static boolean rearFirst(Braking.Answer answer) {
         return answer.own().locks().filter(locks -> locks.axle() == End.REAR).isPresent();
+    }
+
+    /** Off the throttle in the bend: what is said first says what is done, the last is the caution. */
+    private void lifting(List<Block> blocks) {
+        List<String> said = ahead.lifted();
+        if (said.isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("Off the throttle in the bend"));
+        blocks.add(new Text(said.get(said.size() - 1), Tone.WARNING));
+        blocks.add(Text.plain(said.get(0)));
+        blocks.add(new Points(InPrint.sentences(said.subList(1, said.size() - 1))));
     }
 
     private void driving(List<Block> blocks) {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -28,11 +29,12 @@ import net.miginfocom.swing.MigLayout;
 
 /** The car in forms by concept, made from the catalogue; edits the car itself, or the active set-up alone. */
 final class FormPane extends JPanel implements Bench.View {
+    private static final Stack.Above ABOVE_A_SECTION = new Stack.Above(12);
+
     private final transient Bench bench;
     private final JTextField search = new JTextField(18);
     private final JComboBox<String> target = new JComboBox<>();
-    private final JPanel rows =
-            new JPanel(new MigLayout("insets 0, gap 0 2, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
+    private final JPanel rows = new JPanel(new Stack(2));
     private final transient Map<String, FormRow> byPath = new LinkedHashMap<>();
     private final transient Map<String, Draft> drafts = new LinkedHashMap<>();
     private final transient List<Part> parts = new ArrayList<>();
@@ -51,7 +53,8 @@ final class FormPane extends JPanel implements Bench.View {
     private final transient Set<String> rightAsked = new HashSet<>();
 
     FormPane(Bench bench) {
-        super(new MigLayout("insets 0 16 16 16, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
+        super(new Stack(6));
+        setBorder(BorderFactory.createEmptyBorder(0, 16, 16, 16));
         this.bench = bench;
         setOpaque(false);
         rows.setOpaque(false);
@@ -93,12 +96,12 @@ final class FormPane extends JPanel implements Bench.View {
         bar.add(new JLabel("edit"));
         bar.add(target);
         add(bar);
-        add(trouble, "wmin 60");
+        add(trouble);
         trouble.setVisible(false);
         none.setName("found nothing");
         none.setVisible(false);
-        add(none, "wmin 60");
-        add(rows, "wmin 100");
+        add(none);
+        add(rows);
     }
 
     void focusSearch() {
@@ -227,7 +230,7 @@ final class FormPane extends JPanel implements Bench.View {
         tables.clear();
         for (Form.Section section : form.sections()) {
             JPanel head = head(section);
-            rows.add(head, "gaptop 12");
+            rows.add(head, ABOVE_A_SECTION);
             Optional<PointsPane> table = Optional.empty();
             if (!points(now, section).isEmpty()) {
                 PointsPane old = tablesBefore.get(section.added());
@@ -309,7 +312,7 @@ final class FormPane extends JPanel implements Bench.View {
     }
 
     private void say(Optional<String> why) {
-        trouble.setText(why.orElse(""));
+        Words.put(trouble, why.orElse(""));
         trouble.setVisible(why.isPresent());
     }
 

@@ -170,10 +170,9 @@ final class FormRow extends JPanel {
     }
 
     void say(Optional<String> why) {
-        trouble.setText(why.map(words -> label.getText() + " " + words).orElse(""));
+        Words.put(trouble, why.map(words -> label.getText() + " " + words).orElse(""));
         trouble.setVisible(why.isPresent());
         input.putClientProperty("JComponent.outline", why.isPresent() ? "error" : null);
-        revalidate();
     }
 
     /** Shows the field as it is now; what is being typed, or was and is wrong, is left alone. */
@@ -196,14 +195,12 @@ final class FormRow extends JPanel {
             boolean untouched = area.getText().strip().equals(shown.strip());
             shown = text;
             if (untouched || (!area.isFocusOwner() && !trouble.isVisible())) {
-                if (!area.getText().equals(text)) {
-                    area.setText(text);
-                }
+                Words.put(area, text);
                 say(Optional.empty());
             }
             area.putClientProperty("JTextField.placeholderText", now.standIn(units));
         }
-        told.setText(words(now, units, origin));
+        Words.put(told, words(now, units, origin));
         input.getAccessibleContext().setAccessibleDescription(told.getText());
     }
 

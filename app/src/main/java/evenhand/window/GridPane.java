@@ -149,12 +149,11 @@ final class GridPane extends JPanel {
 
         private void say(int column, Optional<String> why) {
             String head = column < 0 ? "" : grid.columns().get(column).label() + " ";
-            trouble.setText(why.map(words -> head + words).orElse(""));
+            Words.put(trouble, why.map(words -> head + words).orElse(""));
             trouble.setVisible(why.isPresent());
             for (int i = 0; i < cells.size(); i++) {
                 cells.get(i).putClientProperty("JComponent.outline", why.isPresent() && i == column ? "error" : null);
             }
-            revalidate();
         }
 
         /** Shows other texts; what is being typed, or was and is wrong, is left alone. */

@@ -60,8 +60,8 @@ final class MainPane extends JPanel {
         report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
         JPanel page = new Page();
-        page.add(answer, "growx");
-        page.add(form, "growx");
+        page.add(answer);
+        page.add(form);
         scroll = new JScrollPane(
                 page, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());

@@ -68,7 +68,7 @@ final class MeasurePane extends JPanel {
         add(steps, "aligny top");
         JPanel all = new Page();
         all.setOpaque(false);
-        all.add(page, "growx");
+        all.add(page);
         JScrollPane scroll = new JScrollPane(
                 all, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());

@@ -4,12 +4,11 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
-import net.miginfocom.swing.MigLayout;
 
 /** A page that is scrolled down, never sideways: it is as wide as there is room. */
 final class Page extends JPanel implements Scrollable {
     Page() {
-        super(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
+        super(new Stack(0));
     }
 
     @Override

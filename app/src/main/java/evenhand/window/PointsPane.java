@@ -106,11 +106,10 @@ final class PointsPane extends JPanel {
         private void say(Grid.Column column, Optional<String> why) {
             why.ifPresentOrElse(
                     words -> wrong.put(column.key(), column.label() + " " + words), () -> wrong.remove(column.key()));
-            trouble.setText(String.join("; ", wrong.values()));
+            Words.put(trouble, String.join("; ", wrong.values()));
             trouble.setVisible(!wrong.isEmpty());
             cells.forEach((key, cell) ->
                     cell.putClientProperty("JComponent.outline", wrong.containsKey(key) ? "error" : null));
-            revalidate();
         }
 
         /** Shows the point as it is now; what is being typed, or was and is wrong, is left alone. */
@@ -128,9 +127,7 @@ final class PointsPane extends JPanel {
                         .equals(given.getOrDefault(column.key(), "").strip());
                 given.put(column.key(), text);
                 if (untouched || (!cell.isFocusOwner() && !wrong.containsKey(column.key()))) {
-                    if (!cell.getText().equals(text)) {
-                        cell.setText(text);
-                    }
+                    Words.put(cell, text);
                     if (wrong.containsKey(column.key())) {
                         say(column, Optional.empty());
                     }

@@ -64,7 +64,7 @@ final class SideBar extends JPanel {
         // scrolled.
         add(scrolled(setups), "growx, hmin " + Looks.em(5));
         Page lower = new Page();
-        lower.add(active, "growx, wmin 40");
+        lower.add(active);
         add(scrolled(lower), "grow, hmin " + Looks.em(6));
     }
 

@@ -9,6 +9,7 @@ import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.TransferHandler;
 import javax.swing.text.DefaultCaret;
+import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 
 /** Pieces of text in the window. Fonts and colours are asked again when the theme changes. */
@@ -74,11 +75,15 @@ final class Words {
         return still;
     }
 
-    /** Says something, if it is not what is said already: new text lays the window out anew. */
+    /** Says something, no line of it ending between a number and its unit. */
     static void say(Area area, String words) {
-        String unbroken = unbroken(words);
-        if (!area.getText().equals(unbroken)) {
-            area.setText(unbroken);
+        put(area, unbroken(words));
+    }
+
+    /** Puts a text in, if it is not there already: new text lays the window out anew. */
+    static void put(JTextComponent into, String text) {
+        if (!into.getText().equals(text)) {
+            into.setText(text);
         }
     }
 

@@ -6,6 +6,7 @@ import evenhand.report.Block.Text;
 import evenhand.report.Block.Tone;
 import evenhand.words.Units;
 import evenhand.words.brakes.BrakeWords;
+import evenhand.words.balance.AlongWords;
 import evenhand.words.drive.DriveWords;
 import java.util.List;
 import java.util.stream.Stream;
@@ -49,6 +50,9 @@ class AheadPagesTest {
         assertThat(loud.get(0)).startsWith("Now: The rear locks first: unsafe.");
         assertThat(loud.get(1)).contains(BrakeWords.CAUTIONS);
         assertThat(loud.get(2)).contains(DriveWords.CAUTIONS);
+        assertThat(loud.get(3)).isEqualTo(AlongWords.CAUTION);
+        assertThat(Reports.sentences(paper, "Braking"))
+                .anyMatch(sentence -> sentence.startsWith("At 0.5 g it tightens its line: it needs 0.9"));
         assertThat(Reports.sentences(paper, "Braking"))
                 .anyMatch(sentence -> sentence.startsWith("Before: The rear locks first"))
                 .filteredOn(sentence -> sentence.startsWith("As a yardstick, no approval: 71/320/EEC"))

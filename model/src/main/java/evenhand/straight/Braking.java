@@ -11,13 +11,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BooleanSupplier;
+import java.util.function.DoubleSupplier;
+import java.util.function.Predicate;
 
 /**
  * What a car answers when it brakes straight ahead: loads, brake forces and pedal at a deceleration, which wheel locks first, where
  * the ends change places, how it stands against the rules for passenger cars, and how long it takes to stop.
  *
- * <p>States come from {@link StraightAhead}. First lock and crossings are looked for in even steps and closed in on by halving. A
+ * <p>States come from {@link StraightAhead}. First lock and crossings are looked for in {@link EvenSteps}. A
  * car is asked by the deceleration z·g, so that a booster's end and a valve's knee are no corners on the way. Without the parts of
  * the brakes, pressures, pedal and stops are not known.
  *
@@ -32,10 +33,12 @@ public final class Braking {
 
     /** Steps of the search per g. */
     private static final int STEPS = 200;
+    /** Furthest that the rules are held against what the ends use, g, and steps of the search from place to place there. */
+    private static final double FURTHEST_RULED = 1.2;
+
+    private static final int STEPS_RULED = 2;
     /** Where the search begins, g: right at rest nothing is used. */
     private static final double BEGIN = 1e-6;
-    /** Halvings that leave rounding alone of a step. */
-    private static final int HALVINGS = 52;
     /** Time in which a held pedal's deceleration is there, s. */
     private static final double BUILD_UP = 0.2;
     /** The tyres' own friction instead of a given one. */
@@ -197,12 +200,13 @@ public final class Braking {
     private final StraightAhead ahead;
     private final Optional<BrakeParts> parts;
     private final double mass;
-    private final double[] before = new double[AxleAlong.UNKNOWNS];
+    private final EvenSteps steps;
 
     /** @param car at rest, its {@code lowered} carried out */
     public Braking(Car car) {
         this.car = car;
         ahead = new StraightAhead(car);
+        steps = new EvenSteps(ahead, STEPS, ahead::brakeAt);
         parts = car.brakes().parts();
         mass = car.weights().mass();
     }
@@ -311,7 +315,7 @@ public final class Braking {
     /** The least deceleration at which a wheel reaches its friction, N of it left to none. */
     public Lock firstLock(OptionalDouble friction) {
         double mu = friction.orElse(OWN);
-        OptionalDouble found = first(FURTHEST_LOCK, () -> left(mu) <= 0);
+        OptionalDouble found = first(FURTHEST_LOCK, () -> left(mu));
         if (found.isEmpty()) {
             return new Lock(friction, Optional.empty());
         }
@@ -325,43 +329,21 @@ public final class Braking {
         return Math.min(ahead.leastLeft(End.FRONT, friction), ahead.leastLeft(End.REAR, friction));
     }
 
-    /** The first deceleration, m/s², at which something holds that does not hold at rest, up to so many g. */
-    private OptionalDouble first(double furthest, BooleanSupplier holds) {
-        ahead.rest();
-        double low = 0;
-        int steps = (int) Math.round(furthest * STEPS);
-        for (int i = 1; i <= steps; i++) {
-            ahead.copyState(before);
-            double high = (double) i / STEPS;
-            if (!ahead.brakeAt(high * Weights.GRAVITY)) {
+    /** The first deceleration, m/s², at which nothing is left of something that there is some of at rest, up to so many g. */
+    private OptionalDouble first(double furthest, DoubleSupplier left) {
+        double ofLow = Double.NaN;
+        for (int i = 1; steps.at(i) <= furthest; i++) {
+            if (!steps.reach(i)) {
                 return OptionalDouble.empty();
             }
-            if (holds.getAsBoolean()) {
-                return OptionalDouble.of(closeIn(low, high, holds) * Weights.GRAVITY);
+            double ofHigh = left.getAsDouble();
+            if (ofHigh <= 0) {
+                return OptionalDouble.of(
+                        steps.closeIn(steps.at(i - 1), ofLow, steps.at(i), ofHigh, left) * Weights.GRAVITY);
             }
-            low = high;
+            ofLow = ofHigh;
         }
         return OptionalDouble.empty();
-    }
-
-    /** Closes in on where something begins to hold, g; the state there is left behind. */
-    private double closeIn(double low, double high, BooleanSupplier holds) {
-        double from = low;
-        double to = high;
-        ahead.startFrom(before);
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (from + to) / 2;
-            if (!(middle > from && middle < to)) {
-                break;
-            }
-            if (ahead.brakeAt(middle * Weights.GRAVITY) && !holds.getAsBoolean()) {
-                from = middle;
-            } else {
-                to = middle;
-            }
-        }
-        ahead.brakeAt(to * Weights.GRAVITY);
-        return to;
     }
 
     /** How much more the front uses than the rear, times both loads, N²: X_f·N_r − X_r·N_f. */
@@ -377,6 +359,11 @@ public final class Braking {
 
     /** Decelerations up to {@link #FURTHEST_CROSSING} at which both ends use as much. */
     public List<Crossing> crossings() {
+        return crossings(crossing -> false);
+    }
+
+    /** The same up to and with the first one that is looked for. */
+    private List<Crossing> crossings(Predicate<Crossing> lookedFor) {
         List<Crossing> crossings = new ArrayList<>();
         ahead.rest();
         if (!ahead.brakeAt(BEGIN * Weights.GRAVITY)) {
@@ -384,19 +371,21 @@ public final class Braking {
         }
         double low = BEGIN;
         double lead = frontLead();
-        int steps = (int) Math.round(FURTHEST_CROSSING * STEPS);
-        for (int i = 1; i <= steps; i++) {
-            ahead.copyState(before);
-            double high = (double) i / STEPS;
-            if (!ahead.brakeAt(high * Weights.GRAVITY)) {
+        for (int i = 1; steps.at(i) <= FURTHEST_CROSSING; i++) {
+            if (!steps.reach(i)) {
                 return crossings;
             }
+            double high = steps.at(i);
             double next = frontLead();
             if (lead != 0 && next != 0 && lead < 0 != next < 0) {
                 boolean rearAfter = next < 0;
-                double at = closeIn(low, high, () -> frontLead() < 0 == rearAfter);
-                crossings.add(new Crossing(at * Weights.GRAVITY, rearAfter));
-                ahead.brakeAt(high * Weights.GRAVITY);
+                double sign = rearAfter ? 1 : -1;
+                double at = steps.closeIn(low, sign * lead, high, sign * next, () -> sign * frontLead());
+                Crossing crossing = new Crossing(at * Weights.GRAVITY, rearAfter);
+                crossings.add(crossing);
+                if (lookedFor.test(crossing)) {
+                    return crossings;
+                }
             }
             low = high;
             lead = next != 0 ? next : lead;
@@ -406,20 +395,22 @@ public final class Braking {
 
     /** Deceleration beyond which the rear goes first, m/s²: zero where it always does, none up to {@link #FURTHEST_CROSSING}. */
     public OptionalDouble rearLocksAbove() {
-        return Answer.rearLocksAbove(crossings(), rearFirst());
+        return rearFirst()
+                ? Answer.rearLocksAbove(List.of(), true)
+                : Answer.rearLocksAbove(crossings(Crossing::rearAfter), false);
     }
 
     /** Adhesion used at 0.01 to 1.2 g by 0.01 g, as far as there are states. */
     private List<BrakeRule.Used> curve() {
         List<BrakeRule.Used> curve = new ArrayList<>();
-        ahead.rest();
-        for (int i = 1; i <= 120; i++) {
-            double z = i / 100.0;
-            if (!ahead.brakeAt(z * Weights.GRAVITY) || !(ahead.front.loads() > 0) || !(ahead.rear.loads() > 0)) {
+        for (int i = 1; steps.at(i) <= FURTHEST_RULED; i++) {
+            if (!steps.reach(i) || !(ahead.front.loads() > 0) || !(ahead.rear.loads() > 0)) {
                 return curve;
             }
-            curve.add(new BrakeRule.Used(
-                    z, ahead.brakes.front / ahead.front.loads(), ahead.brakes.rear / ahead.rear.loads()));
+            if (i % STEPS_RULED == 0) {
+                curve.add(new BrakeRule.Used(
+                        steps.at(i), ahead.brakes.front / ahead.front.loads(), ahead.brakes.rear / ahead.rear.loads()));
+            }
         }
         return curve;
     }

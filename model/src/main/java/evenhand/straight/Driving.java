@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * What a car answers when it pulls away straight ahead and in its gears: which driven wheel spins first, what engine and grip allow,
  * how it squats and leans, how far its leaves wind up.
  *
- * <p>States come from {@link StraightAhead}; the limit of grip is looked for in even steps and closed in on by halving, for a
+ * <p>States come from {@link StraightAhead}; the limit of grip is looked for in {@link EvenSteps}, for a
  * tyre that loses friction with its load makes it implicit. Source: Gillespie 1992 ch. 2.
  */
 public final class Driving {
@@ -25,7 +25,6 @@ public final class Driving {
     private static final double FURTHEST = 3;
 
     private static final int STEPS = 100;
-    private static final int HALVINGS = 52;
 
     /** What ends an acceleration. */
     public enum LimitedBy {
@@ -126,7 +125,6 @@ public final class Driving {
     private final End driven;
     private final double mass;
     private final double weight;
-    private final double[] before = new double[AxleAlong.UNKNOWNS];
 
     /** @param car at rest, its {@code lowered} carried out */
     public Driving(Car car) {
@@ -238,43 +236,28 @@ public final class Driving {
     }
 
     private OptionalDouble gripLimit(double share) {
-        ahead.rest();
-        double low = 0;
-        for (int i = 1; i <= FURTHEST * STEPS; i++) {
-            ahead.copyState(before);
-            double high = (double) i / STEPS;
-            boolean stands = ahead.drive(high * Weights.GRAVITY, share);
-            if (stands && ahead.leastLeft(driven, Double.NaN) > 0) {
-                low = high;
-                continue;
+        EvenSteps steps = new EvenSteps(ahead, STEPS, acceleration -> ahead.drive(acceleration, share));
+        double ofLow = Double.NaN;
+        for (int i = 1; steps.at(i) <= FURTHEST; i++) {
+            double ofHigh = steps.reach(i) ? left() : Double.NaN;
+            if (!(ofHigh > 0)) {
+                return spun(steps, steps.closeIn(steps.at(i - 1), ofLow, steps.at(i), ofHigh, this::left));
             }
-            return spun(low, high, share);
+            ofLow = ofHigh;
         }
         return OptionalDouble.empty();
     }
 
-    /** Closes in; nothing where the car stands up on its rear wheels before one of them spins. */
-    private OptionalDouble spun(double low, double high, double share) {
-        double from = low;
-        double to = high;
-        boolean spins = false;
-        ahead.startFrom(before);
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (from + to) / 2;
-            if (!(middle > from && middle < to)) {
-                break;
-            }
-            boolean stands = ahead.drive(middle * Weights.GRAVITY, share);
-            if (stands && ahead.leastLeft(driven, Double.NaN) > 0) {
-                from = middle;
-            } else {
-                to = middle;
-                spins = stands;
-            }
+    private double left() {
+        return ahead.leastLeft(driven, Double.NaN);
+    }
+
+    /** Nothing where the car stands up on its rear wheels before one of them spins. */
+    private OptionalDouble spun(EvenSteps steps, double at) {
+        if (!steps.standsThere()) {
+            return OptionalDouble.empty();
         }
-        return ahead.drive(to * Weights.GRAVITY, share) && ahead.leastLeft(driven, Double.NaN) <= 0
-                ? OptionalDouble.of(to * Weights.GRAVITY)
-                : spins ? OptionalDouble.of(from * Weights.GRAVITY) : OptionalDouble.empty();
+        return OptionalDouble.of((left() <= 0 ? at : steps.lastLeft()) * Weights.GRAVITY);
     }
 
     /** The car at an acceleration, m/s²; nothing where there is no such state. */

@@ -14,6 +14,7 @@ public final class Questions {
             new WhereTheLoadGoes(),
             new WhichEndLocks(),
             new WhichWheelSpins(),
+            new WhatIfTheDriverLifts(),
             new HowLow(),
             new WhatTheLinksDo(),
             new WhichBracket(),
