@@ -132,8 +132,8 @@ class ArchitectureTest {
             usesOnly("doubt", "answers", "catalogue", "turn", "car", "quantity");
 
     @ArchTest
-    static final ArchRule aRoadTestTeachesWhatDoubtDraws = usesOnly(
-            "roadtest", "doubt", "answers", "ride", "turn", "load", "catalogue", "car", "quantity");
+    static final ArchRule aRoadTestTeachesWhatDoubtDraws =
+            usesOnly("roadtest", "doubt", "answers", "ride", "turn", "load", "catalogue", "car", "quantity");
 
     @ArchTest
     static final ArchRule loweringAsksTheCarAtEachHeight = usesOnly(

@@ -212,9 +212,7 @@ class RoadTestCommandTest {
 
     @Test
     void aTestIsChosenByItsName() {
-        String first = GENTLE.replace(
-                "\"readings\": [",
-                """
+        String first = GENTLE.replace("\"readings\": [", """
                 "readings": [
                   {"turn": "left", "lateralAcceleration": "0.2 g", "steeringWheel": "91 deg"},
                   {"turn": "left", "lateralAcceleration": "0.1 g", "steeringWheel": "89 deg"},
