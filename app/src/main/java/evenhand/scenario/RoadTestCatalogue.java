@@ -289,7 +289,7 @@ final class RoadTestCatalogue {
     private static Pace pace(Values v) {
         List<String> given = PACES.stream().filter(v::has).map(Slot::key).toList();
         boolean timed = v.has(LAPS) || v.has(TIME);
-        long paces = (timed ? 1 : 0) + (v.has(SPEED) ? 1 : 0) + (v.has(LATERAL_ACCELERATION) ? 1 : 0);
+        int paces = (timed ? 1 : 0) + (v.has(SPEED) ? 1 : 0) + (v.has(LATERAL_ACCELERATION) ? 1 : 0);
         require(paces > 0, "", "has no pace; give laps with time, speed or lateralAcceleration");
         require(
                 paces == 1,

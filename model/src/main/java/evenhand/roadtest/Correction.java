@@ -46,6 +46,9 @@ record Correction(
     private static final int MOST_STEPS = 60;
     private static final int MOST_HALVINGS = 12;
 
+    /** After so many steps that had to be halved the sum goes back and forth over a corner and will not come to rest. */
+    private static final int MOST_HALVED_STEPS = 12;
+
     /** Corrects from where nothing is off; none where that car neither stands nor turns. */
     static Optional<Correction> of(Misses misses) {
         int n = misses.unknowns();
@@ -58,7 +61,8 @@ record Correction(
         double[][] slopes = weighted(misses.slopes(z, here), here);
         double[][] slopesBefore = slopes;
         boolean ended = false;
-        for (int step = 0; step < MOST_STEPS && !ended; step++) {
+        int halvedSteps = 0;
+        for (int step = 0; step < MOST_STEPS && halvedSteps < MOST_HALVED_STEPS && !ended; step++) {
             double[] way = straight(slopes, residuals(here), z);
             double length = 1;
             double[] sigmas = here.sigmas();
@@ -78,6 +82,7 @@ record Correction(
                 ended = true; // a corner of a stop, to both sides of which it is worse
                 break;
             }
+            halvedSteps += length < 0.5 ? 1 : 0; // halved once more after the step that was taken
             double moved = 0;
             for (int k = 0; k < n; k++) {
                 moved = Math.max(moved, Math.abs(there[k] - z[k]));

@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
  * often improbable as it says. {@code -Droadtest.worlds=1000} asks more worlds.
  */
 class CalibrationTest {
-    private static final int WORLDS = Integer.getInteger("roadtest.worlds", 60);
+    private static final int WORLDS = Integer.getInteger("roadtest.worlds", 40);
     private static final int BINS = 20;
     private static final int DRAWS = BINS - 1;
     /** Student's t at 95 % with the draws' degrees of freedom, for one more of the same law. */
