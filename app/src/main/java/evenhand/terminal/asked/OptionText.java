@@ -6,6 +6,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
+import evenhand.report.PaperSize;
 import evenhand.turn.Direction;
 import evenhand.words.Units;
 import java.nio.file.InvalidPathException;
@@ -99,7 +100,7 @@ public final class OptionText {
     }
 
     /** Radius of a circle, m. */
-    static double radius(String text) throws Mistake {
+    public static double radius(String text) throws Mistake {
         double radius = quantity("--radius", text, Dimension.LENGTH, 1e12, "\"40 m\" or \"130 ft\"");
         if (radius < LEAST_RADIUS || radius > GREATEST_RADIUS) {
             throw new Mistake("--radius \"" + text + "\": must lie between "
@@ -164,6 +165,15 @@ public final class OptionText {
             case "left" -> Direction.LEFT;
             case "right" -> Direction.RIGHT;
             default -> throw new Mistake("--turn \"" + text + "\": write left or right");
+        };
+    }
+
+    /** Size of sheets. */
+    public static PaperSize paper(String text) throws Mistake {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
+            case "a4" -> PaperSize.A4;
+            case "letter" -> PaperSize.LETTER;
+            default -> throw new Mistake("--paper \"" + text + "\": write a4 or letter");
         };
     }
 

@@ -39,6 +39,8 @@ import picocli.CommandLine.Parameters;
                     + " Says whether file and road agree, which numbers can no longer be believed, which readings do not"
                     + " fit, what is left of doubt in every set-up, and what to read next. Every other question can be"
                     + " asked of the corrected car by --tested.",
+            "",
+            "With --card nothing is corrected: it writes the sheet to take along to the next test.",
             ""
         },
         footer = {
@@ -51,9 +53,11 @@ import picocli.CommandLine.Parameters;
             "  app/evenhand roadtest scenarios/harbour-saloon.json --samples 200 \\",
             "      --aim \"understeer 1 deg/g at 0.5 g\"",
             "  app/evenhand balance scenarios/harbour-saloon.json --tested",
+            "  app/evenhand roadtest scenarios/harbour-saloon.json --card card.pdf \\",
+            "      --setup \"Pivot middle\" --radius \"30 m\"",
             "",
-            "Ends with 0 when file and road agree, with 1 when they do not or no test has a",
-            "reading, and with 2 when the command line or a file is wrong."
+            "Ends with 0 when file and road agree or the card is written, with 1 when they do not",
+            "or no test has a reading, and with 2 when the command line or a file is wrong."
         })
 public final class RoadTestCommand implements Asked {
     private static final int FEWEST = 10;
@@ -98,6 +102,9 @@ public final class RoadTestCommand implements Asked {
     private boolean exact;
 
     @Mixin
+    private final CardOptions card = new CardOptions();
+
+    @Mixin
     private final FormOptions forms = new FormOptions();
 
     @Mixin
@@ -110,6 +117,14 @@ public final class RoadTestCommand implements Asked {
         long seeded = OptionText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
         Optional<Aim> aim = aim();
         usual.units();
+        if (card.isAsked()) {
+            if (form != FormOptions.Form.PEOPLE || !names.isEmpty() || aim.isPresent()) {
+                throw new Mistake(
+                        "--card: writes a sheet for the next test; leave out --test, --aim, --json and --csv");
+            }
+            return card.write(OptionText.file(file), usual.units(), console);
+        }
+        card.requireNone();
         Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
         if (read.isEmpty()) {
             return Status.WRONG;
