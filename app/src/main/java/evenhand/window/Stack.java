@@ -6,7 +6,6 @@ import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager2;
 import java.util.IdentityHashMap;
-import java.util.Map;
 
 /**
  * What is shown stands one below the other, as wide as there is room and as high as it wants to be. Each is asked once how high that
@@ -18,7 +17,7 @@ final class Stack implements LayoutManager2 {
     record Above(int pixels) {}
 
     private final int gap;
-    private final Map<Component, Integer> above = new IdentityHashMap<>();
+    private final IdentityHashMap<Component, Integer> above = new IdentityHashMap<>();
 
     /** @param gap between two of them, pixels */
     Stack(int gap) {
