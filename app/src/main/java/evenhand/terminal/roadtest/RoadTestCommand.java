@@ -45,8 +45,8 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "A reading's residual is what was read less what the corrected car shows, in standard",
-            "deviations of reading and pace.",
+            "A reading's residual is what was read less what the corrected car shows, in",
+            "standard deviations of reading and pace.",
             "",
             "Examples with the demo cars:",
             "  app/evenhand roadtest scenarios/harbour-saloon.json",
@@ -56,8 +56,9 @@ import picocli.CommandLine.Parameters;
             "  app/evenhand roadtest scenarios/harbour-saloon.json --card card.pdf \\",
             "      --setup \"Pivot middle\" --radius \"30 m\"",
             "",
-            "Ends with 0 when file and road agree or the card is written, with 1 when they do not",
-            "or no test has a reading, and with 2 when the command line or a file is wrong."
+            "Ends with 0 when file and road agree or the card is written, with 1 when they",
+            "do not or no test has a reading, and with 2 when the command line or a file is",
+            "wrong."
         })
 public final class RoadTestCommand implements Asked {
     private static final int FEWEST = 10;
