@@ -418,7 +418,8 @@ final class OwnerPages {
         return signed ? Numbers.signed(value, criterion.digits()) : Numbers.fixed(value, criterion.digits());
     }
 
-    private static Section cautions() {
+    /** What everybody who drives the car must know. */
+    static Section cautions() {
         return new Section(
                 "Before you drive it",
                 false,

@@ -150,6 +150,8 @@ final class EntryReader {
     private Entry entry(Slot<?> slot, Content<?> content, Json json) {
         if (content instanceof Content.Measure measure) {
             return measured(measure, json);
+        } else if (content instanceof Content.Tolerance tolerance) {
+            return tolerance(tolerance.dimension(), json);
         } else if (content instanceof Content.Choice<?> choice) {
             boolean known = json instanceof Json.Str text && choice.words().containsKey(text.text());
             return known
@@ -197,6 +199,21 @@ final class EntryReader {
                 : json;
         Optional<Quantity> quantity = quantity(dimension, dimension.example(), written);
         return quantity.isPresent() ? new Entry.Measured(quantity.get()) : UNREADABLE;
+    }
+
+    private Entry tolerance(Dimension dimension, Json json) {
+        String example = "\"± 1 " + dimension.metric().symbol() + "\"";
+        if (!(json instanceof Json.Str text)) {
+            return refuse(json, "must be a tolerance alone, for example " + example + ", not " + json.words());
+        }
+        try {
+            Quantity quantity = Quantity.parseTolerance(text.text(), dimension);
+            return quantity.tolerance() > 0
+                    ? new Entry.Measured(quantity)
+                    : refuse(json, "is a tolerance of zero; say how far the instrument may be off, or leave it out");
+        } catch (QuantityException wrong) {
+            return refuse(json, wrong.message(example));
+        }
     }
 
     private Optional<Quantity> quantity(Dimension dimension, String example, Json json) {

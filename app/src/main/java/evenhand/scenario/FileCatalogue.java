@@ -118,6 +118,10 @@ public final class FileCatalogue {
             .means("what the car is put through; it decides what links, brackets and mounts have to carry")
             .optional();
 
+    static final Slot<List<TestGiven>> ROAD_TESTS = groups("roadTests", RoadTestCatalogue.TEST)
+            .means("what was read on the road; nothing of it changes an answer unless it is asked for")
+            .defaultsTo(List.of());
+
     /** The whole file, its set-ups not yet worked out. */
     record Opened(
             String title,
@@ -126,7 +130,8 @@ public final class FileCatalogue {
             Car car,
             List<Named> setups,
             List<LoadCase> loadCases,
-            Optional<List<HardUse>> hardUse) {}
+            Optional<List<HardUse>> hardUse,
+            List<TestGiven> roadTests) {}
 
     static final Shape<Opened> FILE = shape(
             "file",
@@ -137,7 +142,8 @@ public final class FileCatalogue {
                     v.of(CAR),
                     v.of(SETUPS),
                     v.of(LOAD_CASES),
-                    v.optional(HARD_USE)),
+                    v.optional(HARD_USE),
+                    v.of(ROAD_TESTS)),
             EVENHAND,
             TITLE,
             STORY,
@@ -145,7 +151,8 @@ public final class FileCatalogue {
             CAR,
             SETUPS,
             LOAD_CASES,
-            HARD_USE);
+            HARD_USE,
+            ROAD_TESTS);
 
     private FileCatalogue() {}
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A file as it was read: one car, its set-ups and load cases.
+ * A file as it was read: one car, its set-ups, load cases and road tests.
  *
  * @param file as it was named
  * @param text of the whole file, from which it is edited without losing anything
@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param car the car before any set-up's changes
  * @param hardUse what the car is put through, the car at rest among it; the usual cases where the file lists none
  * @param estimatedUse numbers of these cases that the file does not give
+ * @param roadTests as they stand there, their logs not yet read
+ * @param tested what has corrected the car; nothing where it is as it stands in the file
  */
 public record Scenario(
         String file,
@@ -30,7 +32,21 @@ public record Scenario(
         List<LoadCase> loadCases,
         List<HardUse> hardUse,
         List<Adjustable> estimatedUse,
-        List<Warning> warnings) {
+        List<TestGiven> roadTests,
+        List<Warning> warnings,
+        Optional<Tested> tested) {
+    /**
+     * That the car is not as it stands in the file, but as road tests have corrected it.
+     *
+     * @param tests their names
+     * @param agrees whether the file and the road agree
+     */
+    public record Tested(List<String> tests, boolean agrees) {
+        public Tested {
+            tests = List.copyOf(tests);
+        }
+    }
+
     /** The workshop, for the report. */
     public record Shop(Optional<String> name, Optional<String> picture) {}
 
@@ -39,6 +55,7 @@ public record Scenario(
         loadCases = List.copyOf(loadCases);
         hardUse = List.copyOf(hardUse);
         estimatedUse = List.copyOf(estimatedUse);
+        roadTests = List.copyOf(roadTests);
         warnings = List.copyOf(warnings);
     }
 
@@ -56,8 +73,9 @@ public record Scenario(
      * is no car then.
      *
      * @param off what its numbers are
+     * @param by what has taught it
      */
-    public Optional<Scenario> off(Deviation off) {
+    public Optional<Scenario> off(Deviation off, Tested by) {
         List<Setup> asTheyAre =
                 setups.stream().flatMap(setup -> setup.off(off).stream()).toList();
         return asTheyAre.size() < setups.size()
@@ -74,7 +92,9 @@ public record Scenario(
                         loadCases,
                         hardUse,
                         estimatedUse,
-                        warnings));
+                        roadTests,
+                        warnings,
+                        Optional.of(by)));
     }
 
     /**

@@ -102,6 +102,7 @@ public final class ScenarioReader {
         List<Setup> setups = patched(car, top).stream()
                 .flatMap(one -> Optional.ofNullable(known.get(one)).or(() -> setup(one, asGiven)).stream())
                 .toList();
+        opened.value().ifPresent(file -> new RoadTestChecks(problems, top).of(file, setups));
         if (!problems.isEmpty()
                 || opened.value().isEmpty()
                 || !(entries.get().given().get("car") instanceof Entries given)) {
@@ -137,7 +138,9 @@ public final class ScenarioReader {
                 file.loadCases(),
                 uses.value().orElseThrow(),
                 uses.estimated(),
-                warnings.stream().sorted(Warning.BY_PLACE).toList()));
+                file.roadTests(),
+                warnings.stream().sorted(Warning.BY_PLACE).toList(),
+                Optional.empty()));
     }
 
     private void uniqueLoadCases(Json.Obj top) {

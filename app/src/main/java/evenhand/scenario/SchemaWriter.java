@@ -264,6 +264,9 @@ public final class SchemaWriter {
     private void content(Content<?> content, Form form) throws IOException {
         if (content instanceof Content.Measure measure) {
             measure(measure.dimension(), measure.bare());
+        } else if (content instanceof Content.Tolerance tolerance) {
+            json.writeStringField("type", "string");
+            json.writeStringField("pattern", QuantityPattern.ofTolerance(tolerance.dimension()));
         } else if (content instanceof Content.Choice<?> choice) {
             words(choice.words().keySet());
         } else if (content instanceof Content.Text) {

@@ -64,6 +64,12 @@ public final class SetupsWriter {
                 }
             }
         }
+        for (Json.Obj test : roadTests(listed)) {
+            if (test.members().get("setup") instanceof Json.Str word
+                    && word.text().equals(name)) {
+                places.add(word.place());
+            }
+        }
         places.sort(Comparator.comparingInt(Place::start).reversed());
         String edited = listed;
         for (Place place : places) {
@@ -87,7 +93,28 @@ public final class SetupsWriter {
             throw new IllegalArgumentException("others are based on \"" + name + "\": \""
                     + String.join("\", \"", children) + "\"; base them on another first");
         }
+        List<String> tests = roadTests(text).stream()
+                .filter(test -> test.members().get("setup") instanceof Json.Str own
+                        && own.text().equals(name))
+                .map(test -> test.members().get(NAME) instanceof Json.Str own ? own.text() : "")
+                .toList();
+        if (!tests.isEmpty()) {
+            throw new IllegalArgumentException("\"" + name + "\" was driven in the road tests \""
+                    + String.join("\", \"", tests) + "\"; take these out of the file first");
+        }
         return keepingLooks(text, JsonEdit.removeItem(text, list(text), at));
+    }
+
+    private static List<Json.Obj> roadTests(String text) {
+        List<Json.Obj> tests = new ArrayList<>();
+        if (ScenarioWriter.root(text).members().get("roadTests") instanceof Json.Arr list) {
+            for (Json item : list.items()) {
+                if (item instanceof Json.Obj test) {
+                    tests.add(test);
+                }
+            }
+        }
+        return tests;
     }
 
     /**

@@ -5,6 +5,7 @@ import evenhand.forms.JsonForm;
 import evenhand.quantity.Unseen;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
+import evenhand.scenario.RoadTests;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.Setup;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -133,9 +135,12 @@ final class CheckCommand implements Asked {
 
     private static Checked check(Path file) {
         Reading reading = ScenarioReader.read(file);
+        List<Problem> ofLogs = reading.scenario()
+                .map(scenario -> RoadTests.of(scenario, List.of()).problems())
+                .orElse(List.of());
         return new Checked(
                 file,
-                reading.problems(),
+                Stream.concat(reading.problems().stream(), ofLogs.stream()).toList(),
                 reading.scenario().map(Scenario::warnings).orElse(List.of()),
                 reading.scenario().map(Scenario::setups).orElse(List.of()));
     }

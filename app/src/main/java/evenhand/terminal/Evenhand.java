@@ -17,6 +17,7 @@ import evenhand.terminal.loads.LoadsCommand;
 import evenhand.terminal.lower.LowerCommand;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.ride.RideCommand;
+import evenhand.terminal.roadtest.RoadTestCommand;
 import evenhand.terminal.roughness.RoughnessCommand;
 import evenhand.terminal.travel.TravelCommand;
 import evenhand.words.Units;
@@ -158,6 +159,7 @@ public final class Evenhand {
                 .addSubcommand(new EffectsCommand())
                 .addSubcommand(new FindCommand())
                 .addSubcommand(new DoubtCommand())
+                .addSubcommand(new RoadTestCommand())
                 .addSubcommand(new RideCommand())
                 .addSubcommand(new BumpCommand())
                 .addSubcommand(new RoughnessCommand())

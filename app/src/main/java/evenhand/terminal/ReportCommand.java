@@ -133,7 +133,7 @@ final class ReportCommand implements Asked {
         if (output.isEmpty()) {
             throw new Mistake("-o: where to? Write for example -o report.pdf");
         }
-        Order order = new Order(size(), date(), usual.units());
+        Order order = new Order(OptionText.paper(paper), date(), usual.units());
         Path out = OptionText.file(output.get());
         if (files.size() == 1 && as.isEmpty()) {
             return write(OptionText.file(files.get(0)), out, order, "", console);
@@ -231,14 +231,6 @@ final class ReportCommand implements Asked {
                 throw new Mistake("--complaint \"" + words + "\": write " + Complaint.KNOWN);
             }
         }
-    }
-
-    private PaperSize size() throws Mistake {
-        return switch (paper.strip().toLowerCase(Locale.ROOT)) {
-            case "a4" -> PaperSize.A4;
-            case "letter" -> PaperSize.LETTER;
-            default -> throw new Mistake("--paper \"" + paper + "\": write a4 or letter");
-        };
     }
 
     private Optional<LocalDate> date() throws Mistake {

@@ -86,6 +86,7 @@ class CommandLineTest {
                 "effects",
                 "find",
                 "doubt",
+                "roadtest",
                 "ride",
                 "bump",
                 "roughness",
@@ -110,6 +111,7 @@ class CommandLineTest {
                 "effects",
                 "find",
                 "doubt",
+                "roadtest",
                 "ride",
                 "bump",
                 "roughness",
@@ -130,7 +132,10 @@ class CommandLineTest {
                 .as("an example that goes on in the next line says so by a backslash")
                 .doesNotContainPattern("(?m)^  app/evenhand (?:.*\\\\\\n)*.*[^\\\\\\n]\\n {4,}\\S");
         for (String example : examples) {
-            Run run = Run.of(command.equals("doubt") ? withFewSamples(words(example)) : words(example));
+            Run run = Run.of(
+                    example.startsWith("doubt") || example.startsWith("roadtest")
+                            ? withFewSamples(words(example))
+                            : words(example));
             assertThat(run.err()).as(example).isEmpty();
             assertThat(run.status()).as(example).isEqualTo(Status.DONE);
         }

@@ -250,6 +250,8 @@ final class Building {
     private <V> Optional<V> read(Content<V> content, Slot<?> slot, Entry entry, String here) {
         if (content instanceof Content.Measure && entry instanceof Entry.Measured measured) {
             return (Optional<V>) number(slot, measured.quantity(), here);
+        } else if (content instanceof Content.Tolerance && entry instanceof Entry.Measured measured) {
+            return (Optional<V>) Optional.of(measured.quantity().tolerance());
         } else if (content instanceof Content.Choice<V> choice && entry instanceof Entry.Word word) {
             return Optional.ofNullable(choice.words().get(word.text()));
         } else if (content instanceof Content.Flag && entry instanceof Entry.Word word) {

@@ -19,6 +19,9 @@ public sealed interface Content<V> {
         }
     }
 
+    /** A half-width alone, "± 1 deg", in SI. */
+    record Tolerance(Dimension dimension) implements Content<Double> {}
+
     /** One of a few words. */
     record Choice<V>(Map<String, V> words) implements Content<V> {}
 

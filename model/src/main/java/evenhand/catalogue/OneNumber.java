@@ -36,6 +36,11 @@ public final class OneNumber {
         return asGiven.value();
     }
 
+    /** The number at a path. */
+    public Optional<Adjustable> number(String path) {
+        return asGiven.at(path);
+    }
+
     /** Every number that this car has. */
     public List<Adjustable> numbers() {
         return asGiven.values();

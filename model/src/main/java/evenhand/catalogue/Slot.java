@@ -181,12 +181,17 @@ public final class Slot<V> {
         return measure(key, Dimension.RATIO);
     }
 
+    /** A half-width alone. */
+    public static Slot<Double> tolerance(String key, Dimension dimension) {
+        return of(key, new Content.Tolerance(dimension));
+    }
+
     public static <V> Slot<V> choice(String key, Map<String, V> words) {
         return of(key, new Content.Choice<>(words));
     }
 
     /** Two words in this order. */
-    static <V> Map<String, V> inOrder(String first, V one, String second, V other) {
+    public static <V> Map<String, V> inOrder(String first, V one, String second, V other) {
         Map<String, V> words = new LinkedHashMap<>();
         words.put(first, one);
         words.put(second, other);

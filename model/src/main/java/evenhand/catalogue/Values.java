@@ -1,5 +1,6 @@
 package evenhand.catalogue;
 
+import evenhand.quantity.Quantity;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,13 @@ public final class Values {
     Values(Shape.Plain<?> plain, Entries entries) {
         this.plain = plain;
         this.entries = entries;
+    }
+
+    /** What the person gave for a number, its tolerance with it; none where something stands in for it. */
+    public Optional<Quantity> given(Slot<Double> slot) {
+        return entries.given().get(slot.key()) instanceof Entry.Measured measured
+                ? Optional.of(measured.quantity())
+                : Optional.empty();
     }
 
     /** Whether the person gave something under this key of an object below. */

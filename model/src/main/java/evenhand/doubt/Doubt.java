@@ -29,6 +29,9 @@ import java.util.stream.Stream;
  * car, measured once. So the differences between set-ups come out narrower than the answers themselves. Both ways round are
  * asked of the same sampled cars, and an aim is met by those that meet it in every bend.
  *
+ * <p>Of cars that a road test has corrected ({@link Learnt}) it draws what that has left, errors that go together included. The
+ * shares of the numbers in a figure's variance then overlap, and may add up to more than all of it.
+ *
  * <p>The same seed gives the same numbers on any machine with any number of threads.
  */
 public final class Doubt {
@@ -149,6 +152,7 @@ public final class Doubt {
     private final List<Judged> judged; // what is answered in full, then what is asked along
     private final int inFull;
     private final List<Tolerance> tolerances;
+    private final Optional<Learnt> learnt; // what a road test has taught
     private final Draw draw;
     private final List<FirstOrder> inputs;
     private final double[][][][] figures; // by bend, car, figure, sample
@@ -173,7 +177,8 @@ public final class Doubt {
         judged = Stream.concat(full.stream(), question.along().stream()).toList();
         tolerances = byInfluence();
         int n = question.samples();
-        draw = new Draw(tolerances, n, question.seed(), question.unsaid());
+        learnt = cars.get(0).off() instanceof Learnt known ? Optional.of(known) : Optional.empty();
+        draw = new Draw(tolerances, n, question.seed(), question.unsaid(), learnt);
         figures = new double[trial.bends()][cars.size()][judged.size()][n];
         has = new boolean[trial.bends()][cars.size()][judged.size()][n];
         turns = new boolean[trial.bends()][cars.size()][n];
@@ -466,7 +471,7 @@ public final class Doubt {
         for (int k = 0; k < inputs.size() && varies; k++) {
             FirstOrder.Share share = inputs.get(k).share(samples);
             if (share.share() >= LEAST_SHARE && share.share() >= ERRORS * share.standardError()) {
-                causes.add(new Spread.Cause(tolerances.get(k), share.share(), share.standardError()));
+                causes.add(new Spread.Cause(left(tolerances.get(k)), share.share(), share.standardError()));
             }
         }
         causes.sort(Comparator.comparingDouble(cause -> -cause.share()));
@@ -484,7 +489,7 @@ public final class Doubt {
         double now = width(first.quantiles(LOW, HIGH));
         List<Measurement> all = new ArrayList<>();
         for (int k = 0; k < inputs.size(); k++) {
-            Tolerance tolerance = tolerances.get(k);
+            Tolerance tolerance = left(tolerances.get(k));
             FirstOrder.Share share = inputs.get(k).share(first);
             if (!tolerance.number().slot().how().isEmpty() && share.share() > ERRORS * share.standardError()) {
                 double usual = tolerance.number().usualTolerance();
@@ -504,6 +509,12 @@ public final class Doubt {
                 .sorted(Comparator.comparingDouble(one -> one.high() - one.low()))
                 .limit(MEASUREMENTS)
                 .toList();
+    }
+
+    /** A number's tolerance, narrower where something was learnt of it. */
+    private Tolerance left(Tolerance one) {
+        return learnt.map(known -> new Tolerance(one.number(), one.halfWidth() * known.left(one.path())))
+                .orElse(one);
     }
 
     private static double width(double[] ends) {

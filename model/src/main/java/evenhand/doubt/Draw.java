@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The errors of every number that may be off, drawn all at once for each of many samples, evenly spread. */
 final class Draw {
@@ -14,17 +15,48 @@ final class Draw {
     private final Map<String, Integer> places = new HashMap<>();
     private final double[][] deviates; // by tolerance, then sample
     private final double[][] chances; // the same as chances
+    private final Optional<Learnt> learnt;
 
     /** @param tolerances those first that move the figures most */
     Draw(List<Tolerance> tolerances, int samples, long seed, Tolerance.Unsaid unsaid) {
+        this(tolerances, samples, seed, unsaid, Optional.empty());
+    }
+
+    /** @param learnt what is known of the numbers besides */
+    Draw(List<Tolerance> tolerances, int samples, long seed, Tolerance.Unsaid unsaid, Optional<Learnt> learnt) {
+        this.learnt = learnt;
         this.unsaid = unsaid;
         for (int k = 0; k < tolerances.size(); k++) {
             places.put(tolerances.get(k).path(), k);
         }
         chances = NormalPoints.chances(tolerances.size(), samples, seed);
-        deviates = Arrays.stream(chances)
+        double[][] apart = Arrays.stream(chances)
                 .parallel()
                 .map(row -> Arrays.stream(row).map(NormalPoints::deviate).toArray())
+                .toArray(double[][]::new);
+        deviates = learnt.map(known -> together(apart, known.factor(paths(tolerances))))
+                .orElse(apart);
+    }
+
+    private static List<String> paths(List<Tolerance> tolerances) {
+        return tolerances.stream().map(Tolerance::path).toList();
+    }
+
+    /** Deviates that go together, of those that do not. */
+    private static double[][] together(double[][] apart, double[][] factor) {
+        return Arrays.stream(factor)
+                .parallel()
+                .map(row -> {
+                    double[] sum = new double[apart.length == 0 ? 0 : apart[0].length];
+                    for (int j = 0; j < row.length; j++) {
+                        if (row[j] != 0) {
+                            for (int i = 0; i < sum.length; i++) {
+                                sum[i] += row[j] * apart[j][i];
+                            }
+                        }
+                    }
+                    return sum;
+                })
                 .toArray(double[][]::new);
     }
 
@@ -39,7 +71,13 @@ final class Draw {
      * @param car what its numbers are where nobody errs
      */
     Deviation deviation(int sample, Deviation car) {
-        return number -> deviated(number, car.of(number), sample);
+        return learnt.<Deviation>map(known -> number -> known.off(number, error(number, sample)))
+                .orElse(number -> deviated(number, car.of(number), sample));
+    }
+
+    private double error(Adjustable number, int sample) {
+        Integer k = places.get(number.path());
+        return k == null ? 0 : deviates[k][sample];
     }
 
     /** A number as it is in a sample: normal about what it is in the car, within its bounds. */

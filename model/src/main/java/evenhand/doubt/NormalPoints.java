@@ -14,7 +14,7 @@ import org.apache.commons.math3.random.SobolSequenceGenerator;
  * <p>Sources: Sobol' 1967 with direction numbers of Joe &amp; Kuo 2008, as Apache Commons Math has them; Cranley &amp; Patterson
  * 1976 (shift); McKay, Beckman &amp; Conover 1979 (slices: Latin hypercube).
  */
-final class NormalPoints {
+public final class NormalPoints {
     /** In more dimensions a few hundred points of the sequence are no longer even two by two. */
     static final int TOGETHER = 12;
 
@@ -50,6 +50,17 @@ final class NormalPoints {
             }
         }
         return chances;
+    }
+
+    /** Standard normal deviates, evenly spread, a row for each dimension and a column for each point; the same for the same seed. */
+    public static double[][] deviates(int dimensions, int points, long seed) {
+        double[][] rows = chances(dimensions, points, seed);
+        for (double[] row : rows) {
+            for (int i = 0; i < row.length; i++) {
+                row[i] = deviate(row[i]);
+            }
+        }
+        return rows;
     }
 
     /** No chance is 0 or 1, or too near to tell from them, whose deviates are infinite. */

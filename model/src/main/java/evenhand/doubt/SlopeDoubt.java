@@ -39,6 +39,8 @@ import java.util.stream.IntStream;
  * the moves tells whether first order is fair ({@link SlopeSpread#isFair}): it is not where a stop is near, nor for small
  * differences of two cars near the limit, where errors multiply.
  *
+ * <p>Of cars that a road test has corrected ({@link Learnt}) errors go together, and the half-width is 2·√(Σ sᵢ·Cᵢⱼ·sⱼ).
+ *
  * <p>Source: propagation of uncertainty, JCGM 100:2008 (GUM), 5.1.2 and for what is shared 5.2. The check is ours.
  */
 public final class SlopeDoubt {
@@ -59,6 +61,7 @@ public final class SlopeDoubt {
     private final List<Judged> figures;
     private final List<Tolerance> tolerances;
     private final double[][] sigma; // by car, number; 0 where a car has no such number
+    private final Optional<double[][]> together; // what is left of two numbers, where a road test has taught something
     private final double[][] deviates; // by check, number
     private final List<OptionalDouble[]> asGiven; // by car, then figure
     private final List<OptionalDouble[]> checks; // by car and check, then figure
@@ -74,7 +77,10 @@ public final class SlopeDoubt {
         tolerances = Tolerance.all(cars, unsaid, figures);
         int n = tolerances.size();
         sigma = alone.stream().map(car -> standardDeviations(car, unsaid)).toArray(double[][]::new);
-        deviates = deviates(n);
+        List<String> paths = tolerances.stream().map(Tolerance::path).toList();
+        Optional<Learnt> learnt = cars.get(0).off() instanceof Learnt known ? Optional.of(known) : Optional.empty();
+        together = learnt.map(known -> known.together(paths));
+        deviates = deviates(n, learnt.map(known -> known.factor(paths)));
         asGiven = alone.stream().map(car -> values(car.asGiven())).toList();
         checks = progress.part(0, 0.1).each(places(CHECKS), place -> check(place / CHECKS, place % CHECKS));
         above = progress.part(0.1, 0.8).each(places(n), place -> off(place / n, place % n, 1));
@@ -122,15 +128,25 @@ public final class SlopeDoubt {
     }
 
     /** How far each number is off in each check, in its standard deviations: alike for all cars. */
-    private static double[][] deviates(int numbers) {
+    private static double[][] deviates(int numbers, Optional<double[][]> factor) {
         SplittableRandom random = new SplittableRandom(SEED);
         double[][] deviates = new double[CHECKS][numbers];
         for (double[] check : deviates) {
             for (int number = 0; number < numbers; number++) {
                 check[number] = random.nextGaussian();
             }
+            factor.ifPresent(rows -> {
+                double[] apart = check.clone();
+                Arrays.setAll(check, number -> product(rows[number], apart));
+            });
         }
         return deviates;
+    }
+
+    private static double product(double[] one, double[] other) {
+        return IntStream.range(0, one.length)
+                .mapToDouble(i -> one[i] * other[i])
+                .sum();
     }
 
     /** The figures of a car that is off in one number. */
@@ -203,8 +219,10 @@ public final class SlopeDoubt {
      * @param moves by each number's standard deviation upwards
      * @param known of each number, whether there is a figure on one side at least
      * @param missed what each check has more than the moves add up to
+     * @param together what is left of two numbers, where they do not err each by itself
      */
-    private record Moves(double asGiven, double[] moves, boolean[] known, OptionalDouble[] missed) {
+    private record Moves(
+            double asGiven, double[] moves, boolean[] known, OptionalDouble[] missed, Optional<double[][]> together) {
         Moves less(Moves other) {
             double[] apart = new double[moves.length];
             boolean[] both = new boolean[moves.length];
@@ -218,11 +236,16 @@ public final class SlopeDoubt {
                         ? OptionalDouble.of(missed[check].getAsDouble() - other.missed[check].getAsDouble())
                         : OptionalDouble.empty();
             }
-            return new Moves(asGiven - other.asGiven, apart, both, rests);
+            return new Moves(asGiven - other.asGiven, apart, both, rests, together);
         }
 
         private double variance() {
-            return Arrays.stream(moves).map(move -> move * move).sum();
+            return IntStream.range(0, moves.length).mapToDouble(this::part).sum();
+        }
+
+        /** A number's part of the variance; below zero where others make up for it. */
+        private double part(int number) {
+            return moves[number] * (together.isPresent() ? product(together.get()[number], moves) : moves[number]);
         }
 
         /** Marks what is left when the smallest parts are taken away, and what is not known. */
@@ -248,7 +271,7 @@ public final class SlopeDoubt {
             }
             List<SlopeSpread.Cause> causes = new ArrayList<>();
             for (int number = 0; number < moves.length; number++) {
-                double square = moves[number] * moves[number];
+                double square = part(number);
                 if (square > SlopeSpread.LEAST_SHARE * variance) {
                     causes.add(new SlopeSpread.Cause(tolerances.get(number), moves[number], square / variance));
                 }
@@ -295,6 +318,6 @@ public final class SlopeDoubt {
             OptionalDouble found = checks.get(car * CHECKS + check)[figure];
             missed[check] = found.isPresent() ? OptionalDouble.of(found.getAsDouble() - straight) : found;
         }
-        return Optional.of(new Moves(here, moves, known, missed));
+        return Optional.of(new Moves(here, moves, known, missed, together));
     }
 }

@@ -59,6 +59,11 @@ public record Tolerance(Adjustable number, double halfWidth) {
     }
 
     /** The same with what their ride estimates for comfort. */
+    public static List<Tolerance> withRide(List<Entries> cars, Unsaid unsaid) {
+        return withRide(cars, unsaid, List.of());
+    }
+
+    /** Those that matter to some figures. */
     static List<Tolerance> withRide(List<Entries> cars, Unsaid unsaid, List<Judged> figures) {
         return each(
                         cars,

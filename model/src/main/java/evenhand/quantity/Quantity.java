@@ -28,6 +28,11 @@ public record Quantity(double si, double tolerance, Dimension dimension, String 
         }
     }
 
+    /** Whether a tolerance was written, be it zero. */
+    public boolean saysTolerance() {
+        return tolerance > 0 || text.indexOf('±') >= 0 || text.contains("+/") || text.contains("+-");
+    }
+
     /** Whether a tolerance was given that is not zero. */
     public boolean hasTolerance() {
         return tolerance > 0;
@@ -54,6 +59,19 @@ public record Quantity(double si, double tolerance, Dimension dimension, String 
      */
     public static Quantity parse(String text, Dimension expected, double largest) throws QuantityException {
         return new QuantityReader(text, expected, largest).read();
+    }
+
+    /**
+     * Reads a tolerance that stands alone, such as "± 1 deg": a quantity of nothing that may be off by so much.
+     *
+     * @throws QuantityException if the text is not a tolerance of the expected dimension
+     */
+    public static Quantity parseTolerance(String text, Dimension expected) throws QuantityException {
+        String plain = text.strip();
+        boolean marked = plain.startsWith("±") || plain.startsWith("+");
+        Quantity whole =
+                new QuantityReader(text, (marked ? "0 " : "0 ± ") + plain, expected, expected.largest()).read();
+        return new Quantity(0, whole.tolerance(), expected, text, whole.unit());
     }
 
     /**

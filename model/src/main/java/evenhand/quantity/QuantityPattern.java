@@ -39,6 +39,12 @@ public final class QuantityPattern {
         return "^" + BLANKS + SIGN + BLANKS + "(?:" + unitFirst + "|" + unitLast + ")" + BLANKS + "$";
     }
 
+    /** All texts that are a tolerance of this dimension alone. */
+    public static String ofTolerance(Dimension dimension) {
+        return "^" + BLANKS + "(?:" + PLUS_MINUS + BLANKS + ")?" + DECIMAL + BLANKS + "(?:" + units(dimension) + ")"
+                + BLANKS + "$";
+    }
+
     private static String units(Dimension dimension) {
         return dimension.units().stream()
                 .flatMap(unit -> Stream.concat(Stream.of(unit.symbol()), unit.variants()))

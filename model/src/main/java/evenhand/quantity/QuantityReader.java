@@ -25,11 +25,18 @@ final class QuantityReader {
     private static final Unit FOOT = Unit.of("ft");
 
     private final String typed;
+    private final String read;
     private final Dimension expected;
     private final double largest;
 
     QuantityReader(String typed, Dimension expected, double largest) {
+        this(typed, typed, expected, largest);
+    }
+
+    /** Reads something else than what was typed, of which alone it speaks. */
+    QuantityReader(String typed, String read, Dimension expected, double largest) {
         this.typed = typed;
+        this.read = read;
         this.expected = expected;
         this.largest = largest;
     }
@@ -42,7 +49,7 @@ final class QuantityReader {
     }
 
     Quantity read() throws QuantityException {
-        String plain = Unit.plain(typed).replace("+/-", "±").replace("+-", "±");
+        String plain = Unit.plain(read).replace("+/-", "±").replace("+-", "±");
         if (plain.isEmpty()) {
             throw QuantityException.empty(expected);
         }

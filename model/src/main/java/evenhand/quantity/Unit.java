@@ -76,6 +76,7 @@ public record Unit(String symbol, Dimension dimension, double toSi) {
             new Unit("MPa", Dimension.PRESSURE, 1e6),
             new Unit("bar/mm", Dimension.PRESSURE_PER_TRAVEL, 1e8),
             new Unit("rpm", Dimension.ROTATION, Math.PI / 30),
+            new Unit("deg/s", Dimension.ROTATION, DEGREE),
             new Unit("deg/kN", Dimension.FORCE_STEER, DEGREE / 1000),
             new Unit("deg/(kN*m)", Dimension.MOMENT_STEER, DEGREE / 1000),
             new Unit("deg/m", Dimension.TRAVEL_STEER, DEGREE),

@@ -342,6 +342,14 @@ final class Branch {
         return byArc(k, acceleration) && derive() != 0;
     }
 
+    /** Finds the state at an acceleration from one nearby, without a branch; false where it does not come to it. */
+    boolean from(double[] nearby, double acceleration) {
+        System.arraycopy(nearby, 0, state, 0, COLUMNS);
+        state[ACCELERATION] = acceleration;
+        newton.holdAcceleration();
+        return newton.correct(acceleration) == Newton.Outcome.FOUND;
+    }
+
     /** Goes from the first state back to a gentler acceleration than the curve starts with; false where it cannot. */
     boolean back(double acceleration) {
         atState(0);

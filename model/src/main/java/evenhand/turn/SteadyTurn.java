@@ -47,7 +47,7 @@ public final class SteadyTurn {
     private final Equilibrium equilibrium;
     private final Branch branch;
 
-    private SteadyTurn(Car car, double radius, Direction direction) {
+    SteadyTurn(Car car, double radius, Direction direction) {
         this(car, radius, direction, Along.NONE);
     }
 
@@ -163,6 +163,25 @@ public final class SteadyTurn {
         return followed.none().isPresent()
                 ? followed.none().get()
                 : new PacesAnswer.Paces(direction, turn.paces(paces), turn.limit(followed.end()));
+    }
+
+    /** The states of a turn at some paces, as far as they lie within the limit. */
+    static List<double[]> states(Car car, List<Double> paces, double radius, Direction direction) {
+        SteadyTurn turn = new SteadyTurn(car, radius, direction);
+        List<double[]> states = new ArrayList<>();
+        if (turn.follow(Branch.Until.LIMIT).none().isEmpty()) {
+            for (double pace : paces) {
+                if (pace <= turn.branch.limit() && turn.find(pace)) {
+                    states.add(turn.branch.state.clone());
+                }
+            }
+        }
+        return states;
+    }
+
+    /** The row at a pace, found from the state of a car that hardly differs. */
+    Optional<TurnRow> rowFrom(double[] state, double pace) {
+        return branch.from(state, pace) ? Optional.of(rowWithoutGradients()) : Optional.empty();
     }
 
     /** The limit alone, m/s²; empty where there is no turn. */

@@ -51,7 +51,8 @@ class ArchitectureTest {
         "evenhand.road..",
         "evenhand.bump..",
         "evenhand.choice..",
-        "evenhand.doubt.."
+        "evenhand.doubt..",
+        "evenhand.roadtest.."
     };
 
     /** What the commands share: page, options, and the frame of a reply. */
@@ -135,6 +136,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule doubtAsksForAnswersOfSampledCars =
             usesOnly("doubt", "answers", "catalogue", "turn", "car", "quantity");
+
+    @ArchTest
+    static final ArchRule aRoadTestTeachesWhatDoubtDraws =
+            usesOnly("roadtest", "doubt", "answers", "ride", "turn", "load", "catalogue", "car", "quantity");
 
     @ArchTest
     static final ArchRule loweringAsksTheCarAtEachHeight = usesOnly(

@@ -15,6 +15,10 @@ public final class LoadOption {
                     + " Otherwise what was aboard when it was weighed.")
     private Optional<String> load = Optional.empty();
 
+    public boolean isGiven() {
+        return load.isPresent();
+    }
+
     /** The load case of this name, where one is given. */
     public Optional<LoadCase> of(Scenario scenario) throws Mistake {
         if (load.isEmpty()) {

@@ -6,6 +6,7 @@ import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
+import evenhand.report.PaperSize;
 import evenhand.turn.Direction;
 import evenhand.words.Units;
 import java.nio.file.InvalidPathException;
@@ -99,7 +100,7 @@ public final class OptionText {
     }
 
     /** Radius of a circle, m. */
-    static double radius(String text) throws Mistake {
+    public static double radius(String text) throws Mistake {
         double radius = quantity("--radius", text, Dimension.LENGTH, 1e12, "\"40 m\" or \"130 ft\"");
         if (radius < LEAST_RADIUS || radius > GREATEST_RADIUS) {
             throw new Mistake("--radius \"" + text + "\": must lie between "
@@ -167,6 +168,15 @@ public final class OptionText {
         };
     }
 
+    /** Size of sheets. */
+    public static PaperSize paper(String text) throws Mistake {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
+            case "a4" -> PaperSize.A4;
+            case "letter" -> PaperSize.LETTER;
+            default -> throw new Mistake("--paper \"" + text + "\": write a4 or letter");
+        };
+    }
+
     public static Units units(String text) throws Mistake {
         return switch (text.strip().toLowerCase(Locale.ROOT)) {
             case "metric" -> Units.METRIC;
@@ -191,5 +201,19 @@ public final class OptionText {
         } catch (QuantityException e) {
             throw new Mistake(option + " \"" + text + "\": " + e.message(example));
         }
+    }
+
+    /** A whole number of an option. */
+    public static long whole(String option, String text, long least, long most) throws Mistake {
+        long number;
+        try {
+            number = Long.parseLong(text.strip());
+        } catch (NumberFormatException e) {
+            throw new Mistake(option + " \"" + text + "\": write a whole number, for example 2048");
+        }
+        if (number < least || number > most) {
+            throw new Mistake(option + " " + text + ": must lie between " + least + " and " + most);
+        }
+        return number;
     }
 }

@@ -1,8 +1,10 @@
 package evenhand.terminal.asked;
 
+import evenhand.doubt.Tolerance;
 import evenhand.scenario.Scenario;
 import evenhand.terminal.page.Console;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The file that a command is about. */
@@ -11,8 +13,17 @@ public final class ScenarioArgument {
     @SuppressWarnings("NullAway.Init")
     private String file;
 
-    /** The scenario, or nothing after its problems were told. */
+    @Mixin
+    private final TestedOptions tested = new TestedOptions();
+
+    /** The scenario, its car as it was asked for, or nothing after its problems were told. */
     public Optional<Scenario> read(Console console) throws Mistake {
-        return SoundScenario.read(OptionText.file(file), console);
+        return read(Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, console);
+    }
+
+    /** The same, with measured values without a tolerance taken so. */
+    public Optional<Scenario> read(Tolerance.Unsaid unsaid, Console console) throws Mistake {
+        Optional<Scenario> sound = SoundScenario.read(OptionText.file(file), console);
+        return sound.isPresent() ? tested.of(sound.get(), unsaid, console) : sound;
     }
 }

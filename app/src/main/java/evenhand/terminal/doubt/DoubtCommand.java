@@ -14,6 +14,7 @@ import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.FullOption;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
+import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.RoadOptions;
 import evenhand.terminal.asked.ScenarioArgument;
@@ -130,12 +131,12 @@ public final class DoubtCommand implements AskedInForms {
 
     @Override
     public Answer answer(Console console) throws Mistake {
-        long count = whole("--samples", samples, FEWEST, MOST);
-        long seeded = whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
+        long count = OptionText.whole("--samples", samples, FEWEST, MOST);
+        long seeded = OptionText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
         Optional<Aim> aim = aim();
         Trial asked = road.on(turn.trial());
         Trial asWeighed = aim.map(Aim::judged).map(asked::with).orElse(asked);
-        Optional<Scenario> read = file.read(console);
+        Optional<Scenario> read = file.read(unsaid(), console);
         if (read.isEmpty()) {
             return Answer.NONE;
         }
@@ -170,13 +171,11 @@ public final class DoubtCommand implements AskedInForms {
     }
 
     private Doubt.Question question(Trial circle, Optional<Aim> aim, int count, long seeded, Progress progress) {
-        return new Doubt.Question(
-                circle,
-                count,
-                seeded,
-                exact ? Tolerance.Unsaid.EXACT : Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                aim,
-                progress);
+        return new Doubt.Question(circle, count, seeded, unsaid(), aim, progress);
+    }
+
+    private Tolerance.Unsaid unsaid() {
+        return exact ? Tolerance.Unsaid.EXACT : Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES;
     }
 
     private static boolean isSound(DoubtReply doubted, Console console, Units units) {
@@ -210,18 +209,5 @@ public final class DoubtCommand implements AskedInForms {
         } catch (InvalidValue e) {
             throw new Mistake("--aim \"" + aimText.get() + "\": " + e.getMessage());
         }
-    }
-
-    private static long whole(String option, String text, long least, long most) throws Mistake {
-        long number;
-        try {
-            number = Long.parseLong(text.strip());
-        } catch (NumberFormatException e) {
-            throw new Mistake(option + " \"" + text + "\": write a whole number, for example 2048");
-        }
-        if (number < least || number > most) {
-            throw new Mistake(option + " " + text + ": must lie between " + least + " and " + most);
-        }
-        return number;
     }
 }

@@ -6,6 +6,8 @@ import evenhand.terminal.asked.Answer;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.page.Console;
+import evenhand.terminal.page.Page;
+import evenhand.words.TestedWords;
 import evenhand.words.Units;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +45,16 @@ public interface Reply extends Answer {
     default Status give(FormOptions.Form form, Console console, Units units) {
         if (form == FormOptions.Form.CSV) {
             silent(units).forEach(console::complain);
+            scenario()
+                    .tested()
+                    .map(TestedWords::inALine)
+                    .ifPresent(line -> console.complain("evenhand " + written().command() + ": " + line));
+        } else if (form == FormOptions.Form.PEOPLE) {
+            scenario().tested().map(TestedWords::inALine).ifPresent(line -> {
+                Page page = new Page(console);
+                page.paragraph("! ", line);
+                console.answer(page.text());
+            });
         }
         written().give(form, console, units);
         return complete() ? Status.DONE : Status.NO_ANSWER;

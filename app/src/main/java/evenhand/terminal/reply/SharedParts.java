@@ -6,6 +6,7 @@ import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Assumed;
 import evenhand.forms.Contents;
 import evenhand.quantity.Dimension;
+import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,7 +20,19 @@ public final class SharedParts {
     /** What every answer about a scenario opens with. */
     public static final Contents<Reply> OPENING = Contents.of(Reply.class)
             .text("scenario", answer -> answer.scenario().title())
-            .textIfAny("load", answer -> answer.load().map(load -> load.name()));
+            .textIfAny("load", answer -> answer.load().map(load -> load.name()))
+            .textsIfAny(
+                    "tested",
+                    answer -> answer.scenario()
+                            .tested()
+                            .map(Scenario.Tested::tests)
+                            .orElse(List.of()))
+            .mark(
+                    "testedDisagrees",
+                    answer -> answer.scenario()
+                            .tested()
+                            .filter(tested -> !tested.agrees())
+                            .isPresent());
 
     /** Stands in place of an answer. */
     public static final Contents<SetupAnswer.NoAnswer> NO_ANSWER = Contents.of(SetupAnswer.NoAnswer.class)

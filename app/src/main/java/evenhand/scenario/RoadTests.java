@@ -1,0 +1,93 @@
+package evenhand.scenario;
+
+import evenhand.car.LoadCase;
+import evenhand.catalogue.Catalogue;
+import evenhand.roadtest.Log;
+import evenhand.roadtest.Measured;
+import evenhand.roadtest.Observation;
+import evenhand.roadtest.RoadTest;
+import evenhand.roadtest.SteadyPieces;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The road tests of a scenario with all that was read, that of their logs with it.
+ *
+ * @param tests those that were asked for and have a reading, in the order of the file
+ * @param problems of logs, each of its own file
+ * @param silent what was left out, and why, a clause each
+ */
+public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<String> silent) {
+    public RoadTests {
+        tests = List.copyOf(tests);
+        problems = List.copyOf(problems);
+        silent = List.copyOf(silent);
+    }
+
+    /** Reads the tests of these names; all where none is named. */
+    public static RoadTests of(Scenario scenario, List<String> names) {
+        List<RoadTest> tests = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        List<String> silent = new ArrayList<>();
+        for (TestGiven given : scenario.roadTests()) {
+            if (names.isEmpty() || names.contains(given.name())) {
+                RoadTest test = read(scenario, given, problems, silent);
+                if (!test.observations().isEmpty()) {
+                    tests.add(test);
+                }
+            }
+        }
+        return new RoadTests(tests, problems, silent);
+    }
+
+    private static RoadTest read(Scenario scenario, TestGiven given, List<Problem> problems, List<String> silent) {
+        Setup setup = scenario.setup(given.setup()).orElseThrow();
+        Optional<LoadCase> load = given.load().flatMap(scenario::loadCase);
+        List<Observation> all = new ArrayList<>(given.observations());
+        boolean hasRatio = Catalogue.entry(setup.entries(), "steering.ratio").isPresent();
+        for (TestGiven.LogGiven one : given.logs()) {
+            Optional<Log> log = LogFile.read(Path.of(scenario.file()), one, problems);
+            if (log.isPresent()) {
+                List<Observation> steady = new ArrayList<>();
+                for (Observation.Reading reading :
+                        SteadyPieces.of(log.get(), given.circle().map(Measured::value))) {
+                    boolean says =
+                            !reading.channel().needsCircle() || (given.circle().isPresent() && hasRatio);
+                    if (says) {
+                        steady.add(reading);
+                    }
+                }
+                if (steady.isEmpty()) {
+                    silent.add("\"" + one.file() + "\" of \"" + given.name() + "\" " + why(log.get(), given));
+                }
+                all.addAll(steady);
+            }
+        }
+        if (given.observations().isEmpty() && given.logs().isEmpty()) {
+            silent.add("\"" + given.name() + "\" has no readings");
+        }
+        return new RoadTest(
+                given.name(),
+                given.setup(),
+                setup.entries(),
+                load,
+                given.grip(),
+                given.straightAhead(),
+                given.circle(),
+                all);
+    }
+
+    private static String why(Log log, TestGiven given) {
+        if (!SteadyPieces.tellsPace(log, given.circle().map(Measured::value))) {
+            return "does not say how fast the car turned: it needs speed on a circle, speed with yaw rate, or lateral"
+                    + " acceleration";
+        }
+        boolean channels = log.column(Log.Kind.STEERING_WHEEL).isPresent()
+                || log.column(Log.Kind.ROLL).isPresent();
+        return channels
+                ? "has no two seconds that are steady above 0.05 g"
+                : "has neither steering wheel nor lean, of which alone something is learnt";
+    }
+}

@@ -1,0 +1,48 @@
+package evenhand.scenario;
+
+import evenhand.roadtest.Log;
+import evenhand.roadtest.Measured;
+import evenhand.roadtest.Observation;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A road test as it stands in a file, its logs not yet read.
+ *
+ * @param setup name of what was driven
+ * @param load name of the load case that was aboard
+ */
+public record TestGiven(
+        String name,
+        String setup,
+        Optional<String> load,
+        Optional<String> date,
+        Optional<String> note,
+        Measured grip,
+        Measured straightAhead,
+        Optional<Measured> circle,
+        List<Observation> observations,
+        List<LogGiven> logs) {
+    /**
+     * A log beside the file.
+     *
+     * @param tolerances of the instruments, SI, where they are given
+     */
+    public record LogGiven(String file, Map<Log.Kind, Double> tolerances) {
+        public LogGiven {
+            tolerances = Map.copyOf(tolerances);
+        }
+
+        OptionalDouble tolerance(Log.Kind kind) {
+            Double given = tolerances.get(kind);
+            return given == null ? OptionalDouble.empty() : OptionalDouble.of(given);
+        }
+    }
+
+    public TestGiven {
+        observations = List.copyOf(observations);
+        logs = List.copyOf(logs);
+    }
+}

@@ -1,0 +1,5 @@
+/** What road tests say, in sentences. */
+@NullMarked
+package evenhand.words.roadtest;
+
+import org.jspecify.annotations.NullMarked;

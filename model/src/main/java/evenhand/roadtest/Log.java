@@ -1,0 +1,48 @@
+package evenhand.roadtest;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What instruments wrote down while a car was driven, SI, left turns positive.
+ *
+ * @param times s, rising
+ * @param columns what was written down, each as long as the times
+ */
+public record Log(List<Double> times, List<Series> columns) {
+    /** What is written down. */
+    public enum Kind {
+        SPEED("speed"),
+        LATERAL_ACCELERATION("lateralAcceleration"),
+        YAW_RATE("yawRate"),
+        STEERING_WHEEL("steeringWheel"),
+        ROLL("roll");
+
+        private final String key;
+
+        Kind(String key) {
+            this.key = key;
+        }
+
+        /** Name of its tolerance in a file. */
+        public String key() {
+            return key;
+        }
+    }
+
+    /** One of them, and what its instrument may be off by, a half-width. */
+    public record Series(Kind kind, List<Double> values, double tolerance) {
+        public Series {
+            values = List.copyOf(values);
+        }
+    }
+
+    public Log {
+        times = List.copyOf(times);
+        columns = List.copyOf(columns);
+    }
+
+    public Optional<Series> column(Kind kind) {
+        return columns.stream().filter(one -> one.kind() == kind).findFirst();
+    }
+}
