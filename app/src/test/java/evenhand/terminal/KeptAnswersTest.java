@@ -194,7 +194,15 @@ class KeptAnswersTest {
         inAllForms(asked, "roughness", PROFILE);
         inAllForms(asked, "travel", "../scenarios/sluice-tourer.json");
         inAllForms(asked, "loads", "../scenarios/sluice-tourer.json");
-        in(asked, JSON_AND_WORDS, "loads", "../scenarios/tinkers-lane-roadster.json", "--in", "Pothole", "--part", "rear");
+        in(
+                asked,
+                JSON_AND_WORDS,
+                "loads",
+                "../scenarios/tinkers-lane-roadster.json",
+                "--in",
+                "Pothole",
+                "--part",
+                "rear");
         finding(
                 asked,
                 ALL_FORMS,

@@ -1,12 +1,12 @@
 package evenhand.words.loads;
 
-import evenhand.car.mounts.HardUse;
-import evenhand.car.links.WheelLinks;
-import evenhand.car.links.LinkedWheels;
-import evenhand.car.End;
 import static java.util.Comparator.comparingDouble;
 import static java.util.stream.Collectors.joining;
 
+import evenhand.car.End;
+import evenhand.car.links.LinkedWheels;
+import evenhand.car.links.WheelLinks;
+import evenhand.car.mounts.HardUse;
 import evenhand.car.mounts.Mount;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
@@ -375,7 +375,8 @@ public final class LoadsWords {
                         && one.members().stream()
                                 .anyMatch(member -> member.member().startsWith("tieRod")));
         return corners
-                ? Optional.of("What the tyres' aligning torque adds to a tie rod in a bend is not in these sums; it may double it.")
+                ? Optional.of(
+                        "What the tyres' aligning torque adds to a tie rod in a bend is not in these sums; it may double it.")
                 : Optional.empty();
     }
 
