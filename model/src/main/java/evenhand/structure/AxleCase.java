@@ -68,6 +68,11 @@ record AxleCase(
         return side == Side.LEFT ? left : right;
     }
 
+    /** φs = (u_R − u_L)/t, rad, right side down positive. */
+    double suspensionRoll(double track) {
+        return (rightTravel - leftTravel) / track;
+    }
+
     double raise(Side side) {
         return side == Side.LEFT ? leftRaise : rightRaise;
     }

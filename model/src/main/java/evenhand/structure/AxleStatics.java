@@ -7,23 +7,16 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Side;
-import evenhand.car.Spring;
-import evenhand.car.Stops;
 import evenhand.car.links.LinkedAxle;
 import evenhand.car.links.LinkedLiveAxle;
-import evenhand.car.links.SideView;
-import evenhand.car.links.SpringLine;
 import evenhand.car.mounts.PartEnd;
 import evenhand.linkage.Assembly;
 import evenhand.linkage.AxleJoints;
 import evenhand.linkage.AxleLinkage;
-import evenhand.suspension.PointLines;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
@@ -39,21 +32,7 @@ final class AxleStatics {
     private final Optional<AxleLinkage> linkage;
     private final boolean live;
     private final double radius; // of the wheels where the axle was measured, m
-    private final boolean strutCarriesSpring;
-    private final PointLines bumpCurve;
-    private final boolean aroundDamper;
-    private final boolean brakesOnBody;
-    private final Map<Side, SpringState> standing = new EnumMap<>(Side.class);
-
-    /** Push of a spring, N, and its length, m, where both are known together. */
-    private record SpringState(double push, double length) {}
-
-    /** One side of the axle where it stands now; {@code carried} says where a point of it is that was measured at a place. */
-    private record Station(
-            Side side, String part, Vector3D centre, Vector3D contact, UnaryOperator<Vector3D> carried) {}
-
-    /** A spring where it works: {@code length} and {@code rate} make its push change by rate·(length before − length). */
-    private record SpringAt(Joining.Line line, Vector3D up, double rate, double length) {}
+    private final Carriers carriers;
 
     AxleStatics(Car car, End end) {
         this.end = end;
@@ -63,13 +42,7 @@ final class AxleStatics {
         linkage = given.map(AxleStatics::standing);
         radius = given.map(links -> links.stance().loadedRadius())
                 .orElse(axle.tyre().loadedRadius());
-        strutCarriesSpring = given.flatMap(links -> links.mounts().spring())
-                .filter(SpringLine.AroundStrut.class::isInstance)
-                .isPresent();
-        Optional<Stops.Bump> bump = axle.stops().bump();
-        bumpCurve = new PointLines(bump.map(Stops.Bump::curve).orElse(evenhand.car.Curve.NO_FORCE));
-        aroundDamper = bump.isPresent() && bump.get().aroundDamper();
-        brakesOnBody = axle.reaction().brakesAt() == SideView.BrakesAt.BODY;
+        carriers = new Carriers(axle, linkage, radius);
     }
 
     private static AxleLinkage standing(LinkedAxle links) {
@@ -77,15 +50,6 @@ final class AxleStatics {
             return standing.linkage();
         }
         throw new IllegalStateException("links that stood at rest stand no more");
-    }
-
-    /** Whether brakes or drive reach the wheel by a shaft, so that its moment acts on the upright. */
-    boolean brakesOnBody() {
-        return brakesOnBody && !live;
-    }
-
-    boolean isLive() {
-        return live;
     }
 
     /** The first case to be asked: it says what the springs carry at rest. */
@@ -109,17 +73,17 @@ final class AxleStatics {
         weight(joining, stations, use);
         shafts(joining, stations, use);
         bar(joining, stations, joints, use);
-        List<Pushing> springs = new ArrayList<>();
+        List<Carriers.Pushing> springs = new ArrayList<>();
         for (Station station : stations) {
-            springs.add(carry(joining, station, joints, use));
+            springs.add(carriers.carry(joining, station, joints, use));
         }
         Joining.Solved solved = joining.solve();
         boolean pulls = false;
         for (Station station : stations) {
-            Pushing spring = springs.get(station.side().index());
+            Carriers.Pushing spring = springs.get(station.side().index());
             double push = spring.push(solved.unknowns());
             pulls |= push < -PULLS;
-            standing.putIfAbsent(station.side(), new SpringState(push, spring.length()));
+            carriers.keep(station.side(), spring, push);
         }
         if (linkage.isPresent()) {
             linkage.get().rest();
@@ -220,14 +184,10 @@ final class AxleStatics {
         return stations.get(0).centre().add(stations.get(1).centre()).scalarMultiply(0.5);
     }
 
-    private static String of(Side side) {
-        return side == Side.LEFT ? " left" : " right";
-    }
-
     private static void ground(Joining joining, List<Station> stations, AxleCase use) {
         for (Station at : stations) {
             Vector3D where = at.contact().add(new Vector3D(0, 0, use.raise(at.side())));
-            joining.act(Act.force(at.part(), "wheel" + of(at.side()), where, use.ground(at.side())));
+            joining.act(Act.force(at.part(), "wheel" + Station.words(at.side()), where, use.ground(at.side())));
         }
     }
 
@@ -281,18 +241,13 @@ final class AxleStatics {
         }
     }
 
-    /** φs = (u_R − u_L)/t. */
-    private double suspensionRoll(AxleCase use) {
-        return (use.rightTravel() - use.leftTravel()) / axle.track();
-    }
-
     /**
      * The bar: a moment on a live axle, forces at the wheels; with points along both drop links, alike in size and against each
      * other, so that their work in roll is that of the moment: N = −2·K·φs/(t·(a_L + a_R)), a = how fast a link's lower end goes
      * along it as its wheel rises.
      */
     private void bar(Joining joining, List<Station> stations, Optional<AxleJoints> joints, AxleCase use) {
-        double moment = axle.barRollStiffness() * suspensionRoll(use);
+        double moment = axle.barRollStiffness() * use.suspensionRoll(axle.track());
         if (axle.bar().isEmpty()) {
             return;
         }
@@ -325,304 +280,5 @@ final class AxleStatics {
         joining.line(joining.member(PartEnd.on(side, "barLink")), line, line.up(), tension);
         joining.tell(
                 Act.force(line.bottomOn(), "bar", line.bottomAt(), line.up().scalarMultiply(tension)));
-    }
-
-    /** What a spring pushes once the unknowns are known, and how long it is. */
-    private record Pushing(int unknown, double sign, double known, double length) {
-        double push(double[] unknowns) {
-            return known + (unknown < 0 ? 0 : sign * unknowns[unknown]);
-        }
-    }
-
-    /** Spring, stops and damper of one side, one of them unknown. */
-    private Pushing carry(Joining joining, Station at, Optional<AxleJoints> joints, AxleCase use) {
-        Side side = at.side();
-        AxleCase.Held held = use.held(side);
-        Optional<AxleJoints.StrutAt> strut =
-                joints.flatMap(all -> all.side(side).strut());
-        if (strut.isPresent()) {
-            return onStrut(joining, at, joints.orElseThrow(), strut.get(), use);
-        }
-        Pushing spring;
-        if (joints.isPresent() && !joints.get().leaves().isEmpty()) {
-            spring = leaf(joining, at, joints.get(), held);
-        } else {
-            spring = spring(joining, springAt(at, joints, use), side, held);
-        }
-        stops(joining, at, joints, use);
-        if (held != AxleCase.Held.BY_SPRING) {
-            instead(joining, at, joints, use);
-        }
-        return spring;
-    }
-
-    private Pushing spring(Joining joining, SpringAt spring, Side side, AxleCase.Held held) {
-        Sketch sketch = joining.member(PartEnd.on(side, "spring"));
-        if (held == AxleCase.Held.BY_SPRING) {
-            int tension = joining.line(sketch, spring.line(), spring.up(), Joining.NONE, 0);
-            return new Pushing(tension, -1, 0, spring.length());
-        }
-        double push = pushBy(side, spring.rate(), spring.length());
-        joining.line(sketch, spring.line(), spring.up(), -push);
-        return new Pushing(-1, 0, push, spring.length());
-    }
-
-    /** Push of a spring whose travel is given: that of standing and rate·(change of length), never a pull. */
-    private double pushBy(Side side, double rate, double length) {
-        SpringState rest = standing.get(side);
-        if (rest == null) {
-            throw new IllegalStateException("the axle was not asked at rest first");
-        }
-        return Math.max(0, rest.push() + rate * (rest.length() - length));
-    }
-
-    /** A leaf pushes the axle at its seat. */
-    private Pushing leaf(Joining joining, Station at, AxleJoints joints, AxleCase.Held held) {
-        Side side = at.side();
-        Vector3D seat = LinksJoined.seat(side, joints.side(side).carrier(), liveLinks());
-        String leaf = LinksJoined.leafBody(side);
-        var measured = liveLinks().links().leaf().orElseThrow().of(side).seat();
-        double length = measured.up() - seat.getZ();
-        if (held == AxleCase.Held.BY_SPRING) {
-            int down = joining.unknown(Joining.AXLE, leaf, seat, Vector3D.MINUS_K);
-            return new Pushing(down, 1, 0, length);
-        }
-        double push = pushBy(side, axle.spring().rate(), length);
-        joining.push(Joining.AXLE, seat, new Vector3D(0, 0, -push));
-        joining.push(leaf, seat, new Vector3D(0, 0, push));
-        return new Pushing(-1, 0, push, length);
-    }
-
-    /** The spring between its points, or where base, lean and lower mount say, or upright at the wheel's centre. */
-    private SpringAt springAt(Station at, Optional<AxleJoints> joints, AxleCase use) {
-        Side side = at.side();
-        Optional<AxleJoints.LineAt> points =
-                joints.flatMap(all -> all.side(side).spring());
-        if (points.isPresent()) {
-            Joining.Line line = line(points.get(), side);
-            return new SpringAt(
-                    line, line.up(), axle.spring().rate(), points.get().length());
-        }
-        Spring spring = axle.spring();
-        if (spring instanceof Spring.Leaning leaning) {
-            double lean = leaning.lean();
-            Vector3D up = new Vector3D(0, -side.sign() * Math.sin(lean), Math.cos(lean));
-            Vector3D measured = new Vector3D(0, side.sign() * leaning.base() / 2, leaning.lowerMountHeight());
-            Vector3D bottom = at.carried().apply(measured);
-            Vector3D top = bottom.add(leaning.lengths().installed().orElse(0), up);
-            // by the way of its lower mount along its line, sideways included
-            return new SpringAt(
-                    new Joining.Line("top", Joining.SHELL, top, "bottom", at.part(), bottom),
-                    up,
-                    leaning.rate(),
-                    -bottom.subtract(measured).dotProduct(up));
-        }
-        Vector3D measured = live
-                ? new Vector3D(0, side.sign() * spring.halfBase(axle.track()), radius)
-                : new Vector3D(0, side.sign() * axle.track() / 2, radius);
-        Vector3D bottom = live ? at.carried().apply(measured) : at.centre();
-        double ratio = spring.lever(axle.track()).ratio();
-        double travel = live ? bottom.getZ() - measured.getZ() : use.travel(side);
-        Vector3D top =
-                bottom.add(new Vector3D(0, 0, spring.lengths().installed().orElse(0)));
-        return new SpringAt(
-                new Joining.Line("top", Joining.SHELL, top, "bottom", at.part(), bottom),
-                Vector3D.PLUS_K,
-                spring.rate() * ratio * ratio,
-                -travel);
-    }
-
-    private static Joining.Line line(AxleJoints.LineAt line, Side side) {
-        return new Joining.Line(
-                "top",
-                Joining.SHELL,
-                vector(line.top()),
-                "bottom",
-                Joining.part(line.on(), side),
-                vector(line.bottom()));
-    }
-
-    /** A strut: what its spring, stop and damper do is along it, in its top. */
-    private Pushing onStrut(Joining joining, Station at, AxleJoints joints, AxleJoints.StrutAt strut, AxleCase use) {
-        Side side = at.side();
-        AxleCase.Held held = use.held(side);
-        Sketch sketch = LinksJoined.strut(joining, strut, side);
-        Vector3D down = vector(strut.along());
-        Vector3D top = vector(strut.top());
-        double stop = (bumpForce(use, side) + droopForce(use, side)) / strut.ratio();
-        Pushing spring;
-        boolean unknown = held != AxleCase.Held.BY_SPRING;
-        if (!strutCarriesSpring) {
-            spring = spring(joining, springAt(at, Optional.of(joints), use), side, held);
-        } else if (held == AxleCase.Held.BY_SPRING) {
-            int push = alongStrut(joining, sketch, side, top, down);
-            return new Pushing(push, 1, -stop, strut.length());
-        } else {
-            double push = pushBy(side, axle.spring().rate(), strut.length());
-            spring = new Pushing(-1, 0, push, strut.length());
-            alongStrut(joining, sketch, side, top, down, push);
-        }
-        if (unknown) {
-            alongStrut(joining, sketch, side, top, down);
-        } else if (stop != 0) {
-            alongStrut(joining, sketch, side, top, down, stop);
-        }
-        return spring;
-    }
-
-    private static int alongStrut(Joining joining, Sketch sketch, Side side, Vector3D top, Vector3D down) {
-        int push = joining.unknown(Joining.upright(side), Joining.SHELL, top, down);
-        sketch.pushes(0, push, down.negate());
-        sketch.along(push, -1);
-        return push;
-    }
-
-    private static void alongStrut(
-            Joining joining, Sketch sketch, Side side, Vector3D top, Vector3D down, double push) {
-        joining.push(Joining.upright(side), top, down.scalarMultiply(push));
-        sketch.pushes(0, down.scalarMultiply(-push));
-        sketch.along(-push);
-    }
-
-    /** Travel at a stop: of a live axle u − σ·(base/2)·φs, of a wheel its own. */
-    private double travelAt(AxleCase use, Side side, OptionalDouble base) {
-        return live
-                ? (use.leftTravel() + use.rightTravel()) / 2 - side.sign() * axle.halfBase(base) * suspensionRoll(use)
-                : use.travel(side);
-    }
-
-    /** Push of the bump stop at wheel or axle, N. */
-    private double bumpForce(AxleCase use, Side side) {
-        return axle.stops()
-                .bump()
-                .map(stop -> bumpCurve.force(travelAt(use, side, stop.base()) - stop.gap()))
-                .orElse(0.0);
-    }
-
-    /** Pull of the droop stop, below zero, N. */
-    private double droopForce(AxleCase use, Side side) {
-        return axle.stops()
-                .droop()
-                .map(stop -> Math.min(0, stop.rate() * (travelAt(use, side, stop.base()) + stop.travel())))
-                .orElse(0.0);
-    }
-
-    private Vector3D stopAt(Station at, OptionalDouble base) {
-        return live ? at.carried().apply(new Vector3D(0, at.side().sign() * axle.halfBase(base), radius)) : at.centre();
-    }
-
-    private OptionalDouble bumpBase() {
-        return axle.stops()
-                .bump()
-                .map(Stops.Bump::base)
-                .or(() -> axle.stops().metal().map(Stops.Metal::base))
-                .orElse(OptionalDouble.empty());
-    }
-
-    private static Joining.Line upright(Station at, Vector3D where) {
-        return new Joining.Line("top", Joining.SHELL, where, "bottom", at.part(), where);
-    }
-
-    /** The stops that the travel has in touch, where they are not what is unknown. */
-    private void stops(Joining joining, Station at, Optional<AxleJoints> joints, AxleCase use) {
-        Side side = at.side();
-        double bump = bumpForce(use, side);
-        AxleCase.Held held = use.held(side);
-        if (bump > 0 && held == AxleCase.Held.BY_SPRING) {
-            if (aroundDamper) {
-                Joining.Line damper = damper(at, joints, use);
-                Vector3D up = damperUp(at, joints, use);
-                joining.line(joining.member(PartEnd.on(side, damperMember())), damper, up, -bump / damperRatio(side));
-                joining.tell(new Act(
-                        damper.bottomOn(),
-                        "bump stop" + of(side),
-                        damper.bottomAt(),
-                        up.scalarMultiply(-bump / damperRatio(side)),
-                        Vector3D.ZERO));
-            } else {
-                Vector3D where = stopAt(at, bumpBase());
-                stop(joining, at, "bumpStop", "bump stop", where, bump);
-            }
-        }
-        double droop = droopForce(use, side);
-        if (droop < 0 && held == AxleCase.Held.BY_SPRING) {
-            Vector3D where = stopAt(at, axle.stops().droop().orElseThrow().base());
-            stop(joining, at, "droopStop", "droop stop", where, droop);
-        }
-    }
-
-    private static void stop(Joining joining, Station at, String member, String what, Vector3D where, double push) {
-        joining.line(joining.member(PartEnd.on(at.side(), member)), upright(at, where), Vector3D.PLUS_K, -push);
-        joining.tell(Act.force(at.part(), what + of(at.side()), where, new Vector3D(0, 0, -push)));
-    }
-
-    private String damperMember() {
-        return "damper";
-    }
-
-    /** The unknown of a side whose spring is known: the stop, or the damper at its full length. */
-    private void instead(Joining joining, Station at, Optional<AxleJoints> joints, AxleCase use) {
-        Side side = at.side();
-        AxleCase.Held held = use.held(side);
-        boolean hasDamper = axle.damper().isPresent()
-                || joints.flatMap(all -> all.side(side).damper()).isPresent();
-        boolean byDamper = hasDamper && (held == AxleCase.Held.BY_DAMPER || aroundDamper);
-        if (byDamper) {
-            joining.line(
-                    joining.member(PartEnd.on(side, "damper")),
-                    damper(at, joints, use),
-                    damperUp(at, joints, use),
-                    Joining.NONE,
-                    0);
-        } else if (held == AxleCase.Held.BY_STOP) {
-            Joining.Line line = upright(at, stopAt(at, bumpBase()));
-            joining.line(joining.member(PartEnd.on(side, "bumpStop")), line, Vector3D.PLUS_K, Joining.NONE, 0);
-        } else {
-            Vector3D where = stopAt(at, axle.stops().droop().orElseThrow().base());
-            joining.line(
-                    joining.member(PartEnd.on(side, "droopStop")),
-                    upright(at, where),
-                    Vector3D.PLUS_K,
-                    Joining.NONE,
-                    0);
-        }
-    }
-
-    /** Between its eyes, or by its base and lean, or in the spring's place. */
-    private Joining.Line damper(Station at, Optional<AxleJoints> joints, AxleCase use) {
-        Optional<AxleJoints.LineAt> points =
-                joints.flatMap(all -> all.side(at.side()).damper());
-        if (points.isPresent()) {
-            return line(points.get(), at.side());
-        }
-        if (live && axle.damper().isPresent() && axle.damper().get().lean().isPresent()) {
-            double half = axle.halfBase(axle.damper().get().base());
-            Vector3D bottom = at.carried()
-                    .apply(new Vector3D(
-                            0, at.side().sign() * half, axle.unsprung().height()));
-            return new Joining.Line("top", Joining.SHELL, bottom, "bottom", at.part(), bottom);
-        }
-        return springAt(at, joints, use).line();
-    }
-
-    private Vector3D damperUp(Station at, Optional<AxleJoints> joints, AxleCase use) {
-        Optional<AxleJoints.LineAt> points =
-                joints.flatMap(all -> all.side(at.side()).damper());
-        if (points.isPresent()) {
-            return line(points.get(), at.side()).up();
-        }
-        if (live && axle.damper().isPresent() && axle.damper().get().lean().isPresent()) {
-            double lean = axle.damper().get().lean().getAsDouble();
-            return new Vector3D(0, -at.side().sign() * Math.sin(lean), Math.cos(lean));
-        }
-        return springAt(at, joints, use).up();
-    }
-
-    /** −d(length of the damper) per bump travel. */
-    private double damperRatio(Side side) {
-        if (linkage.isPresent() && linkage.get().hasDampers()) {
-            return linkage.get().damperRatio(side);
-        }
-        return axle.geometry().dampers().map(lever -> lever.ratio()).orElse(1.0);
     }
 }
