@@ -23,6 +23,7 @@ public final class Questions {
             new WhichDamper(),
             new WillItSkip(),
             new WhatToMeasure(),
+            new WhatTheRoadSaid(),
             new TheCarItself());
 
     private Questions() {}

@@ -1,0 +1,151 @@
+package evenhand.window.question;
+
+import evenhand.answers.Progress;
+import evenhand.chart.Chart;
+import evenhand.chart.RoadTestCharts;
+import evenhand.doubt.Tolerance;
+import evenhand.forms.RoadTestTable;
+import evenhand.forms.Table;
+import evenhand.roadtest.Channel;
+import evenhand.roadtest.Findings;
+import evenhand.roadtest.Observation;
+import evenhand.roadtest.Study;
+import evenhand.scenario.RoadTests;
+import evenhand.scenario.Scenario;
+import evenhand.scenario.Setup;
+import evenhand.scenario.TestGiven;
+import evenhand.window.desk.Asking;
+import evenhand.window.desk.Question;
+import evenhand.window.desk.Reply;
+import evenhand.words.roadtest.RoadTestWords;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What was read on the road beside what the file expects: whether both agree, what moved, what to read next. */
+final class WhatTheRoadSaid implements Question {
+    private static final String ALL = "all of the file";
+
+    /** Cars that are sampled: enough for intervals that are read with two digits. */
+    private static final int SAMPLES = 128;
+
+    private static final long SEED = 1;
+
+    @Override
+    public String key() {
+        return "road";
+    }
+
+    @Override
+    public String words() {
+        return "What did the road say?";
+    }
+
+    @Override
+    public List<Field> fields(Asking asking) {
+        List<TestGiven> tests = asking.work().scenario().roadTests();
+        return tests.size() < 2 ? List.of() : List.of(testField(tests));
+    }
+
+    private static Field testField(List<TestGiven> tests) {
+        return new Field(
+                "test",
+                "tests",
+                Stream.concat(Stream.of(ALL), tests.stream().map(TestGiven::name))
+                        .toList(),
+                ALL);
+    }
+
+    @Override
+    public List<String> adjustments(Setup active) {
+        return List.of();
+    }
+
+    @Override
+    public boolean drawsTheCar() {
+        return false;
+    }
+
+    @Override
+    public Reply answer(Asked asked, Progress progress) {
+        Scenario scenario = asked.work().scenario();
+        List<TestGiven> given = scenario.roadTests();
+        if (given.isEmpty()) {
+            return noTests();
+        }
+        String chosen = given.size() < 2 ? ALL : asked.wish(testField(given));
+        RoadTests tests = RoadTests.of(scenario, chosen.equals(ALL) ? List.of() : List.of(chosen));
+        if (!tests.problems().isEmpty()) {
+            return Reply.only(tests.problems().get(0) + ".");
+        }
+        if (tests.tests().isEmpty()) {
+            return Reply.only("No road test has a reading: " + String.join("; ", tests.silent()) + ".");
+        }
+        Optional<Findings> found = Study.of(new Study.Question(
+                scenario.setups().stream().map(Setup::name).toList(),
+                scenario.setups().stream().map(Setup::entries).toList(),
+                tests.tests(),
+                Optional.empty(),
+                SAMPLES,
+                SEED,
+                Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
+                progress));
+        return found.isEmpty()
+                ? Reply.only("A set-up that was driven does not turn by the file, or its bounced end does not swing.")
+                : reply(asked, tests, found.get());
+    }
+
+    private static Reply noTests() {
+        return new Reply(
+                List.of("The file has no road test yet: drive a circle, and type what was read."),
+                List.of(
+                        new Reply.Paragraph(
+                                "What to read",
+                                List.of(
+                                        "On a circle of known radius, both ways round, from gentle to brisk: the time of three laps, the angle"
+                                                + " at the steering wheel from a mark on its rim, the lean by heights at the sills.",
+                                        "Then the pace at which an end goes, and how often a pressed corner swings.",
+                                        "Give it under \"road tests\"; `evenhand roadtest FILE --card` writes a sheet to take along."))),
+                List.of(),
+                Table.NONE,
+                List.of(Straight.toTheForm("type readings under \"The car itself\"")));
+    }
+
+    private static Reply reply(Asked asked, RoadTests tests, Findings found) {
+        RoadTestWords words = new RoadTestWords(asked.units());
+        List<String> said = words.all(found);
+        List<Reply.Paragraph> more = new ArrayList<>();
+        more.add(new Reply.Paragraph("", said.subList(1, said.size())));
+        if (!tests.silent().isEmpty()) {
+            more.add(new Reply.Paragraph(
+                    "Left out", tests.silent().stream().map(why -> why + ".").toList()));
+        }
+        RoadTestTable tables = new RoadTestTable(found, asked.units());
+        return new Reply(
+                List.of(said.get(0)),
+                more,
+                charts(found),
+                List.of(),
+                tables.inputs(),
+                words.next(found)
+                        .map(next -> List.of(new Reply.Next(next, Optional.empty())))
+                        .orElse(List.of()));
+    }
+
+    private static List<Chart> charts(Findings found) {
+        List<Chart> charts = new ArrayList<>();
+        for (Findings.OfTest test : found.tests()) {
+            for (Channel channel : Channel.values()) {
+                boolean read = test.seen().stream()
+                        .anyMatch(one -> one.observation() instanceof Observation.Reading reading
+                                && reading.channel() == channel);
+                if (read) {
+                    charts.add(RoadTestCharts.readings(test, channel));
+                }
+            }
+        }
+        charts.add(RoadTestCharts.moved(found));
+        return charts;
+    }
+}
