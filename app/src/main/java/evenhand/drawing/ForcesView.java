@@ -1,5 +1,6 @@
 package evenhand.drawing;
 
+import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.links.LinkedAxle;
 import evenhand.linkage.Assembly;
@@ -9,13 +10,13 @@ import evenhand.linkage.Place;
 import evenhand.look.SetupStyle;
 import evenhand.structure.Act;
 import evenhand.structure.AxleLoads;
+import evenhand.structure.CarLoads;
 import evenhand.structure.EndLoad;
 import evenhand.structure.MemberLoad;
 import evenhand.structure.UseAnswer;
 import evenhand.structure.WorstMember;
 import evenhand.words.ChangeWords;
 import evenhand.words.Units;
-import evenhand.words.loads.LoadedSetup.Loaded;
 import evenhand.words.loads.LoadsWords;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -43,19 +44,20 @@ public final class ForcesView {
             "Arrows are to one scale in all cases; one of less than a twenty-fifth of the greatest is left out.");
 
     /** From behind, the left and above; none of an axle whose links have no points. */
-    public static List<Drawing> of(Loaded leading, UseAnswer.Carried one, End end, Units units) {
-        Optional<LinkedAxle> linked = leading.rest().car().linked(end);
+    public static List<Drawing> of(
+            Stance stance, Car atRest, CarLoads loads, UseAnswer.Carried one, End end, Units units) {
+        Optional<LinkedAxle> linked = atRest.linked(end);
         if (linked.isEmpty() || !(Assembly.of(linked.get()) instanceof Assembly.Standing standing)) {
             return List.of();
         }
         AxleLinkage axle = standing.linkage();
         axle.rest();
         AxleLines rest = axle.lines();
-        AxleLoads loads = one.axles().get(end);
-        if (loads != null) {
-            axle.moveTo(loads.leftTravel(), loads.rightTravel());
+        AxleLoads stands = one.axles().get(end);
+        if (stands != null) {
+            axle.moveTo(stands.leftTravel(), stands.rightTravel());
         }
-        double worst = leading.loads().worstMembers().stream()
+        double worst = loads.worstMembers().stream()
                 .filter(member -> member.part().startsWith(end.key() + "."))
                 .mapToDouble(member -> member.greatest().value())
                 .max()
@@ -63,12 +65,7 @@ public final class ForcesView {
         double scale = LONGEST * linked.get().stance().track() / worst;
         double round = round(worst / 4);
         LinksView.Axle drawn = new LinksView.Axle(
-                Stance.laden(
-                        leading.name(),
-                        leading.setup().look(),
-                        leading.setup().car(),
-                        leading.load(),
-                        leading.setup().entries()),
+                stance,
                 end,
                 rest,
                 axle.lines(),
@@ -77,7 +74,7 @@ public final class ForcesView {
                 Set.of(),
                 List.of(),
                 List.of(),
-                forces(leading, one, end, scale, units),
+                forces(atRest, loads, one, end, scale, units),
                 Optional.of(new LinksView.Scale(scale * round, LoadsWords.force(round, units))),
                 Detail.usual(units));
         return List.of(LinksView.behind(drawn), LinksView.side(drawn), LinksView.above(drawn));
@@ -91,14 +88,14 @@ public final class ForcesView {
     }
 
     private static List<LinksView.Force> forces(
-            Loaded leading, UseAnswer.Carried one, End end, double scale, Units units) {
-        double axleLine = end == End.FRONT ? 0 : leading.rest().car().wheelbase();
+            Car atRest, CarLoads loads, UseAnswer.Carried one, End end, double scale, Units units) {
+        double axleLine = end == End.FRONT ? 0 : atRest.wheelbase();
         double greatest = one.members().stream()
                 .filter(member -> member.axle() == end)
                 .mapToDouble(MemberLoad::greatest)
                 .max()
                 .orElse(0);
-        List<String> members = parts(leading, end);
+        List<String> members = parts(loads, end);
         List<LinksView.Force> forces = new ArrayList<>();
         AxleLoads axle = one.axles().get(end);
         if (axle != null) {
@@ -124,9 +121,9 @@ public final class ForcesView {
     }
 
     /** Members of an axle in a lasting order, both sides as one: each has its colour. */
-    private static List<String> parts(Loaded leading, End end) {
+    private static List<String> parts(CarLoads loads, End end) {
         Set<String> parts = new LinkedHashSet<>();
-        for (WorstMember member : leading.loads().worstMembers()) {
+        for (WorstMember member : loads.worstMembers()) {
             if (member.part().startsWith(end.key() + ".")) {
                 parts.add(pair(member.part().substring(end.key().length() + 1)));
             }

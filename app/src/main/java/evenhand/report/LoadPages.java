@@ -7,6 +7,7 @@ import evenhand.chart.LoadCharts.Carrying;
 import evenhand.chart.Part;
 import evenhand.drawing.Drawing;
 import evenhand.drawing.ForcesView;
+import evenhand.drawing.Stance;
 import evenhand.look.SetupStyle;
 import evenhand.report.Block.Figures;
 import evenhand.report.Block.Heading;
@@ -15,6 +16,7 @@ import evenhand.report.Block.Points;
 import evenhand.report.Block.Text;
 import evenhand.report.Block.Tone;
 import evenhand.report.Block.View;
+import evenhand.scenario.Setup;
 import evenhand.structure.MountFigure;
 import evenhand.structure.Peak;
 import evenhand.structure.UseAnswer;
@@ -69,7 +71,8 @@ final class LoadPages {
         List<Drawing> drawings = chosen.loads().carried().stream()
                 .filter(one -> one.title().equals(title))
                 .findFirst()
-                .map((UseAnswer.Carried one) -> ForcesView.of(chosen, one, end, units))
+                .map((UseAnswer.Carried one) ->
+                        ForcesView.of(stance(), chosen.rest().car(), chosen.loads(), one, end, units))
                 .orElse(List.of());
         if (drawings.isEmpty()) {
             return;
@@ -83,6 +86,11 @@ final class LoadPages {
                 0.42));
         blocks.add(Text.quiet(String.join(" ", ForcesView.MEANING)));
         above = Optional.of(drawings.get(2));
+    }
+
+    private Stance stance() {
+        Setup setup = chosen.setup();
+        return Stance.laden(setup.name(), setup.look(), setup.car(), chosen.load(), setup.entries());
     }
 
     private static Peak total(WorstMount mount) {

@@ -60,8 +60,10 @@ final class MainPane extends JPanel {
         report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
         JPanel page = new Page();
-        page.add(answer);
-        page.add(form);
+        // an answer's texts wrap inside other layouts, which are asked more than once how high they are
+        page.setLayout(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
+        page.add(answer, "growx");
+        page.add(form, "growx");
         scroll = new JScrollPane(
                 page, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());

@@ -69,6 +69,7 @@ class UnitTest {
             MPa        | PRESSURE            | 1000000
             bar/mm     | PRESSURE_PER_TRAVEL | 100000000
             rpm        | ROTATION            | 0.104719755119659774615
+            deg/s      | ROTATION            | 0.017453292519943295769
             kg*m^2     | INERTIA             | 1
             %          | RATIO               | 0.01
             """)
@@ -90,8 +91,8 @@ class UnitTest {
         assertThat(Arrays.stream(Dimension.values())
                         .mapToInt(dimension -> dimension.units().size())
                         .sum())
-                .as("the 55 of the test above and the plain ratio")
-                .isEqualTo(56);
+                .as("the 56 of the test above and the plain ratio")
+                .isEqualTo(57);
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import evenhand.chart.LoadCharts;
 import evenhand.chart.LoadCharts.Carrying;
 import evenhand.drawing.Detail;
 import evenhand.drawing.ForcesView;
+import evenhand.drawing.Stance;
 import evenhand.forms.LoadsTable;
 import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
@@ -176,9 +177,16 @@ final class WhatBracketsCarry implements Question {
         return leading.loads().carried().stream()
                 .filter(one -> one.title().equals(title))
                 .findFirst()
-                .map(one -> ForcesView.of(leading, one, end, asked.units()).stream()
-                        .map(drawing -> new Reply.Drawn(drawing, Detail.usual(asked.units())))
-                        .toList())
+                .map(one ->
+                        ForcesView.of(stance(leading), leading.rest().car(), leading.loads(), one, end, asked.units())
+                                .stream()
+                                .map(drawing -> new Reply.Drawn(drawing, Detail.usual(asked.units())))
+                                .toList())
                 .orElse(List.of());
+    }
+
+    private static Stance stance(Loaded leading) {
+        Setup setup = leading.setup();
+        return Stance.laden(setup.name(), setup.look(), setup.car(), leading.load(), setup.entries());
     }
 }
