@@ -1,6 +1,7 @@
 package evenhand.chart;
 
 import evenhand.chart.Part.Bar;
+import evenhand.chart.Part.Guide;
 import evenhand.chart.Part.Hatch;
 import evenhand.chart.Part.Line;
 import evenhand.chart.Part.Mark;
@@ -54,13 +55,8 @@ public final class RoadTestCharts {
                 double x = G.fromSi(one.after().lateralAcceleration());
                 double read = unit.fromSi(RoadTestWords.measured(one));
                 double error = unit.fromSi(2 * one.after().sigma());
-                parts.add(new Line(
-                        "",
-                        "",
-                        "",
-                        SetupStyle.PLAIN,
-                        Weight.THREAD,
-                        List.of(new Point(x, read - error), new Point(x, read + error))));
+                parts.add(new Guide(
+                        List.of(new Point(x, read - error), new Point(x, read + error)), new Point(x, read), ""));
                 parts.add(new Mark(
                         Mark.Kind.ANSWER, "", SetupStyle.PLAIN, new Point(x, read), one.fits() ? "" : "does not fit"));
             }
@@ -74,11 +70,14 @@ public final class RoadTestCharts {
                 Axis.Measure.of("lateral acceleration", G, 2, wide),
                 Axis.Measure.of(channel.words(), unit, 1, high),
                 parts,
-                List.of("Squares: what was read, with two standard deviations of reading and pace."));
+                List.of("Rings: what was read, with two standard deviations of reading and pace."));
     }
 
     private static java.util.stream.Stream<Point> points(List<Part> parts) {
-        return parts.stream().filter(Line.class::isInstance).flatMap(part -> ((Line) part).points().stream());
+        return parts.stream()
+                .flatMap(part -> part instanceof Line line
+                        ? line.points().stream()
+                        : part instanceof Guide guide ? guide.points().stream() : java.util.stream.Stream.empty());
     }
 
     private static Line line(
