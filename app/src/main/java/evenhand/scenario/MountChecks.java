@@ -44,6 +44,15 @@ final class MountChecks {
         for (Mount mount : car.mounts()) {
             String path = "mounts." + mount.name();
             mount.pin()
+                    .filter(pin -> pin.overhang() == 0 && pin.span() == 0)
+                    .ifPresent(pin -> warn.accept(
+                            path + ".pin",
+                            pin.shear() == Mount.Shear.SINGLE
+                                    ? "has no overhang, so its bending is left out; give the lever from the held face to the"
+                                            + " middle of the load"
+                                    : "has no span, so its bending is left out; give the distance between the middles of its"
+                                            + " cheeks"));
+            mount.pin()
                     .filter(pin -> pin.overhang() > LONGEST_OVERHANG * pin.diameter())
                     .ifPresent(pin -> warn.accept(
                             path + ".pin.overhang",

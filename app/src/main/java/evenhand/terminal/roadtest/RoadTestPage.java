@@ -7,6 +7,7 @@ import evenhand.roadtest.Findings;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
 import evenhand.words.Units;
+import evenhand.words.roadtest.RoadTestWords;
 
 /** What road tests say, for people: the verdict, then what was read beside what was expected, and what is left of doubt. */
 final class RoadTestPage {
@@ -44,6 +45,8 @@ final class RoadTestPage {
                 page.tableAtOnce(table);
             }
         }
+        page.blank();
+        page.paragraph("", RoadTestWords.CAUTION);
         return page.text();
     }
 }

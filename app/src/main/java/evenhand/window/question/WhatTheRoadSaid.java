@@ -117,6 +117,7 @@ final class WhatTheRoadSaid implements Question {
         List<String> said = words.all(found);
         List<Reply.Paragraph> more = new ArrayList<>();
         more.add(new Reply.Paragraph("", said.subList(1, said.size())));
+        more.add(new Reply.Paragraph(Straight.MIND, List.of(RoadTestWords.CAUTION)));
         if (!tests.silent().isEmpty()) {
             more.add(new Reply.Paragraph(
                     "Left out", tests.silent().stream().map(why -> why + ".").toList()));

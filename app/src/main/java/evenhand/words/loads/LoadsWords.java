@@ -40,7 +40,7 @@ public final class LoadsWords {
                     + " suitably qualified engineer.");
 
     /** Figures of a mount that change with others that are said. */
-    private static final Set<MountFigure> UNSAID = Set.of(MountFigure.GREATEST_PRESSURE, MountFigure.COMBINED_STRESS);
+    private static final Set<MountFigure> UNSAID = Set.of(MountFigure.COMBINED_STRESS);
 
     private static final int MOST_PARTS = 4;
     private static final int MOST_CHANGES = 6;
@@ -68,7 +68,9 @@ public final class LoadsWords {
         List<String> sentences = new ArrayList<>();
         words.mounts().ifPresent(sentences::add);
         words.overYield().ifPresent(sentences::add);
+        sentences.addAll(words.doubtfulPins());
         words.members().ifPresent(sentences::add);
+        words.oneHand().ifPresent(sentences::add);
         first.filter(other -> !car.loads().carried().isEmpty()).ifPresent(other -> sentences.add(words.against(other)));
         words.spread().ifPresent(sentences::add);
         words.pins().ifPresent(sentences::add);
@@ -120,6 +122,11 @@ public final class LoadsWords {
                 said.add(value(figure, peak.value()) + words(figure) + " in " + peak.title());
             }
         }
+        Peak stress = mount.peaks().get(MountFigure.COMBINED_STRESS);
+        if (stress != null && !mount.peaks().containsKey(MountFigure.YIELD_USED)) {
+            said.add(value(MountFigure.COMBINED_STRESS, stress.value()) + " in a pin of unknown steel in "
+                    + stress.title());
+        }
         if (said.isEmpty()) {
             Peak peak = peak(mount, MountFigure.TOTAL);
             said.add(force(peak.value()) + " in " + peak.title());
@@ -144,6 +151,42 @@ public final class LoadsWords {
             case YIELD_USED, RATED_USED -> Numbers.percent(si, 0);
             case EYE_MOMENT -> units.show(si, Dimension.MOMENT, 1);
         };
+    }
+
+    /** Pins whose bending is left out for want of a lever, and pins that the load runs along. */
+    private List<String> doubtfulPins() {
+        List<String> said = new ArrayList<>();
+        for (Mount mount : car.rest().car().mounts()) {
+            if (mount.pin().isEmpty()
+                    || car.loads().worstMounts().stream()
+                            .noneMatch(worst -> worst.mount().equals(mount.name()))) {
+                continue;
+            }
+            Mount.Pin pin = mount.pin().get();
+            if (pin.overhang() == 0 && pin.span() == 0) {
+                said.add("No bending in the pin of " + mount.name() + ": the file gives no "
+                        + (pin.shear() == Mount.Shear.SINGLE ? "overhang" : "span")
+                        + ", the lever of its load, and bending is most of what a pin feels.");
+            }
+            boolean along = car.loads().carried().stream()
+                    .flatMap(one -> one.mount(mount.name()).stream())
+                    .max(comparingDouble(MountLoad::total))
+                    .filter(load -> Math.abs(load.along()) > load.across())
+                    .isPresent();
+            if (along) {
+                said.add(
+                        "The greatest load of " + mount.name()
+                                + " runs along its pin, as a pull, not across it: see that \"faces\" is the way the pin points.");
+            }
+        }
+        return said;
+    }
+
+    /** Where one hand alone is asked the other may be the worse. */
+    private Optional<String> oneHand() {
+        return car.asked().hands().size() == 1
+                ? Optional.of("Only one hand is asked: the other may work these parts harder.")
+                : Optional.empty();
     }
 
     private Optional<String> overYield() {
@@ -179,6 +222,9 @@ public final class LoadsWords {
         List<Changed> changed = Changed.ofPairs(Stream.concat(
                         LoadsDifference.between(other.loads(), car.loads()).stream()
                                 .filter(difference -> !UNSAID.contains(difference.figure()))
+                                .filter(difference -> difference.figure() != MountFigure.GREATEST_PRESSURE
+                                        || tilted(car, difference.part())
+                                        || tilted(other, difference.part()))
                                 .filter(difference ->
                                         Math.max(difference.base(), difference.value()) > least(difference.figure()))
                                 .map(LoadsWords::changed),
@@ -197,6 +243,14 @@ public final class LoadsWords {
                         ? "; " + (changed.size() - MOST_CHANGES) + " more change by less"
                         : "; all else the same within 1 %")
                 + ".";
+    }
+
+    /** Whether a stiff eye presses a mount's seat more at its edge. */
+    private static boolean tilted(Loaded of, String mount) {
+        return of.loads().worstMounts().stream()
+                .filter(worst -> worst.mount().equals(mount))
+                .anyMatch(worst -> peak(worst, MountFigure.GREATEST_PRESSURE).value()
+                        > (1 + NOTICEABLE) * peak(worst, MountFigure.PRESSURE).value());
     }
 
     private static Changed changed(LoadsDifference difference) {
@@ -225,7 +279,8 @@ public final class LoadsWords {
     private static String figure(MountFigure figure, boolean mount) {
         return switch (figure) {
             case TOTAL -> mount ? " force" : "";
-            case PRESSURE, GREATEST_PRESSURE -> " pressure";
+            case PRESSURE -> " pressure";
+            case GREATEST_PRESSURE -> " greatest pressure";
             case EDGE_SHEAR -> " shear at the edge";
             case COMBINED_STRESS -> " stress";
             case YIELD_USED -> " yield used";

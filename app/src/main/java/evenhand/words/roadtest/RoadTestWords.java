@@ -28,6 +28,10 @@ public final class RoadTestWords {
     private static final int MOST_TOGETHER = 3;
     private static final int MOST_SUSPECTS = 3;
 
+    /** What is said once beside all of it. */
+    public static final String CAUTION = "Read at the limit only on a closed course, alone, after a mechanical check;"
+            + " that file and road agree says that the numbers fit, not that the car is safe.";
+
     private final Units units;
 
     public RoadTestWords(Units units) {
