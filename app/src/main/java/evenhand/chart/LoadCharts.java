@@ -17,10 +17,10 @@ import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.loads.LoadsWords;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 
 /** What links and mounts carry at the worst, set-ups beside one another. */
@@ -56,18 +56,18 @@ public final class LoadCharts {
     /** The greatest force of each member of an axle, of pairs that of the harder worked side; said in which case. */
     public static Chart members(List<Carrying> cars, End end, Units units) {
         Unit unit = units.of(Dimension.FORCE);
-        Map<String, Boolean> parts = new LinkedHashMap<>();
+        Set<String> parts = new LinkedHashSet<>();
         for (Carrying car : cars) {
             for (WorstMember member : car.loads().worstMembers()) {
                 if (member.part().startsWith(end.key() + ".")
                         && member.greatest().value() > SLIGHT) {
-                    parts.put(pair(member.part()), true);
+                    parts.add(pair(member.part()));
                 }
             }
         }
         List<Axis.Row> rows = new ArrayList<>();
         List<Part> bars = new ArrayList<>();
-        for (String part : parts.keySet()) {
+        for (String part : parts) {
             for (int lane = 0; lane < cars.size(); lane++) {
                 Carrying car = cars.get(lane);
                 Optional<WorstMember> worst = car.worst(part);
@@ -92,9 +92,9 @@ public final class LoadCharts {
         Unit unit = units.of(Dimension.RATIO);
         List<Axis.Row> rows = new ArrayList<>();
         List<Part> bars = new ArrayList<>();
-        Map<String, Boolean> mounts = new LinkedHashMap<>();
-        cars.forEach(car -> car.loads().worstMounts().forEach((WorstMount mount) -> mounts.put(mount.mount(), true)));
-        for (String mount : mounts.keySet()) {
+        Set<String> mounts = new LinkedHashSet<>();
+        cars.forEach(car -> car.loads().worstMounts().forEach((WorstMount mount) -> mounts.add(mount.mount())));
+        for (String mount : mounts) {
             for (MountFigure figure : List.of(MountFigure.YIELD_USED, MountFigure.RATED_USED)) {
                 boolean any = false;
                 for (int lane = 0; lane < cars.size(); lane++) {

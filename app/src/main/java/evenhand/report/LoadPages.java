@@ -29,7 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What the mounts of the file carry, before and now, with the case that works them hardest drawn. */
+/** What the mounts of the file carry, before and now, with the case that puts the greatest force on one drawn. */
 final class LoadPages {
     private final List<Loaded> loaded;
     private final Loaded chosen;
@@ -54,7 +54,7 @@ final class LoadPages {
         return new Section("What brackets and mounts carry", true, blocks);
     }
 
-    /** The case in which a mount is worked hardest, and the axle on which that is. */
+    /** The case in which a mount takes the greatest force, and the axle on which that is. */
     private void drawn(List<Block> blocks) {
         Optional<WorstMount> worst = chosen.loads().worstMounts().stream()
                 .max((one, other) ->
@@ -77,7 +77,7 @@ final class LoadPages {
         if (drawings.isEmpty()) {
             return;
         }
-        blocks.add(new Heading(worst.get().mount() + " is worked hardest in " + title));
+        blocks.add(new Heading(worst.get().mount() + " takes the greatest force in " + title));
         blocks.add(new Figures(
                 drawings.subList(0, 2).stream()
                         .map(drawing -> (Block.Figure) new View(drawing))
