@@ -5,6 +5,7 @@ import evenhand.chart.ChartView;
 import evenhand.chart.ChartWish;
 import evenhand.drawing.DrawingView;
 import evenhand.quantity.Dimension;
+import evenhand.words.TestedWords;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Bench;
@@ -45,6 +46,10 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final transient Consumer<ChartWish> wishes;
     private final Words.Area title =
             new Words.Area("question", Looks::strong, () -> Looks.theme().quiet());
+    /** What every answer of a corrected car wears. */
+    private final Words.Area tested =
+            new Words.Area("tested", Looks::strong, () -> Looks.theme().warning());
+
     private final Headline headline = new Headline();
     private final FieldRow fields;
     private final JProgressBar progress = new JProgressBar(0, 100);
@@ -111,6 +116,8 @@ final class AnswerPane extends JPanel implements Bench.View {
         todo = new Todo(bench);
         lateness.setRepeats(false);
         add(title, "wmin 100");
+        add(tested, "wmin 100");
+        tested.setVisible(false);
         add(headline, "wmin 100");
         add(fields);
         add(waiting);
@@ -218,6 +225,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private void clear() {
         Desk desk = bench.desk();
         title.setText(Answering.question(questions, desk.look().question()).words());
+        tested.setVisible(false);
         tiles.setVisible(false);
         lower.setVisible(false);
         said.setVisible(false);
@@ -248,6 +256,8 @@ final class AnswerPane extends JPanel implements Bench.View {
         dimmed = false;
         lower.setVisible(true);
         said.setVisible(true);
+        Words.say(tested, reply.tested().map(TestedWords::inALine).orElse(""));
+        tested.setVisible(reply.tested().isPresent());
         headline.say(reply.headlines());
         beside.picturesFirst(!reply.drawings().isEmpty());
         pictures(reply, replied);

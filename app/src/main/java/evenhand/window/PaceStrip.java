@@ -10,6 +10,7 @@ import evenhand.turn.Direction;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.TrialAct;
+import evenhand.window.desk.WhichCar;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.awt.event.FocusAdapter;
@@ -42,10 +43,11 @@ final class PaceStrip extends JPanel implements Bench.View {
     private final JComboBox<String> turning = new JComboBox<>(new String[] {"turning left", "turning right"});
     private final JComboBox<String> load = new JComboBox<>();
     private final JLabel aboard = new JLabel("load");
+    private final JComboBox<String> which = new JComboBox<>();
     private final JLabel trouble = new JLabel();
 
     PaceStrip(Bench bench) {
-        super(new MigLayout("insets 6 16 6 16, fillx, hidemode 3", "[][][grow,fill]16[][]16[]16[][]", ""));
+        super(new MigLayout("insets 6 16 6 16, fillx, hidemode 3", "[][][grow,fill]16[][]16[]16[][]16[]", ""));
         this.bench = bench;
         pace.setName("pace");
         pace.getAccessibleContext().setAccessibleName("pace");
@@ -69,6 +71,11 @@ final class PaceStrip extends JPanel implements Bench.View {
         add(turning);
         add(aboard);
         add(load, "wmax " + Looks.em(14));
+        which.setName("which car");
+        which.getAccessibleContext().setAccessibleName("car as measured or as tested");
+        which.setToolTipText("ask the numbers of the file, or as the road tests have corrected them");
+        which.addActionListener(event -> which());
+        add(which);
         add(trouble, "newline, span, hidemode 3");
     }
 
@@ -105,6 +112,34 @@ final class PaceStrip extends JPanel implements Bench.View {
                 turning.setSelectedIndex(way);
             }
             loads(now);
+            cars(now);
+        }
+    }
+
+    private void cars(Desk now) {
+        boolean tests = !now.work().scenario().roadTests().isEmpty();
+        WhichCar own = now.work().which();
+        List<WhichCar> offered = own == WhichCar.AS_TESTED_ALL_THE_SAME
+                ? List.of(WhichCar.values())
+                : List.of(WhichCar.AS_MEASURED, WhichCar.AS_TESTED);
+        if (which.getItemCount() != offered.size()) {
+            DefaultComboBoxModel<String> model = new DefaultComboBoxModel<>(
+                    offered.stream().map(WhichCar::words).toArray(String[]::new));
+            model.setSelectedItem(own.words());
+            which.setModel(model);
+        }
+        if (!own.words().equals(which.getSelectedItem())) {
+            which.setSelectedItem(own.words());
+        }
+        which.setForeground(own.isTested() ? Looks.theme().warning() : Looks.theme().ink());
+        which.setVisible(tests);
+    }
+
+    private void which() {
+        for (WhichCar one : WhichCar.values()) {
+            if (one.words().equals(which.getSelectedItem()) && one != bench.desk().work().which()) {
+                bench.act(new TrialAct.ChooseCar(one));
+            }
         }
     }
 

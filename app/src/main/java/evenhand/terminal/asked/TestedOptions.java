@@ -1,15 +1,11 @@
 package evenhand.terminal.asked;
 
 import evenhand.answers.Progress;
-import evenhand.catalogue.Entries;
 import evenhand.doubt.Tolerance;
-import evenhand.roadtest.Study;
-import evenhand.scenario.RoadTests;
+import evenhand.scenario.AsTested;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.Setup;
 import evenhand.scenario.TestGiven;
 import evenhand.terminal.page.Console;
-import evenhand.words.Numbers;
 import evenhand.words.TestedWords;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +18,6 @@ import picocli.CommandLine.Option;
 
 /** The car as its road tests have corrected it. */
 public final class TestedOptions {
-    private static final int LARGE = 64;
-
     @Option(
             names = "--tested",
             paramLabel = "=NAME",
@@ -58,38 +52,24 @@ public final class TestedOptions {
         }
         List<String> names = tested.filter(name -> !name.isEmpty()).stream().toList();
         requireKnown(scenario, names);
-        RoadTests tests = RoadTests.of(scenario, names);
-        if (!tests.problems().isEmpty()) {
-            tests.problems().forEach(problem -> console.complain(problem.toString()));
+        AsTested corrected = AsTested.of(scenario, names, unsaid, force, Progress.NONE);
+        if (corrected instanceof AsTested.Corrected car) {
+            return Optional.of(car.scenario());
+        }
+        if (corrected instanceof AsTested.Unreadable unreadable) {
+            unreadable.problems().forEach(problem -> console.complain(problem.toString()));
             return Optional.empty();
         }
-        if (tests.tests().isEmpty()) {
-            throw new Mistake("--tested: the file has no road test with a reading"
-                    + (tests.silent().isEmpty() ? "" : ": " + String.join("; ", tests.silent())));
-        }
-        List<String> asked = tests.tests().stream().map(test -> test.name()).toList();
-        List<Entries> cars = scenario.setups().stream().map(Setup::entries).toList();
-        Study.Lesson lesson = Study.lesson(new Study.Question(
-                        scenario.setups().stream().map(Setup::name).toList(),
-                        cars,
-                        tests.tests(),
-                        Optional.empty(),
-                        LARGE,
-                        1,
-                        unsaid,
-                        Progress.NONE))
-                .orElseThrow(() -> new Mistake(
-                        "--tested: a set-up that was driven does not turn by the file; \"evenhand balance\" says why"));
-        if (!lesson.agreement().agrees() && !force) {
-            throw new Mistake("--tested: the file and the road do not agree by " + TestedWords.names(asked)
-                    + " (probability " + Numbers.significant(lesson.agreement().probability(), 2)
-                    + "); \"evenhand roadtest\" says where, --force takes the corrected car all the same");
-        }
-        return Optional.of(scenario.off(
-                        lesson.learnt(),
-                        new Scenario.Tested(asked, lesson.agreement().agrees()))
-                .orElseThrow(() -> new Mistake("--tested: what the road says of the numbers makes no car of one of the"
-                        + " set-ups; \"evenhand roadtest\" says which moved")));
+        throw new Mistake("--tested: " + TestedWords.why(corrected) + next(corrected));
+    }
+
+    /** What to do about it. */
+    private static String next(AsTested none) {
+        return none instanceof AsTested.Disagrees
+                ? "; \"evenhand roadtest\" says where, --force takes the corrected car all the same"
+                : none instanceof AsTested.NoCar
+                        ? "; \"evenhand roadtest\" says which moved"
+                        : none instanceof AsTested.NoTurn ? "; \"evenhand balance\" says why" : "";
     }
 
     /** That each of these names is a test of the file. */

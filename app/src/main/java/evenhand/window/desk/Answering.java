@@ -5,6 +5,7 @@ import evenhand.answers.Progress;
 import evenhand.answers.Trial;
 import evenhand.handsums.HandSums;
 import evenhand.load.Laden;
+import evenhand.scenario.AsTested;
 import evenhand.scenario.Setup;
 import evenhand.turn.TurnAnswer;
 import evenhand.words.NotGiven;
@@ -28,10 +29,14 @@ public final class Answering implements AutoCloseable {
     private final List<Question> questions;
     private final Executor eventThread;
     private final Balances balances = new Balances();
+    private final Corrections corrections = new Corrections();
     private final Worker<Asking> turns;
-    private final Worker<Question.Asked> replies;
+    private final Worker<Job> replies;
     private final Worker<Question.Asked> afterthoughts;
     private Consumer<Act> deliver = act -> {};
+
+    /** What is asked, and of which car; of none where road tests cannot correct it. */
+    private record Job(Question.Asked asked, AsTested car) {}
 
     /** @param eventThread where answers are delivered */
     public Answering(List<Question> questions, Executor eventThread) {
@@ -73,7 +78,13 @@ public final class Answering implements AutoCloseable {
     }
 
     private void turn(Asking asking) {
-        Work work = asking.work();
+        boolean ofTheFile = question(questions, asking.question()).asksTheFile();
+        AsTested car = ofTheFile || !asking.work().which().isTested()
+                ? new AsTested.Corrected(asking.work().scenario())
+                : corrections.of(asking.work());
+        Work work = car instanceof AsTested.Corrected corrected
+                ? asking.work().of(corrected.scenario())
+                : asking.work();
         List<Setup> setups = new ArrayList<>(work.shown());
         if (!setups.contains(work.baseSetup())) {
             setups.add(work.baseSetup());
@@ -82,8 +93,8 @@ public final class Answering implements AutoCloseable {
         for (Setup setup : setups) {
             turned.put(setup.name(), turned(setup, work.trial()));
         }
-        post(new LookAct.TurnsCame(new Replies.Turns(work, turned)));
-        replies.ask(new Question.Asked(asking, turned, balances));
+        post(new LookAct.TurnsCame(new Replies.Turns(asking.work(), turned)));
+        replies.ask(new Job(new Question.Asked(asking, work, turned, balances), car));
     }
 
     private TurnedSetup turned(Setup setup, Trial trial) {
@@ -99,12 +110,16 @@ public final class Answering implements AutoCloseable {
                 new Balance(new HandSums.FallsOver(why), new TurnAnswer.NoTurn(TurnAnswer.Reason.NO_EQUILIBRIUM, why)));
     }
 
-    private Runnable reply(Question.Asked asked, Progress progress) {
+    private Runnable reply(Job job, Progress progress) {
+        Question.Asked asked = job.asked();
         Reply reply;
         try {
-            reply = question(questions, asked.asking().question())
-                    .answer(asked, progress)
-                    .with(notGiven(asked));
+            reply = job.car() instanceof AsTested.Corrected corrected
+                    ? question(questions, asked.asking().question())
+                            .answer(asked, progress)
+                            .with(notGiven(asked))
+                            .of(corrected.scenario().tested())
+                    : Corrections.none(job.car());
         } catch (CancellationException stopped) {
             return () -> post(new LookAct.ProgressCame(Optional.empty()));
         } catch (RuntimeException defect) {
@@ -113,7 +128,9 @@ public final class Answering implements AutoCloseable {
         LookAct.ReplyCame came = new LookAct.ReplyCame(asked.asking(), reply);
         return () -> {
             post(came);
-            afterthoughts.ask(asked);
+            if (job.car() instanceof AsTested.Corrected) {
+                afterthoughts.ask(asked);
+            }
         };
     }
 

@@ -19,6 +19,9 @@ public interface Question {
     /** Key of the question that is answered by the form of the car. */
     String FORM = "car";
 
+    /** Key of the question that sets readings of road tests beside the file. */
+    String ROAD = "road";
+
     /** Its name inside the program, unique. */
     String key();
 
@@ -32,6 +35,11 @@ public interface Question {
 
     /** Paths of what is adjusted for it on this car, the most telling first. */
     List<String> adjustments(Setup active);
+
+    /** Whether it asks the numbers of the file in any case, and not those that road tests have corrected. */
+    default boolean asksTheFile() {
+        return false;
+    }
 
     /** Whether the car is drawn beside the answer. */
     default boolean drawsTheCar() {
@@ -127,17 +135,15 @@ public interface Question {
     /**
      * What is known when a question is answered.
      *
+     * @param asking as it came from the desk
+     * @param work the job, its car as it is asked: as road tests have corrected it, where that is wanted
      * @param turns of the set-ups that are shown, and of the base
      * @param balances those that are known from before
      */
-    record Asked(Asking asking, Map<String, TurnedSetup> turns, Balances balances) {
-        /** With no balance that would be known from before. */
+    record Asked(Asking asking, Work work, Map<String, TurnedSetup> turns, Balances balances) {
+        /** Of the car as it stands in the file, with no balance that would be known from before. */
         public Asked(Asking asking, Map<String, TurnedSetup> turns) {
-            this(asking, turns, new Balances());
-        }
-
-        public Work work() {
-            return asking.work();
+            this(asking, asking.work(), turns, new Balances());
         }
 
         public Units units() {

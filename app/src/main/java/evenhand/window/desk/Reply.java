@@ -4,6 +4,7 @@ import evenhand.chart.Chart;
 import evenhand.drawing.Detail;
 import evenhand.drawing.Drawing;
 import evenhand.forms.Table;
+import evenhand.scenario.Scenario;
 import evenhand.words.InPrint;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param charts in order, the most telling first
  * @param drawings besides that of the car, in order
  * @param next what may be done now
+ * @param tested what has corrected the car that was asked; nothing where it is as it stands in the file
  */
 public record Reply(
         List<String> headlines,
@@ -24,7 +26,19 @@ public record Reply(
         List<Chart> charts,
         List<Drawn> drawings,
         Table figures,
-        List<Next> next) {
+        List<Next> next,
+        Optional<Scenario.Tested> tested) {
+    /** An answer with drawings of its own. */
+    public Reply(
+            List<String> headlines,
+            List<Paragraph> more,
+            List<Chart> charts,
+            List<Drawn> drawings,
+            Table figures,
+            List<Next> next) {
+        this(headlines, more, charts, drawings, figures, next, Optional.empty());
+    }
+
     /** An answer without drawings of its own. */
     public Reply(List<String> headlines, List<Paragraph> more, List<Chart> charts, Table figures, List<Next> next) {
         this(headlines, more, charts, List.of(), figures, next);
@@ -60,7 +74,12 @@ public record Reply(
     Reply with(List<Paragraph> below) {
         List<Paragraph> all = new ArrayList<>(more);
         all.addAll(below);
-        return new Reply(headlines, all, charts, drawings, figures, next);
+        return new Reply(headlines, all, charts, drawings, figures, next, tested);
+    }
+
+    /** The same, of the car that road tests have corrected. */
+    Reply of(Optional<Scenario.Tested> corrected) {
+        return new Reply(headlines, more, charts, drawings, figures, next, corrected);
     }
 
     /** An answer of a single sentence. */

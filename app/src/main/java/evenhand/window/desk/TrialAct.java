@@ -109,4 +109,17 @@ public sealed interface TrialAct extends Act {
             return "the load";
         }
     }
+
+    /** Asks the car as it was measured, or as its road tests have corrected it. */
+    record ChooseCar(WhichCar which) implements TrialAct {
+        @Override
+        public Work choose(Work work) {
+            return work.withCar(which);
+        }
+
+        @Override
+        public String words() {
+            return "asking the car " + which.words();
+        }
+    }
 }

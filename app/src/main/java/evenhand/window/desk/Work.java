@@ -19,6 +19,7 @@ import java.util.TreeSet;
  * @param pace lateral acceleration that the drawing and the figures stand at, m/s²
  * @param radius of the circle, m
  * @param load name of what is aboard besides what the car was weighed with
+ * @param which car is asked
  */
 public record Work(
         Scenario scenario,
@@ -28,7 +29,8 @@ public record Work(
         double pace,
         double radius,
         Direction direction,
-        Optional<String> load) {
+        Optional<String> load,
+        WhichCar which) {
     public Work {
         chosen = List.copyOf(chosen);
     }
@@ -45,7 +47,8 @@ public record Work(
                 Trial.BRISK,
                 Trial.USUAL_RADIUS,
                 Trial.USUAL_DIRECTION,
-                Optional.empty());
+                Optional.empty(),
+                WhichCar.AS_MEASURED);
     }
 
     /** The set-up that is adjusted. */
@@ -95,7 +98,8 @@ public record Work(
                 pace,
                 radius,
                 direction,
-                load.flatMap(name -> aboard(name, next)));
+                load.flatMap(name -> aboard(name, next)),
+                next.roadTests().isEmpty() ? WhichCar.AS_MEASURED : which);
     }
 
     /** What is aboard in another version of the job: a case that was renamed is still the same. */
@@ -128,34 +132,44 @@ public record Work(
                 pace,
                 radius,
                 direction,
-                load);
+                load,
+                which);
     }
 
     Work withChosen(List<String> names) {
-        return new Work(scenario, names, active, base, pace, radius, direction, load);
+        return new Work(scenario, names, active, base, pace, radius, direction, load, which);
     }
 
     Work withActive(String name) {
-        return new Work(scenario, chosen, name, base, pace, radius, direction, load);
+        return new Work(scenario, chosen, name, base, pace, radius, direction, load, which);
     }
 
     Work withBase(String name) {
-        return new Work(scenario, chosen, active, name, pace, radius, direction, load);
+        return new Work(scenario, chosen, active, name, pace, radius, direction, load, which);
     }
 
     Work withPace(double next) {
-        return new Work(scenario, chosen, active, base, next, radius, direction, load);
+        return new Work(scenario, chosen, active, base, next, radius, direction, load, which);
     }
 
     Work withRadius(double next) {
-        return new Work(scenario, chosen, active, base, pace, next, direction, load);
+        return new Work(scenario, chosen, active, base, pace, next, direction, load, which);
     }
 
     Work withLoad(Optional<String> next) {
-        return new Work(scenario, chosen, active, base, pace, radius, direction, next);
+        return new Work(scenario, chosen, active, base, pace, radius, direction, next, which);
+    }
+
+    Work withCar(WhichCar next) {
+        return new Work(scenario, chosen, active, base, pace, radius, direction, load, next);
+    }
+
+    /** The same asked of another car under the same names: the one that road tests have corrected. */
+    Work of(Scenario corrected) {
+        return new Work(corrected, chosen, active, base, pace, radius, direction, load, which);
     }
 
     Work withDirection(Direction next) {
-        return new Work(scenario, chosen, active, base, pace, radius, next, load);
+        return new Work(scenario, chosen, active, base, pace, radius, next, load, which);
     }
 }

@@ -29,6 +29,11 @@ final class TheCarItself implements Question {
     }
 
     @Override
+    public boolean asksTheFile() {
+        return true;
+    }
+
+    @Override
     public boolean drawsTheCar() {
         return false;
     }

@@ -34,7 +34,7 @@ final class WhatTheRoadSaid implements Question {
 
     @Override
     public String key() {
-        return "road";
+        return ROAD;
     }
 
     @Override
@@ -60,6 +60,11 @@ final class WhatTheRoadSaid implements Question {
     @Override
     public List<String> adjustments(Setup active) {
         return List.of();
+    }
+
+    @Override
+    public boolean asksTheFile() {
+        return true;
     }
 
     @Override
