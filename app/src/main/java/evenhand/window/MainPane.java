@@ -35,6 +35,7 @@ final class MainPane extends JPanel {
     private final transient Cabinet cabinet;
     private final MeasurePane measure;
     private final ReportPane report;
+    private final CirclePane circle;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JScrollPane scroll;
@@ -57,6 +58,7 @@ final class MainPane extends JPanel {
         pace = new PaceStrip(bench);
         cabinet = new Cabinet(bench, memory, kept, asker, notice, this::finishTyping);
         measure = new MeasurePane(this::openMeasured, () -> turnTo(Look.Page.ANSWER));
+        circle = new CirclePane(bench, () -> turnTo(Look.Page.ANSWER));
         report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
         JPanel page = new Page();
@@ -74,6 +76,7 @@ final class MainPane extends JPanel {
         desk.add(adjust, BorderLayout.SOUTH);
         middle.add(desk, Look.Page.ANSWER.name());
         middle.add(measure, Look.Page.MEASURING_UP.name());
+        middle.add(circle, Look.Page.CIRCLE.name());
         middle.add(report, Look.Page.REPORT.name());
         JPanel right = new JPanel(new BorderLayout());
         right.add(notice, BorderLayout.NORTH);
@@ -102,6 +105,7 @@ final class MainPane extends JPanel {
         bench.add(form);
         bench.add(adjust);
         bench.add(pace);
+        bench.add(circle);
         bench.add(report);
         bench.add(cabinet);
     }
@@ -155,8 +159,11 @@ final class MainPane extends JPanel {
     void turnTo(Look.Page page) {
         finishTyping();
         bench.act(new LookAct.TurnTo(page));
+        // after what keeps the keys where something goes away
         if (page == Look.Page.MEASURING_UP) {
-            measure.focusFirst();
+            SwingUtilities.invokeLater(measure::focusFirst);
+        } else if (page == Look.Page.CIRCLE) {
+            SwingUtilities.invokeLater(circle::focusFirst);
         }
     }
 

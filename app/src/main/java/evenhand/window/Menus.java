@@ -73,6 +73,7 @@ final class Menus {
         item(menu, "Save", KeyEvent.VK_S, CTRL, cabinet::save);
         item(menu, "Save as …", KeyEvent.VK_S, CTRL | SHIFT, cabinet::saveAs);
         menu.addSeparator();
+        item(menu, "At the circle …", KeyEvent.VK_T, CTRL, () -> pane.turnTo(Look.Page.CIRCLE));
         item(menu, "Report and set-up sheet …", KeyEvent.VK_R, CTRL, () -> pane.turnTo(Look.Page.REPORT));
         item(menu, "Print …", KeyEvent.VK_P, CTRL, print);
         menu.addSeparator();

@@ -24,6 +24,7 @@ public final class WindowPictures {
     private static final List<Dimension> SIZES =
             List.of(new Dimension(1024, 700), new Dimension(1280, 800), new Dimension(2560, 1440));
     private static final int PATIENCE = 60_000;
+    private static final int PATIENCE_AT_THE_CIRCLE = 4_000;
 
     private WindowPictures() {}
 
@@ -85,6 +86,9 @@ public final class WindowPictures {
         void measureUp() throws Exception {
             SwingUtilities.invokeAndWait(() -> pane.turnTo(Look.Page.MEASURING_UP));
             write("measure-up");
+            SwingUtilities.invokeAndWait(() -> pane.turnTo(Look.Page.CIRCLE));
+            Thread.sleep(PATIENCE_AT_THE_CIRCLE);
+            write("at-the-circle");
             SwingUtilities.invokeAndWait(() -> pane.turnTo(Look.Page.REPORT));
             write("report");
             SwingUtilities.invokeAndWait(() -> pane.turnTo(Look.Page.ANSWER));

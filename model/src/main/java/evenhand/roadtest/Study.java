@@ -104,6 +104,18 @@ public final class Study {
     /** What every other question can be asked with. */
     public record Lesson(Learnt learnt, Findings.Agreement agreement) {}
 
+    /** Each reading beside the file and beside the corrected car, without what comes of it; none where a tested car does not turn. */
+    public static Optional<Check> check(Question question) {
+        return corrected(question).map(study -> new Check(study.tests(), study.agreement()));
+    }
+
+    /** Whether readings fit each other and the file. */
+    public record Check(List<Findings.OfTest> tests, Findings.Agreement agreement) {
+        public Check {
+            tests = List.copyOf(tests);
+        }
+    }
+
     /**
      * All of it; none where a tested car neither stands nor turns.
      *
@@ -116,15 +128,7 @@ public final class Study {
     private Findings findings() {
         question.progress().at(CORRECTED);
         question.progress().goOn();
-        List<Predicted> before = road.predicted(new double[unknowns.count()]).orElseThrow();
-        List<Predicted> after = road.predicted(correction.moved()).orElseThrow();
-        List<Findings.OfTest> tests = new ArrayList<>();
-        int first = 0;
-        for (int test = 0; test < question.tests().size(); test++) {
-            int end = first + question.tests().get(test).observations().size();
-            tests.add(ofTest(test, first, before.subList(first, end), after.subList(first, end)));
-            first = end;
-        }
+        List<Findings.OfTest> tests = tests();
         Judged narrowing = narrowing();
         Doubt.Answer asGiven = doubt(question.cars(), CORRECTED, BEFORE_KNOWN);
         Doubt.Answer corrected =
@@ -152,6 +156,19 @@ public final class Study {
                         .three(),
                 Repeats.of(seen(tests)),
                 learnt);
+    }
+
+    private List<Findings.OfTest> tests() {
+        List<Predicted> before = road.predicted(new double[unknowns.count()]).orElseThrow();
+        List<Predicted> after = road.predicted(correction.moved()).orElseThrow();
+        List<Findings.OfTest> tests = new ArrayList<>();
+        int first = 0;
+        for (int test = 0; test < question.tests().size(); test++) {
+            int end = first + question.tests().get(test).observations().size();
+            tests.add(ofTest(test, first, before.subList(first, end), after.subList(first, end)));
+            first = end;
+        }
+        return tests;
     }
 
     private Judged narrowing() {

@@ -18,6 +18,7 @@ public record Look(Page page, String question, Units units, boolean dark, Map<St
     public enum Page {
         ANSWER,
         MEASURING_UP,
+        CIRCLE,
         REPORT
     }
 

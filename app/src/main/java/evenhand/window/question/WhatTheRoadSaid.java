@@ -15,8 +15,12 @@ import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.scenario.TestGiven;
 import evenhand.window.desk.Asking;
+import evenhand.window.desk.Look;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
+import evenhand.window.desk.TrialAct;
+import evenhand.window.desk.WhichCar;
 import evenhand.words.roadtest.RoadTestWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +35,9 @@ final class WhatTheRoadSaid implements Question {
     private static final int SAMPLES = 128;
 
     private static final long SEED = 1;
+
+    private static final Reply.Next WRITE_DOWN = new Reply.Next(
+            "write down readings at the side of the circle", Optional.of(new LookAct.TurnTo(Look.Page.CIRCLE)));
 
     @Override
     public String key() {
@@ -111,10 +118,10 @@ final class WhatTheRoadSaid implements Question {
                                         "On a circle of known radius, both ways round, from gentle to brisk: the time of three laps, the angle"
                                                 + " at the steering wheel from a mark on its rim, the lean by heights at the sills.",
                                         "Then the pace at which an end goes, and how often a pressed corner swings.",
-                                        "Give it under \"road tests\"; `evenhand roadtest FILE --card` writes a sheet to take along."))),
+                                        "Ctrl+T opens the page to write it down at the side of the circle; `evenhand roadtest FILE --card` writes a sheet to take along."))),
                 List.of(),
                 Table.NONE,
-                List.of(Straight.toTheForm("type readings under \"The car itself\"")));
+                List.of(WRITE_DOWN));
     }
 
     private static Reply reply(Asked asked, RoadTests tests, Findings found) {
@@ -134,9 +141,18 @@ final class WhatTheRoadSaid implements Question {
                 charts(found),
                 List.of(),
                 tables.inputs(),
-                words.next(found)
-                        .map(next -> List.of(new Reply.Next(next, Optional.empty())))
-                        .orElse(List.of()));
+                next(asked, words, found));
+    }
+
+    private static List<Reply.Next> next(Asked asked, RoadTestWords words, Findings found) {
+        List<Reply.Next> all = new ArrayList<>();
+        words.next(found).ifPresent(next -> all.add(new Reply.Next(next, Optional.empty())));
+        if (found.agreement().agrees() && !asked.work().which().isTested()) {
+            all.add(new Reply.Next(
+                    "ask every question of the corrected car", Optional.of(new TrialAct.ChooseCar(WhichCar.AS_TESTED))));
+        }
+        all.add(WRITE_DOWN);
+        return all;
     }
 
     private static List<Chart> charts(Findings found) {

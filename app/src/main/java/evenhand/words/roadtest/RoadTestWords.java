@@ -234,6 +234,21 @@ public final class RoadTestWords {
                 + (bounce.swing() == Observation.Swing.FREQUENCY ? "bounce frequency" : "next swing");
     }
 
+    /** A reading beside the file, and whether it fits the others: for whoever can still read it again. */
+    public String beside(Findings.Seen seen) {
+        String read = place(seen) + ": read " + value(seen, measured(seen)) + ", the file expects "
+                + value(seen, seen.before().expected()) + " ± " + value(seen, seen.beforeHalfWidth());
+        String said = read.substring(0, 1).toUpperCase(Locale.ROOT) + read.substring(1);
+        return seen.fits() ? said + "." : said + ". It does not fit what was read before: read it again.";
+    }
+
+    /** Whether all that was read so far can be of one car. */
+    public static String soFar(Findings.Agreement agreement) {
+        return agreement.agrees()
+                ? "So far the file and the road agree."
+                : "So far the file and the road do not agree: a reading, a number of the file or a tolerance is wrong.";
+    }
+
     private String reading(Findings.Seen seen) {
         return place(seen) + ", read " + value(seen, measured(seen)) + ", expected "
                 + value(seen, seen.after().expected());

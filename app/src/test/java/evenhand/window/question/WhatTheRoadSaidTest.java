@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.chart.Chart;
 import evenhand.chart.Part;
+import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
-import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
+import evenhand.window.desk.TrialAct;
+import evenhand.window.desk.WhichCar;
 import org.junit.jupiter.api.Test;
 
 /** What was read on the road. */
@@ -26,7 +28,9 @@ class WhatTheRoadSaidTest {
                 .containsExactlyInAnyOrder(
                         "by the file, left", "corrected, left", "by the file, right", "corrected, right");
         assertThat(reply.charts().get(reply.charts().size() - 1).title()).startsWith("What moved");
-        assertThat(reply.next()).hasSize(1);
+        assertThat(reply.next().stream().flatMap(next -> next.act().stream()))
+                .containsExactly(
+                        new TrialAct.ChooseCar(WhichCar.AS_TESTED), new LookAct.TurnTo(Look.Page.CIRCLE));
         assertThat(Asks.all(reply)).doesNotContain("NaN");
     }
 
@@ -34,6 +38,6 @@ class WhatTheRoadSaidTest {
     void aFileWithoutReadingsSaysWhatToRead() throws Exception {
         Reply reply = Asks.demo("orchard-estate").reply("road");
         assertThat(reply.headlines().get(0)).startsWith("The file has no road test yet");
-        assertThat(reply.next().get(0).act()).contains(new LookAct.Ask(Question.FORM));
+        assertThat(reply.next().get(0).act()).contains(new LookAct.TurnTo(Look.Page.CIRCLE));
     }
 }
