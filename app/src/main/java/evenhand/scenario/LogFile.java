@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Reads what instruments wrote down: a header with {@value #TIME} and any of the known columns, then a moment a line. Columns that
@@ -24,13 +25,17 @@ final class LogFile {
     /** A column and the unit in its name. */
     private record Column(Log.Kind kind, Unit unit) {}
 
-    private static final Map<String, Column> COLUMNS = columns();
+    private static final Map<String, Column> DRIVEN = columns(Log.Kind.DRIVEN);
+    private static final Map<String, Column> BOUNCED = columns(Log.Kind.BOUNCED);
     private static final Pattern NUMBER = Pattern.compile("[-+−]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
     private static final CsvRows.Cell START = new CsvRows.Cell("", 1, 1);
     private static final int SHOWN = 30;
+
+    /** Nobody writes down a car in a turn less often, s. */
+    private static final double LONGEST_STEP = 5;
     private static final double GREATEST = 1e7;
 
-    private static Map<String, Column> columns() {
+    private static Map<String, Column> columns(List<Log.Kind> kinds) {
         Map<String, Column> all = new LinkedHashMap<>();
         all.put("speed_km_per_h", new Column(Log.Kind.SPEED, Unit.of("km/h")));
         all.put("speed_m_per_s", new Column(Log.Kind.SPEED, Unit.of("m/s")));
@@ -38,32 +43,48 @@ final class LogFile {
         all.put("yawRate_deg_per_s", new Column(Log.Kind.YAW_RATE, Unit.of("deg/s")));
         all.put("steeringWheel_deg", new Column(Log.Kind.STEERING_WHEEL, Unit.of("deg")));
         all.put("roll_deg", new Column(Log.Kind.ROLL, Unit.of("deg")));
+        all.put("height_mm", new Column(Log.Kind.HEIGHT, Unit.of("mm")));
+        all.put("acceleration_m_per_s2", new Column(Log.Kind.ACCELERATION, Unit.of("m/s^2")));
+        all.put("acceleration_g", new Column(Log.Kind.ACCELERATION, Unit.of("g")));
+        all.values().removeIf(column -> !kinds.contains(column.kind()));
         return all;
     }
 
-    private static Column column(String name) {
-        return Objects.requireNonNull(COLUMNS.get(name));
+    private Column column(String name) {
+        return Objects.requireNonNull(columns.get(name));
     }
 
     private final TestGiven.LogGiven given;
+    private final Map<String, Column> columns;
     private final Source source;
     private final Problems problems;
     private final List<Double> times = new ArrayList<>();
     private final Map<String, List<Double>> values = new LinkedHashMap<>();
     private List<String> header = List.of();
 
-    private LogFile(TestGiven.LogGiven given, Source source, Problems problems) {
+    private LogFile(TestGiven.LogGiven given, Map<String, Column> columns, Source source, Problems problems) {
         this.given = given;
+        this.columns = columns;
         this.source = source;
         this.problems = problems;
     }
 
     /** Reads a log that stands beside a scenario; problems are of the log's own file. */
     static Optional<Log> read(Path scenario, TestGiven.LogGiven given, List<Problem> into) {
+        return read(scenario, given, "log", DRIVEN, into);
+    }
+
+    /** The same of what a corner did when it was let go. */
+    static Optional<Log> bounced(Path scenario, String record, List<Problem> into) {
+        return read(scenario, new TestGiven.LogGiven(record, Map.of()), "record", BOUNCED, into);
+    }
+
+    private static Optional<Log> read(
+            Path scenario, TestGiven.LogGiven given, String what, Map<String, Column> columns, List<Problem> into) {
         Path file = scenario.resolveSibling(given.file());
         Problems problems = new Problems(file.toString());
-        Optional<Log> log =
-                Source.read(file, "log", problems).flatMap(source -> new LogFile(given, source, problems).log());
+        Optional<Log> log = Source.read(file, what, problems)
+                .flatMap(source -> new LogFile(given, columns, source, problems).log());
         into.addAll(problems.inOrder());
         return problems.isEmpty() ? log : Optional.empty();
     }
@@ -85,34 +106,51 @@ final class LogFile {
         } else if (times.isEmpty() && problems.isEmpty()) {
             problem(START, "", "has a header and no moment below it");
         }
+        if (times.size() > 1 && (times.get(times.size() - 1) - times.get(0)) / (times.size() - 1) > LONGEST_STEP) {
+            problem(
+                    START,
+                    TIME,
+                    "rises by more than " + Math.round(LONGEST_STEP)
+                            + " s from moment to moment; are these milliseconds? Write seconds");
+        }
         if (!problems.isEmpty()) {
             return Optional.empty();
         }
-        List<Log.Series> columns = new ArrayList<>();
-        values.forEach((name, all) -> {
+        List<Log.Series> all = new ArrayList<>();
+        values.forEach((name, own) -> {
             Log.Kind kind = column(name).kind();
-            columns.add(new Log.Series(kind, all, given.tolerance(kind).orElse(Usual.of(kind))));
+            all.add(new Log.Series(kind, own, given.tolerance(kind).orElse(Usual.of(kind))));
         });
-        return Optional.of(new Log(times, columns));
+        return Optional.of(new Log(times, all));
     }
 
     private void head(List<CsvRows.Cell> row) {
         List<String> names = row.stream().map(CsvRows.Cell::text).toList();
+        Optional<Character> separator =
+                Stream.of(';', '\t').filter(one -> names.get(0).indexOf(one) >= 0).findFirst();
+        if (separator.isPresent()) {
+            problem(
+                    row.get(0),
+                    "header",
+                    "parts its columns by " + (separator.get() == ';' ? "semicolons" : "tabs")
+                            + "; write commas between them, and decimal points");
+            return;
+        }
         if (!names.contains(TIME)) {
             problem(
                     row.get(0),
                     "header",
                     "has no " + TIME + "; the columns are " + TIME + " and any of "
-                            + String.join(", ", COLUMNS.keySet()));
+                            + String.join(", ", columns.keySet()));
             return;
         }
         for (int i = 0; i < row.size(); i++) {
             CsvRows.Cell cell = row.get(i);
-            if (names.subList(0, i).contains(cell.text()) && COLUMNS.containsKey(cell.text())) {
+            if (names.subList(0, i).contains(cell.text()) && columns.containsKey(cell.text())) {
                 problem(cell, "header", "names the column " + cell.text() + " twice");
             }
-            if (!COLUMNS.containsKey(cell.text()) && !cell.text().equals(TIME)) {
-                String nearest = Nearest.to(cell.text(), List.copyOf(COLUMNS.keySet()));
+            if (!columns.containsKey(cell.text()) && !cell.text().equals(TIME)) {
+                String nearest = Nearest.to(cell.text(), List.copyOf(columns.keySet()));
                 if (Nearest.isSlip(cell.text(), nearest)) {
                     problem(cell, "header", "has \"" + shown(cell.text()) + "\"; did you mean " + nearest + "?");
                 }

@@ -119,20 +119,29 @@ final class RoadTestCatalogue {
             .means("height of a swing over the one before on the same side")
             .within(0, 1);
 
-    private static final Shape<List<Observation.Bounce>> BOUNCE =
-            shape("bounce", RoadTestCatalogue::bounce, AXLE, FREQUENCY, NEXT_SWING);
+    private static final Slot<String> RECORD = text("record")
+            .optional()
+            .means("CSV file beside this one with time_s and height_mm or acceleration_g, instead of both figures");
+
+    /** What a bounced end showed, or the file that shows it. */
+    record BounceGiven(List<Observation.Bounce> read, Optional<TestGiven.BounceRecord> record) {}
+
+    private static final Shape<BounceGiven> BOUNCE =
+            shape("bounce", RoadTestCatalogue::bounce, AXLE, FREQUENCY, NEXT_SWING, RECORD);
 
     private static final Slot<String> FILE = text("file").means("CSV file beside this one");
     private static final Map<Log.Kind, Slot<Double>> INSTRUMENTS = instruments();
 
     private static Map<Log.Kind, Slot<Double>> instruments() {
         Map<Log.Kind, Slot<Double>> all = new EnumMap<>(Log.Kind.class);
-        for (Log.Kind kind : Log.Kind.values()) {
+        for (Log.Kind kind : Log.Kind.DRIVEN) {
             Dimension dimension = switch (kind) {
                 case SPEED -> Dimension.SPEED;
                 case LATERAL_ACCELERATION -> Dimension.ACCELERATION;
                 case YAW_RATE -> Dimension.ROTATION;
                 case STEERING_WHEEL, ROLL -> Dimension.ANGLE;
+                case HEIGHT -> Dimension.LENGTH;
+                case ACCELERATION -> Dimension.ACCELERATION;
             };
             all.put(
                     kind,
@@ -190,7 +199,7 @@ final class RoadTestCatalogue {
             groups("readings", READING).means("what was read in steady turns").defaultsTo(List.of());
     private static final Slot<List<LimitGiven>> LIMITS =
             groups("limits", LIMIT).means("paces at which an end went").defaultsTo(List.of());
-    private static final Slot<List<List<Observation.Bounce>>> BOUNCES = groups("bounce", BOUNCE)
+    private static final Slot<List<BounceGiven>> BOUNCES = groups("bounce", BOUNCE)
             .means("what pressed corners did when they were let go")
             .defaultsTo(List.of());
     private static final Slot<List<TestGiven.LogGiven>> LOGS =
@@ -246,7 +255,7 @@ final class RoadTestCatalogue {
                     "limits[" + i + "]." + limits.get(i).paceKey());
             observations.add(limits.get(i).limit());
         }
-        v.of(BOUNCES).forEach(observations::addAll);
+        v.of(BOUNCES).forEach(bounce -> observations.addAll(bounce.read()));
         return new TestGiven(
                 name,
                 v.of(SETUP),
@@ -257,7 +266,8 @@ final class RoadTestCatalogue {
                 said(v, STRAIGHT_AHEAD, RoadTest.USUAL_STRAIGHT_AHEAD),
                 circle,
                 observations,
-                v.of(LOGS));
+                v.of(LOGS),
+                v.of(BOUNCES).stream().flatMap(bounce -> bounce.record().stream()).toList());
     }
 
     private static void requirePace(Pace pace, OptionalDouble radius, String where) {
@@ -310,7 +320,7 @@ final class RoadTestCatalogue {
         return v.has(TIME) ? TIME.key() : v.has(SPEED) ? SPEED.key() : LATERAL_ACCELERATION.key();
     }
 
-    private static List<Observation.Bounce> bounce(Values v) {
+    private static BounceGiven bounce(Values v) {
         List<Observation.Bounce> all = new ArrayList<>();
         v.optional(FREQUENCY)
                 .ifPresent(frequency -> all.add(new Observation.Bounce(
@@ -322,8 +332,16 @@ final class RoadTestCatalogue {
                         v.of(AXLE),
                         Observation.Swing.NEXT_SWING,
                         new Measured(next, tolerance(v, NEXT_SWING, Usual.NEXT_SWING)))));
-        require(!all.isEmpty(), "", "has nothing that was read; give frequency or nextSwing");
-        return all;
+        Optional<String> record = v.optional(RECORD);
+        require(
+                !all.isEmpty() || record.isPresent(),
+                "",
+                "has nothing that was read; give frequency or nextSwing, or a record");
+        require(
+                all.isEmpty() || record.isEmpty(),
+                RECORD.key(),
+                "tells what frequency and nextSwing say; leave out the one or the other");
+        return new BounceGiven(all, record.map(file -> new TestGiven.BounceRecord(v.of(AXLE), file)));
     }
 
     private static Measured said(Values v, Slot<Double> slot, Measured usual) {

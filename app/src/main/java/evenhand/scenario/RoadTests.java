@@ -2,6 +2,7 @@ package evenhand.scenario;
 
 import evenhand.car.LoadCase;
 import evenhand.catalogue.Catalogue;
+import evenhand.roadtest.Decay;
 import evenhand.roadtest.Log;
 import evenhand.roadtest.Measured;
 import evenhand.roadtest.Observation;
@@ -20,6 +21,10 @@ import java.util.Optional;
  * @param silent what was left out, and why, a clause each
  */
 public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<String> silent) {
+    private static final String DOES_NOT_SWING =
+            "shows no swing that dies out: it needs height or acceleration from before the corner is let go until it rests,"
+                    + " and a damper that lets it swing";
+
     public RoadTests {
         tests = List.copyOf(tests);
         problems = List.copyOf(problems);
@@ -65,7 +70,19 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
                 all.addAll(steady);
             }
         }
-        if (given.observations().isEmpty() && given.logs().isEmpty()) {
+        for (TestGiven.BounceRecord one : given.records()) {
+            Optional<Log> log = LogFile.bounced(Path.of(scenario.file()), one.file(), problems);
+            if (log.isPresent()) {
+                Optional<Decay> decay = decay(log.get());
+                decay.ifPresentOrElse(
+                        own -> {
+                            all.add(new Observation.Bounce(one.axle(), Observation.Swing.FREQUENCY, own.frequency()));
+                            all.add(new Observation.Bounce(one.axle(), Observation.Swing.NEXT_SWING, own.nextSwing()));
+                        },
+                        () -> silent.add("\"" + one.file() + "\" of \"" + given.name() + "\" " + DOES_NOT_SWING));
+            }
+        }
+        if (given.observations().isEmpty() && given.logs().isEmpty() && given.records().isEmpty()) {
             silent.add("\"" + given.name() + "\" has no readings");
         }
         return new RoadTest(
@@ -77,6 +94,13 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
                 given.straightAhead(),
                 given.circle(),
                 all);
+    }
+
+    private static Optional<Decay> decay(Log log) {
+        return Log.Kind.BOUNCED.stream()
+                .flatMap(kind -> log.column(kind).stream())
+                .findFirst()
+                .flatMap(series -> Decay.of(log.times(), series.values()));
     }
 
     private static String why(Log log, TestGiven given) {

@@ -1,5 +1,6 @@
 package evenhand.scenario;
 
+import evenhand.car.End;
 import evenhand.roadtest.Log;
 import evenhand.roadtest.Measured;
 import evenhand.roadtest.Observation;
@@ -13,6 +14,7 @@ import java.util.OptionalDouble;
  *
  * @param setup name of what was driven
  * @param load name of the load case that was aboard
+ * @param records of bounced ends, in CSV files beside the file
  */
 public record TestGiven(
         String name,
@@ -24,7 +26,11 @@ public record TestGiven(
         Measured straightAhead,
         Optional<Measured> circle,
         List<Observation> observations,
-        List<LogGiven> logs) {
+        List<LogGiven> logs,
+        List<BounceRecord> records) {
+    /** What an end did when it was pressed down and let go. */
+    public record BounceRecord(End axle, String file) {}
+
     /**
      * A log beside the file.
      *
@@ -44,5 +50,6 @@ public record TestGiven(
     public TestGiven {
         observations = List.copyOf(observations);
         logs = List.copyOf(logs);
+        records = List.copyOf(records);
     }
 }

@@ -16,7 +16,17 @@ public record Log(List<Double> times, List<Series> columns) {
         LATERAL_ACCELERATION("lateralAcceleration"),
         YAW_RATE("yawRate"),
         STEERING_WHEEL("steeringWheel"),
-        ROLL("roll");
+        ROLL("roll"),
+        /** Of a corner that was pressed and let go. */
+        HEIGHT("height"),
+        /** Of the body above it. */
+        ACCELERATION("acceleration");
+
+        /** What is written down while the car turns. */
+        public static final List<Kind> DRIVEN = List.of(SPEED, LATERAL_ACCELERATION, YAW_RATE, STEERING_WHEEL, ROLL);
+
+        /** What is written down while a corner swings out. */
+        public static final List<Kind> BOUNCED = List.of(HEIGHT, ACCELERATION);
 
         private final String key;
 

@@ -18,6 +18,8 @@ public final class Usual {
     public static final double FREQUENCY = 0.05;
 
     public static final double NEXT_SWING = 0.07;
+    /** A tape or a sensor beside the wheel, m. */
+    public static final double HEIGHT = 0.002;
     /** A gyroscope's, rad/s. */
     public static final double YAW_RATE = Math.toRadians(0.5);
 
@@ -40,6 +42,8 @@ public final class Usual {
             case YAW_RATE -> YAW_RATE;
             case STEERING_WHEEL -> of(Channel.STEERING_WHEEL);
             case ROLL -> of(Channel.ROLL);
+            case HEIGHT -> HEIGHT;
+            case ACCELERATION -> LATERAL_ACCELERATION;
         };
     }
 }

@@ -408,6 +408,8 @@ class RoadTestCommandTest {
                 "time_s,roll_deg\n0,1\n0,1\n~|log.csv:3:1: time_s: does not rise",
                 "time_s,roll_deg\n0,1\n1,much\n~|log.csv:3:3: roll_deg: is no number: \"much\"",
                 "time_s,roll_deg\n0,1\n1\n~|log.csv:3:1: has 1 value where the header has 2",
+                "time_s;roll_deg\n0;1,5\n~|log.csv:1:1: header: parts its columns by semicolons; write commas between them",
+                "time_s,roll_deg\n0,1\n100,1\n200,1\n~|log.csv:1:1: time_s: rises by more than 5 s from moment to moment; are these milliseconds?",
                 "time_s,rol_deg\n0,1\n~|log.csv:1:8: header: has \"rol_deg\"; did you mean roll_deg?"
             })
     void whatIsWrongWithALogIsSaidWithItsPlace(String wrong) {
