@@ -60,7 +60,8 @@ public final class Learnt implements Deviation {
                 : number.slot().bounds().cut(number.si() + sigma * deviates);
     }
 
-    private double movedBy(String path) {
+    /** By how much a number has moved, in the standard deviations that it had. */
+    public double movedBy(String path) {
         Integer k = places.get(path);
         return k == null ? 0 : moved[k];
     }
@@ -72,7 +73,7 @@ public final class Learnt implements Deviation {
     }
 
     /** What is left of two numbers together, over what each was. */
-    double together(String one, String other) {
+    public double together(String one, String other) {
         Integer k = places.get(one);
         Integer j = places.get(other);
         if (k == null || j == null) {

@@ -3,17 +3,18 @@ package evenhand.roadtest;
 import evenhand.car.LoadCase;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
+import evenhand.doubt.Learnt;
 import evenhand.doubt.Tolerance;
 import evenhand.turn.Direction;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * What a car is expected to show at one pace on a circle that is still to be driven, and between what: the half-width
- * <pre>  2·√Σ (∂h/∂z)²  </pre>
- * over all {@link Unknowns} of the car and of the day. What the reading itself may be off by is not in it.
+ * <pre>  2·√(∂h/∂z·C·∂h/∂zᵀ)  </pre>
+ * over all {@link Unknowns} of the car and of the day; C is what earlier road tests have left of the car's ({@link Learnt}), one where
+ * nothing was learnt. What the reading itself may be off by is not in it.
  *
  * @param pace lateral acceleration, m/s²
  * @param steeringWheel rad into the turn; none where the steering's ratio is not known
@@ -70,7 +71,7 @@ public record Expectation(Direction turn, double pace, Optional<Between> steerin
     }
 
     /** A test that is still to be driven. */
-    private record Road(OnTheRoad road, double[] z) {
+    private record Road(OnTheRoad road, double[] z, double[][] left) {
         Optional<List<Predicted>> shown() {
             return road.predicted(z);
         }
@@ -95,7 +96,8 @@ public record Expectation(Direction turn, double pace, Optional<Between> steerin
         RoadTest test = new RoadTest(
                 "", "", car, load, RoadTest.USUAL_GRIP, RoadTest.USUAL_STRAIGHT_AHEAD, Optional.of(circle), asked);
         Unknowns unknowns = new Unknowns(List.of(car), List.of(test), unsaid);
-        return new Road(new OnTheRoad(List.of(test), unknowns), new double[unknowns.count()]);
+        Optional<Learnt> learnt = car.off() instanceof Learnt known ? Optional.of(known) : Optional.empty();
+        return new Road(new OnTheRoad(List.of(test), unknowns), unknowns.moved(learnt), unknowns.left(learnt));
     }
 
     private static List<Expectation> expected(Road asked, List<Run> runs, boolean hasRatio) {
@@ -109,15 +111,13 @@ public record Expectation(Direction turn, double pace, Optional<Between> steerin
             all.add(new Expectation(
                     runs.get(i).turn(),
                     runs.get(i).pace(),
-                    hasRatio ? Optional.of(between(shown, slopes, at + 1)) : Optional.empty(),
-                    between(shown, slopes, at)));
+                    hasRatio ? Optional.of(between(shown, slopes, at + 1, asked.left())) : Optional.empty(),
+                    between(shown, slopes, at, asked.left())));
         }
         return all;
     }
 
-    private static Between between(List<Predicted> shown, double[][] slopes, int at) {
-        double spread =
-                Math.sqrt(Arrays.stream(slopes[at]).map(slope -> slope * slope).sum());
-        return new Between(shown.get(at).expected(), 2 * spread);
+    private static Between between(List<Predicted> shown, double[][] slopes, int at, double[][] left) {
+        return new Between(shown.get(at).expected(), 2 * Math.sqrt(Correction.spread(slopes[at], left)));
     }
 }

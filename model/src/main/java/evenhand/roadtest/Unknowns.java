@@ -10,7 +10,9 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import org.apache.commons.math3.linear.MatrixUtils;
 
 /**
  * What a road test can correct: every number of the car that may be off, and of each test its grip, the mark's place and the
@@ -156,5 +158,28 @@ public final class Unknowns {
                         .map(row -> Arrays.copyOf(row, n))
                         .toArray(double[][]::new),
                 unsaid);
+    }
+
+    /** Where the car has turned out to be; the days are still to come. */
+    double[] moved(Optional<Learnt> learnt) {
+        double[] z = new double[count()];
+        for (int k = 0; k < numbers.size(); k++) {
+            String path = numbers.get(k).path();
+            z[k] = learnt.map(known -> known.movedBy(path)).orElse(0.0);
+        }
+        return z;
+    }
+
+    /** What is left of each two: of the car what was learnt of it, of the days all. */
+    double[][] left(Optional<Learnt> learnt) {
+        double[][] c = MatrixUtils.createRealIdentityMatrix(count()).getData();
+        for (int k = 0; k < numbers.size(); k++) {
+            for (int j = 0; j < numbers.size(); j++) {
+                String one = numbers.get(k).path();
+                String other = numbers.get(j).path();
+                c[k][j] = learnt.map(known -> known.together(one, other)).orElse(k == j ? 1.0 : 0.0);
+            }
+        }
+        return c;
     }
 }

@@ -2,6 +2,7 @@ package evenhand.terminal.roadtest;
 
 import evenhand.answers.Trial;
 import evenhand.car.Weights;
+import evenhand.doubt.Tolerance;
 import evenhand.report.CannotReport;
 import evenhand.report.ReportFile;
 import evenhand.report.RunCard;
@@ -15,6 +16,7 @@ import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.SoundScenario;
 import evenhand.terminal.asked.Status;
+import evenhand.terminal.asked.TestedOption;
 import evenhand.terminal.page.Console;
 import evenhand.words.Units;
 import java.nio.file.Path;
@@ -56,8 +58,14 @@ final class CardOptions {
     @Option(names = "--paper", paramLabel = "a4|letter", description = "With --card: size of the sheets. Otherwise a4.")
     private Optional<String> paper = Optional.empty();
 
-    @Option(names = "--force", description = "With --card: writes over a file that is there already.")
+    @Option(
+            names = "--force",
+            description = "With --card: writes over a file that is there already; with --tested also where the file and the"
+                    + " road do not agree.")
     private boolean force;
+
+    @Mixin
+    private final TestedOption tested = new TestedOption();
 
     @Mixin
     private final LoadOption load = new LoadOption();
@@ -73,9 +81,10 @@ final class CardOptions {
                 || !paces.isEmpty()
                 || paper.isPresent()
                 || force
+                || tested.isAsked()
                 || load.isGiven()) {
             throw new Mistake(
-                    "--setup, --load, --radius, --pace, --paper and --force belong to --card; the road tests of"
+                    "--setup, --load, --radius, --pace, --paper, --tested and --force belong to --card; the road tests of"
                             + " the file say what was driven");
         }
     }
@@ -92,7 +101,10 @@ final class CardOptions {
                 throw new Mistake(
                         "--card " + target.path() + ": a card is for paper; let its name end in .pdf or .html");
             }
-            Optional<Scenario> read = SoundScenario.read(file, console);
+            Optional<Scenario> sound = SoundScenario.read(file, console);
+            Optional<Scenario> read = sound.isPresent()
+                    ? tested.of(sound.get(), Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, force, console)
+                    : sound;
             if (read.isEmpty()) {
                 return Status.WRONG;
             }

@@ -15,7 +15,7 @@ import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.SoundScenario;
 import evenhand.terminal.asked.Status;
-import evenhand.terminal.asked.TestedOptions;
+import evenhand.terminal.asked.TestedOption;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.words.AimText;
@@ -132,7 +132,7 @@ public final class RoadTestCommand implements Asked {
         }
         Scenario scenario = read.get();
         if (!names.isEmpty()) {
-            TestedOptions.requireKnown(scenario, names);
+            TestedOption.requireKnown(scenario, names);
         }
         RoadTests tests = RoadTests.of(scenario, names);
         if (!tests.problems().isEmpty()) {

@@ -46,6 +46,9 @@ final class RoadTestPage {
             }
         }
         page.blank();
+        if (reply.found().agreement().agrees()) {
+            page.paragraph("", RoadTestWords.goOn(reply.scenario().file()));
+        }
         page.paragraph("", RoadTestWords.CAUTION);
         return page.text();
     }

@@ -162,13 +162,14 @@ public final class RoadTestWords {
         List<String> parts = new ArrayList<>();
         for (Findings.Next next : found.nextReadings()) {
             parts.add(
-                    what(next) + " (then " + units.show(next.low(), now.judged().criterion()) + " to "
-                            + units.show(next.high(), now.judged().criterion()) + ")");
+                    what(next) + " (leaves ± "
+                            + units.show((next.high() - next.low()) / 2, now.judged().criterion()) + ")");
         }
         return Optional.of("Read next, for the " + JudgedWords.figure(now.judged()) + " of \""
                 + found.setups().get(0).name() + "\", now "
                 + units.show(now.low(), now.judged().criterion()) + " to "
-                + units.show(now.high(), now.judged().criterion()) + ": " + String.join(", then ", parts) + ".");
+                + units.show(now.high(), now.judged().criterion()) + ", by first-order doubt: "
+                + String.join(", then ", parts) + ".");
     }
 
     private static String what(Findings.Next next) {
@@ -201,11 +202,23 @@ public final class RoadTestWords {
                                     : ", which may be chance: real would be more than "
                                             + gradient(one.needed().getAsDouble()) + "."));
         }
+        repeats.spreads().stream()
+                .filter(one -> one.degrees() == 1)
+                .findFirst()
+                .ifPresent(one -> all.add("One repeat alone says little of what differs from day to day: drive \""
+                        + one.setup() + "\" a third time, and a smaller difference can be told."));
         for (Repeats.Drift one : repeats.drifts()) {
             all.add("From \"" + one.first() + "\" to \"" + one.last() + "\", both with \"" + one.setup() + "\", the "
                     + one.figure().key() + " drifted by " + Numbers.signed(deg(one.drift()), 2) + " deg/g.");
         }
         return all;
+    }
+
+    /** How to go on with the corrected car, in the terminal's words. */
+    public static String goOn(String file) {
+        return "The next change: \"evenhand effects " + file + " --tested --complaint ...\" ranks single changes on the"
+                + " corrected car; \"evenhand roadtest " + file + " --card card.pdf --tested --setup ...\" foretells what"
+                + " the next run will show.";
     }
 
     /** A gradient with its unit. */
