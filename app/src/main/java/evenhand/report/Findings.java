@@ -46,6 +46,7 @@ public final class Findings {
     private final Once<Optional<BrakedAndDriven>> ahead = new Once<>(this::askAhead);
     private final Once<List<Loaded>> loaded = new Once<>(this::askLoads);
     private final Once<List<CostWords.Cost>> costs = new Once<>(this::askCosts);
+    private final Once<Optional<evenhand.roadtest.Findings>> road = new Once<>(this::askRoad);
     private final Once<Optional<Complained>> complained = new Once<>(this::askComplaint);
 
     private Findings(Question question, Progress progress) {
@@ -112,6 +113,10 @@ public final class Findings {
                 : List.of();
     }
 
+    private Optional<evenhand.roadtest.Findings> askRoad() {
+        return RoadTestPages.ask(question, chosen.setup());
+    }
+
     private Optional<Complained> askComplaint() {
         return Complained.of(question, chosen.setup(), compares() ? Optional.of(base.setup()) : Optional.empty());
     }
@@ -163,6 +168,11 @@ public final class Findings {
     /** What a low car must have, of base and chosen; none where one of them has no answer. */
     List<CostWords.Cost> costs() {
         return costs.get();
+    }
+
+    /** What road tests say of the file; none where it has none with a reading. */
+    Optional<evenhand.roadtest.Findings> road() {
+        return road.get();
     }
 
     /** What is complained of, and what is found against it. */

@@ -1,5 +1,6 @@
 package evenhand.report;
 
+import evenhand.words.TestedWords;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,7 +13,11 @@ public final class Papers {
         Question question = findings.question();
         String subtitle = "For the " + reader.word() + ": set-up \""
                 + findings.chosen().name() + "\""
-                + (findings.compares() ? ", compared with \"" + findings.base().name() + "\"" : "");
+                + (findings.compares() ? ", compared with \"" + findings.base().name() + "\"" : "")
+                + question.scenario()
+                        .tested()
+                        .map(tested -> ". " + TestedWords.inALine(tested))
+                        .orElse("");
         return new Paper(
                 question.scenario().title(),
                 subtitle,

@@ -24,6 +24,9 @@ public enum Reader {
                 sections.addAll(ComparisonPages.of(findings));
             }
             findings.ahead().map(ahead -> AheadPages.of(findings, ahead)).ifPresent(sections::add);
+            findings.road()
+                    .map(road -> RoadTestPages.of(road, findings.question().units()))
+                    .ifPresent(sections::add);
             sections.addAll(WorkingPages.of(findings));
             sections.add(SheetPages.of(findings)); // until the workshop has a paper of its own
             return sections;

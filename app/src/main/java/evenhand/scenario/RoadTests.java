@@ -2,6 +2,7 @@ package evenhand.scenario;
 
 import evenhand.car.LoadCase;
 import evenhand.catalogue.Catalogue;
+import evenhand.catalogue.Deviation;
 import evenhand.roadtest.Decay;
 import evenhand.roadtest.Log;
 import evenhand.roadtest.Measured;
@@ -31,7 +32,7 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
         silent = List.copyOf(silent);
     }
 
-    /** Reads the tests of these names; all where none is named. */
+    /** Reads the tests of these names, all where none is named, of the car as it stands in the file. */
     public static RoadTests of(Scenario scenario, List<String> names) {
         List<RoadTest> tests = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
@@ -88,7 +89,7 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
         return new RoadTest(
                 given.name(),
                 given.setup(),
-                setup.entries(),
+                setup.entries().off(Deviation.NONE),
                 load,
                 given.grip(),
                 given.straightAhead(),

@@ -8,8 +8,14 @@ import evenhand.report.Question;
 import evenhand.report.Reader;
 import evenhand.report.ReportFile;
 import evenhand.report.ShopPicture;
+import evenhand.scenario.AsTested;
+import evenhand.scenario.Scenario;
+import evenhand.words.TestedWords;
+import evenhand.doubt.Tolerance;
 import evenhand.window.desk.ReportWriter;
+import evenhand.window.desk.WhichCar;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CancellationException;
 
 /** The report of the job in the window: the same as the terminal's of the same set-ups. */
@@ -18,10 +24,24 @@ public final class JobReport implements ReportWriter {
     public Outcome write(Order order, Progress progress) {
         try {
             ReportFile target = ReportFile.of(order.to(), true);
+            AsTested car = order.which().isTested()
+                    ? AsTested.of(
+                            order.scenario(),
+                            List.of(),
+                            Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
+                            order.which() == WhichCar.AS_TESTED_ALL_THE_SAME,
+                            progress)
+                    : new AsTested.Corrected(order.scenario());
+            if (!(car instanceof AsTested.Corrected corrected)) {
+                return new Outcome.Failed("The car cannot be reported as tested: " + TestedWords.why(car) + ".");
+            }
+            Scenario scenario = corrected.scenario();
             Question question = new Question(
-                    order.scenario(),
-                    order.setups(),
-                    order.base(),
+                    scenario,
+                    order.setups().stream()
+                            .map(setup -> scenario.setup(setup.name()).orElseThrow())
+                            .toList(),
+                    scenario.setup(order.base().name()).orElseThrow(),
                     order.trial(),
                     true,
                     Question.USUAL_SAMPLES,

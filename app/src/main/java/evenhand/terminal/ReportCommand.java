@@ -2,6 +2,7 @@ package evenhand.terminal;
 
 import evenhand.answers.Trial;
 import evenhand.answers.Ways;
+import evenhand.doubt.Tolerance;
 import evenhand.quantity.Unseen;
 import evenhand.report.CannotReport;
 import evenhand.report.Delivery;
@@ -19,6 +20,7 @@ import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.ProgressLine;
 import evenhand.terminal.asked.SoundScenario;
 import evenhand.terminal.asked.Status;
+import evenhand.terminal.asked.TestedOption;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.words.Units;
@@ -131,8 +133,14 @@ final class ReportCommand implements Asked {
             description = "A date to print, such as 2026-05-04. Otherwise none: the same file gives the same report.")
     private Optional<String> date = Optional.empty();
 
-    @Option(names = "--force", description = "Writes over a file that is there already.")
+    @Option(
+            names = "--force",
+            description = "Writes over a file that is there already; with --tested also where the file and the road do not"
+                    + " agree.")
     private boolean force;
+
+    @Mixin
+    private final TestedOption tested = new TestedOption();
 
     @Mixin
     private final LoadOption load = new LoadOption();
@@ -224,7 +232,10 @@ final class ReportCommand implements Asked {
                 throw new Mistake(
                         out + ": .csv holds the set-up sheet alone; leave --for away, or write .pdf or .html");
             }
-            Optional<Scenario> read = SoundScenario.read(file, console);
+            Optional<Scenario> sound = SoundScenario.read(file, console);
+            Optional<Scenario> read = sound.isPresent()
+                    ? tested.of(sound.get(), Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, force, console)
+                    : sound;
             if (read.isEmpty()) {
                 return Status.WRONG;
             }

@@ -41,6 +41,7 @@ public interface ReportWriter {
      * @param home the file of the job, which a picture's name starts from; none where it was never saved
      * @param setups side by side, the last of them handed over
      * @param base the set-up before
+     * @param which whether it is of the car as measured or as tested
      * @param to the file that is written; one that is there already is replaced
      */
     record Order(
@@ -52,6 +53,7 @@ public interface ReportWriter {
             Units units,
             Paper paper,
             Optional<LocalDate> date,
+            WhichCar which,
             Path to) {
         public Order {
             setups = List.copyOf(setups);
@@ -73,6 +75,7 @@ public interface ReportWriter {
                     desk.look().units(),
                     paper,
                     date,
+                    work.which(),
                     to);
         }
     }
