@@ -1,5 +1,7 @@
 package evenhand.report;
 
+import evenhand.answers.Progress;
+import evenhand.catalogue.Deviation;
 import evenhand.chart.RoadTestCharts;
 import evenhand.doubt.Tolerance;
 import evenhand.quantity.Dimension;
@@ -16,8 +18,6 @@ import evenhand.roadtest.Findings;
 import evenhand.roadtest.Gradient;
 import evenhand.roadtest.Observation;
 import evenhand.roadtest.Study;
-import evenhand.answers.Progress;
-import evenhand.catalogue.Deviation;
 import evenhand.scenario.RoadTests;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -39,6 +39,10 @@ final class RoadTestPages {
 
     /** Asks the tests of the set-up that is handed over, and of those that were driven; none where none has a reading. */
     static Optional<Findings> ask(Question question, Setup chosen) {
+        return ask(question, SAMPLES, chosen);
+    }
+
+    static Optional<Findings> ask(Question question, int samples, Setup chosen) {
         Scenario scenario = question.scenario();
         RoadTests tests = RoadTests.of(scenario, List.of());
         if (!tests.problems().isEmpty() || tests.tests().isEmpty()) {
@@ -56,7 +60,7 @@ final class RoadTestPages {
                         .toList(),
                 tests.tests(),
                 Optional.empty(),
-                SAMPLES,
+                samples,
                 1,
                 Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
                 Progress.NONE));
@@ -66,12 +70,12 @@ final class RoadTestPages {
         RoadTestWords words = new RoadTestWords(units);
         List<String> said = words.all(found);
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Text(
-                InPrint.sentence(said.get(0)), found.agreement().agrees() ? Tone.PLAIN : Tone.WARNING));
+        blocks.add(new Text(InPrint.sentence(said.get(0)), found.agreement().agrees() ? Tone.PLAIN : Tone.WARNING));
         blocks.add(new Points(InPrint.sentences(said.subList(1, said.size()))));
         blocks.add(new Text(RoadTestWords.CAUTION, Tone.WARNING));
         for (Findings.OfTest test : found.tests()) {
-            blocks.add(new Heading("\"" + test.test().name() + "\", with \"" + test.test().setup() + "\""));
+            blocks.add(new Heading(
+                    "\"" + test.test().name() + "\", with \"" + test.test().setup() + "\""));
             Plot[] plots = Stream.of(Channel.values())
                     .filter(channel -> test.seen().stream()
                             .anyMatch(seen -> seen.observation() instanceof Observation.Reading reading

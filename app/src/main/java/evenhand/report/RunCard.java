@@ -109,19 +109,22 @@ public final class RunCard {
                 + ", steady laps of a circle of " + units.radius(asked.circle().value())
                 + ", both ways round. Angles are those at the rim from its mark, into the turn; lean is of the body against"
                 + " standing, outwards, by heights at the sills."));
-        asked.scenario().tested().ifPresent(tested -> blocks.add(new Text(TestedWords.inALine(tested), Block.Tone.WARNING)));
+        asked.scenario()
+                .tested()
+                .ifPresent(tested -> blocks.add(new Text(TestedWords.inALine(tested), Block.Tone.WARNING)));
         blocks.add(new Fields(
                 List.of("date, place, surface", "air and road temperature", "driver, observer, what was aboard")));
         blocks.add(new Heading("Before the first run"));
         blocks.add(new Points(before()));
         blocks.add(new Heading("Runs, in this order"));
         blocks.add(runs(expected));
-        blocks.add(Text.quiet(
-                "Expected: 19 of 20 times between these, by "
-                        + (asked.scenario().tested().isPresent() ? "what the road tests left of the tolerances" : "the tolerances")
-                        + " of the file, a grip of 0.9 to 1.1, a"
-                        + " mark that is off by up to 3 deg and the radius. Hold each lap until speed and steering wheel stand still;"
-                        + " read then. The first run stands at the end again: what differs between the two is drift."));
+        blocks.add(Text.quiet("Expected: 19 of 20 times between these, by "
+                + (asked.scenario().tested().isPresent()
+                        ? "what the road tests left of the tolerances"
+                        : "the tolerances")
+                + " of the file, a grip of 0.9 to 1.1, a"
+                + " mark that is off by up to 3 deg and the radius. Hold each lap until speed and steering wheel stand still;"
+                + " read then. The first run stands at the end again: what differs between the two is drift."));
         unreached(expected).ifPresent(words -> blocks.add(Text.plain(words)));
         blocks.add(new Heading("Stop"));
         blocks.add(new Text(

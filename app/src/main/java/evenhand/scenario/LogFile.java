@@ -33,6 +33,7 @@ final class LogFile {
 
     /** Nobody writes down a car in a turn less often, s. */
     private static final double LONGEST_STEP = 5;
+
     private static final double GREATEST = 1e7;
 
     private static Map<String, Column> columns(List<Log.Kind> kinds) {
@@ -126,8 +127,9 @@ final class LogFile {
 
     private void head(List<CsvRows.Cell> row) {
         List<String> names = row.stream().map(CsvRows.Cell::text).toList();
-        Optional<Character> separator =
-                Stream.of(';', '\t').filter(one -> names.get(0).indexOf(one) >= 0).findFirst();
+        Optional<Character> separator = Stream.of(';', '\t')
+                .filter(one -> names.get(0).indexOf(one) >= 0)
+                .findFirst();
         if (separator.isPresent()) {
             problem(
                     row.get(0),

@@ -267,7 +267,9 @@ final class RoadTestCatalogue {
                 circle,
                 observations,
                 v.of(LOGS),
-                v.of(BOUNCES).stream().flatMap(bounce -> bounce.record().stream()).toList());
+                v.of(BOUNCES).stream()
+                        .flatMap(bounce -> bounce.record().stream())
+                        .toList());
     }
 
     private static void requirePace(Pace pace, OptionalDouble radius, String where) {

@@ -83,7 +83,9 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
                         () -> silent.add("\"" + one.file() + "\" of \"" + given.name() + "\" " + DOES_NOT_SWING));
             }
         }
-        if (given.observations().isEmpty() && given.logs().isEmpty() && given.records().isEmpty()) {
+        if (given.observations().isEmpty()
+                && given.logs().isEmpty()
+                && given.records().isEmpty()) {
             silent.add("\"" + given.name() + "\" has no readings");
         }
         return new RoadTest(

@@ -1,6 +1,7 @@
 package evenhand.start;
 
 import evenhand.answers.Progress;
+import evenhand.doubt.Tolerance;
 import evenhand.report.CannotReport;
 import evenhand.report.Delivery;
 import evenhand.report.PaperSize;
@@ -10,10 +11,9 @@ import evenhand.report.ReportFile;
 import evenhand.report.ShopPicture;
 import evenhand.scenario.AsTested;
 import evenhand.scenario.Scenario;
-import evenhand.words.TestedWords;
-import evenhand.doubt.Tolerance;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.WhichCar;
+import evenhand.words.TestedWords;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CancellationException;

@@ -135,8 +135,9 @@ final class ReportCommand implements Asked {
 
     @Option(
             names = "--force",
-            description = "Writes over a file that is there already; with --tested also where the file and the road do not"
-                    + " agree.")
+            description =
+                    "Writes over a file that is there already; with --tested also where the file and the road do not"
+                            + " agree.")
     private boolean force;
 
     @Mixin

@@ -62,8 +62,9 @@ final class CirclePane extends JPanel implements Bench.View {
         Words.Area title = Words.headline("at the circle");
         title.setText("At the side of the circle");
         Words.Area advice = Words.plain("how to read");
-        advice.setText("Gentle first, then brisker, both ways round, the first pace once more at the end. Enter goes on to"
-                + " the next field and puts the reading down behind the last; a tolerance may stand behind a value: 94 ± 2.");
+        advice.setText(
+                "Gentle first, then brisker, both ways round, the first pace once more at the end. Enter goes on to"
+                        + " the next field and puts the reading down behind the last; a tolerance may stand behind a value: 94 ± 2.");
         JPanel which = new JPanel(new MigLayout("insets 0, gap 8", "", ""));
         which.setOpaque(false);
         named(test, "road test");
@@ -205,7 +206,8 @@ final class CirclePane extends JPanel implements Bench.View {
                 boolean misfits = check.isPresent()
                         && check.get().misfits().contains(label.getName().substring("fits ".length()));
                 label.setText(check.isEmpty() ? "" : misfits ? "does not fit the others" : "fits");
-                label.setForeground(misfits ? Looks.theme().warning() : Looks.theme().quiet());
+                label.setForeground(
+                        misfits ? Looks.theme().warning() : Looks.theme().quiet());
             }
         }
     }
@@ -219,9 +221,7 @@ final class CirclePane extends JPanel implements Bench.View {
 
     private void ask(Optional<Sheet> sheet) {
         Optional<ReadingCheck.Question> next = sheet.map(own -> new ReadingCheck.Question(
-                bench.desk().work().scenario(),
-                own,
-                Optional.of(fields.noted()).filter(Noted::isWhole)));
+                bench.desk().work().scenario(), own, Optional.of(fields.noted()).filter(Noted::isWhole)));
         if (!next.equals(asked)) {
             asked = next;
             check = Optional.empty();

@@ -131,13 +131,15 @@ final class PaceStrip extends JPanel implements Bench.View {
         if (!own.words().equals(which.getSelectedItem())) {
             which.setSelectedItem(own.words());
         }
-        which.setForeground(own.isTested() ? Looks.theme().warning() : Looks.theme().ink());
+        which.setForeground(
+                own.isTested() ? Looks.theme().warning() : Looks.theme().ink());
         which.setVisible(tests);
     }
 
     private void which() {
         for (WhichCar one : WhichCar.values()) {
-            if (one.words().equals(which.getSelectedItem()) && one != bench.desk().work().which()) {
+            if (one.words().equals(which.getSelectedItem())
+                    && one != bench.desk().work().which()) {
                 bench.act(new TrialAct.ChooseCar(one));
             }
         }

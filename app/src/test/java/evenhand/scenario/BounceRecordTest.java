@@ -41,15 +41,18 @@ class BounceRecordTest {
     void aRecordStandsForFrequencyAndNextSwing() throws Exception {
         double omega = 2 * Math.PI * 1.25;
         double lambda = Math.log(4) * 1.25;
-        write("time_s,height_mm", t -> t < 0.5
-                ? 300
-                : 352 - 52 * Math.exp(-lambda * (t - 0.5))
-                        * (Math.cos(omega * (t - 0.5)) + lambda / omega * Math.sin(omega * (t - 0.5))));
+        write(
+                "time_s,height_mm",
+                t -> t < 0.5
+                        ? 300
+                        : 352
+                                - 52
+                                        * Math.exp(-lambda * (t - 0.5))
+                                        * (Math.cos(omega * (t - 0.5)) + lambda / omega * Math.sin(omega * (t - 0.5))));
         RoadTests tests = tests("\"record\": \"front.csv\"");
         assertThat(tests.problems()).isEmpty();
         List<Observation.Bounce> front = tests.tests().get(0).observations().stream()
-                .filter(one -> one instanceof Observation.Bounce bounce
-                        && bounce.axle() == evenhand.car.End.FRONT)
+                .filter(one -> one instanceof Observation.Bounce bounce && bounce.axle() == evenhand.car.End.FRONT)
                 .map(Observation.Bounce.class::cast)
                 .toList();
         assertThat(front).hasSize(2);
@@ -68,7 +71,8 @@ class BounceRecordTest {
 
     @Test
     void aRecordThatIsMissingOrOfADriveIsToldWithItsPlace() throws Exception {
-        assertThat(tests("\"record\": \"front.csv\"").problems().get(0).toString()).contains("front.csv");
+        assertThat(tests("\"record\": \"front.csv\"").problems().get(0).toString())
+                .contains("front.csv");
         write("time_s,roll_deg", t -> 1);
         assertThat(tests("\"record\": \"front.csv\"").silent()).hasSize(1);
     }

@@ -38,7 +38,9 @@ class CircleIT extends AtTheWindow {
         Hands.until("what is said of it", () -> noted.getText().contains("read it again"));
         assertThat(Hands.see(() -> noted.getText())).contains("171.0");
         JLabel first = hands.find(JLabel.class, "fits roadTests[0].readings[0]");
-        assertThat(Hands.see(first::getText)).as("those before are judged without it").isEqualTo("fits");
+        assertThat(Hands.see(first::getText))
+                .as("those before are judged without it")
+                .isEqualTo("fits");
 
         type("steeringWheel", "103");
         type("roll", "3x");

@@ -86,7 +86,8 @@ public record Decay(Measured frequency, Measured nextSwing) {
         }
         double rest = StatUtils.mean(Arrays.copyOfRange(y, (int) ((1 - REST) * y.length), y.length));
         int start = letGo(y, rest);
-        double[] from = Arrays.stream(t, start, t.length).map(time -> time - t[start]).toArray();
+        double[] from =
+                Arrays.stream(t, start, t.length).map(time -> time - t[start]).toArray();
         double[] swung = Arrays.copyOfRange(y, start, y.length);
         if (from.length < FEWEST) {
             return Optional.empty();
@@ -94,7 +95,8 @@ public record Decay(Measured frequency, Measured nextSwing) {
         double peak = 2 * Math.PI * peak(from, swung, rest);
         return Arrays.stream(STARTS)
                 .mapToObj(factor -> factor * peak)
-                .flatMap(omega -> fitted(from, swung, new double[] {rest, swung[0] - rest, 0, omega / 4, omega}).stream())
+                .flatMap(omega ->
+                        fitted(from, swung, new double[] {rest, swung[0] - rest, 0, omega / 4, omega}).stream())
                 .min(Comparator.comparingDouble(LeastSquaresOptimizer.Optimum::getCost))
                 .flatMap(best -> told(best, swung));
     }
@@ -122,7 +124,8 @@ public record Decay(Measured frequency, Measured nextSwing) {
         for (int i = 0; i * step <= t[t.length - 1]; i++) {
             even[i] = line.value(Math.min(i * step, t[t.length - 1])) - rest;
         }
-        Complex[] spectrum = new FastFourierTransformer(DftNormalization.STANDARD).transform(even, TransformType.FORWARD);
+        Complex[] spectrum =
+                new FastFourierTransformer(DftNormalization.STANDARD).transform(even, TransformType.FORWARD);
         double each = 1 / (SPECTRUM * step);
         int first = (int) Math.ceil(SLOWEST / each);
         int last = Math.min(SPECTRUM / 2, (int) (FASTEST / each));
@@ -169,7 +172,8 @@ public record Decay(Measured frequency, Measured nextSwing) {
         }
         double ofOmega = Math.sqrt(c.getEntry(4, 4));
         // d ln(swing) = −2π/ω·dλ + 2π·λ/ω²·dω
-        RealVector slope = new ArrayRealVector(new double[] {0, 0, 0, -2 * Math.PI / omega, 2 * Math.PI * lambda / (omega * omega)});
+        RealVector slope = new ArrayRealVector(
+                new double[] {0, 0, 0, -2 * Math.PI / omega, 2 * Math.PI * lambda / (omega * omega)});
         double ofSwing = swing * Math.sqrt(slope.dotProduct(c.operate(slope)));
         return Optional.of(new Decay(
                 new Measured(hertz, Math.hypot(2 * ofOmega / (2 * Math.PI), FREQUENCY_FLOOR * hertz)),

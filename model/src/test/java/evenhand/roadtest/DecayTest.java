@@ -60,8 +60,10 @@ class DecayTest {
             Record record = of(swing(hertz, zeta, 0, -0.05), -0.05, random, 0.002);
             Decay decay = Decay.of(record.times(), record.values()).orElseThrow();
             double swing = Math.exp(-2 * Math.PI * zeta / Math.sqrt(1 - zeta * zeta));
-            held += Math.abs(decay.frequency().value() - hertz) <= decay.frequency().tolerance()
-                            && Math.abs(decay.nextSwing().value() - swing) <= decay.nextSwing().tolerance()
+            held += Math.abs(decay.frequency().value() - hertz)
+                                    <= decay.frequency().tolerance()
+                            && Math.abs(decay.nextSwing().value() - swing)
+                                    <= decay.nextSwing().tolerance()
                     ? 1
                     : 0;
         }
@@ -73,7 +75,9 @@ class DecayTest {
     void heightAndAccelerationTellTheSame() {
         DoubleUnaryOperator height = swing(1.4, 0.2, 0, -0.05);
         double h = 1e-4;
-        DoubleUnaryOperator acceleration = t -> (height.applyAsDouble(t + h) - 2 * height.applyAsDouble(t) + height.applyAsDouble(Math.abs(t - h))) / (h * h);
+        DoubleUnaryOperator acceleration =
+                t -> (height.applyAsDouble(t + h) - 2 * height.applyAsDouble(t) + height.applyAsDouble(Math.abs(t - h)))
+                        / (h * h);
         Record record = of(acceleration, 0, new SplittableRandom(1), 0);
         Decay decay = Decay.of(record.times(), record.values()).orElseThrow();
         assertThat(decay.frequency().value()).isCloseTo(1.4, within(2e-3));

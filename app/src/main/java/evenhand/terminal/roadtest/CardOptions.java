@@ -60,8 +60,9 @@ final class CardOptions {
 
     @Option(
             names = "--force",
-            description = "With --card: writes over a file that is there already; with --tested also where the file and the"
-                    + " road do not agree.")
+            description =
+                    "With --card: writes over a file that is there already; with --tested also where the file and the"
+                            + " road do not agree.")
     private boolean force;
 
     @Mixin

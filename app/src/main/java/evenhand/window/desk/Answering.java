@@ -82,9 +82,8 @@ public final class Answering implements AutoCloseable {
         AsTested car = ofTheFile || !asking.work().which().isTested()
                 ? new AsTested.Corrected(asking.work().scenario())
                 : corrections.of(asking.work());
-        Work work = car instanceof AsTested.Corrected corrected
-                ? asking.work().of(corrected.scenario())
-                : asking.work();
+        Work work =
+                car instanceof AsTested.Corrected corrected ? asking.work().of(corrected.scenario()) : asking.work();
         List<Setup> setups = new ArrayList<>(work.shown());
         if (!setups.contains(work.baseSetup())) {
             setups.add(work.baseSetup());

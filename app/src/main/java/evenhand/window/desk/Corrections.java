@@ -2,9 +2,9 @@ package evenhand.window.desk;
 
 import evenhand.answers.Progress;
 import evenhand.doubt.Tolerance;
+import evenhand.forms.Table;
 import evenhand.scenario.AsTested;
 import evenhand.scenario.Scenario;
-import evenhand.forms.Table;
 import evenhand.words.TestedWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,11 +24,7 @@ final class Corrections {
                 work.scenario(),
                 force,
                 AsTested.of(
-                        work.scenario(),
-                        List.of(),
-                        Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                        force,
-                        Progress.NONE)));
+                        work.scenario(), List.of(), Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, force, Progress.NONE)));
         last = Optional.of(now);
         return now.car();
     }

@@ -42,8 +42,7 @@ public record Noted(Kind kind, Map<String, String> typed) {
                 List.of(
                         Field.choice("axle", "end", "front", "rear"),
                         Field.number("frequency", "swings in a second", "Hz", Dimension.FREQUENCY, false),
-                        Field.number(
-                                "nextSwing", "next swing", "", Dimension.RATIO, false)));
+                        Field.number("nextSwing", "next swing", "", Dimension.RATIO, false)));
 
         private final String words;
         private final String list;
@@ -76,7 +75,12 @@ public record Noted(Kind kind, Map<String, String> typed) {
      * @param choices where nothing is typed
      */
     public record Field(
-            String key, String words, String unit, Optional<Dimension> dimension, boolean needed, List<String> choices) {
+            String key,
+            String words,
+            String unit,
+            Optional<Dimension> dimension,
+            boolean needed,
+            List<String> choices) {
         public Field {
             choices = List.copyOf(choices);
         }
@@ -132,10 +136,10 @@ public record Noted(Kind kind, Map<String, String> typed) {
     /** What stays for the next reading of the kind: which way, and how many laps. */
     public Noted next() {
         Map<String, String> kept = new LinkedHashMap<>(typed);
-        kept.keySet().removeIf(key -> kind.fields().stream()
-                .anyMatch(field -> field.key().equals(key)
-                        && field.choices().isEmpty()
-                        && !key.equals("laps")));
+        kept.keySet()
+                .removeIf(key -> kind.fields().stream()
+                        .anyMatch(field ->
+                                field.key().equals(key) && field.choices().isEmpty() && !key.equals("laps")));
         return new Noted(kind, kept);
     }
 

@@ -15,8 +15,7 @@ import java.util.stream.Collectors;
  * @param rows in the order in which the study has their observations
  */
 public record Sheet(int place, String name, List<Row> rows) {
-    private static final List<String> CHANNELS =
-            List.of("steeringWheel", "roll", "sideslip", "frequency", "nextSwing");
+    private static final List<String> CHANNELS = List.of("steeringWheel", "roll", "sideslip", "frequency", "nextSwing");
 
     /**
      * A reading.
@@ -50,17 +49,19 @@ public record Sheet(int place, String name, List<Row> rows) {
 
     private static Row row(Noted.Kind kind, String path, Entries given) {
         String words = given.given().entrySet().stream()
-                .map(entry -> Noted.label(kind, entry.getKey()) + entry.getValue().text())
+                .map(entry ->
+                        Noted.label(kind, entry.getKey()) + entry.getValue().text())
                 .collect(Collectors.joining(", "));
-        int channels = (int)
-                given.given().keySet().stream().filter(CHANNELS::contains).count();
+        int channels =
+                (int) given.given().keySet().stream().filter(CHANNELS::contains).count();
         return new Row(path, words, kind == Noted.Kind.LIMIT ? 1 : channels);
     }
 
     /** The text of a scenario with a reading behind the last of its kind. */
     public String with(String text, Noted noted) {
         String list = "roadTests[" + place + "]." + noted.kind().list();
-        long last = rows.stream().filter(row -> row.path().startsWith(list + "[")).count();
+        long last =
+                rows.stream().filter(row -> row.path().startsWith(list + "[")).count();
         return ScenarioWriter.setInFile(text, list + "[" + last + "]", noted.json());
     }
 }

@@ -136,12 +136,7 @@ final class WhatTheRoadSaid implements Question {
         }
         RoadTestTable tables = new RoadTestTable(found, asked.units());
         return new Reply(
-                List.of(said.get(0)),
-                more,
-                charts(found),
-                List.of(),
-                tables.inputs(),
-                next(asked, words, found));
+                List.of(said.get(0)), more, charts(found), List.of(), tables.inputs(), next(asked, words, found));
     }
 
     private static List<Reply.Next> next(Asked asked, RoadTestWords words, Findings found) {
@@ -149,7 +144,8 @@ final class WhatTheRoadSaid implements Question {
         words.next(found).ifPresent(next -> all.add(new Reply.Next(next, Optional.empty())));
         if (found.agreement().agrees() && !asked.work().which().isTested()) {
             all.add(new Reply.Next(
-                    "ask every question of the corrected car", Optional.of(new TrialAct.ChooseCar(WhichCar.AS_TESTED))));
+                    "ask every question of the corrected car",
+                    Optional.of(new TrialAct.ChooseCar(WhichCar.AS_TESTED))));
         }
         all.add(WRITE_DOWN);
         return all;

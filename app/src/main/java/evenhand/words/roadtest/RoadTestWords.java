@@ -161,9 +161,8 @@ public final class RoadTestWords {
         Spread now = found.narrowed().get();
         List<String> parts = new ArrayList<>();
         for (Findings.Next next : found.nextReadings()) {
-            parts.add(
-                    what(next) + " (leaves ± "
-                            + units.show((next.high() - next.low()) / 2, now.judged().criterion()) + ")");
+            parts.add(what(next) + " (leaves ± "
+                    + units.show((next.high() - next.low()) / 2, now.judged().criterion()) + ")");
         }
         return Optional.of("Read next, for the " + JudgedWords.figure(now.judged()) + " of \""
                 + found.setups().get(0).name() + "\", now "
@@ -217,7 +216,8 @@ public final class RoadTestWords {
     /** How to go on with the corrected car, in the terminal's words. */
     public static String goOn(String file) {
         return "The next change: \"evenhand effects " + file + " --tested --complaint ...\" ranks single changes on the"
-                + " corrected car; \"evenhand roadtest " + file + " --card card.pdf --tested --setup ...\" foretells what"
+                + " corrected car; \"evenhand roadtest " + file
+                + " --card card.pdf --tested --setup ...\" foretells what"
                 + " the next run will show.";
     }
 

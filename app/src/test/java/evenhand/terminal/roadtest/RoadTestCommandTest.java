@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -371,6 +373,32 @@ class RoadTestCommandTest {
         assertThat(again.err()).contains("is there already; --force writes over it");
     }
 
+    /** What was read once narrows what is expected of the next run. */
+    @Test
+    void aCardOfTheCorrectedCarSaysSoAndExpectsMoreClosely() throws IOException {
+        String file = file(GENTLE);
+        double[] widths = new double[2];
+        for (int i = 0; i < 2; i++) {
+            Path out = folder.resolve("card" + i + ".html");
+            List<String> words = new ArrayList<>(
+                    List.of("roadtest", file, "--card", out.toString(), "--setup", "As bought", "--pace", "0.3 g"));
+            if (i == 1) {
+                words.add("--tested");
+            }
+            assertThat(Run.of(words.toArray(String[]::new)).status()).isEqualTo(Status.DONE);
+            String html = Files.readString(out);
+            assertThat(html.contains("has corrected it")).isEqualTo(i == 1);
+            Matcher roll = Pattern.compile("([0-9.]+) deg \\(([0-9.]+) to ([0-9.]+)\\)")
+                    .matcher(html);
+            assertThat(roll.find()).isTrue();
+            assertThat(roll.find())
+                    .as("the lean stands behind the steering wheel")
+                    .isTrue();
+            widths[i] = Double.parseDouble(roll.group(3)) - Double.parseDouble(roll.group(2));
+        }
+        assertThat(widths[1]).isLessThan(widths[0]);
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -380,7 +408,8 @@ class RoadTestCommandTest {
                 "--card OUT.html --setup As_bought --pace 1.4_g|no pace is within its limit of 0.",
                 "--card OUT.html --setup Jelly|it does not turn by the file",
                 "--card OUT.html --setup As_bought --json|leave out --test, --aim, --json and --csv",
-                "--setup As_bought|belong to --card"
+                "--setup As_bought|belong to --card",
+                "--tested|belong to --card"
             })
     void aCardThatCannotBeSaysWhy(String asked) {
         String[] parts = asked.split("\\|", 2);

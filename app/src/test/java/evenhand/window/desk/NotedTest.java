@@ -20,11 +20,15 @@ class NotedTest {
 
     @Test
     void bareNumbersGetTheUnitBehindTheirFieldAndSoDoTheirTolerances() {
-        Noted noted = Noted.NOTHING.with("time", "52").with("steeringWheel", "-94 +- 2").with("roll", "1.5 deg");
+        Noted noted = Noted.NOTHING
+                .with("time", "52")
+                .with("steeringWheel", "-94 +- 2")
+                .with("roll", "1.5 deg");
         assertThat(noted.isWhole()).isTrue();
         assertThat(noted.json())
-                .isEqualTo("{\"turn\": \"left\", \"laps\": 3, \"time\": \"52 s\", \"steeringWheel\": \"-94 deg ± 2 deg\","
-                        + " \"roll\": \"1.5 deg\"}");
+                .isEqualTo(
+                        "{\"turn\": \"left\", \"laps\": 3, \"time\": \"52 s\", \"steeringWheel\": \"-94 deg ± 2 deg\","
+                                + " \"roll\": \"1.5 deg\"}");
         assertThat(noted.next().json()).isEqualTo("{\"turn\": \"left\", \"laps\": 3}");
     }
 
@@ -32,9 +36,11 @@ class NotedTest {
     void nothingIsPutDownBeforeAPaceAndWhatWasReadAreThere() {
         assertThat(Noted.NOTHING.with("time", "52").isWhole()).isFalse();
         assertThat(Noted.NOTHING.with("roll", "2").isWhole()).isFalse();
-        assertThat(Noted.NOTHING.with("time", "52").with("roll", "two").isWhole()).isFalse();
+        assertThat(Noted.NOTHING.with("time", "52").with("roll", "two").isWhole())
+                .isFalse();
         assertThat(Noted.NOTHING.as(Noted.Kind.BOUNCE).isWhole()).isFalse();
-        assertThat(Noted.NOTHING.as(Noted.Kind.BOUNCE).with("frequency", "1.3").isWhole()).isTrue();
+        assertThat(Noted.NOTHING.as(Noted.Kind.BOUNCE).with("frequency", "1.3").isWhole())
+                .isTrue();
     }
 
     @Test
@@ -43,8 +49,11 @@ class NotedTest {
         String before = desk.work().scenario().text();
         Noted limit = Noted.NOTHING.as(Noted.Kind.LIMIT).with("time", "12.5").with("firstAxle", "rear");
         Noted bounce = Noted.NOTHING.as(Noted.Kind.BOUNCE).with("axle", "rear").with("nextSwing", "0.15");
-        Desk put = after(after(desk, new ReadingAct.PutDown(first(desk), limit)), new ReadingAct.PutDown(first(desk), bounce));
-        assertThat(first(put).rows()).extracting(Sheet.Row::path).contains("roadTests[0].limits[2]", "roadTests[0].bounce[2]");
+        Desk put = after(
+                after(desk, new ReadingAct.PutDown(first(desk), limit)), new ReadingAct.PutDown(first(desk), bounce));
+        assertThat(first(put).rows())
+                .extracting(Sheet.Row::path)
+                .contains("roadTests[0].limits[2]", "roadTests[0].bounce[2]");
         assertThat(first(put).rows()).extracting(Sheet.Row::words).contains("rear, next swing 0.15");
         Desk out = after(
                 after(put, new ReadingAct.TakeOut("roadTests[0].bounce[2]")),
@@ -60,7 +69,10 @@ class NotedTest {
                 new ReadingCheck.Question(desk.work().scenario(), first(desk), Optional.of(wrong)), Progress.NONE);
         assertThat(check.misfits()).isEmpty();
         assertThat(check.whole()).isEqualTo("So far the file and the road agree.");
-        assertThat(check.noted()).singleElement().asString().endsWith("It does not fit what was read before: read it again.");
+        assertThat(check.noted())
+                .singleElement()
+                .asString()
+                .endsWith("It does not fit what was read before: read it again.");
         Desk put = after(desk, new ReadingAct.PutDown(first(desk), wrong));
         ReadingCheck then = ReadingCheck.of(
                 new ReadingCheck.Question(put.work().scenario(), first(put), Optional.empty()), Progress.NONE);
@@ -79,7 +91,9 @@ class NotedTest {
                 .singleElement()
                 .asString()
                 .contains("which no road car does");
-        assertThat(new ReadingAct.Begin("First circle", "As bought", "30 m").on(desk)).isInstanceOf(Outcome.Refused.class);
-        assertThat(new ReadingAct.Begin("Second", "As bought", "a ring").on(desk)).isInstanceOf(Outcome.Refused.class);
+        assertThat(new ReadingAct.Begin("First circle", "As bought", "30 m").on(desk))
+                .isInstanceOf(Outcome.Refused.class);
+        assertThat(new ReadingAct.Begin("Second", "As bought", "a ring").on(desk))
+                .isInstanceOf(Outcome.Refused.class);
     }
 }

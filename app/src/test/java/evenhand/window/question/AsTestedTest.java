@@ -19,9 +19,8 @@ class AsTestedTest {
     @Test
     void anAnswerOfTheCorrectedCarIsAnotherOneAndWearsItsTests() throws Exception {
         Reply measured = Asks.demo("harbour-saloon").reply(WHICH_END);
-        Reply tested = Asks.demo("harbour-saloon")
-                .act(choose(WhichCar.AS_TESTED))
-                .reply(WHICH_END);
+        Reply tested =
+                Asks.demo("harbour-saloon").act(choose(WhichCar.AS_TESTED)).reply(WHICH_END);
         assertThat(measured.tested()).isEmpty();
         assertThat(tested.tested()).hasValueSatisfying(by -> {
             assertThat(by.tests()).containsExactly("First circle");
@@ -42,15 +41,19 @@ class AsTestedTest {
 
     @Test
     void whereFileAndRoadDisagreeTheCarIsRefusedAndThenTakenAllTheSame() throws Exception {
-        Asks asks = Asks.demo("harbour-saloon", text -> text.replace("\"steeringWheel\": \"101 deg", "\"steeringWheel\": \"171 deg"))
+        Asks asks = Asks.demo(
+                        "harbour-saloon",
+                        text -> text.replace("\"steeringWheel\": \"101 deg", "\"steeringWheel\": \"171 deg"))
                 .act(choose(WhichCar.AS_TESTED));
         Reply refused = asks.reply(WHICH_END);
         assertThat(refused.headlines())
                 .singleElement()
                 .asString()
-                .startsWith("The car cannot be asked as tested: the file and the road do not agree by \"First circle\"");
+                .startsWith(
+                        "The car cannot be asked as tested: the file and the road do not agree by \"First circle\"");
         Reply forced = asks.act(refused.next().get(0).act().orElseThrow()).reply(WHICH_END);
-        assertThat(forced.tested()).hasValueSatisfying(by -> assertThat(by.agrees()).isFalse());
+        assertThat(forced.tested())
+                .hasValueSatisfying(by -> assertThat(by.agrees()).isFalse());
         assertThat(forced.figures()).isNotEqualTo(refused.figures());
     }
 

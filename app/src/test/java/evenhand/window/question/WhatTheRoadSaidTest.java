@@ -29,8 +29,7 @@ class WhatTheRoadSaidTest {
                         "by the file, left", "corrected, left", "by the file, right", "corrected, right");
         assertThat(reply.charts().get(reply.charts().size() - 1).title()).startsWith("What moved");
         assertThat(reply.next().stream().flatMap(next -> next.act().stream()))
-                .containsExactly(
-                        new TrialAct.ChooseCar(WhichCar.AS_TESTED), new LookAct.TurnTo(Look.Page.CIRCLE));
+                .containsExactly(new TrialAct.ChooseCar(WhichCar.AS_TESTED), new LookAct.TurnTo(Look.Page.CIRCLE));
         assertThat(Asks.all(reply)).doesNotContain("NaN");
     }
 
