@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 
 /** How a pressed corner swings out. */
 class DecayTest {
-    private record Record(List<Double> times, List<Double> values) {}
+    private record Series(List<Double> times, List<Double> values) {}
 
     /** A hundred moments a second over four seconds, held down for the first. */
-    private static Record of(DoubleUnaryOperator released, double held, SplittableRandom noise, double scatter) {
+    private static Series of(DoubleUnaryOperator released, double held, SplittableRandom noise, double scatter) {
         List<Double> times = new ArrayList<>();
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < 400; i++) {
@@ -23,7 +23,7 @@ class DecayTest {
             double error = scatter * (noise.nextDouble() + noise.nextDouble() + noise.nextDouble() - 1.5) * 2;
             values.add((t < 1 ? held : released.applyAsDouble(t - 1)) + error);
         }
-        return new Record(times, values);
+        return new Series(times, values);
     }
 
     /** Free swing of one mass from a held place: closed form, Thomson ch. 2. */
@@ -40,7 +40,7 @@ class DecayTest {
     void aFreeSwingGivesItsFrequencyAndItsNextSwingBack() {
         for (double zeta : new double[] {0.1, 0.22, 0.35}) {
             for (double hertz : new double[] {0.9, 1.32, 2.1}) {
-                Record record = of(swing(hertz, zeta, 352, 300), 300, new SplittableRandom(1), 0);
+                Series record = of(swing(hertz, zeta, 352, 300), 300, new SplittableRandom(1), 0);
                 Decay decay = Decay.of(record.times(), record.values()).orElseThrow();
                 assertThat(decay.frequency().value()).isCloseTo(hertz, within(1e-4 * hertz));
                 assertThat(decay.nextSwing().value())
@@ -57,7 +57,7 @@ class DecayTest {
         for (int i = 0; i < 100; i++) {
             double hertz = 1 + random.nextDouble();
             double zeta = 0.1 + 0.25 * random.nextDouble();
-            Record record = of(swing(hertz, zeta, 0, -0.05), -0.05, random, 0.002);
+            Series record = of(swing(hertz, zeta, 0, -0.05), -0.05, random, 0.002);
             Decay decay = Decay.of(record.times(), record.values()).orElseThrow();
             double swing = Math.exp(-2 * Math.PI * zeta / Math.sqrt(1 - zeta * zeta));
             held += Math.abs(decay.frequency().value() - hertz)
@@ -78,7 +78,7 @@ class DecayTest {
         DoubleUnaryOperator acceleration =
                 t -> (height.applyAsDouble(t + h) - 2 * height.applyAsDouble(t) + height.applyAsDouble(Math.abs(t - h)))
                         / (h * h);
-        Record record = of(acceleration, 0, new SplittableRandom(1), 0);
+        Series record = of(acceleration, 0, new SplittableRandom(1), 0);
         Decay decay = Decay.of(record.times(), record.values()).orElseThrow();
         assertThat(decay.frequency().value()).isCloseTo(1.4, within(2e-3));
         assertThat(decay.nextSwing().value()).isCloseTo(Math.exp(-2 * Math.PI * 0.2 / Math.sqrt(0.96)), within(2e-3));
@@ -86,12 +86,12 @@ class DecayTest {
 
     @Test
     void whatDoesNotSwingTellsNothing() {
-        Record creeps = of(t -> -0.05 * Math.exp(-3 * t), -0.05, new SplittableRandom(1), 0);
+        Series creeps = of(t -> -0.05 * Math.exp(-3 * t), -0.05, new SplittableRandom(1), 0);
         assertThat(Decay.of(creeps.times(), creeps.values())).isEmpty();
-        Record noise = of(t -> 0, 0, new SplittableRandom(2), 0.01);
+        Series noise = of(t -> 0, 0, new SplittableRandom(2), 0.01);
         assertThat(Decay.of(noise.times(), noise.values())).isEmpty();
         assertThat(Decay.of(List.of(0.0, 0.1), List.of(0.0, 1.0))).isEmpty();
-        Record flat = of(t -> 1, 1, new SplittableRandom(1), 0);
+        Series flat = of(t -> 1, 1, new SplittableRandom(1), 0);
         assertThat(Decay.of(flat.times(), flat.values())).isEmpty();
     }
 }

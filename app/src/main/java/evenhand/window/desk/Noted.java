@@ -19,39 +19,16 @@ import java.util.Optional;
 public record Noted(Kind kind, Map<String, String> typed) {
     /** What can be read. */
     public enum Kind {
-        STEADY(
-                "a steady turn",
-                "readings",
-                List.of(
-                        Field.choice("turn", "turning", "left", "right"),
-                        Field.number("laps", "laps", "", Dimension.RATIO, true),
-                        Field.number("time", "time", "s", Dimension.TIME, true),
-                        Field.number("steeringWheel", "steering wheel", "deg", Dimension.ANGLE, false),
-                        Field.number("roll", "lean", "deg", Dimension.ANGLE, false))),
-        LIMIT(
-                "an end that went",
-                "limits",
-                List.of(
-                        Field.choice("turn", "turning", "left", "right"),
-                        Field.number("laps", "laps", "", Dimension.RATIO, true),
-                        Field.number("time", "time", "s", Dimension.TIME, true),
-                        Field.choice("firstAxle", "end that went", "front", "rear"))),
-        BOUNCE(
-                "a bounced end",
-                "bounce",
-                List.of(
-                        Field.choice("axle", "end", "front", "rear"),
-                        Field.number("frequency", "swings in a second", "Hz", Dimension.FREQUENCY, false),
-                        Field.number("nextSwing", "next swing", "", Dimension.RATIO, false)));
+        STEADY("a steady turn", "readings"),
+        LIMIT("an end that went", "limits"),
+        BOUNCE("a bounced end", "bounce");
 
         private final String words;
         private final String list;
-        private final List<Field> fields;
 
-        Kind(String words, String list, List<Field> fields) {
+        Kind(String words, String list) {
             this.words = words;
             this.list = list;
-            this.fields = fields;
         }
 
         public String words() {
@@ -64,9 +41,29 @@ public record Noted(Kind kind, Map<String, String> typed) {
         }
 
         public List<Field> fields() {
-            return fields;
+            return switch (this) {
+                case STEADY -> STEADY_TURN;
+                case LIMIT -> END_THAT_WENT;
+                case BOUNCE -> BOUNCED_END;
+            };
         }
     }
+
+    private static final Field TURNING = Field.choice("turn", "turning", "left", "right");
+    private static final Field LAPS = Field.number("laps", "laps", "", Dimension.RATIO, true);
+    private static final Field TIME = Field.number("time", "time", "s", Dimension.TIME, true);
+    private static final List<Field> STEADY_TURN = List.of(
+            TURNING,
+            LAPS,
+            TIME,
+            Field.number("steeringWheel", "steering wheel", "deg", Dimension.ANGLE, false),
+            Field.number("roll", "lean", "deg", Dimension.ANGLE, false));
+    private static final List<Field> END_THAT_WENT =
+            List.of(TURNING, LAPS, TIME, Field.choice("firstAxle", "end that went", "front", "rear"));
+    private static final List<Field> BOUNCED_END = List.of(
+            Field.choice("axle", "end", "front", "rear"),
+            Field.number("frequency", "swings in a second", "Hz", Dimension.FREQUENCY, false),
+            Field.number("nextSwing", "next swing", "", Dimension.RATIO, false));
 
     /**
      * Something that is noted.
