@@ -13,6 +13,8 @@ import evenhand.quantity.Unit;
 import evenhand.roadtest.Channel;
 import evenhand.roadtest.Findings;
 import evenhand.roadtest.Observation;
+import evenhand.roadtest.SteadyPieces;
+import evenhand.roadtest.Trace;
 import evenhand.turn.Direction;
 import evenhand.words.ChangeWords;
 import evenhand.words.Numbers;
@@ -29,6 +31,9 @@ public final class RoadTestCharts {
     private static final SetupStyle BY_FILE = new SetupStyle(1);
     private static final SetupStyle CORRECTED = new SetupStyle(0);
     private static final int MOST_MOVED = 10;
+
+    /** A trace of more moments is drawn by every so many. */
+    private static final int MOST_PLACES = 1500;
 
     private RoadTestCharts() {}
 
@@ -97,6 +102,39 @@ public final class RoadTestCharts {
                         .map(one ->
                                 new Point(G.fromSi(one.after().lateralAcceleration()), unit.fromSi(value.apply(one))))
                         .toList());
+    }
+
+    /** A log over its time, what was steady in it heavy; what is left out of that is dashed. */
+    public static Chart trace(Trace trace) {
+        List<Part> parts = new ArrayList<>();
+        int n = trace.times().size();
+        int stride = 1 + n / MOST_PLACES;
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < n; i += stride) {
+            points.add(new Point(
+                    trace.times().get(i), G.fromSi(trace.lateralAcceleration().get(i))));
+        }
+        parts.add(new Line("", "", "", SetupStyle.PLAIN, Weight.THREAD, points));
+        boolean told = false;
+        for (SteadyPieces.Steady piece : trace.pieces()) {
+            double g = G.fromSi(piece.lateralAcceleration());
+            boolean out = trace.leavesOut(piece);
+            parts.add(new Line(
+                    out ? "left out" : told ? "" : "steady",
+                    "",
+                    "",
+                    out ? BY_FILE : CORRECTED,
+                    Weight.HEAVY,
+                    List.of(new Point(piece.from(), g), new Point(piece.to(), g))));
+            told |= !out;
+        }
+        Span high = Span.around(points.stream().mapToDouble(Point::y)).including(0).loosened(0.08).rounded();
+        parts.add(new Rule(Rule.Kind.ZERO, Rule.Along.ACROSS, 0, ""));
+        return new Chart(
+                "\"" + trace.test() + "\": " + trace.file() + ", and what was steady in it",
+                Axis.Measure.of("time", Unit.of("s"), 1, Span.around(points.stream().mapToDouble(Point::x)).rounded()),
+                Axis.Measure.of("lateral acceleration, left positive", G, 2, high),
+                parts);
     }
 
     /** The numbers of the file that moved most, in standard deviations of their own tolerances. */

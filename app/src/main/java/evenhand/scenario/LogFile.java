@@ -77,7 +77,7 @@ final class LogFile {
 
     /** The same of what a corner did when it was let go. */
     static Optional<Log> bounced(Path scenario, String record, List<Problem> into) {
-        return read(scenario, new TestGiven.LogGiven(record, Map.of()), "record", BOUNCED, into);
+        return read(scenario, new TestGiven.LogGiven(record, Map.of(), List.of()), "record", BOUNCED, into);
     }
 
     private static Optional<Log> read(

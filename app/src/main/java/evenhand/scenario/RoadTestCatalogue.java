@@ -8,6 +8,7 @@ import static evenhand.catalogue.Slot.groups;
 import static evenhand.catalogue.Slot.inOrder;
 import static evenhand.catalogue.Slot.length;
 import static evenhand.catalogue.Slot.measure;
+import static evenhand.catalogue.Slot.numbers;
 import static evenhand.catalogue.Slot.ratio;
 import static evenhand.catalogue.Slot.text;
 import static evenhand.quantity.InvalidValue.require;
@@ -130,6 +131,9 @@ final class RoadTestCatalogue {
             shape("bounce", RoadTestCatalogue::bounce, AXLE, FREQUENCY, NEXT_SWING, RECORD);
 
     private static final Slot<String> FILE = text("file").means("CSV file beside this one");
+    private static final Slot<List<Double>> LEFT_OUT = numbers("leftOut", Dimension.TIME, 0, "[\"12.5 s\"]")
+            .means("moments of the log whose steady pieces are not to count")
+            .defaultsTo(List.of());
     private static final Map<Log.Kind, Slot<Double>> INSTRUMENTS = instruments();
 
     private static Map<Log.Kind, Slot<Double>> instruments() {
@@ -158,13 +162,14 @@ final class RoadTestCatalogue {
     private static List<Slot<?>> logSlots() {
         List<Slot<?>> slots = new ArrayList<>(List.of(FILE));
         slots.addAll(INSTRUMENTS.values());
+        slots.add(LEFT_OUT);
         return slots;
     }
 
     private static TestGiven.LogGiven log(Values v) {
         Map<Log.Kind, Double> tolerances = new LinkedHashMap<>();
         INSTRUMENTS.forEach((kind, slot) -> v.optional(slot).ifPresent(given -> tolerances.put(kind, given)));
-        return new TestGiven.LogGiven(v.of(FILE), tolerances);
+        return new TestGiven.LogGiven(v.of(FILE), tolerances, v.of(LEFT_OUT));
     }
 
     private static final Slot<Double> RADIUS = length("radius")

@@ -10,7 +10,11 @@ import evenhand.roadtest.Observation;
 import evenhand.roadtest.RoadTest;
 import evenhand.roadtest.SteadyPieces;
 import java.nio.file.Path;
+import evenhand.roadtest.Trace;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,8 +24,9 @@ import java.util.Optional;
  * @param tests those that were asked for and have a reading, in the order of the file
  * @param problems of logs, each of its own file
  * @param silent what was left out, and why, a clause each
+ * @param traces logs that say how fast the car went, by where they stand in the file
  */
-public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<String> silent) {
+public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<String> silent, Map<String, Trace> traces) {
     private static final String DOES_NOT_SWING =
             "shows no swing that dies out: it needs height or acceleration from before the corner is let go until it rests,"
                     + " and a damper that lets it swing";
@@ -30,6 +35,7 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
         tests = List.copyOf(tests);
         problems = List.copyOf(problems);
         silent = List.copyOf(silent);
+        traces = Collections.unmodifiableMap(new LinkedHashMap<>(traces));
     }
 
     /** Reads the tests of these names, all where none is named, of the car as it stands in the file. */
@@ -37,36 +43,59 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
         List<RoadTest> tests = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         List<String> silent = new ArrayList<>();
-        for (TestGiven given : scenario.roadTests()) {
+        Map<String, Trace> traces = new LinkedHashMap<>();
+        for (int place = 0; place < scenario.roadTests().size(); place++) {
+            TestGiven given = scenario.roadTests().get(place);
             if (names.isEmpty() || names.contains(given.name())) {
-                RoadTest test = read(scenario, given, problems, silent);
+                RoadTest test = read(scenario, place, given, problems, silent, traces);
                 if (!test.observations().isEmpty()) {
                     tests.add(test);
                 }
             }
         }
-        return new RoadTests(tests, problems, silent);
+        return new RoadTests(tests, problems, silent, traces);
     }
 
-    private static RoadTest read(Scenario scenario, TestGiven given, List<Problem> problems, List<String> silent) {
+    private static RoadTest read(
+            Scenario scenario,
+            int place,
+            TestGiven given,
+            List<Problem> problems,
+            List<String> silent,
+            Map<String, Trace> traces) {
         Setup setup = scenario.setup(given.setup()).orElseThrow();
         Optional<LoadCase> load = given.load().flatMap(scenario::loadCase);
         List<Observation> all = new ArrayList<>(given.observations());
         boolean hasRatio = Catalogue.entry(setup.entries(), "steering.ratio").isPresent();
-        for (TestGiven.LogGiven one : given.logs()) {
+        Optional<Double> radius = given.circle().map(Measured::value);
+        for (int i = 0; i < given.logs().size(); i++) {
+            TestGiven.LogGiven one = given.logs().get(i);
             Optional<Log> log = LogFile.read(Path.of(scenario.file()), one, problems);
             if (log.isPresent()) {
-                List<Observation> steady = new ArrayList<>();
-                for (Observation.Reading reading :
-                        SteadyPieces.of(log.get(), given.circle().map(Measured::value))) {
-                    boolean says =
-                            !reading.channel().needsCircle() || (given.circle().isPresent() && hasRatio);
-                    if (says) {
-                        steady.add(reading);
-                    }
+                List<SteadyPieces.Steady> pieces = SteadyPieces.all(log.get(), radius);
+                String name = "\"" + one.file() + "\" of \"" + given.name() + "\" ";
+                if (SteadyPieces.tellsPace(log.get(), radius)) {
+                    Trace trace = new Trace(
+                            given.name(),
+                            one.file(),
+                            log.get().times(),
+                            SteadyPieces.lateralAcceleration(log.get(), radius),
+                            pieces,
+                            one.leftOut());
+                    traces.put("roadTests[" + place + "].logs[" + i + "]", trace);
+                    pieces = pieces.stream()
+                            .filter(piece -> !trace.leavesOut(piece))
+                            .toList();
+                    one.leftOut().stream()
+                            .filter(time -> trace.pieces().stream().noneMatch(piece -> piece.holds(time)))
+                            .forEach(time -> silent.add(name + "has no steady piece at " + time + " s to leave out"));
                 }
-                if (steady.isEmpty()) {
-                    silent.add("\"" + one.file() + "\" of \"" + given.name() + "\" " + why(log.get(), given));
+                List<Observation.Reading> steady = pieces.stream()
+                        .flatMap(piece -> piece.readings().stream())
+                        .filter(reading -> !reading.channel().needsCircle() || (radius.isPresent() && hasRatio))
+                        .toList();
+                if (steady.isEmpty() && one.leftOut().isEmpty()) {
+                    silent.add(name + why(log.get(), given));
                 }
                 all.addAll(steady);
             }

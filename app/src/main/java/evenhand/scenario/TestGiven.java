@@ -35,10 +35,12 @@ public record TestGiven(
      * A log beside the file.
      *
      * @param tolerances of the instruments, SI, where they are given
+     * @param leftOut moments, s, whose steady pieces count for nothing
      */
-    public record LogGiven(String file, Map<Log.Kind, Double> tolerances) {
+    public record LogGiven(String file, Map<Log.Kind, Double> tolerances, List<Double> leftOut) {
         public LogGiven {
             tolerances = Map.copyOf(tolerances);
+            leftOut = List.copyOf(leftOut);
         }
 
         OptionalDouble tolerance(Log.Kind kind) {

@@ -3,6 +3,7 @@ package evenhand.roadtest;
 import evenhand.car.Weights;
 import evenhand.turn.Direction;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,25 @@ public final class SteadyPieces {
     private static final int QUARTERS = 4;
     /** So many places a piece may begin or end at: the work grows with their square. */
     private static final int MOST_PLACES = 2000;
+
+    /**
+     * A steady piece.
+     *
+     * @param from s
+     * @param to s
+     * @param lateralAcceleration mean, m/s², left positive
+     * @param readings what it says, a channel each
+     */
+    public record Steady(double from, double to, double lateralAcceleration, List<Observation.Reading> readings) {
+        public Steady {
+            readings = List.copyOf(readings);
+        }
+
+        /** Whether a moment, s, lies in it. */
+        public boolean holds(double time) {
+            return from <= time && time <= to;
+        }
+    }
 
     private final double[] times;
     private final double[] acceleration;
@@ -55,10 +75,22 @@ public final class SteadyPieces {
      * @return none where it says nothing of the pace, or nothing was steady
      */
     public static List<Observation.Reading> of(Log log, Optional<Double> radius) {
+        return all(log, radius).stream()
+                .flatMap(piece -> piece.readings().stream())
+                .toList();
+    }
+
+    /** The same, each piece with its place in the log, in the order of time. */
+    public static List<Steady> all(Log log, Optional<Double> radius) {
         if (!tellsPace(log, radius) || log.times().size() < QUARTERS) {
             return List.of();
         }
-        return new SteadyPieces(log, radius).readings();
+        return new SteadyPieces(log, radius).pieces();
+    }
+
+    /** Lateral acceleration at each moment of a log that tells the pace, m/s², left positive. */
+    public static List<Double> lateralAcceleration(Log log, Optional<Double> radius) {
+        return Arrays.stream(acceleration(log, radius)).boxed().toList();
     }
 
     /** Whether a log says how fast the car went. */
@@ -107,12 +139,16 @@ public final class SteadyPieces {
     /** From one place to another, the second not in it. */
     private record Piece(int from, int to) {}
 
-    private List<Observation.Reading> readings() {
+    private List<Steady> pieces() {
         List<Piece> pieces = new ArrayList<>();
         longest(runs(), pieces);
         return pieces.stream()
                 .sorted(Comparator.comparingInt(Piece::from))
-                .flatMap(piece -> readings(piece).stream())
+                .map(piece -> new Steady(
+                        times[piece.from()],
+                        times[piece.to() - 1],
+                        lateral.mean(piece.from(), piece.to()),
+                        readings(piece)))
                 .toList();
     }
 

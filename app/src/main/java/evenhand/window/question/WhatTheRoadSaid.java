@@ -9,12 +9,17 @@ import evenhand.forms.Table;
 import evenhand.roadtest.Channel;
 import evenhand.roadtest.Findings;
 import evenhand.roadtest.Observation;
+import evenhand.roadtest.SteadyPieces;
 import evenhand.roadtest.Study;
+import evenhand.roadtest.Trace;
 import evenhand.scenario.RoadTests;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.scenario.TestGiven;
 import evenhand.window.desk.Asking;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
+import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
@@ -25,6 +30,7 @@ import evenhand.words.roadtest.RoadTestWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What was read on the road beside what the file expects: whether both agree, what moved, what to read next. */
@@ -35,6 +41,9 @@ final class WhatTheRoadSaid implements Question {
     private static final int SAMPLES = 128;
 
     private static final long SEED = 1;
+
+    /** Of a log, so many steady pieces are offered to be left out. */
+    private static final int MOST_PIECES = 12;
 
     private static final Reply.Next WRITE_DOWN = new Reply.Next(
             "write down readings at the side of the circle", Optional.of(new LookAct.TurnTo(Look.Page.CIRCLE)));
@@ -135,11 +144,13 @@ final class WhatTheRoadSaid implements Question {
                     "Left out", tests.silent().stream().map(why -> why + ".").toList()));
         }
         RoadTestTable tables = new RoadTestTable(found, asked.units());
+        List<Chart> charts = charts(found);
+        tests.traces().values().stream().map(RoadTestCharts::trace).forEach(charts::add);
         return new Reply(
-                List.of(said.get(0)), more, charts(found), List.of(), tables.inputs(), next(asked, words, found));
+                List.of(said.get(0)), more, charts, List.of(), tables.inputs(), next(asked, words, tests, found));
     }
 
-    private static List<Reply.Next> next(Asked asked, RoadTestWords words, Findings found) {
+    private static List<Reply.Next> next(Asked asked, RoadTestWords words, RoadTests tests, Findings found) {
         List<Reply.Next> all = new ArrayList<>();
         words.next(found).ifPresent(next -> all.add(new Reply.Next(next, Optional.empty())));
         if (found.agreement().agrees() && !asked.work().which().isTested()) {
@@ -148,7 +159,34 @@ final class WhatTheRoadSaid implements Question {
                     Optional.of(new TrialAct.ChooseCar(WhichCar.AS_TESTED))));
         }
         all.add(WRITE_DOWN);
+        tests.traces().forEach((path, trace) -> trace.pieces().stream()
+                .limit(MOST_PIECES)
+                .forEach(piece -> all.add(takingOrLeaving(path, trace, piece))));
         return all;
+    }
+
+    /** A steady piece of a log is left out, or taken in again. */
+    private static Reply.Next takingOrLeaving(String path, Trace trace, SteadyPieces.Steady piece) {
+        String where = trace.file() + " from " + Numbers.fixed(piece.from(), 1) + " s to "
+                + Numbers.fixed(piece.to(), 1) + " s, "
+                + Units.exactPace(Math.abs(piece.lateralAcceleration()))
+                + (piece.lateralAcceleration() > 0 ? " left" : " right");
+        List<Double> others =
+                trace.leftOut().stream().filter(time -> !piece.holds(time)).toList();
+        List<Double> wanted = new ArrayList<>(others);
+        boolean out = trace.leavesOut(piece);
+        if (!out) {
+            wanted.add((piece.from() + piece.to()) / 2);
+        }
+        Optional<String> json = wanted.isEmpty()
+                ? Optional.empty()
+                : Optional.of(wanted.stream()
+                        .sorted()
+                        .map(time -> "\"" + Numbers.plain(time, 2) + " s\"")
+                        .collect(Collectors.joining(", ", "[", "]")));
+        return new Reply.Next(
+                (out ? "take in again " : "leave out ") + where,
+                Optional.of(new EditAct.SetInFile(path + ".leftOut", json)));
     }
 
     private static List<Chart> charts(Findings found) {

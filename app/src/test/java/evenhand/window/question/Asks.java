@@ -32,8 +32,8 @@ final class Asks {
     private final Map<String, String> wishes = new HashMap<>();
     private Units units = Units.METRIC;
 
-    private Asks(String text, String file) {
-        Drawer.Opened opened = Drawer.open(text, Optional.of(SCENARIOS.resolve(file)));
+    private Asks(String text, Path file) {
+        Drawer.Opened opened = Drawer.open(text, Optional.of(file));
         assertThat(opened).as("%s", opened).isInstanceOf(Drawer.Opened.Sound.class);
         Drawer.Opened.Sound sound = (Drawer.Opened.Sound) opened;
         bench = new Bench(
@@ -47,7 +47,12 @@ final class Asks {
     /** A demo car with another text. */
     static Asks demo(String name, UnaryOperator<String> edit) throws Exception {
         String text = Files.readString(SCENARIOS.resolve(name + ".json"));
-        return new Asks(edit.apply(text), name + ".json");
+        return new Asks(edit.apply(text), SCENARIOS.resolve(name + ".json"));
+    }
+
+    /** A file of its own, with what stands beside it. */
+    static Asks file(Path file, String text) {
+        return new Asks(text, file);
     }
 
     Asks act(Act act) {

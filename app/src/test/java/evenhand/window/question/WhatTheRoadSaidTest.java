@@ -9,7 +9,11 @@ import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TrialAct;
 import evenhand.window.desk.WhichCar;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What was read on the road. */
 class WhatTheRoadSaidTest {
@@ -38,5 +42,33 @@ class WhatTheRoadSaidTest {
         Reply reply = Asks.demo("orchard-estate").reply("road");
         assertThat(reply.headlines().get(0)).startsWith("The file has no road test yet");
         assertThat(reply.next().get(0).act()).contains(new LookAct.TurnTo(Look.Page.CIRCLE));
+    }
+
+    /** A log is drawn with what was steady in it; a piece is left out by one act and taken in again by another. */
+    @Test
+    void aSteadyPieceOfALogIsLeftOutAndTakenInAgain(@TempDir Path folder) throws Exception {
+        StringBuilder log = new StringBuilder("time_s,speed_km_per_h,yawRate_deg_per_s,steeringWheel_deg,roll_deg\n");
+        for (int i = 0; i < 160; i++) {
+            String lap = i < 70 ? ",37,19.6,99,2.4" : i < 90 ? "," + (37 - (i - 70)) + ",5,20,1" : ",37,-19.6,-95,-2.3";
+            log.append(i * 0.1).append(lap).append('\n');
+        }
+        Files.writeString(folder.resolve("laps.csv"), log);
+        Asks asks = Asks.file(folder.resolve("car.json"), Files.readString(Path.of("..", "scenarios", "harbour-saloon.json"))
+                .replace("\"readings\": [", "\"logs\": [{\"file\": \"laps.csv\"}], \"readings\": ["));
+        Reply reply = asks.reply("road");
+        Chart trace = reply.charts().get(reply.charts().size() - 1);
+        assertThat(trace.title()).contains("laps.csv, and what was steady in it");
+        List<Reply.Next> pieces = reply.next().stream().filter(next -> next.words().contains("laps.csv")).toList();
+        assertThat(pieces).hasSize(2);
+        assertThat(pieces.get(0).words()).startsWith("leave out laps.csv from 0.0").endsWith("left");
+        Reply without = asks.act(pieces.get(0).act().orElseThrow()).reply("road");
+        assertThat(asks.work().scenario().text()).contains("\"leftOut\": [\"");
+        assertThat(without.headlines()).isNotEqualTo(reply.headlines());
+        Reply.Next again = without.next().stream()
+                .filter(next -> next.words().startsWith("take in again"))
+                .findFirst()
+                .orElseThrow();
+        asks.act(again.act().orElseThrow());
+        assertThat(asks.work().scenario().text()).doesNotContain("leftOut");
     }
 }
