@@ -49,6 +49,8 @@ public final class Findings {
     private final Once<Optional<evenhand.roadtest.Findings>> road = new Once<>(this::askRoad);
     private final Once<Optional<Complained>> complained = new Once<>(this::askComplaint);
 
+    private final Once<Optional<OwnerFacts>> owned = new Once<>(this::askOwned);
+
     private Findings(Question question, Progress progress) {
         this.question = question;
         base = candidate(question.base());
@@ -117,6 +119,10 @@ public final class Findings {
         return RoadTestPages.ask(question, chosen.setup());
     }
 
+    private Optional<OwnerFacts> askOwned() {
+        return OwnerFacts.of(this);
+    }
+
     private Optional<Complained> askComplaint() {
         return Complained.of(question, chosen.setup(), compares() ? Optional.of(base.setup()) : Optional.empty());
     }
@@ -173,6 +179,11 @@ public final class Findings {
     /** What road tests say of the file; none where it has none with a reading. */
     Optional<evenhand.roadtest.Findings> road() {
         return road.get();
+    }
+
+    /** What the owner is told in numbers; none where the set-up that is handed over has no answer. */
+    Optional<OwnerFacts> owned() {
+        return owned.get();
     }
 
     /** What is complained of, and what is found against it. */

@@ -24,18 +24,21 @@ import org.apache.pdfbox.util.Matrix;
 public final class PdfWriter {
     static final double MARGIN = 46;
     private static final double FOOT = 44;
-    private static final double SIZE = 9.2;
-    private static final double LINE = 12.4;
-    private static final double QUIET_SIZE = 8;
+    private static final double SIZE = 10;
+    private static final double LINE = 13.2;
+    private static final double QUIET_SIZE = 8.5;
     private static final double QUIET_LINE = 10.6;
-    private static final double TABLE_SIZE = 8;
-    private static final double TABLE_LINE = 10.2;
+    private static final double TABLE_SIZE = 9;
+    private static final double TABLE_LINE = 11.2;
     private static final double CELL = 3;
     private static final double SECTION_SIZE = 13;
     private static final double HEADING_SIZE = 10;
     private static final double FIELD = 28;
     /** A table lower than this part of a sheet is not torn. */
     private static final double WHOLE = 0.48;
+
+    /** Width of the column of words beside which facts stand. */
+    private static final double LEAD = 82;
 
     /** What must follow a heading on its page. */
     private static final double KEPT = 40;
@@ -260,9 +263,37 @@ public final class PdfWriter {
             figures(figures);
         } else if (block instanceof Block.Table table) {
             table(table);
+        } else if (block instanceof Block.Facts facts) {
+            facts(facts.facts());
         } else if (block instanceof Block.Fields fields) {
             fields(fields.labels());
         }
+    }
+
+    /** Each word in a column of its own, what belongs to it beside it; a fact is not torn. */
+    private void facts(List<Block.Fact> facts) throws IOException {
+        for (Block.Fact fact : facts) {
+            boolean loud = fact.tone() == Block.Tone.WARNING;
+            boolean quiet = fact.tone() == Block.Tone.QUIET;
+            Color colour = loud ? WARNING : INK;
+            double size = quiet ? TABLE_SIZE : SIZE;
+            double line = quiet ? TABLE_LINE : LINE;
+            List<String> leads = type.wrap(type.clean(fact.lead()), true, size, LEAD - CELL);
+            List<String> texts = type.wrap(type.clean(fact.text()), loud, size, width() - LEAD);
+            need(Math.max(leads.size(), texts.size()) * line);
+            for (int i = 0; i < Math.max(leads.size(), texts.size()); i++) {
+                need(line);
+                y -= line;
+                if (i < leads.size()) {
+                    type.draw(page, leads.get(i), MARGIN, y + 0.25 * line, true, size, colour);
+                }
+                if (i < texts.size()) {
+                    type.draw(page, texts.get(i), MARGIN + LEAD, y + 0.25 * line, loud, size, colour);
+                }
+            }
+            y -= 2;
+        }
+        y -= 3;
     }
 
     private void figures(Block.Figures figures) throws IOException {
