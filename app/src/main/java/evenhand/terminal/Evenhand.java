@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.catalogue.Nearest;
 import evenhand.terminal.asked.Asked;
 import evenhand.terminal.asked.AskedInForms;
+import evenhand.terminal.asked.EachFile;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.balance.BalanceCommand;
@@ -22,6 +23,7 @@ import evenhand.terminal.roughness.RoughnessCommand;
 import evenhand.terminal.travel.TravelCommand;
 import evenhand.words.Units;
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -49,7 +51,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
         description = {
             "Handling balance of a road car, worked out from what was measured on it.",
             "",
-            "A scenario file holds one car and its set-ups; every command reads one.",
+            "A scenario file holds one car and its set-ups. Of several files a command answers each by itself, in"
+                    + " JSON on a line of its own, in CSV in one table. A file named - is standard input.",
             "Without a command the window opens.",
             ""
         },
@@ -61,6 +64,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "  app/evenhand check scenarios/harbour-saloon.json",
             "  app/evenhand balance scenarios/harbour-saloon.json --setup \"As bought\" \\",
             "      --pace \"0.3 g\"",
+            "  app/evenhand ride scenarios/*.json --json > answers.ndjson",
             "  app/evenhand balance --help",
             "",
             "Results are estimates from a simplified model. Have changes to steering,",
@@ -98,8 +102,9 @@ public final class Evenhand {
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
                 onTerminal(),
-                isWatched(),
-                System.getenv());
+                        isWatched(),
+                        System.getenv())
+                .reading(new FileInputStream(FileDescriptor.in));
         System.exit(run(window, console, args).code());
     }
 
@@ -139,11 +144,15 @@ public final class Evenhand {
             console.complain("evenhand: cannot write the answer: " + (cause == null ? e : cause).getMessage());
             return Status.WRONG;
         } catch (RuntimeException | Error e) {
-            StackTraceElement[] trace = e.getStackTrace();
-            console.complain("evenhand: internal error, please report it together with the file: " + e
-                    + (trace.length == 0 ? "" : " at " + trace[0]));
-            return Status.DEFECT;
+            return defect(console, e);
         }
+    }
+
+    private static Status defect(Console console, Throwable e) {
+        StackTraceElement[] trace = e.getStackTrace();
+        console.complain("evenhand: internal error, please report it together with the file: " + e
+                + (trace.length == 0 ? "" : " at " + trace[0]));
+        return Status.DEFECT;
     }
 
     /** The same where there is no window to be opened. */
@@ -204,10 +213,42 @@ public final class Evenhand {
             return Status.DONE;
         }
         try {
+            if (command instanceof EachFile each) {
+                List<String> files = files(spec);
+                if (files.size() > 1) {
+                    each.ofSeveral();
+                    return new Batch(spec.qualifiedName(), files, each.forms().form(), console)
+                            .run((file, aside) -> about(file, aside, args));
+                }
+            }
             return command.run(console);
         } catch (Mistake e) {
-            console.complain(spec.qualifiedName() + ": " + e.getMessage());
-            return Status.WRONG;
+            return mistaken(spec, e, console);
+        }
+    }
+
+    private static Status mistaken(CommandSpec spec, Mistake e, Console console) {
+        console.complain(spec.qualifiedName() + ": " + e.getMessage());
+        return Status.WRONG;
+    }
+
+    /** The names of the files that a command was given. */
+    private static List<String> files(CommandSpec spec) {
+        return spec.positionalParameters().get(0).getValue();
+    }
+
+    /** A command line as if it named this file alone; a command of its own, for others run beside it. */
+    private static Status about(String file, Console console, String... args) {
+        try {
+            CommandSpec spec = parsed(NO_WINDOW, console, args).orElseThrow().commandSpec();
+            spec.positionalParameters().get(0).setValue(List.of(file));
+            try {
+                return ((Asked) spec.userObject()).run(console);
+            } catch (Mistake e) {
+                return mistaken(spec, e, console);
+            }
+        } catch (RuntimeException | Error e) {
+            return defect(console, e);
         }
     }
 

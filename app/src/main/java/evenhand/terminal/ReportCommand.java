@@ -12,6 +12,7 @@ import evenhand.report.ShopPicture;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.InputFile;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
@@ -61,7 +62,7 @@ import picocli.CommandLine.Parameters;
             "and has the rest), and with 2 when the command line or a file is wrong."
         })
 final class ReportCommand implements Asked {
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The scenario file; of several each gets its own.")
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The scenario file; of several each gets its own. A - is standard input.")
     private List<String> files = new ArrayList<>();
 
     @Option(
@@ -133,6 +134,7 @@ final class ReportCommand implements Asked {
         if (output.isEmpty()) {
             throw new Mistake("-o: where to? Write for example -o report.pdf");
         }
+        InputFile.requireReadable(files);
         Order order = new Order(OptionText.paper(paper), date(), usual.units());
         Path out = OptionText.file(output.get());
         if (files.size() == 1 && as.isEmpty()) {
@@ -172,6 +174,9 @@ final class ReportCommand implements Asked {
 
     /** The name that a file's report has, without ending. */
     private static String stem(Path file) {
+        if (InputFile.isStandard(file)) {
+            return "report";
+        }
         String name = file.getFileName().toString();
         return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
     }
