@@ -21,6 +21,7 @@ import evenhand.terminal.ride.RideCommand;
 import evenhand.terminal.roadtest.RoadTestCommand;
 import evenhand.terminal.roughness.RoughnessCommand;
 import evenhand.terminal.travel.TravelCommand;
+import evenhand.words.Edition;
 import evenhand.words.Units;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
@@ -82,7 +83,7 @@ public final class Evenhand {
     @SuppressWarnings("UnusedVariable") // the parser answers it
     private boolean help;
 
-    @Option(names = "--version", versionHelp = true, description = "Shows the version.")
+    @Option(names = "--version", versionHelp = true, description = "Shows the version, and the commit that it was built of.")
     @SuppressWarnings("UnusedVariable") // the parser answers it
     private boolean version;
 
@@ -203,8 +204,7 @@ public final class Evenhand {
         ParseResult parsed = found.get();
         CommandSpec spec = parsed.commandSpec();
         if (parsed.isVersionHelpRequested()) {
-            String number = Evenhand.class.getPackage().getImplementationVersion();
-            console.answer("evenhand " + (number == null ? "in development" : number) + "\n");
+            console.answer("evenhand " + Edition.words() + "\n");
             return Status.DONE;
         }
         if (parsed.isUsageHelpRequested() || !(spec.userObject() instanceof Asked command)) {

@@ -43,6 +43,8 @@ class PapersTest {
                         "Set-up sheet",
                         "The working",
                         "What was estimated");
+        Section last = paper.sections().get(paper.sections().size() - 1);
+        assertThat(last.blocks().get(last.blocks().size() - 1).toString()).contains("Worked out by Evenhand ");
         assertThat(paper.toString())
                 .doesNotContain("NaN")
                 .doesNotContain("Infinity")
