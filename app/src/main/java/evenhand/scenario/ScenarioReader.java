@@ -48,8 +48,7 @@ public final class ScenarioReader {
     /** Reads what comes in from elsewhere than a file, told of by this name. */
     public static Reading read(String name, InputStream in) {
         ScenarioReader reader = new ScenarioReader(name, Map.of());
-        return reader.reading(
-                Source.readIn(in, "scenario", reader.problems).flatMap(reader::scenario));
+        return reader.reading(Source.readIn(in, "scenario", reader.problems).flatMap(reader::scenario));
     }
 
     /** Reads what would stand in a file of this name. */

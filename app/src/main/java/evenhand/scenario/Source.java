@@ -86,8 +86,7 @@ final class Source {
     static Optional<Source> read(InputStream in, String kind, Problems problems) throws IOException {
         byte[] bytes = in.readNBytes((int) LARGEST + 1); // not by its size: a device has none, and no end
         if (bytes.length > LARGEST) {
-            problems.at(
-                    WHOLE, "is larger than " + (LARGEST >> 20) + " MB, which no " + kind + " is; look at the name");
+            problems.at(WHOLE, "is larger than " + (LARGEST >> 20) + " MB, which no " + kind + " is; look at the name");
             return Optional.empty();
         }
         return decode(bytes, problems);

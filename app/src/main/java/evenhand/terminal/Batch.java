@@ -57,8 +57,9 @@ final class Batch {
         for (String file : files) {
             Path path = OptionText.file(file);
             if (!InputFile.isStandard(path) && !file.matches(".*[./\\\\].*") && !Files.exists(path)) {
-                throw new Mistake("\"" + file + "\" is one thing too many, or a file that is not there; words that belong"
-                        + " together stand in quotes");
+                throw new Mistake(
+                        "\"" + file + "\" is one thing too many, or a file that is not there; words that belong"
+                                + " together stand in quotes");
             }
         }
     }

@@ -83,7 +83,10 @@ public final class Evenhand {
     @SuppressWarnings("UnusedVariable") // the parser answers it
     private boolean help;
 
-    @Option(names = "--version", versionHelp = true, description = "Shows the version, and the commit that it was built of.")
+    @Option(
+            names = "--version",
+            versionHelp = true,
+            description = "Shows the version, and the commit that it was built of.")
     @SuppressWarnings("UnusedVariable") // the parser answers it
     private boolean version;
 
@@ -100,9 +103,9 @@ public final class Evenhand {
     /** @param window opens the window where the command line asks for it */
     public static void main(Opener window, String[] args) {
         Console console = Console.of(
-                new FileOutputStream(FileDescriptor.out),
-                new FileOutputStream(FileDescriptor.err),
-                onTerminal(),
+                        new FileOutputStream(FileDescriptor.out),
+                        new FileOutputStream(FileDescriptor.err),
+                        onTerminal(),
                         isWatched(),
                         System.getenv())
                 .reading(new FileInputStream(FileDescriptor.in));

@@ -62,7 +62,10 @@ import picocli.CommandLine.Parameters;
             "and has the rest), and with 2 when the command line or a file is wrong."
         })
 final class ReportCommand implements Asked {
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The scenario file; of several each gets its own. A - is standard input.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "The scenario file; of several each gets its own. A - is standard input.")
     private List<String> files = new ArrayList<>();
 
     @Option(

@@ -91,7 +91,8 @@ final class FormatPage {
             Step step = open.removeFirst();
             Shape<?> shape = step.shape();
             shapes.putIfAbsent(shape.name(), shape);
-            if (!places.computeIfAbsent(shape.name(), name -> new LinkedHashSet<>()).add(step.place())) {
+            if (!places.computeIfAbsent(shape.name(), name -> new LinkedHashSet<>())
+                    .add(step.place())) {
                 continue;
             }
             for (Slot<?> slot : slots(shape)) {
@@ -123,10 +124,14 @@ final class FormatPage {
 
     private StringBuilder section(String name, Shape<?> shape) {
         StringBuilder text = new StringBuilder("\n## ").append(name).append("\n");
-        List<String> at = places.get(name).stream().filter(place -> !place.isEmpty()).toList();
+        List<String> at =
+                places.get(name).stream().filter(place -> !place.isEmpty()).toList();
         if (!at.isEmpty()) {
             text.append("\nStands at ")
-                    .append(at.stream().limit(PLACES_SHOWN).map(FormatPage::code).collect(Collectors.joining(", ")))
+                    .append(at.stream()
+                            .limit(PLACES_SHOWN)
+                            .map(FormatPage::code)
+                            .collect(Collectors.joining(", ")))
                     .append(at.size() > PLACES_SHOWN ? " and " + (at.size() - PLACES_SHOWN) + " other places" : "")
                     .append(".\n");
         }
@@ -139,9 +144,17 @@ final class FormatPage {
                     .append(link(byName.each()))
                     .append(".\n");
         } else if (shape instanceof Shape.Kinds<?> kinds) {
-            text.append("\n").append(code(kinds.key())).append(" says which: ").append(kinds.meaning()).append(".\n");
+            text.append("\n")
+                    .append(code(kinds.key()))
+                    .append(" says which: ")
+                    .append(kinds.meaning())
+                    .append(".\n");
             kinds.kinds().forEach((word, kind) -> {
-                text.append("\n### ").append(kinds.key()).append(" ").append(code('"' + word + '"')).append("\n");
+                text.append("\n### ")
+                        .append(kinds.key())
+                        .append(" ")
+                        .append(code('"' + word + '"'))
+                        .append("\n");
                 if (kind.slots().isEmpty()) {
                     text.append("\nHas no keys of its own.\n");
                 } else {
@@ -174,9 +187,11 @@ final class FormatPage {
 
     private String written(Content<?> content) {
         if (content instanceof Content.Measure measure) {
-            return measure(measure.dimension()) + (measure.bare() && measure.dimension() != Dimension.RATIO ? ", or a bare number in SI" : "");
+            return measure(measure.dimension())
+                    + (measure.bare() && measure.dimension() != Dimension.RATIO ? ", or a bare number in SI" : "");
         } else if (content instanceof Content.Tolerance tolerance) {
-            return "a half-width alone, `\"± 1 " + tolerance.dimension().metric().symbol() + "\"`";
+            return "a half-width alone, `\"± 1 "
+                    + tolerance.dimension().metric().symbol() + "\"`";
         } else if (content instanceof Content.Choice<?> choice) {
             return words(choice.words().keySet());
         } else if (content instanceof Content.Flag) {
@@ -188,8 +203,8 @@ final class FormatPage {
         } else if (content instanceof Content.Points<?> points) {
             measured.add(points.of().at());
             measured.add(points.of().up());
-            return "list of pairs, " + points.of().across() + " and " + points.of().upwards() + ", `" + points.of().example()
-                    + "`";
+            return "list of pairs, " + points.of().across() + " and "
+                    + points.of().upwards() + ", `" + points.of().example() + "`";
         } else if (content instanceof Content.Numbers numbers) {
             measured.add(numbers.dimension());
             return (numbers.count() > 0 ? "list of " + numbers.count() + " numbers, " : "list of numbers, ")
@@ -214,12 +229,17 @@ final class FormatPage {
 
     private String measure(Dimension dimension) {
         measured.add(dimension);
-        return dimension == Dimension.RATIO ? "number" : dimension.words() + ", " + code(dimension.metric().symbol());
+        return dimension == Dimension.RATIO
+                ? "number"
+                : dimension.words() + ", " + code(dimension.metric().symbol());
     }
 
     private static String usual(Slot<?> slot) {
         Optional<Range> usual = slot.usual();
-        return usual.isEmpty() ? "" : shown(slot, usual.get().low()) + " to " + shown(slot, usual.get().high());
+        return usual.isEmpty()
+                ? ""
+                : shown(slot, usual.get().low()) + " to "
+                        + shown(slot, usual.get().high());
     }
 
     private static String how(Slot<?> slot) {
@@ -239,9 +259,8 @@ final class FormatPage {
     }
 
     private static String leftOut(Slot<?> slot) {
-        String instead = slot.instead().stream()
-                .map(other -> code(other.slot().key()))
-                .collect(Collectors.joining(" or "));
+        String instead =
+                slot.instead().stream().map(other -> code(other.slot().key())).collect(Collectors.joining(" or "));
         if (slot.required()) {
             return instead.isEmpty() ? "**needed**" : "needed, unless " + instead + " is given";
         }
@@ -257,7 +276,8 @@ final class FormatPage {
             String off = amount(slot, standIn.tolerance());
             return "estimated " + standIn.rule().get() + (off.isEmpty() ? "" : " (" + off + ")")
                     + standIn.beside()
-                            .map(beside -> "; " + constant(slot, beside.value()) + " beside " + code(beside.slot().key()))
+                            .map(beside -> "; " + constant(slot, beside.value()) + " beside "
+                                    + code(beside.slot().key()))
                             .orElse("");
         }
         if (!standIn.needs().isEmpty()) {

@@ -75,7 +75,8 @@ class FormatTest {
     void theSmallestExampleHasNothingToSpare() throws IOException {
         List<String> lines = Files.readAllLines(EXAMPLES.resolve("smallest-car.json"));
         for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).matches(" +\"\\w+\": (\".*\"|[0-9.]+),?") && !lines.get(i).contains("\"title\"")) {
+            if (lines.get(i).matches(" +\"\\w+\": (\".*\"|[0-9.]+),?")
+                    && !lines.get(i).contains("\"title\"")) {
                 List<String> without = new ArrayList<>(lines);
                 without.remove(i);
                 String text = String.join("\n", without).replaceAll(",(\\s*})", "$1");
@@ -109,7 +110,8 @@ class FormatTest {
         try (Stream<Path> kept = Files.list(KEPT)) {
             assertThat(kept.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".json")))
                     .hasSizeGreaterThanOrEqualTo(8)
-                    .allSatisfy(name -> assertThat(Files.readString(KEPT.resolve("meaning.csv"))).contains(name));
+                    .allSatisfy(name -> assertThat(Files.readString(KEPT.resolve("meaning.csv")))
+                            .contains(name));
         }
     }
 
@@ -140,7 +142,10 @@ class FormatTest {
     }
 
     private static String rounded(double number) {
-        return new BigDecimal(number).round(new MathContext(12)).stripTrailingZeros().toString();
+        return new BigDecimal(number)
+                .round(new MathContext(12))
+                .stripTrailingZeros()
+                .toString();
     }
 
     private static String digest(List<String> lines) {

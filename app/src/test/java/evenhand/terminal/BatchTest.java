@@ -2,7 +2,6 @@ package evenhand.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import evenhand.terminal.asked.Status;
@@ -40,7 +39,10 @@ class BatchTest {
     @BeforeEach
     void write() {
         mule = Run.car(folder).toString();
-        other = Run.file(folder, "other, \"green\".json", Run.CAR.replace("blue", "green").replace("1380 kg", "1280 kg"))
+        other = Run.file(
+                        folder,
+                        "other, \"green\".json",
+                        Run.CAR.replace("blue", "green").replace("1380 kg", "1280 kg"))
                 .toString();
         broken = Run.file(folder, "broken.json", Run.CAR.replace("\"2660 mm\"", "2660"))
                 .toString();
@@ -134,7 +136,8 @@ class BatchTest {
         Run run = run("ride", List.of(mule, broken, other), "--json");
         assertThat(run.status()).isEqualTo(Status.WRONG);
         assertThat(run.err().lines().toList())
-                .satisfiesExactly(line -> assertThat(line).startsWith(broken + ":6:67: ").contains("wheelbase"));
+                .satisfiesExactly(
+                        line -> assertThat(line).startsWith(broken + ":6:67: ").contains("wheelbase"));
         assertThat(run.lines()).hasSize(3);
         assertThat(JSON.readTree(run.lines().get(1)).at("/noAnswer/reason").textValue())
                 .isEqualTo("wrong");
@@ -159,8 +162,7 @@ class BatchTest {
             Run run = run("balance", List.of(mule, other), "--pace", "0.5", form);
             assertThat(run.status()).isEqualTo(Status.WRONG);
             assertThat(run.out()).isEmpty();
-            assertThat(run.err())
-                    .isEqualTo("evenhand balance: --pace \"0.5\": needs a unit, for example \"0.5 g\"\n");
+            assertThat(run.err()).isEqualTo("evenhand balance: --pace \"0.5\": needs a unit, for example \"0.5 g\"\n");
         }
     }
 
@@ -211,7 +213,8 @@ class BatchTest {
 
     @Test
     void oneSheetIsForOneCar() {
-        Run run = Run.of("roadtest", mule, other, "--card", folder.resolve("card.pdf").toString());
+        Run run = Run.of(
+                "roadtest", mule, other, "--card", folder.resolve("card.pdf").toString());
         assertThat(run.status()).isEqualTo(Status.WRONG);
         assertThat(run.err()).isEqualTo("evenhand roadtest: --card: writes one sheet for one car; name one file\n");
         assertThat(folder.resolve("card.pdf")).doesNotExist();
@@ -222,7 +225,8 @@ class BatchTest {
         assertThat(fed(Run.CAR, "ride", "-", "--csv").out())
                 .isEqualTo(Run.of("ride", mule, "--csv").out());
         assertThat(fed(Run.CAR, "check", "-").out()).contains("-: can be read");
-        assertThat(fed(Files.readString(Path.of(PROFILE)), "roughness", "-", "--csv").out())
+        assertThat(fed(Files.readString(Path.of(PROFILE)), "roughness", "-", "--csv")
+                        .out())
                 .isEqualTo(Run.of("roughness", PROFILE, "--csv").out());
         Run both = fed(Run.CAR, "ride", other, "-", "--csv", "--setup", "As bought");
         assertThat(both.err()).isEmpty();
