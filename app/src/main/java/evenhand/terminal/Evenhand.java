@@ -164,9 +164,13 @@ public final class Evenhand {
         return run(NO_WINDOW, console, args);
     }
 
-    /** A command line in its parts, or nothing after it was told what is wrong with it. */
-    private static Optional<ParseResult> parsed(Opener window, Console console, String... args) {
-        CommandLine line = new CommandLine(new Evenhand())
+    /** All commands, to tell of them. */
+    static CommandLine commands() {
+        return commands(NO_WINDOW);
+    }
+
+    private static CommandLine commands(Opener window) {
+        return new CommandLine(new Evenhand())
                 .addSubcommand(new BalanceCommand())
                 .addSubcommand(new CompareCommand())
                 .addSubcommand(new EffectsCommand())
@@ -186,6 +190,11 @@ public final class Evenhand {
                 .addSubcommand(new WindowCommand(window))
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @
+    }
+
+    /** A command line in its parts, or nothing after it was told what is wrong with it. */
+    private static Optional<ParseResult> parsed(Opener window, Console console, String... args) {
+        CommandLine line = commands(window);
         ParseResult parsed;
         try {
             parsed = line.parseArgs(args.length == 0 ? new String[] {"window"} : args);
@@ -212,7 +221,9 @@ public final class Evenhand {
         }
         if (parsed.isUsageHelpRequested() || !(spec.userObject() instanceof Asked command)) {
             Ansi colours = console.colour() ? Ansi.ON : Ansi.OFF;
-            console.answer(spec.commandLine().getUsageMessage(Help.defaultColorScheme(colours)));
+            console.answer(spec.commandLine()
+                    .getUsageMessage(Help.defaultColorScheme(colours))
+                    .replace("app/evenhand", System.getProperty("evenhand.called", "app/evenhand")));
             return Status.DONE;
         }
         try {

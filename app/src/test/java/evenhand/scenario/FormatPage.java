@@ -300,7 +300,7 @@ final class FormatPage {
                 return code('"' + word.getKey() + '"');
             }
         }
-        if (value instanceof Boolean || value instanceof String text && !text.isEmpty()) {
+        if (value instanceof Boolean || (value instanceof String text && !text.isEmpty())) {
             return code(String.valueOf(value));
         }
         return "none";

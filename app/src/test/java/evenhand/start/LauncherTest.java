@@ -237,9 +237,10 @@ class LauncherTest {
             Files.delete(target.resolve("evenhand.jar"));
             Files.writeString(folder.resolve("fails"), "[ERROR] Car.java:[1,1] cannot find symbol\n");
             Process process = firstStart(Map.of());
-            assertThat(complaints(process))
-                    .endsWith("[ERROR] Car.java:[1,1] cannot find symbol\n"
-                            + "evenhand: the build failed (the lines above say why)\n");
+            assertThat(complaints(process)).endsWith("""
+                            [ERROR] Car.java:[1,1] cannot find symbol
+                            evenhand: the build failed (the lines above say why)
+                            """);
             assertThat(process.waitFor()).isEqualTo(2);
         }
 
