@@ -45,7 +45,7 @@ public final class CsvForm {
      * number, with its unit or without. Source: OWASP, CSV Injection.
      */
     public static String quoted(String text) {
-        boolean formula = !text.isEmpty() && BEGINS_A_FORMULA.indexOf(text.charAt(0)) >= 0 && !isNumber(text);
+        boolean formula = text.length() > 1 && BEGINS_A_FORMULA.indexOf(text.charAt(0)) >= 0 && !isNumber(text);
         boolean plain = !formula && text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
         return plain ? text : '"' + (formula ? "'" : "") + text.replace("\"", "\"\"") + '"';
     }

@@ -10,6 +10,7 @@ import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
 import evenhand.scenario.Setup;
 import evenhand.words.ChangeWords;
+import evenhand.words.Edition;
 import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -59,7 +60,15 @@ final class WorkingPages {
     static List<Section> sources(Findings findings) {
         List<Section> sections = new ArrayList<>(List.of(estimates(findings)));
         notGiven(findings.chosen().setup()).ifPresent(sections::add);
+        sections.add(signed(sections.remove(sections.size() - 1)));
         return sections;
+    }
+
+    /** What ends the report: who has worked it out. */
+    private static Section signed(Section last) {
+        List<Block> blocks = new ArrayList<>(last.blocks());
+        blocks.add(Text.quiet("Worked out by Evenhand " + Edition.words() + "."));
+        return new Section(last.title(), last.opensPage(), blocks);
     }
 
     private static Section estimates(Findings findings) {

@@ -2,6 +2,7 @@ package evenhand.scenario;
 
 import evenhand.quantity.Unseen;
 import evenhand.road.MeasuredProfile;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,8 @@ import java.util.stream.Collectors;
  */
 public final class RoadFile {
     public static final String HEADER = "distance_m,height_m";
+
+    private static final String KIND = "road profile";
 
     /** A step may differ so much from the first, as a part of it: what rounding to a few digits does. */
     private static final double UNEVEN = 0.02;
@@ -48,8 +51,17 @@ public final class RoadFile {
     /** Reads a file. */
     public static RoadReading read(Path file) {
         Problems problems = new Problems(file.toString());
-        Optional<MeasuredProfile> profile =
-                Source.read(file, "road profile", problems).flatMap(source -> new RoadFile(source, problems).profile());
+        return reading(Source.read(file, KIND, problems), problems);
+    }
+
+    /** Reads what comes in from elsewhere than a file, told of by this name. */
+    public static RoadReading read(String name, InputStream in) {
+        Problems problems = new Problems(name);
+        return reading(Source.readIn(in, KIND, problems), problems);
+    }
+
+    private static RoadReading reading(Optional<Source> read, Problems problems) {
+        Optional<MeasuredProfile> profile = read.flatMap(source -> new RoadFile(source, problems).profile());
         return new RoadReading(problems.isEmpty() ? profile : Optional.empty(), problems.inOrder());
     }
 

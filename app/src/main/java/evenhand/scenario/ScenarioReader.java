@@ -8,6 +8,7 @@ import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
 import evenhand.catalogue.Nearest;
 import evenhand.catalogue.Slot;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -43,6 +44,12 @@ public final class ScenarioReader {
         Optional<Scenario> scenario =
                 Source.read(file, "scenario", reader.problems).flatMap(reader::scenario);
         return reader.reading(scenario);
+    }
+
+    /** Reads what comes in from elsewhere than a file, told of by this name. */
+    public static Reading read(String name, InputStream in) {
+        ScenarioReader reader = new ScenarioReader(name, Map.of());
+        return reader.reading(Source.readIn(in, "scenario", reader.problems).flatMap(reader::scenario));
     }
 
     /** Reads what would stand in a file of this name. */

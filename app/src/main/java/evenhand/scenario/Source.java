@@ -21,6 +21,8 @@ final class Source {
     /** A hundred times what the longest measured road test needs. */
     static final long LARGEST = 20L << 20;
 
+    private static final Place WHOLE = new Place("", 0, 0, 0, 0);
+
     private final String text;
     private final int[] lines;
 
@@ -59,33 +61,45 @@ final class Source {
      * @param kind what it should be, as in "scenario"
      */
     static Optional<Source> read(Path file, String kind, Problems problems) {
-        Place whole = new Place("", 0, 0, 0, 0);
-        byte[] bytes;
         try {
             if (Files.isDirectory(file)) {
-                problems.at(whole, "is a folder; name a " + kind + " file in it");
+                problems.at(WHOLE, "is a folder; name a " + kind + " file in it");
                 return Optional.empty();
             }
             if (isNamedPipe(file)) {
-                problems.at(whole, "is a pipe, which may keep one waiting for ever; name a file, or /dev/stdin");
+                problems.at(WHOLE, "is a pipe, which may keep one waiting for ever; name a file, or /dev/stdin");
                 return Optional.empty();
             }
             try (InputStream in = Files.newInputStream(file)) {
-                bytes = in.readNBytes((int) LARGEST + 1); // not by its size: a device has none, and no end
-            }
-            if (bytes.length > LARGEST) {
-                problems.at(
-                        whole, "is larger than " + (LARGEST >> 20) + " MB, which no " + kind + " is; look at the name");
-                return Optional.empty();
+                return read(in, kind, problems);
             }
         } catch (NoSuchFileException missing) {
-            problems.at(whole, "is not there; look at the name and the folder");
+            problems.at(WHOLE, "is not there; look at the name and the folder");
             return Optional.empty();
         } catch (IOException | SecurityException unreadable) {
-            problems.at(whole, "cannot be read; look at the permissions of the file");
+            problems.at(WHOLE, "cannot be read; look at the permissions of the file");
+            return Optional.empty();
+        }
+    }
+
+    /** The same from a stream, up to its end. */
+    static Optional<Source> read(InputStream in, String kind, Problems problems) throws IOException {
+        byte[] bytes = in.readNBytes((int) LARGEST + 1); // not by its size: a device has none, and no end
+        if (bytes.length > LARGEST) {
+            problems.at(WHOLE, "is larger than " + (LARGEST >> 20) + " MB, which no " + kind + " is; look at the name");
             return Optional.empty();
         }
         return decode(bytes, problems);
+    }
+
+    /** The same of what comes in from elsewhere than a file. */
+    static Optional<Source> readIn(InputStream in, String kind, Problems problems) {
+        try {
+            return read(in, kind, problems);
+        } catch (IOException unreadable) {
+            problems.at(WHOLE, "cannot be read; hand over a " + kind + " or name its file");
+            return Optional.empty();
+        }
     }
 
     /** What a shell hands over as a file stands among the devices, and somebody writes to it. */

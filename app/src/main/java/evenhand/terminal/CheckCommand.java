@@ -7,10 +7,10 @@ import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.RoadTests;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.Setup;
 import evenhand.scenario.Warning;
 import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.InputFile;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.Status;
@@ -49,7 +49,7 @@ import picocli.CommandLine.Parameters;
             "are problems."
         })
 final class CheckCommand implements Asked {
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The scenario files.")
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The scenario files. A - is standard input.")
     private List<String> files = new ArrayList<>();
 
     @Option(names = "--json", description = "Answers in JSON, for programs.")
@@ -118,10 +118,11 @@ final class CheckCommand implements Asked {
     @Override
     public Status run(Console console) throws Mistake {
         usual.units();
+        InputFile.requireReadable(files);
         List<Checked> found = new ArrayList<>();
         boolean sound = true;
         for (String file : files) {
-            Checked checked = check(OptionText.file(file));
+            Checked checked = check(OptionText.file(file), console);
             sound &= checked.problems().isEmpty();
             found.add(checked);
         }
@@ -133,8 +134,8 @@ final class CheckCommand implements Asked {
         return sound ? Status.DONE : Status.WRONG;
     }
 
-    private static Checked check(Path file) {
-        Reading reading = ScenarioReader.read(file);
+    private static Checked check(Path file, Console console) {
+        Reading reading = InputFile.scenario(file, console);
         List<Problem> ofLogs = reading.scenario()
                 .map(scenario -> RoadTests.of(scenario, List.of()).problems())
                 .orElse(List.of());

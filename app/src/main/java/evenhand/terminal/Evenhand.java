@@ -3,6 +3,7 @@ package evenhand.terminal;
 import evenhand.catalogue.Nearest;
 import evenhand.terminal.asked.Asked;
 import evenhand.terminal.asked.AskedInForms;
+import evenhand.terminal.asked.EachFile;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.balance.BalanceCommand;
@@ -20,8 +21,10 @@ import evenhand.terminal.ride.RideCommand;
 import evenhand.terminal.roadtest.RoadTestCommand;
 import evenhand.terminal.roughness.RoughnessCommand;
 import evenhand.terminal.travel.TravelCommand;
+import evenhand.words.Edition;
 import evenhand.words.Units;
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -49,7 +52,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
         description = {
             "Handling balance of a road car, worked out from what was measured on it.",
             "",
-            "A scenario file holds one car and its set-ups; every command reads one.",
+            "A scenario file holds one car and its set-ups. Of several files a command answers each by itself, in"
+                    + " JSON on a line of its own, in CSV in one table. A file named - is standard input.",
             "Without a command the window opens.",
             ""
         },
@@ -61,6 +65,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "  app/evenhand check scenarios/harbour-saloon.json",
             "  app/evenhand balance scenarios/harbour-saloon.json --setup \"As bought\" \\",
             "      --pace \"0.3 g\"",
+            "  app/evenhand ride scenarios/*.json --json > answers.ndjson",
             "  app/evenhand balance --help",
             "",
             "Results are estimates from a simplified model. Have changes to steering,",
@@ -78,7 +83,10 @@ public final class Evenhand {
     @SuppressWarnings("UnusedVariable") // the parser answers it
     private boolean help;
 
-    @Option(names = "--version", versionHelp = true, description = "Shows the version.")
+    @Option(
+            names = "--version",
+            versionHelp = true,
+            description = "Shows the version, and the commit that it was built of.")
     @SuppressWarnings("UnusedVariable") // the parser answers it
     private boolean version;
 
@@ -95,11 +103,12 @@ public final class Evenhand {
     /** @param window opens the window where the command line asks for it */
     public static void main(Opener window, String[] args) {
         Console console = Console.of(
-                new FileOutputStream(FileDescriptor.out),
-                new FileOutputStream(FileDescriptor.err),
-                onTerminal(),
-                isWatched(),
-                System.getenv());
+                        new FileOutputStream(FileDescriptor.out),
+                        new FileOutputStream(FileDescriptor.err),
+                        onTerminal(),
+                        isWatched(),
+                        System.getenv())
+                .reading(new FileInputStream(FileDescriptor.in));
         System.exit(run(window, console, args).code());
     }
 
@@ -139,11 +148,15 @@ public final class Evenhand {
             console.complain("evenhand: cannot write the answer: " + (cause == null ? e : cause).getMessage());
             return Status.WRONG;
         } catch (RuntimeException | Error e) {
-            StackTraceElement[] trace = e.getStackTrace();
-            console.complain("evenhand: internal error, please report it together with the file: " + e
-                    + (trace.length == 0 ? "" : " at " + trace[0]));
-            return Status.DEFECT;
+            return defect(console, e);
         }
+    }
+
+    private static Status defect(Console console, Throwable e) {
+        StackTraceElement[] trace = e.getStackTrace();
+        console.complain("evenhand: internal error, please report it together with the file: " + e
+                + (trace.length == 0 ? "" : " at " + trace[0]));
+        return Status.DEFECT;
     }
 
     /** The same where there is no window to be opened. */
@@ -151,9 +164,13 @@ public final class Evenhand {
         return run(NO_WINDOW, console, args);
     }
 
-    /** A command line in its parts, or nothing after it was told what is wrong with it. */
-    private static Optional<ParseResult> parsed(Opener window, Console console, String... args) {
-        CommandLine line = new CommandLine(new Evenhand())
+    /** All commands, to tell of them. */
+    static CommandLine commands() {
+        return commands(NO_WINDOW);
+    }
+
+    private static CommandLine commands(Opener window) {
+        return new CommandLine(new Evenhand())
                 .addSubcommand(new BalanceCommand())
                 .addSubcommand(new CompareCommand())
                 .addSubcommand(new EffectsCommand())
@@ -173,6 +190,11 @@ public final class Evenhand {
                 .addSubcommand(new WindowCommand(window))
                 .addSubcommand(new SchemaCommand())
                 .setExpandAtFiles(false); // a file's name may begin with @
+    }
+
+    /** A command line in its parts, or nothing after it was told what is wrong with it. */
+    private static Optional<ParseResult> parsed(Opener window, Console console, String... args) {
+        CommandLine line = commands(window);
         ParseResult parsed;
         try {
             parsed = line.parseArgs(args.length == 0 ? new String[] {"window"} : args);
@@ -194,20 +216,53 @@ public final class Evenhand {
         ParseResult parsed = found.get();
         CommandSpec spec = parsed.commandSpec();
         if (parsed.isVersionHelpRequested()) {
-            String number = Evenhand.class.getPackage().getImplementationVersion();
-            console.answer("evenhand " + (number == null ? "in development" : number) + "\n");
+            console.answer("evenhand " + Edition.words() + "\n");
             return Status.DONE;
         }
         if (parsed.isUsageHelpRequested() || !(spec.userObject() instanceof Asked command)) {
             Ansi colours = console.colour() ? Ansi.ON : Ansi.OFF;
-            console.answer(spec.commandLine().getUsageMessage(Help.defaultColorScheme(colours)));
+            console.answer(spec.commandLine()
+                    .getUsageMessage(Help.defaultColorScheme(colours))
+                    .replace("app/evenhand", System.getProperty("evenhand.called", "app/evenhand")));
             return Status.DONE;
         }
         try {
+            if (command instanceof EachFile each) {
+                List<String> files = files(spec);
+                if (files.size() > 1) {
+                    each.ofSeveral();
+                    return new Batch(spec.qualifiedName(), files, each.forms().form(), console)
+                            .run((file, aside) -> about(file, aside, args));
+                }
+            }
             return command.run(console);
         } catch (Mistake e) {
-            console.complain(spec.qualifiedName() + ": " + e.getMessage());
-            return Status.WRONG;
+            return mistaken(spec, e, console);
+        }
+    }
+
+    private static Status mistaken(CommandSpec spec, Mistake e, Console console) {
+        console.complain(spec.qualifiedName() + ": " + e.getMessage());
+        return Status.WRONG;
+    }
+
+    /** The names of the files that a command was given. */
+    private static List<String> files(CommandSpec spec) {
+        return spec.positionalParameters().get(0).getValue();
+    }
+
+    /** A command line as if it named this file alone; a command of its own, for others run beside it. */
+    private static Status about(String file, Console console, String... args) {
+        try {
+            CommandSpec spec = parsed(NO_WINDOW, console, args).orElseThrow().commandSpec();
+            spec.positionalParameters().get(0).setValue(List.of(file));
+            try {
+                return ((Asked) spec.userObject()).run(console);
+            } catch (Mistake e) {
+                return mistaken(spec, e, console);
+            }
+        } catch (RuntimeException | Error e) {
+            return defect(console, e);
         }
     }
 

@@ -14,6 +14,7 @@ import evenhand.report.ShopPicture;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.InputFile;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
@@ -74,7 +75,10 @@ import picocli.CommandLine.Parameters;
             "and has the rest), and with 2 when the command line or a file is wrong."
         })
 final class ReportCommand implements Asked {
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The scenario file; of several each gets its own.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "The scenario file; of several each gets its own. A - is standard input.")
     private List<String> files = new ArrayList<>();
 
     @Option(
@@ -166,6 +170,7 @@ final class ReportCommand implements Asked {
         if (output.isEmpty()) {
             throw new Mistake("-o: where to? Write for example -o report.pdf");
         }
+        InputFile.requireReadable(files);
         Order order = new Order(readers(), OptionText.paper(paper), date(), usual.units());
         Path out = OptionText.file(output.get());
         if (files.size() == 1 && as.isEmpty() && (order.readers().size() == 1 || !Files.isDirectory(out))) {
@@ -226,7 +231,7 @@ final class ReportCommand implements Asked {
 
     /** The name that a file's paper has in a folder, without ending. */
     private static String stem(Path file, Reader reader) {
-        String name = file.getFileName().toString();
+        String name = InputFile.isStandard(file) ? "report" : file.getFileName().toString();
         String job = name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
         return reader == Reader.OWNER ? job : job + "-" + reader.word();
     }

@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.words.Edition;
 import java.awt.Component;
 import javax.swing.JDialog;
 import javax.swing.JOptionPane;
@@ -34,8 +35,7 @@ final class About {
     static JPanel panel() {
         JPanel panel = new JPanel(new MigLayout("insets 8, wrap 1, fillx, gap 0 8", "[" + Looks.em(46) + "!]", ""));
         Words.Area title = Words.headline("about Evenhand");
-        String version = About.class.getPackage().getImplementationVersion();
-        title.setText("Evenhand " + (version == null ? "in development" : version));
+        title.setText("Evenhand " + Edition.words());
         Words.Area what = Words.plain("what it is");
         what.setText("Handling balance of a road car, worked out from what was measured on it. Open source, Apache-2.0."
                 + " Demo cars and their data are invented.");

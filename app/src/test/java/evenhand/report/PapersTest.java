@@ -56,6 +56,7 @@ class PapersTest {
                         "The working",
                         "What was estimated");
         assertThat(pages(papers.get(0), PaperSize.LETTER)).as("of the owner").isLessThanOrEqualTo(3);
+        assertThat(papers.toString()).contains("Worked out by Evenhand ");
         assertThat(papers.toString())
                 .doesNotContain("NaN")
                 .doesNotContain("Infinity")

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
@@ -47,10 +48,33 @@ class LauncherTest {
             esac
             """;
 
+    /** It builds, or fails with what is written beside it, with half a jar made. */
+    private static final String MAVEN = """
+            #!/bin/sh
+            echo "$*" >>"$STUB/builds"
+            echo "Downloading from central: https://example.invalid/a.jar"
+            echo "[INFO] --- maven-compiler-plugin:3.16.0:compile (default-compile) @ evenhand-model ---"
+            sleep "${STUB_BUILD:-0}"
+            mkdir -p app/target/lib
+            echo half >app/target/lib/a.jar
+            echo half >app/target/evenhand.jar
+            cat "$STUB/fails" 2>/dev/null && exit 1
+            echo whole >app/target/evenhand.jar
+            """;
+
     /** What happens in a tree of its own. */
     private interface Story {
         void in(Tree tree) throws Exception;
     }
+
+    private static final Map<String, Story> FIRST_STARTS = Map.of(
+            "ofTwoFirstStartsOneBuildsAndBothAnswer", Tree::ofTwoFirstStartsOneBuildsAndBothAnswer,
+            "withoutAConnectionItSaysSoInALine", Tree::withoutAConnectionItSaysSoInALine,
+            "aFullDiskIsToldInALineAndLeavesNothingHalfDone", Tree::aFullDiskIsToldInALineAndLeavesNothingHalfDone,
+            "whatABuilderThatWasKilledLeftIsBuiltAnew", Tree::whatABuilderThatWasKilledLeftIsBuiltAnew,
+            "anotherFailureIsShown", Tree::anotherFailureIsShown,
+            "aWrongHomeOfJavaIsNamed", Tree::aWrongHomeOfJavaIsNamed,
+            "anOlderJavaIsNamed", Tree::anOlderJavaIsNamed);
 
     private static final Map<String, Story> STORIES = Map.of(
             "theAnswerComesFirstAndTheArchiveIsMadeBehindIt", Tree::theAnswerComesFirstAndTheArchiveIsMadeBehindIt,
@@ -66,9 +90,11 @@ class LauncherTest {
     @TestFactory
     List<DynamicTest> stories(@TempDir Path folder) throws IOException {
         assumeThat(Files.isExecutable(Path.of("/bin/sh"))).isTrue();
-        ExecutorService atOnce = Executors.newFixedThreadPool(STORIES.size());
+        Map<String, Story> all = new LinkedHashMap<>(STORIES);
+        all.putAll(FIRST_STARTS);
+        ExecutorService atOnce = Executors.newFixedThreadPool(all.size());
         List<DynamicTest> tests = new ArrayList<>();
-        for (Map.Entry<String, Story> story : STORIES.entrySet()) {
+        for (Map.Entry<String, Story> story : all.entrySet()) {
             Tree tree = new Tree(Files.createDirectory(folder.resolve(story.getKey())));
             Future<?> told = atOnce.submit(() -> {
                 story.getValue().in(tree);
@@ -102,7 +128,11 @@ class LauncherTest {
                     Files.createDirectory(folder.resolve("a tree/scenarios")).resolve("car.json"), "{}");
             Path bin = Files.createDirectories(folder.resolve("java/bin"));
             Path java = Files.writeString(bin.resolve("java"), JAVA);
-            Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+            Path maven = Files.writeString(bin.resolve("mvn"), MAVEN);
+            Path javac = Files.writeString(bin.resolve("javac"), "");
+            for (Path program : List.of(java, maven, javac)) {
+                Files.setPosixFilePermissions(program, PosixFilePermissions.fromString("rwxr-xr-x"));
+            }
             Files.writeString(folder.resolve("build"), "17.0.1+1 of one maker\n");
             calls = Files.writeString(folder.resolve("calls"), "");
         }
@@ -115,6 +145,7 @@ class LauncherTest {
             builder.environment().remove("DISPLAY");
             builder.environment().put("JAVA_HOME", folder.resolve("java").toString());
             builder.environment().put("STUB", folder.toString());
+            builder.environment().compute("PATH", (name, path) -> folder.resolve("java/bin") + ":" + path);
             builder.environment().putAll(environment);
             return builder.start();
         }
@@ -126,6 +157,113 @@ class LauncherTest {
             assertThat(process.waitFor()).isZero();
             assertThat(err).isEmpty();
             return out;
+        }
+
+        private Process firstStart(Map<String, String> environment) throws IOException {
+            return start(environment, "check", "car.json");
+        }
+
+        private static String complaints(Process process) throws IOException {
+            return new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+        }
+
+        /** What a first start that fails says last, and that it leaves nothing that a later one would take for whole. */
+        private String failing(Map<String, String> environment) throws Exception {
+            Process process = firstStart(environment);
+            List<String> said = complaints(process).lines().toList();
+            assertThat(process.waitFor()).isEqualTo(2);
+            assertThat(target.resolve("evenhand.jar")).doesNotExist();
+            assertThat(target.resolve("lib")).doesNotExist();
+            assertThat(target.resolveSibling(".building")).doesNotExist();
+            assertThat(said.subList(0, said.size() - 1))
+                    .allMatch(line -> line.startsWith("evenhand: first use: ") || line.startsWith("[ERROR]"));
+            return said.get(said.size() - 1);
+        }
+
+        private void ofTwoFirstStartsOneBuildsAndBothAnswer() throws Exception {
+            Files.delete(target.resolve("evenhand.jar"));
+            Process one = firstStart(Map.of("STUB_BUILD", "2"));
+            Process other = firstStart(Map.of("STUB_BUILD", "2"));
+            List<String> said = List.of(complaints(one), complaints(other));
+            for (Process process : List.of(one, other)) {
+                assertThat(process.waitFor()).isZero();
+                assertThat(process.getInputStream()).hasContent("{\"evenhand\": 1}");
+            }
+            assertThat(Files.readAllLines(folder.resolve("builds"))).hasSize(1);
+            assertThat(said)
+                    .containsOnlyOnce("""
+                            evenhand: first use: building, which takes a minute or so
+                            evenhand: first use: fetching what it is built with and of
+                            evenhand: first use: compiling the model
+                            """)
+                    .anyMatch(
+                            words -> words.matches("evenhand: is being built for its first use, by process \\d+, which"
+                                    + " takes a minute or so; waiting for that\n"));
+        }
+
+        private void withoutAConnectionItSaysSoInALine() throws Exception {
+            Files.delete(target.resolve("evenhand.jar"));
+            Files.writeString(
+                    folder.resolve("fails"),
+                    "[ERROR] Could not transfer artifact a from/to central: Unknown host example.invalid\n".repeat(30));
+            assertThat(failing(Map.of()))
+                    .isEqualTo(
+                            "evenhand: is not built yet, and what it is built of cannot be fetched: no connection to the"
+                                    + " internet; connect once and start again");
+        }
+
+        private void aFullDiskIsToldInALineAndLeavesNothingHalfDone() throws Exception {
+            Files.delete(target.resolve("evenhand.jar"));
+            Files.writeString(folder.resolve("fails"), "[ERROR] a.jar: No space left on device\n");
+            assertThat(failing(Map.of())).startsWith("evenhand: the build failed: the disk is full in ");
+            Files.delete(folder.resolve("fails"));
+            Process again = firstStart(Map.of());
+            assertThat(again.waitFor()).isZero();
+            assertThat(target.resolve("evenhand.jar")).hasContent("whole");
+        }
+
+        private void whatABuilderThatWasKilledLeftIsBuiltAnew() throws Exception {
+            Process gone = new ProcessBuilder("/bin/sh", "-c", ":").start();
+            gone.waitFor();
+            Path left = Files.createDirectory(target.resolveSibling(".building"));
+            Files.writeString(left.resolve("pid"), gone.pid() + "\n");
+            Files.writeString(target.resolve("evenhand.jar"), "half");
+            Process process = firstStart(Map.of());
+            assertThat(process.waitFor()).isZero();
+            assertThat(target.resolve("evenhand.jar")).hasContent("whole");
+        }
+
+        private void anotherFailureIsShown() throws Exception {
+            Files.delete(target.resolve("evenhand.jar"));
+            Files.writeString(folder.resolve("fails"), "[ERROR] Car.java:[1,1] cannot find symbol\n");
+            Process process = firstStart(Map.of());
+            assertThat(complaints(process)).endsWith("""
+                            [ERROR] Car.java:[1,1] cannot find symbol
+                            evenhand: the build failed (the lines above say why)
+                            """);
+            assertThat(process.waitFor()).isEqualTo(2);
+        }
+
+        private void aWrongHomeOfJavaIsNamed() throws Exception {
+            Process process = firstStart(Map.of("JAVA_HOME", "/nowhere"));
+            assertThat(complaints(process))
+                    .isEqualTo(
+                            "evenhand: JAVA_HOME is /nowhere, where there is no bin/java; name a folder of Java 17 or"
+                                    + " later, or unset it\n");
+            assertThat(process.waitFor()).isEqualTo(2);
+        }
+
+        private void anOlderJavaIsNamed() throws Exception {
+            for (String version : List.of("11.0.2", "1.8.0_412")) {
+                Files.writeString(folder.resolve("build"), "openjdk version \"" + version + "\" 2019-01-15\n");
+                Process process = firstStart(Map.of());
+                assertThat(complaints(process))
+                        .isEqualTo("evenhand: needs Java 17 or later, and " + folder.resolve("java/bin/java")
+                                + " is Java " + version + "; set JAVA_HOME to a newer one\n");
+                assertThat(process.waitFor()).isEqualTo(2);
+            }
+            Files.writeString(folder.resolve("build"), "openjdk version \"25\" 2025-09-16\n");
+            answer("check", "car.json");
         }
 
         private static void until(String what, BooleanSupplier done) throws InterruptedException {

@@ -234,9 +234,9 @@ class CommandLineTest {
     }
 
     @Test
-    void aSecondFileIsTooMany() {
+    void aSecondFileOfTheWindowIsTooMany() {
         String car = Run.car(folder).toString();
-        assertWrong(Run.of("balance", car, "other.json"), "\"other.json\" is one thing too many");
+        assertWrong(Run.of("window", car, "other.json"), "\"other.json\" is one thing too many");
     }
 
     @Test

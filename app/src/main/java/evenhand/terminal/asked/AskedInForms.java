@@ -4,9 +4,7 @@ import evenhand.terminal.page.Console;
 import evenhand.words.Units;
 
 /** A command whose answer is worked out without regard to the form that it is given in. */
-public interface AskedInForms extends Asked {
-    FormOptions forms();
-
+public interface AskedInForms extends EachFile {
     UsualOptions usual();
 
     /** The answer; what is wrong with a file is told on the console. */

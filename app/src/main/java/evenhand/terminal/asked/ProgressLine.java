@@ -24,8 +24,18 @@ public final class ProgressLine implements Progress, AutoCloseable {
         }
     }
 
+    /** Does something that writes to the same terminal, with the line wiped before it. */
+    public synchronized void aside(Runnable writes) {
+        wipe();
+        writes.run();
+    }
+
     @Override
     public synchronized void close() {
+        wipe();
+    }
+
+    private void wipe() {
         if (shown >= 0) {
             console.progress("");
         }

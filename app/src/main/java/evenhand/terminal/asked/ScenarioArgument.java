@@ -3,15 +3,17 @@ package evenhand.terminal.asked;
 import evenhand.doubt.Tolerance;
 import evenhand.scenario.Scenario;
 import evenhand.terminal.page.Console;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The file that a command is about. */
 public final class ScenarioArgument {
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    /** One by the time that it is read: each of several is asked by itself. */
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = EachFile.SCENARIOS)
+    private List<String> files = new ArrayList<>();
 
     @Mixin
     private final TestedOptions tested = new TestedOptions();
@@ -23,7 +25,7 @@ public final class ScenarioArgument {
 
     /** The same, with measured values without a tolerance taken so. */
     public Optional<Scenario> read(Tolerance.Unsaid unsaid, Console console) throws Mistake {
-        Optional<Scenario> sound = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> sound = SoundScenario.read(OptionText.file(files.get(0)), console);
         return sound.isPresent() ? tested.of(sound.get(), unsaid, console) : sound;
     }
 }

@@ -4,7 +4,6 @@ import evenhand.catalogue.Nearest;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.Setup;
 import evenhand.terminal.page.Console;
 import java.nio.file.Path;
@@ -19,7 +18,7 @@ public final class SoundScenario {
 
     /** The scenario, or nothing after its problems were told. */
     public static Optional<Scenario> read(Path file, Console console) {
-        Reading reading = ScenarioReader.read(file);
+        Reading reading = InputFile.scenario(file, console);
         for (Problem problem : reading.problems()) {
             console.complain(problem.toString());
         }

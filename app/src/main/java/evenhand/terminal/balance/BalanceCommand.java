@@ -51,6 +51,7 @@ import picocli.CommandLine.Mixin;
             "  app/evenhand balance scenarios/harbour-saloon.json --pace \"0.4 g\" \\",
             "      --along \"-0.2 g\"",
             "  app/evenhand balance scenarios/slipper-coupe.json --json > answer.json",
+            "  app/evenhand balance scenarios/*.json --json > answers.ndjson",
             "",
             "Ends with 0 when done, with 1 when a set-up has no answer one way round or both,",
             "and with 2 when the command line or the file is wrong."

@@ -13,6 +13,7 @@ import evenhand.scenario.ScenarioWriter;
 import evenhand.scenario.Setup;
 import evenhand.scenario.WholeFile;
 import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.InputFile;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.page.Page;
@@ -51,6 +52,9 @@ record SaveAs(Scenario scenario, Setup setup, String name) {
         String option = "--save-as \"" + name + "\": ";
         if (scenario.setup(name).isPresent()) {
             throw new Mistake(option + "there is a set-up of this name already; take another");
+        }
+        if (InputFile.isStandard(Path.of(scenario.file()))) {
+            throw new Mistake(option + "standard input cannot be written to; name the file, or leave it out");
         }
         if (WholeFile.isProtected(Path.of(scenario.file()))) {
             throw new Mistake(option + scenario.file()

@@ -8,7 +8,7 @@ import evenhand.car.mounts.Mount;
 import evenhand.car.mounts.PartEnd;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.EachFile;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
@@ -57,7 +57,7 @@ import picocli.CommandLine.Option;
             "Ends with 0 when done, with 1 when a set-up or a case has no answer, and with 2",
             "when the command line or the file is wrong."
         })
-public final class LoadsCommand implements Asked {
+public final class LoadsCommand implements EachFile {
     @Mixin
     private final ScenarioArgument file = new ScenarioArgument();
 
@@ -93,6 +93,11 @@ public final class LoadsCommand implements Asked {
 
     @Mixin
     private final UsualOptions usual = new UsualOptions();
+
+    @Override
+    public FormOptions forms() {
+        return forms;
+    }
 
     @Override
     public Status run(Console console) throws Mistake {

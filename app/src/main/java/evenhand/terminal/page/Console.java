@@ -2,6 +2,7 @@ package evenhand.terminal.page;
 
 import evenhand.quantity.Unseen;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -16,8 +17,10 @@ import java.util.Map;
  * @param colour whether standard output is a terminal that may have colours
  * @param columns width of the terminal
  * @param watched whether standard error is a terminal, where progress may be shown
+ * @param in standard input, which is read where a file is named so
  */
-public record Console(OutputStream out, OutputStream err, boolean colour, int columns, boolean watched) {
+public record Console(
+        OutputStream out, OutputStream err, boolean colour, int columns, boolean watched, InputStream in) {
     private static final int USUAL_COLUMNS = 100;
     private static final int FEWEST_COLUMNS = 60;
     private static final int MOST_COLUMNS = 160;
@@ -29,6 +32,21 @@ public record Console(OutputStream out, OutputStream err, boolean colour, int co
         ReaderGone(IOException cause) {
             super(cause);
         }
+    }
+
+    /** One that nothing comes in from. */
+    public Console(OutputStream out, OutputStream err, boolean colour, int columns, boolean watched) {
+        this(out, err, colour, columns, watched, InputStream.nullInputStream());
+    }
+
+    /** The same with another standard input. */
+    public Console reading(InputStream other) {
+        return new Console(out, err, colour, columns, watched, other);
+    }
+
+    /** What answers the same question elsewhere: looks alike, and nobody watches. */
+    public Console aside(OutputStream otherOut, OutputStream otherErr) {
+        return new Console(otherOut, otherErr, colour, columns, false, in);
     }
 
     /** The console of the process; {@code environment} may say NO_COLOR, TERM and COLUMNS. */

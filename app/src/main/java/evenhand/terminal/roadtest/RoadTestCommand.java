@@ -9,7 +9,7 @@ import evenhand.scenario.AimReading;
 import evenhand.scenario.RoadTests;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.terminal.asked.EachFile;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
@@ -60,13 +60,12 @@ import picocli.CommandLine.Parameters;
             "do not or no test has a reading, and with 2 when the command line or a file is",
             "wrong."
         })
-public final class RoadTestCommand implements Asked {
+public final class RoadTestCommand implements EachFile {
     private static final int FEWEST = 10;
     private static final int MOST = 100_000;
 
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = EachFile.SCENARIOS)
+    private List<String> files = new ArrayList<>();
 
     @Option(
             names = "--test",
@@ -112,6 +111,18 @@ public final class RoadTestCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     @Override
+    public FormOptions forms() {
+        return forms;
+    }
+
+    @Override
+    public void ofSeveral() throws Mistake {
+        if (card.isAsked()) {
+            throw new Mistake("--card: writes one sheet for one car; name one file");
+        }
+    }
+
+    @Override
     public Status run(Console console) throws Mistake {
         FormOptions.Form form = forms.form();
         int count = (int) OptionText.whole("--samples", samples, FEWEST, MOST);
@@ -123,10 +134,10 @@ public final class RoadTestCommand implements Asked {
                 throw new Mistake(
                         "--card: writes a sheet for the next test; leave out --test, --aim, --json and --csv");
             }
-            return card.write(OptionText.file(file), usual.units(), console);
+            return card.write(OptionText.file(files.get(0)), usual.units(), console);
         }
         card.requireNone();
-        Optional<Scenario> read = SoundScenario.read(OptionText.file(file), console);
+        Optional<Scenario> read = SoundScenario.read(OptionText.file(files.get(0)), console);
         if (read.isEmpty()) {
             return Status.WRONG;
         }

@@ -3,15 +3,17 @@ package evenhand.terminal.roughness;
 import evenhand.quantity.InvalidValue;
 import evenhand.road.MeasuredProfile;
 import evenhand.road.RoughnessIndex;
-import evenhand.scenario.RoadFile;
 import evenhand.scenario.RoadReading;
 import evenhand.terminal.asked.Answer;
 import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.InputFile;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -37,9 +39,11 @@ import picocli.CommandLine.Parameters;
             "Ends with 0 when done and with 2 when the command line or the file is wrong."
         })
 public final class RoughnessCommand implements AskedInForms {
-    @Parameters(paramLabel = "FILE.csv", description = "The measured profile.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Parameters(
+            paramLabel = "FILE.csv",
+            arity = "1..*",
+            description = "The measured profile; of several each is answered by itself. A - is standard input.")
+    private List<String> files = new ArrayList<>();
 
     @Mixin
     private final FormOptions forms = new FormOptions();
@@ -59,7 +63,8 @@ public final class RoughnessCommand implements AskedInForms {
 
     @Override
     public Answer answer(Console console) throws Mistake {
-        RoadReading reading = RoadFile.read(OptionText.file(file));
+        String file = files.get(0);
+        RoadReading reading = InputFile.road(OptionText.file(file), console);
         reading.problems().forEach(problem -> console.complain(problem.toString()));
         if (reading.profile().isEmpty()) {
             return Answer.NONE;
