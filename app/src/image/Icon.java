@@ -7,14 +7,19 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.File;
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
-/** Paints the icon in a size: {@code java Icon.java evenhand.svg 48 evenhand.png}. It knows the few shapes that are in it. */
+/** Paints the icon in a size: {@code java Icon.java evenhand.svg 48 evenhand.png}, or {@code .ico}. It knows the few shapes that are in it. */
 final class Icon {
     private static final double WIDTH = 128;
 
@@ -38,9 +43,33 @@ final class Icon {
                 paint(element, pen);
             }
         }
-        if (!ImageIO.write(picture, "png", new File(args[2]))) {
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        if (!ImageIO.write(picture, "png", png)) {
             throw new IOException("no PNG can be written here");
         }
+        try (OutputStream out = new FileOutputStream(args[2])) {
+            if (args[2].endsWith(".ico")) {
+                out.write(head(size, png.size()));
+            }
+            png.writeTo(out);
+        }
+    }
+
+    /** What stands before the only picture of a Windows icon: one picture, its size (0 is 256), 32 bits, its length, where it begins. */
+    private static byte[] head(int size, int length) {
+        return ByteBuffer.allocate(22)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .putShort((short) 0)
+                .putShort((short) 1)
+                .putShort((short) 1)
+                .put((byte) size)
+                .put((byte) size)
+                .putShort((short) 0)
+                .putShort((short) 1)
+                .putShort((short) 32)
+                .putInt(length)
+                .putInt(22)
+                .array();
     }
 
     private static void paint(Element element, Graphics2D pen) {

@@ -3,11 +3,13 @@ package evenhand.validation;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -59,6 +61,34 @@ class ArchitectureTest {
     private static final String[] SHARED_BY_QUESTIONS = {
         "evenhand.terminal.page..", "evenhand.terminal.asked..", "evenhand.terminal.reply.."
     };
+
+    /** Integration in time, with what its interfaces ask for, and of a linear system by the exponential of its matrix. */
+    private static final DescribedPredicate<JavaClass> INTEGRATION_IN_TIME = resideInAnyPackage(
+                    "org.hipparchus.ode..", "org.hipparchus.analysis..", "org.hipparchus.exception..")
+            .or(simpleName("MatrixUtils").or(simpleName("RealMatrix")).and(resideInAPackage("org.hipparchus.linear..")))
+            .as("integration in time");
+
+    /** Two libraries of mathematics, and no function that is taken from both. */
+    @ArchTest
+    static final ArchRule oneLibraryIntegratesInTime = noClasses()
+            .should()
+            .dependOnClassesThat(resideInAPackage("org.hipparchus..").and(not(INTEGRATION_IN_TIME)));
+
+    @ArchTest
+    static final ArchRule theOtherDoesNot = noClasses()
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                    "org.apache.commons.math3.ode..", "org.apache.commons.math3.analysis.integration.."));
+
+    @ArchTest
+    static final ArchRule whatIntegratesInTimeUsesOneLibrary = noClasses()
+            .that(DescribedPredicate.describe(
+                    "use Hipparchus",
+                    one -> one.getDirectDependenciesFromSelf().stream()
+                            .anyMatch(
+                                    use -> use.getTargetClass().getPackageName().startsWith("org.hipparchus"))))
+            .should()
+            .dependOnClassesThat(resideInAPackage("org.apache.commons.math3.."));
 
     @ArchTest
     static final ArchRule quantityStandsOnNothing = usesOnly("quantity");
