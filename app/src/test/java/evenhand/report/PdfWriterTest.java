@@ -177,7 +177,7 @@ class PdfWriterTest {
             int sheet = page(document, "Set-up sheet");
             int inspector = page(document, papers.get(2).title(), sheet);
             assertThat(inspector - sheet).as("pages of the set-up sheet").isBetween(1, 3);
-            assertThat(document.getNumberOfPages()).isLessThan(20);
+            assertThat(document.getNumberOfPages()).isLessThan(23);
         }
         assertThat(Reports.text(pdf)).contains("lbf").contains("What you asked").contains("the lever between them");
     }
