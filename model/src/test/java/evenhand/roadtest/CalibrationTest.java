@@ -18,11 +18,15 @@ import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.doubt.Learnt;
 import evenhand.turn.Direction;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.junit.jupiter.api.Test;
@@ -30,10 +34,11 @@ import org.junit.jupiter.api.Test;
 /**
  * Simulation-based calibration (Talts et al. 2018): cars are drawn from the tolerances, tests are made with them, readings are off by
  * what they say, and each is corrected. Then the truth lies anywhere among the draws afterwards with the same chance, and χ² is as
- * often improbable as it says. {@code -Droadtest.worlds=1000} asks more worlds.
+ * often improbable as it says. {@code mvn -Pworlds -pl model test} asks a thousand worlds. How often each rank came goes into {@code
+ * target/calibration.csv}, which the validation report draws.
  */
 class CalibrationTest {
-    private static final int WORLDS = Integer.getInteger("roadtest.worlds", 40);
+    private static final int WORLDS = Integer.getInteger("roadtest.worlds", 100);
     private static final int BINS = 20;
     private static final int DRAWS = BINS - 1;
     /** Student's t at 95 % with the draws' degrees of freedom, for one more of the same law. */
@@ -123,8 +128,13 @@ class CalibrationTest {
         return 1 - new ChiSquaredDistribution(null, BINS - 1).cumulativeProbability(sum);
     }
 
+    private static String row(String what, int[] bins) {
+        return what + "," + Arrays.stream(bins).mapToObj(Integer::toString).collect(Collectors.joining(",")) + "\n";
+    }
+
     @Test
-    void theTruthLiesAnywhereAmongTheDrawsAfterwards() {
+    void theTruthLiesAnywhereAmongTheDrawsAfterwards() throws IOException {
+        StringBuilder table = new StringBuilder();
         List<World> worlds = IntStream.range(0, WORLDS)
                 .parallel()
                 .mapToObj(CalibrationTest::world)
@@ -134,12 +144,15 @@ class CalibrationTest {
             int[] bins = new int[BINS];
             worlds.forEach(world -> bins[world.ranks()[at]]++);
             double held = worlds.stream().filter(world -> world.held()[at]).count() / (double) WORLDS;
+            table.append(row("rank of the true " + FIGURES.get(figure).criterion().name(), bins));
             String name = FIGURES.get(figure).criterion().name() + " " + Arrays.toString(bins) + " holds " + held;
             assertThat(evenness(bins)).as(name).isGreaterThan(0.001);
-            assertThat(held).as(name).isBetween(WORLDS >= 1000 ? 0.93 : 0.87, WORLDS >= 1000 ? 0.97 : 1);
+            assertThat(held).as(name).isBetween(WORLDS >= 1000 ? 0.93 : 0.89, WORLDS >= 1000 ? 0.97 : 0.99);
         }
         int[] bins = new int[BINS];
         worlds.forEach(world -> bins[Math.min(BINS - 1, (int) (world.probability() * BINS))]++);
+        table.append(row("probability of χ²", bins));
+        Files.writeString(Files.createDirectories(Path.of("target")).resolve("calibration.csv"), table);
         assertThat(evenness(bins)).as("probabilities " + Arrays.toString(bins)).isGreaterThan(0.001);
     }
 }

@@ -20,7 +20,7 @@ class ChecksTest {
 
     @AfterAll
     static void writeTheReport() throws IOException {
-        new Report(COMPARED).write(Path.of("target"));
+        new Report(COMPARED, Calibration.counted()).write(Path.of("target"));
     }
 
     @TestFactory

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** What was expected, what came out and how the expected value is known, as a page and as a table of commas. */
-record Report(List<Check.Comparison> comparisons) {
+record Report(List<Check.Comparison> comparisons, Calibration calibration) {
     private static final String HEAD = """
             <!DOCTYPE html>
             <html lang="en"><head><meta charset="utf-8"><title>Evenhand: validation report</title>
@@ -82,7 +82,10 @@ record Report(List<Check.Comparison> comparisons) {
                             comparison.error(),
                             comparison.allowed()));
         }
-        return page.append("</table></body></html>\n").toString();
+        return page.append("</table>\n")
+                .append(calibration.page())
+                .append("</body></html>\n")
+                .toString();
     }
 
     private String table() {
