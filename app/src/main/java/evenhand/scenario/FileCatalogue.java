@@ -131,7 +131,8 @@ public final class FileCatalogue {
             List<Named> setups,
             List<LoadCase> loadCases,
             Optional<List<HardUse>> hardUse,
-            List<TestGiven> roadTests) {}
+            List<TestGiven> roadTests,
+            ShopRecord record) {}
 
     static final Shape<Opened> FILE = shape(
             "file",
@@ -143,7 +144,8 @@ public final class FileCatalogue {
                     v.of(SETUPS),
                     v.of(LOAD_CASES),
                     v.optional(HARD_USE),
-                    v.of(ROAD_TESTS)),
+                    v.of(ROAD_TESTS),
+                    new ShopRecord(v.of(RecordCatalogue.RIDE_HEIGHTS))),
             EVENHAND,
             TITLE,
             STORY,
@@ -152,7 +154,8 @@ public final class FileCatalogue {
             SETUPS,
             LOAD_CASES,
             HARD_USE,
-            ROAD_TESTS);
+            ROAD_TESTS,
+            RecordCatalogue.RIDE_HEIGHTS);
 
     private FileCatalogue() {}
 
@@ -163,7 +166,7 @@ public final class FileCatalogue {
 
     /** What the file holds beside its car and its set-ups. */
     public static List<Slot<?>> besideTheCar() {
-        return List.of(TITLE, STORY, SHOP, LOAD_CASES, HARD_USE);
+        return List.of(TITLE, STORY, SHOP, LOAD_CASES, HARD_USE, RecordCatalogue.RIDE_HEIGHTS);
     }
 
     /** The free words of a set-up. */

@@ -139,6 +139,7 @@ public final class ScenarioReader {
                 uses.value().orElseThrow(),
                 uses.estimated(),
                 file.roadTests(),
+                file.record(),
                 warnings.stream().sorted(Warning.BY_PLACE).toList(),
                 Optional.empty()));
     }

@@ -13,6 +13,7 @@ import evenhand.terminal.doubt.DoubtCommand;
 import evenhand.terminal.drive.DriveCommand;
 import evenhand.terminal.effects.EffectsCommand;
 import evenhand.terminal.find.FindCommand;
+import evenhand.terminal.level.LevelCommand;
 import evenhand.terminal.loads.LoadsCommand;
 import evenhand.terminal.lower.LowerCommand;
 import evenhand.terminal.page.Console;
@@ -164,6 +165,7 @@ public final class Evenhand {
                 .addSubcommand(new BumpCommand())
                 .addSubcommand(new RoughnessCommand())
                 .addSubcommand(new LowerCommand())
+                .addSubcommand(new LevelCommand())
                 .addSubcommand(new TravelCommand())
                 .addSubcommand(new BrakesCommand())
                 .addSubcommand(new DriveCommand())

@@ -38,6 +38,7 @@ class ArchitectureTest {
         "evenhand.handsums..",
         "evenhand.turn..",
         "evenhand.straight..",
+        "evenhand.level..",
         "evenhand.ride..",
         "evenhand.answers..",
         "evenhand.lowering..",
@@ -98,6 +99,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule straightAheadUsesTheSuspensionAndTheTurnsWheels =
             usesOnly("straight", "turn", "linear", "suspension", "geometry", "car", "tyre");
+
+    @ArchTest
+    static final ArchRule perchesStandOnTheSuspensionAndTheTurnsWheels =
+            usesOnly("level", "turn", "linear", "suspension", "geometry", "car", "tyre");
 
     @ArchTest
     static final ArchRule loadsAreStaticsOfStatesThatTurnAndStraightAheadGive =
@@ -170,6 +175,7 @@ class ArchitectureTest {
                     "evenhand.handsums..",
                     "evenhand.turn..",
                     "evenhand.straight..",
+                    "evenhand.level..",
                     "evenhand.structure..",
                     "evenhand.ride..",
                     "evenhand.bump..")
