@@ -16,25 +16,27 @@ public record Delivery(List<String> remarks, boolean complete) {
     }
 
     /**
-     * Asks what is to be reported, and writes it: whole or not at all.
+     * Asks what is to be reported, and writes it for each of its readers: whole or not at all.
      *
      * @throws CannotReport where the file cannot be written
      * @throws java.util.concurrent.CancellationException if the progress was told to stop
      */
-    public static Delivery write(Question question, ReportFile target, PaperSize size, Progress progress)
+    public static Delivery write(
+            Question question, List<Reader> readers, ReportFile target, PaperSize size, Progress progress)
             throws CannotReport {
         if (target.kind() == ReportFile.Kind.CSV) {
             target.write(SheetCsv.write(Papers.sheet(question)));
             return new Delivery(List.of(), true);
         }
         Findings findings = Findings.of(question, progress);
-        Paper paper = Papers.of(findings);
-        Printed printed = target.kind() == ReportFile.Kind.PDF ? PdfWriter.write(paper, size) : HtmlWriter.write(paper);
+        List<Paper> papers = Papers.of(findings, readers);
+        Printed printed =
+                target.kind() == ReportFile.Kind.PDF ? PdfWriter.write(papers, size) : HtmlWriter.write(papers);
         target.write(printed.bytes());
         List<String> remarks = new ArrayList<>(printed.remarks());
-        for (Candidate candidate : findings.candidates()) {
+        for (Candidate candidate : findings.silent()) {
             candidate.silence().ifPresent(why -> remarks.add("no answer for \"" + candidate.name() + "\": " + why));
         }
-        return new Delivery(remarks, findings.complete());
+        return new Delivery(remarks, findings.silent().isEmpty());
     }
 }

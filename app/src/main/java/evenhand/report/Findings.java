@@ -31,83 +31,143 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/**
- * All answers that a report is written from.
- *
- * @param base the set-up before
- * @param chosen the one that is handed over; the base itself where it is the only one
- * @param candidates all, the base first
- * @param comparison of chosen and base, each difference shared out to the changes; none where one of them has no answer
- * @param doubt of base and chosen, or of the chosen alone; none where that one has no answer
- * @param lower how much lower the chosen one could stand; none where it has no answer
- * @param ahead how base and chosen brake and pull away; none where nothing is known of the brakes
- * @param loaded what the parts of base and chosen carry, the chosen last; none where the file has no mounts
- * @param costs what a low car must have, of base and chosen; none where one of them has no answer
- */
-public record Findings(
-        Question question,
-        Candidate base,
-        Candidate chosen,
-        List<Candidate> candidates,
-        Optional<Comparison> comparison,
-        Optional<Doubt.Answer> doubt,
-        Optional<LoweringStudy> lower,
-        Optional<BrakedAndDriven> ahead,
-        List<Loaded> loaded,
-        List<CostWords.Cost> costs,
-        Optional<Complained> complained) {
+/** All answers that papers are written from, each worked out when a paper first asks for it. */
+public final class Findings {
     /** How far down the chosen set-up is tried, m. */
     private static final double LOWEST = Unit.of("mm").toSi(80);
 
-    public Findings {
-        candidates = List.copyOf(candidates);
-        loaded = List.copyOf(loaded);
-        costs = List.copyOf(costs);
+    private final Question question;
+    private final Candidate base;
+    private final Candidate chosen;
+    private final Once<List<Candidate>> candidates = new Once<>(this::askAll);
+    private final Once<Optional<Comparison>> comparison = new Once<>(this::compared);
+    private final Once<Optional<Doubt.Answer>> doubt;
+    private final Once<Optional<LoweringStudy>> lower = new Once<>(this::lowered);
+    private final Once<Optional<BrakedAndDriven>> ahead = new Once<>(this::askAhead);
+    private final Once<List<Loaded>> loaded = new Once<>(this::askLoads);
+    private final Once<List<CostWords.Cost>> costs = new Once<>(this::askCosts);
+    private final Once<Optional<Complained>> complained = new Once<>(this::askComplaint);
+
+    private Findings(Question question, Progress progress) {
+        this.question = question;
+        base = candidate(question.base());
+        Setup last = question.setups().get(question.setups().size() - 1);
+        chosen = last.equals(question.base()) ? base : candidate(last);
+        doubt = new Once<>(() -> chosen.turns()
+                .map(turn -> doubt(question, bothAnswer() ? List.of(base, chosen) : List.of(chosen), progress)));
     }
 
-    /** Asks all. */
+    /** @param progress of what takes longest, the doubt */
     public static Findings of(Question question, Progress progress) {
-        List<Candidate> candidates = Stream.concat(Stream.of(question.base()), question.setups().stream())
+        return new Findings(question, progress);
+    }
+
+    private Candidate candidate(Setup setup) {
+        return Candidate.of(setup, question.scenario().setups().indexOf(setup), question.trial());
+    }
+
+    private List<Candidate> askAll() {
+        return Stream.concat(Stream.of(question.base()), question.setups().stream())
                 .distinct()
-                .map(setup -> Candidate.of(setup, question.scenario().setups().indexOf(setup), question.trial()))
+                .map(setup ->
+                        setup.equals(base.setup()) ? base : setup.equals(chosen.setup()) ? chosen : candidate(setup))
                 .toList();
-        Candidate base = candidates.get(0);
-        Setup last = question.setups().get(question.setups().size() - 1);
-        Candidate chosen = candidates.stream()
-                .filter(one -> one.setup().equals(last))
-                .findFirst()
-                .orElseThrow();
-        boolean both = base.index() != chosen.index()
-                && base.turns().isPresent()
-                && chosen.turns().isPresent();
-        return new Findings(
-                question,
-                base,
-                chosen,
-                candidates,
-                both
-                        ? Optional.of(Comparison.of(
-                                base.setup().entries(), chosen.setup().entries(), question.trial()))
-                        : Optional.empty(),
-                chosen.turns().map(turn -> doubt(question, both ? List.of(base, chosen) : List.of(chosen), progress)),
-                chosen.turns()
-                        .map(turn -> LoweringStudy.of(
-                                chosen.setup().car(),
-                                0,
-                                LOWEST,
-                                LOWEST,
-                                OptionalDouble.empty(),
-                                question.judging(),
-                                done -> {})),
-                BrakedAndDriven.of(question, base.setup(), chosen.setup()),
-                loaded(question, base.setup(), chosen.setup()),
-                both || (base.index() == chosen.index() && chosen.turns().isPresent())
-                        ? costs(base.setup(), chosen.setup(), question.judging())
-                        : List.of(),
-                Complained.of(
-                        question,
-                        chosen.setup(),
-                        base.index() == chosen.index() ? Optional.empty() : Optional.of(base.setup())));
+    }
+
+    /** Whether there are two, and both have an answer. */
+    private boolean bothAnswer() {
+        return compares() && base.turns().isPresent() && chosen.turns().isPresent();
+    }
+
+    private Optional<Comparison> compared() {
+        return bothAnswer()
+                ? Optional.of(
+                        Comparison.of(base.setup().entries(), chosen.setup().entries(), question.trial()))
+                : Optional.empty();
+    }
+
+    private Optional<LoweringStudy> lowered() {
+        return chosen.turns()
+                .map(turn -> LoweringStudy.of(
+                        chosen.setup().car(),
+                        0,
+                        LOWEST,
+                        LOWEST,
+                        OptionalDouble.empty(),
+                        question.judging(),
+                        done -> {}));
+    }
+
+    private Optional<BrakedAndDriven> askAhead() {
+        return BrakedAndDriven.of(question, base.setup(), chosen.setup());
+    }
+
+    private List<Loaded> askLoads() {
+        return loaded(question, base.setup(), chosen.setup());
+    }
+
+    private List<CostWords.Cost> askCosts() {
+        return bothAnswer() || (!compares() && chosen.turns().isPresent())
+                ? costs(base.setup(), chosen.setup(), question.judging())
+                : List.of();
+    }
+
+    private Optional<Complained> askComplaint() {
+        return Complained.of(question, chosen.setup(), compares() ? Optional.of(base.setup()) : Optional.empty());
+    }
+
+    public Question question() {
+        return question;
+    }
+
+    /** The set-up before. */
+    public Candidate base() {
+        return base;
+    }
+
+    /** The one that is handed over; the base itself where it is the only one. */
+    public Candidate chosen() {
+        return chosen;
+    }
+
+    /** All, the base first. */
+    public List<Candidate> candidates() {
+        return candidates.get();
+    }
+
+    /** Of chosen and base, each difference shared out to the changes; none where one of them has no answer. */
+    public Optional<Comparison> comparison() {
+        return comparison.get();
+    }
+
+    /** Of base and chosen, or of the chosen alone; none where that one has no answer. */
+    public Optional<Doubt.Answer> doubt() {
+        return doubt.get();
+    }
+
+    /** How much lower the chosen one could stand; none where it has no answer. */
+    Optional<LoweringStudy> lower() {
+        return lower.get();
+    }
+
+    /** How base and chosen brake and pull away; none where nothing is known of the brakes. */
+    Optional<BrakedAndDriven> ahead() {
+        return ahead.get();
+    }
+
+    /** What the parts of base and chosen carry, the chosen last; none where the file has no mounts. */
+    List<Loaded> loaded() {
+        return loaded.get();
+    }
+
+    /** What a low car must have, of base and chosen; none where one of them has no answer. */
+    List<CostWords.Cost> costs() {
+        return costs.get();
+    }
+
+    /** What is complained of, and what is found against it. */
+    Optional<Complained> complained() {
+        return complained.get();
     }
 
     private static List<Loaded> loaded(Question question, Setup base, Setup chosen) {
@@ -194,9 +254,11 @@ public record Findings(
         return compares() ? List.of(base, chosen) : List.of(chosen);
     }
 
-    /** Whether every set-up has an answer. */
-    public boolean complete() {
-        return candidates.stream().allMatch(one -> one.turns().isPresent());
+    /** Set-ups without an answer, of those that a paper has asked. */
+    List<Candidate> silent() {
+        return candidates.known().orElse(beforeAndAfter()).stream()
+                .filter(one -> one.turns().isEmpty())
+                .toList();
     }
 
     /** A figure of a set-up, SI. */
@@ -206,7 +268,7 @@ public record Findings(
 
     /** What doubt leaves of a figure of the chosen set-up. */
     Optional<Spread> spread(Judged judged) {
-        return doubt.stream()
+        return doubt().stream()
                 .flatMap(answer -> answer.cars().get(answer.cars().size() - 1).spreads().stream())
                 .filter(spread -> spread.judged().equals(judged))
                 .findFirst();

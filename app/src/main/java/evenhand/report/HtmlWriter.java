@@ -37,7 +37,7 @@ public final class HtmlWriter {
             @media screen and (prefers-color-scheme:dark){body{color:#e6e6e6;background:#1b1d20}header,th{border-color:#9a9a9a}
             .quiet,th,.fields div{color:#a9a9a9}.warning{color:#ff8a80}.marked{background:#22344d}}
             @media print{@page{margin:15mm}td,th{padding:.1em .4em}body{font-size:11.5px;max-width:none;margin:0;padding:0}.wide{overflow:visible}
-            section.page{break-before:page}tr,.figures,.fields{break-inside:avoid}h2,h3{break-after:avoid}
+            section.page,article+article{break-before:page}tr,.figures,.fields{break-inside:avoid}h2,h3{break-after:avoid}
             .marked{print-color-adjust:exact;-webkit-print-color-adjust:exact}}
             """;
 
@@ -47,19 +47,30 @@ public final class HtmlWriter {
     private HtmlWriter() {}
 
     public static Printed write(Paper paper) {
+        return write(List.of(paper));
+    }
+
+    /** Several papers below one another in one file. */
+    public static Printed write(List<Paper> papers) {
         HtmlWriter writer = new HtmlWriter();
-        writer.all(paper);
+        writer.all(papers);
         return new Printed(writer.text.toString().getBytes(StandardCharsets.UTF_8), List.of());
     }
 
-    private void all(Paper paper) {
+    private void all(List<Paper> papers) {
         text.append("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en-GB\">\n<head>\n");
         text.append("<meta charset=\"utf-8\"/>\n<meta name=\"generator\" content=\"Evenhand\"/>\n");
         text.append("<meta name=\"viewport\" content=\"width=device-width\"/>\n");
-        text.append("<title>").append(escaped(paper.title())).append("</title>\n<style>\n");
+        text.append("<title>").append(escaped(papers.get(0).title())).append("</title>\n<style>\n");
         face("Roboto-Regular.ttf", "normal");
         face("Roboto-Bold.ttf", "bold");
-        text.append(STYLE).append("</style>\n</head>\n<body>\n<header>\n");
+        text.append(STYLE).append("</style>\n</head>\n<body>\n");
+        papers.forEach(this::paper);
+        text.append("</body>\n</html>\n");
+    }
+
+    private void paper(Paper paper) {
+        text.append("<article>\n<header>\n");
         paper.picture()
                 .ifPresent(picture -> text.append("<img alt=\"\" src=\"data:image/png;base64,")
                         .append(Base64.getEncoder().encodeToString(picture.png()))
@@ -70,14 +81,14 @@ public final class HtmlWriter {
                 "p",
                 "quiet",
                 paper.subtitle() + paper.date().map(date -> ", " + date).orElse(""));
-        text.append("</header>\n<main>\n");
+        text.append("</header>\n");
         for (Section section : paper.sections()) {
             text.append(section.opensPage() ? "<section class=\"page\">\n" : "<section>\n");
             element("h2", "", section.title());
             section.blocks().forEach(this::block);
             text.append("</section>\n");
         }
-        text.append("</main>\n</body>\n</html>\n");
+        text.append("</article>\n");
     }
 
     private void face(String file, String weight) {

@@ -132,6 +132,12 @@ final class OwnerPages {
         return blocks;
     }
 
+    /** What was changed, for a reader who is told no more of it. */
+    static Section changes(Findings findings) {
+        OwnerPages pages = new OwnerPages(findings);
+        return new Section("What was changed: \"" + pages.chosen.name() + "\"", false, List.of(pages.changes()));
+    }
+
     /** What it does to braking and driving stands on a page of its own. */
     private static Comparison inTheBend(Comparison comparison) {
         return new Comparison(

@@ -1,6 +1,5 @@
 package evenhand.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,20 +7,11 @@ import java.util.Optional;
 public final class Papers {
     private Papers() {}
 
-    /** Report, set-up sheet, comparison where there are several set-ups, braking and driving and what mounts carry where they are known, the working. */
-    public static Paper of(Findings findings) {
+    /** The paper of a reader. */
+    public static Paper of(Findings findings, Reader reader) {
         Question question = findings.question();
-        List<Section> sections = new ArrayList<>(OwnerPages.of(findings));
-        sections.add(SheetPages.of(findings));
-        if (findings.candidates().size() > 1) {
-            sections.addAll(ComparisonPages.of(findings));
-        }
-        findings.ahead().map(ahead -> AheadPages.of(findings, ahead)).ifPresent(sections::add);
-        if (!findings.loaded().isEmpty()) {
-            sections.add(LoadPages.of(findings, findings.loaded()));
-        }
-        sections.addAll(WorkingPages.of(findings));
-        String subtitle = "Set-up \"" + findings.chosen().name() + "\""
+        String subtitle = "For the " + reader.word() + ": set-up \""
+                + findings.chosen().name() + "\""
                 + (findings.compares() ? ", compared with \"" + findings.base().name() + "\"" : "");
         return new Paper(
                 question.scenario().title(),
@@ -29,7 +19,12 @@ public final class Papers {
                 question.scenario().shop().flatMap(shop -> shop.name()),
                 question.picture(),
                 question.date(),
-                sections);
+                reader.sections(findings));
+    }
+
+    /** A paper for each of them, in their order. */
+    public static List<Paper> of(Findings findings, List<Reader> readers) {
+        return readers.stream().map(reader -> of(findings, reader)).toList();
     }
 
     /** The sheet alone. */

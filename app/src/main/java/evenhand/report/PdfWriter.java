@@ -63,12 +63,22 @@ public final class PdfWriter {
     }
 
     public static Printed write(Paper paper, PaperSize size) {
+        return write(List.of(paper), size);
+    }
+
+    /** Several papers bound into one file, each with pages of its own. */
+    public static Printed write(List<Paper> papers, PaperSize size) {
         try (PDDocument document = new PDDocument()) {
             PdfWriter writer = new PdfWriter(document, size);
-            writer.all(paper);
+            writer.all(papers.get(0));
+            for (Paper paper : papers.subList(1, papers.size())) {
+                writer.pages.clear();
+                writer.page = writer.open();
+                writer.all(paper);
+            }
             writer.type.close();
             document.setDocumentId(1L); // a clock otherwise
-            describe(document, paper);
+            describe(document, papers.get(0));
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
             return new Printed(out.toByteArray(), writer.type.remarks());

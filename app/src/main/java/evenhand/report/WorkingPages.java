@@ -51,7 +51,13 @@ final class WorkingPages {
             }
             sections.add(new Section("The working", true, blocks));
         });
-        sections.add(estimates(findings));
+        sections.addAll(sources(findings));
+        return sections;
+    }
+
+    /** Where the numbers come from that nobody measured. */
+    static List<Section> sources(Findings findings) {
+        List<Section> sections = new ArrayList<>(List.of(estimates(findings)));
         notGiven(findings.chosen().setup()).ifPresent(sections::add);
         return sections;
     }

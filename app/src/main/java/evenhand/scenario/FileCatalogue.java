@@ -105,6 +105,17 @@ public final class FileCatalogue {
     static final Slot<Integer> EVENHAND = version("evenhand", 1).means("number of the file's format");
     static final Slot<String> TITLE = text("title").means("title of the job").defaultsTo("");
     static final Slot<String> STORY = text("story").optional().means("what the job is about");
+    static final Slot<String> ASKED_TEXT =
+            text("text").means("complaint or wish, in the words of whoever brought the car");
+    static final Slot<String> JUDGE = text("judge")
+            .optional()
+            .means("what the sums judge it by: " + JudgeReading.KNOWN + "; left out where no figure tells");
+    static final Shape<Asked> ASKED_SHAPE = shape(
+            "asked", v -> new Asked(v.of(ASKED_TEXT), v.optional(JUDGE).map(JudgeReading::read)), ASKED_TEXT, JUDGE);
+    static final Slot<List<Asked>> ASKED = groups("asked", ASKED_SHAPE)
+            .means("what was asked for, each with what judges it; the owner's paper answers it line by line")
+            .defaultsTo(List.of());
+
     static final Slot<Scenario.Shop> SHOP = group("shop", SHOP_SHAPE).optional().means("the workshop, for the report");
     static final Slot<Car> CAR = group("car", Catalogue.CAR).means("car, as measured");
     static final Slot<List<Named>> SETUPS = groups("setups", SETUP)
@@ -126,6 +137,7 @@ public final class FileCatalogue {
     record Opened(
             String title,
             Optional<String> story,
+            List<Asked> asked,
             Optional<Scenario.Shop> shop,
             Car car,
             List<Named> setups,
@@ -139,6 +151,7 @@ public final class FileCatalogue {
             v -> new Opened(
                     v.of(TITLE),
                     v.optional(STORY),
+                    v.of(ASKED),
                     v.optional(SHOP),
                     v.of(CAR),
                     v.of(SETUPS),
@@ -149,6 +162,7 @@ public final class FileCatalogue {
             EVENHAND,
             TITLE,
             STORY,
+            ASKED,
             SHOP,
             CAR,
             SETUPS,
@@ -166,7 +180,7 @@ public final class FileCatalogue {
 
     /** What the file holds beside its car and its set-ups. */
     public static List<Slot<?>> besideTheCar() {
-        return List.of(TITLE, STORY, SHOP, LOAD_CASES, HARD_USE, RecordCatalogue.RIDE_HEIGHTS);
+        return List.of(TITLE, STORY, ASKED, SHOP, LOAD_CASES, HARD_USE, RecordCatalogue.RIDE_HEIGHTS);
     }
 
     /** The free words of a set-up. */

@@ -13,6 +13,7 @@ import java.util.Optional;
  *
  * @param file as it was named
  * @param text of the whole file, from which it is edited without losing anything
+ * @param asked what was asked for, each with what judges it
  * @param given all that stands in it, by keys
  * @param car the car before any set-up's changes
  * @param hardUse what the car is put through, the car at rest among it; the usual cases where the file lists none
@@ -26,6 +27,7 @@ public record Scenario(
         String text,
         String title,
         Optional<String> story,
+        List<Asked> asked,
         Optional<Shop> shop,
         Entries given,
         Entries car,
@@ -53,6 +55,7 @@ public record Scenario(
     public record Shop(Optional<String> name, Optional<String> picture) {}
 
     public Scenario {
+        asked = List.copyOf(asked);
         setups = List.copyOf(setups);
         loadCases = List.copyOf(loadCases);
         hardUse = List.copyOf(hardUse);
@@ -87,6 +90,7 @@ public record Scenario(
                         text,
                         title,
                         story,
+                        asked,
                         shop,
                         given,
                         car.off(off),

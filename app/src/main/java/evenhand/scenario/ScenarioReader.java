@@ -7,6 +7,7 @@ import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
 import evenhand.catalogue.Nearest;
+import evenhand.catalogue.Slot;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -94,6 +95,7 @@ public final class ScenarioReader {
         report(opened.faults(), root);
         uniqueLoadCases(top);
         hardUse(entries.get(), root);
+        judges(entries.get(), root);
         if (!(top.members().get("car") instanceof Json.Obj car)) {
             return Optional.empty();
         }
@@ -131,6 +133,7 @@ public final class ScenarioReader {
                 source.text(),
                 file.title(),
                 file.story(),
+                file.asked(),
                 file.shop(),
                 entries.get(),
                 given,
@@ -155,6 +158,28 @@ public final class ScenarioReader {
                 }
             }
         }
+    }
+
+    /** Names of judges that are no load case; whatever else is wrong with one was reported with the file. */
+    private void judges(Entries file, Json root) {
+        List<String> loads = listed(file, FileCatalogue.LOAD_CASES).stream()
+                .flatMap(item -> item.get(FileCatalogue.CASE_NAME.key()).stream())
+                .map(Entry::text)
+                .toList();
+        List<Entries> asked = listed(file, FileCatalogue.ASKED);
+        for (int i = 0; i < asked.size(); i++) {
+            Optional<Judge> judge = Catalogue.build(FileCatalogue.ASKED_SHAPE, asked.get(i))
+                    .value()
+                    .flatMap(Asked::judge);
+            if (judge.orElse(null) instanceof Judge.Aboard aboard && !loads.contains(aboard.loadCase())) {
+                problems.at(
+                        Locator.place(root, "asked[" + i + "].judge"), JudgeReading.unknown(aboard.loadCase(), loads));
+            }
+        }
+    }
+
+    private static List<Entries> listed(Entries file, Slot<?> slot) {
+        return file.given().get(slot.key()) instanceof Entry.Listed listed ? listed.items() : List.of();
     }
 
     /** What is wrong with the cases of hard use taken together; what is wrong with one was reported with the file. */

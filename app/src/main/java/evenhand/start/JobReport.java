@@ -5,6 +5,7 @@ import evenhand.report.CannotReport;
 import evenhand.report.Delivery;
 import evenhand.report.PaperSize;
 import evenhand.report.Question;
+import evenhand.report.Reader;
 import evenhand.report.ReportFile;
 import evenhand.report.ShopPicture;
 import evenhand.window.desk.ReportWriter;
@@ -31,7 +32,11 @@ public final class JobReport implements ReportWriter {
                                     .orElseGet(() -> Path.of(order.scenario().file()))),
                     order.date());
             Delivery delivery = Delivery.write(
-                    question, target, order.paper() == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER, progress);
+                    question,
+                    Reader.all(),
+                    target,
+                    order.paper() == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
+                    progress);
             return new Outcome.Written(delivery.remarks());
         } catch (CannotReport why) {
             return new Outcome.Failed(String.valueOf(why.getMessage()));

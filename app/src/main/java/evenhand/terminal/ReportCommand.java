@@ -7,6 +7,7 @@ import evenhand.report.CannotReport;
 import evenhand.report.Delivery;
 import evenhand.report.PaperSize;
 import evenhand.report.Question;
+import evenhand.report.Reader;
 import evenhand.report.ReportFile;
 import evenhand.report.ShopPicture;
 import evenhand.scenario.Scenario;
@@ -40,7 +41,10 @@ import picocli.CommandLine.Parameters;
         name = "report",
         sortOptions = false,
         description = {
-            "The customer's report and the set-up sheet, as PDF or HTML; the sheet alone as CSV.",
+            "Papers of a job, each for its reader, as PDF or HTML: for the owner what was changed and what that does; for"
+                    + " the engineer the set-ups side by side, braking and driving, the sums worked through, and the"
+                    + " set-up sheet; for the inspector what was changed, what mounts carry, sources and cautions."
+                    + " The set-up sheet alone as CSV.",
             "",
             "The set-up that is handed over is the last one named, or the last of the file. It is compared with the one"
                     + " before, --base, or the first of the file; all that are named stand side by side.",
@@ -50,6 +54,8 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples with the demo cars:",
             "  app/evenhand report scenarios/slipper-coupe.json -o coupe.pdf",
+            "  app/evenhand report scenarios/sluice-tourer.json -o tourer.pdf \\",
+            "      --for owner,engineer",
             "  app/evenhand report scenarios/harbour-saloon.json -o saloon.html \\",
             "      --setup \"Pivot high\" --date 2026-05-04",
             "  app/evenhand report scenarios/bakery-front-drive.json -o bakery.pdf \\",
@@ -68,9 +74,18 @@ final class ReportCommand implements Asked {
             names = {"-o", "--output"},
             paramLabel = "OUT",
             description =
-                    "The file to write; its name ends in .pdf or .html, or in .csv for the sheet. For several files"
-                            + " a folder: each report is named after its file.")
+                    "The file to write; its name ends in .pdf or .html, or in .csv for the sheet. Or a folder, as it"
+                            + " must be for several files: each paper is named after its file, and after its reader"
+                            + " where he is not the owner.")
     private Optional<String> output = Optional.empty();
+
+    @Option(
+            names = "--for",
+            paramLabel = "READER",
+            description =
+                    "Whom it is for: owner, engineer or inspector; several with commas between them, bound into one"
+                            + " file, or into a folder each in its own. Otherwise owner.")
+    private Optional<String> reader = Optional.empty();
 
     @Option(names = "--as", paramLabel = "pdf|html|csv", description = "What goes to a folder. Otherwise pdf.")
     private Optional<String> as = Optional.empty();
@@ -126,16 +141,20 @@ final class ReportCommand implements Asked {
     private final UsualOptions usual = new UsualOptions();
 
     /** All that does not differ from file to file. */
-    private record Order(PaperSize size, Optional<LocalDate> date, Units units) {}
+    private record Order(List<Reader> readers, PaperSize size, Optional<LocalDate> date, Units units) {
+        Order of(Reader one) {
+            return new Order(List.of(one), size, date, units);
+        }
+    }
 
     @Override
     public Status run(Console console) throws Mistake {
         if (output.isEmpty()) {
             throw new Mistake("-o: where to? Write for example -o report.pdf");
         }
-        Order order = new Order(OptionText.paper(paper), date(), usual.units());
+        Order order = new Order(readers(), OptionText.paper(paper), date(), usual.units());
         Path out = OptionText.file(output.get());
-        if (files.size() == 1 && as.isEmpty()) {
+        if (files.size() == 1 && as.isEmpty() && (order.readers().size() == 1 || !Files.isDirectory(out))) {
             return write(OptionText.file(files.get(0)), out, order, "", console);
         }
         if (!Files.isDirectory(out)) {
@@ -149,16 +168,37 @@ final class ReportCommand implements Asked {
             String which = files.size() == 1
                     ? ""
                     : (i + 1) + " of " + files.size() + ", " + Unseen.shown(String.valueOf(file.getFileName())) + ", ";
-            Status status;
-            try {
-                status = write(file, out.resolve(stem(file) + ending), order, which, console);
-            } catch (Mistake mistake) {
-                console.complain("evenhand report: " + mistake.getMessage());
-                status = Status.WRONG;
+            for (Reader one : order.readers()) {
+                Status status;
+                try {
+                    status = write(file, out.resolve(stem(file, one) + ending), order.of(one), which, console);
+                } catch (Mistake mistake) {
+                    console.complain("evenhand report: " + mistake.getMessage());
+                    status = Status.WRONG;
+                }
+                worst = worst.compareTo(status) < 0 ? status : worst;
             }
-            worst = worst.compareTo(status) < 0 ? status : worst;
         }
         return worst;
+    }
+
+    /** Whom it is for, each once, in the order given. */
+    private List<Reader> readers() throws Mistake {
+        List<Reader> readers = new ArrayList<>();
+        for (String word : reader.orElse(Reader.OWNER.word()).split(",", -1)) {
+            String said = word.strip().toLowerCase(Locale.ROOT);
+            Reader one = Reader.of(said)
+                    .orElseThrow(() -> new Mistake("--for \"" + word.strip() + "\": write " + Reader.known()
+                            + ", or several with commas between them"));
+            if (!one.isBuilt()) {
+                throw new Mistake(
+                        "--for " + said + ": there is no paper for the " + said + " yet; write " + Reader.known());
+            }
+            if (!readers.contains(one)) {
+                readers.add(one);
+            }
+        }
+        return readers;
     }
 
     /** What a report's name in a folder ends in. */
@@ -170,15 +210,20 @@ final class ReportCommand implements Asked {
         return "." + kind;
     }
 
-    /** The name that a file's report has, without ending. */
-    private static String stem(Path file) {
+    /** The name that a file's paper has in a folder, without ending. */
+    private static String stem(Path file, Reader reader) {
         String name = file.getFileName().toString();
-        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+        String job = name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+        return reader == Reader.OWNER ? job : job + "-" + reader.word();
     }
 
     private Status write(Path file, Path out, Order order, String which, Console console) throws Mistake {
         try {
             ReportFile target = ReportFile.of(out, force);
+            if (target.kind() == ReportFile.Kind.CSV && reader.isPresent()) {
+                throw new Mistake(
+                        out + ": .csv holds the set-up sheet alone; leave --for away, or write .pdf or .html");
+            }
             Optional<Scenario> read = SoundScenario.read(file, console);
             if (read.isEmpty()) {
                 return Status.WRONG;
@@ -205,17 +250,17 @@ final class ReportCommand implements Asked {
                             order.date())
                     .complaining(complaint);
             known(question);
-            return write(question, target, order.size(), which, console);
+            return write(question, order, target, which, console);
         } catch (CannotReport e) {
             throw new Mistake(String.valueOf(e.getMessage()));
         }
     }
 
-    private static Status write(Question question, ReportFile target, PaperSize size, String which, Console console)
+    private static Status write(Question question, Order order, ReportFile target, String which, Console console)
             throws CannotReport {
         Delivery delivery;
         try (ProgressLine progress = new ProgressLine(console, which + "asking " + question.samples() + " cars")) {
-            delivery = Delivery.write(question, target, size, progress);
+            delivery = Delivery.write(question, order.readers(), target, order.size(), progress);
         }
         delivery.remarks().forEach(remark -> console.complain("evenhand report: " + remark));
         return delivery.complete() ? Status.DONE : Status.NO_ANSWER;

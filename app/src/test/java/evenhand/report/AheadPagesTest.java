@@ -36,7 +36,7 @@ class AheadPagesTest {
 
     @Test
     void aCarWithBrakesAndEngineHasAPageWithChartsYardstickAndCautions() {
-        Paper paper = Papers.of(Reports.demo("harbour-saloon", Units.METRIC));
+        Paper paper = Papers.of(Reports.demo("harbour-saloon", Units.METRIC), Reader.ENGINEER);
         Section page = straightAhead(paper).get(0);
         assertThat(page.title()).isEqualTo("Braking and driving");
         assertThat(page.opensPage()).isTrue();
@@ -61,12 +61,12 @@ class AheadPagesTest {
 
     @Test
     void withoutEngineItIsOfBrakesAloneAndWithoutBrakesThereIsNone() {
-        Section brakes = straightAhead(Papers.of(Reports.demo("orchard-estate", Units.IMPERIAL)))
+        Section brakes = straightAhead(Papers.of(Reports.demo("orchard-estate", Units.IMPERIAL), Reader.ENGINEER))
                 .get(0);
         assertThat(brakes.title()).isEqualTo("Braking");
         assertThat(charts(brakes)).hasSize(2);
         assertThat(loud(brakes)).hasSize(1);
-        assertThat(straightAhead(Papers.of(Reports.demo("slipper-coupe", Units.METRIC))))
+        assertThat(straightAhead(Papers.of(Reports.demo("slipper-coupe", Units.METRIC), Reader.ENGINEER)))
                 .isEmpty();
     }
 }

@@ -17,7 +17,7 @@ class ComplaintPagesTest {
         int last = scenario.setups().size() - 1;
         Question question = Reports.question(scenario, List.of(scenario.setups().get(last)), Units.METRIC)
                 .complaining(Optional.of(complaint).filter(words -> !words.isEmpty()));
-        return Papers.of(Findings.of(question, done -> {})).sections().stream()
+        return Papers.of(Findings.of(question, done -> {}), Reader.OWNER).sections().stream()
                 .filter(section -> section.title().startsWith("The complaint"))
                 .findFirst();
     }

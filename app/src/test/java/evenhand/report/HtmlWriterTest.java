@@ -48,7 +48,7 @@ class HtmlWriterTest {
 
     @Test
     void aReportIsWellFormedAloneAndItsPicturesDoNotShareNames() throws Exception {
-        byte[] html = HtmlWriter.write(Papers.of(Reports.demo("orchard-estate", Units.METRIC)))
+        byte[] html = HtmlWriter.write(Papers.of(Reports.demo("orchard-estate", Units.METRIC), Reader.all()))
                 .bytes();
         Document document = parsed(html);
         assertThat(document.getElementsByTagName("svg").getLength()).isGreaterThan(5);

@@ -40,7 +40,7 @@ class ManySetupsTest {
     @CsvSource({"1, 0, 0", "2, 1, 1", "5, 1, 4", "8, 2, 7"})
     void everySetUpStandsBesideTheBaseOnce(int setups, int tables, int others) {
         Scenario scenario = Demo.read("harbour-saloon");
-        Paper paper = Papers.of(findings(scenario, setups));
+        Paper paper = Papers.of(findings(scenario, setups), Reader.ENGINEER);
         assertThat(beside(paper)).hasSize(tables);
         List<String> heads = beside(paper).stream()
                 .flatMap(section -> section.blocks().stream())
@@ -59,7 +59,7 @@ class ManySetupsTest {
     @Test
     void theTableBesideHasTheNumbersOfTheAnswers() {
         Findings findings = findings(Demo.read("harbour-saloon"), 2);
-        Block.Table table = (Block.Table) beside(Papers.of(findings)).get(0).blocks().stream()
+        Block.Table table = (Block.Table) beside(Papers.of(findings, Reader.ENGINEER)).get(0).blocks().stream()
                 .filter(block -> block instanceof Block.Table)
                 .findFirst()
                 .orElseThrow();
@@ -92,13 +92,13 @@ class ManySetupsTest {
     void absurdNamesLeaveEveryPageWhole(PaperSize size) throws IOException {
         Scenario scenario = renamed(List.of(LONG, LEFTWARDS, PICTURES, "A"));
         Findings findings = findings(scenario, scenario.setups().size());
-        Paper paper = Papers.of(findings);
-        byte[] pdf = PdfWriter.write(paper, size).bytes();
+        List<Paper> papers = Papers.of(findings, Reader.all());
+        byte[] pdf = PdfWriter.write(papers, size).bytes();
         PdfWriterTest.nothingOverflows(pdf, size);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isLessThan(24);
         }
         assertThat(Reports.text(pdf)).contains("somebody will").contains("no proof of strength");
-        assertThat(HtmlWriter.write(paper).bytes()).isNotEmpty();
+        assertThat(HtmlWriter.write(papers).bytes()).isNotEmpty();
     }
 }

@@ -30,8 +30,8 @@ class PapersTest {
     @MethodSource("demos")
     void everyDemoCarHasAWholeReport(String demo) {
         Findings findings = Reports.demo(demo, Units.METRIC);
-        Paper paper = Papers.of(findings);
-        assertThat(paper.sections())
+        List<Paper> papers = Papers.of(findings, Reader.all());
+        assertThat(papers.stream().flatMap(paper -> paper.sections().stream()))
                 .extracting(section -> section.title().replaceAll(":.*", ""))
                 .contains(
                         "What was asked",
@@ -43,11 +43,11 @@ class PapersTest {
                         "Set-up sheet",
                         "The working",
                         "What was estimated");
-        assertThat(paper.toString())
+        assertThat(papers.toString())
                 .doesNotContain("NaN")
                 .doesNotContain("Infinity")
                 .doesNotContain("null");
-        assertThat(charts(paper))
+        assertThat(papers.stream().flatMap(paper -> charts(paper).stream()))
                 .isNotEmpty()
                 .allSatisfy(chart -> assertThat(chart.isEmpty()).isFalse());
     }
@@ -55,7 +55,7 @@ class PapersTest {
     @Test
     void theBarsOfTheReportAreTheNumbersOfTheAnswers() {
         Findings findings = Reports.demo("harbour-saloon", Units.METRIC);
-        Chart chart = charts(Papers.of(findings)).stream()
+        Chart chart = charts(Papers.of(findings, Reader.OWNER)).stream()
                 .filter(one -> one.title().equals("Which end works harder"))
                 .findFirst()
                 .orElseThrow();
@@ -67,8 +67,10 @@ class PapersTest {
 
     @Test
     void turnedRoundTheSentencesSayTheOpposite() {
-        Paper forth = Papers.of(Reports.demo("harbour-saloon", Units.METRIC));
-        Paper back = Papers.of(Reports.turnedRound("harbour-saloon"));
+        Findings there = Reports.demo("harbour-saloon", Units.METRIC);
+        Findings again = Reports.turnedRound("harbour-saloon");
+        Paper forth = Papers.of(there, Reader.OWNER);
+        Paper back = Papers.of(again, Reader.OWNER);
         assertThat(Reports.sentences(forth, "What was changed"))
                 .anySatisfy(sentence ->
                         assertThat(sentence).contains("leans less (3.3 deg to 2.8 deg): by the front spring rate"))
@@ -79,9 +81,9 @@ class PapersTest {
                         assertThat(sentence).contains("leans more (2.8 deg to 3.3 deg): by the front spring rate"))
                 .anySatisfy(sentence ->
                         assertThat(sentence).contains("understeers more").contains("3.20 to 4.38"));
-        assertThat(Reports.sentences(forth, "What each changes"))
+        assertThat(Reports.sentences(Papers.of(there, Reader.ENGINEER), "What each changes"))
                 .anySatisfy(sentence -> assertThat(sentence).contains("adds less lean"));
-        assertThat(Reports.sentences(back, "What each changes"))
+        assertThat(Reports.sentences(Papers.of(again, Reader.ENGINEER), "What each changes"))
                 .anySatisfy(sentence -> assertThat(sentence).contains("adds more lean"));
         assertThat(Reports.sentences(forth, "Stance"))
                 .anySatisfy(sentence ->
@@ -97,10 +99,11 @@ class PapersTest {
         Scenario scenario = Demo.read("harbour-saloon");
         Findings findings =
                 Findings.of(Reports.question(scenario, List.of(scenario.setups().get(0)), Units.METRIC), done -> {});
-        Paper paper = Papers.of(findings);
         assertThat(findings.compares()).isFalse();
-        assertThat(paper.sections()).extracting(Section::title).noneMatch(title -> title.contains("changed"));
-        assertThat(paper.sections()).extracting(Section::title).noneMatch(title -> title.contains("side by side"));
+        assertThat(Papers.of(findings, Reader.all()).stream().flatMap(paper -> paper.sections().stream()))
+                .extracting(Section::title)
+                .noneMatch(title -> title.contains("changed"))
+                .noneMatch(title -> title.contains("side by side"));
     }
 
     @Test

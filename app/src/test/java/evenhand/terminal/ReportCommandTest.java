@@ -51,7 +51,7 @@ class ReportCommandTest {
 
     @Test
     void aPdfIsWrittenAndNothingElse() throws IOException {
-        Run run = stiffer("mule.pdf", "--date", "2026-05-04");
+        Run run = stiffer("mule.pdf", "--date", "2026-05-04", "--for", "owner, Engineer");
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).isEmpty();
         assertThat(run.status()).isEqualTo(Status.DONE);
@@ -59,7 +59,8 @@ class ReportCommandTest {
         assertThat(text("mule.pdf"))
                 .contains("Test mule, \"blue\"")
                 .contains("2026-05-04")
-                .contains("Set-up \"Flatter, stiffer\", compared with \"As bought\"")
+                .contains("For the owner: set-up \"Flatter, stiffer\", compared with \"As bought\"")
+                .contains("For the engineer: set-up")
                 .contains("front bar roll stiffness goes from none to 300 N·m/deg")
                 .contains("no proof of strength");
     }
@@ -127,6 +128,34 @@ class ReportCommandTest {
     }
 
     @Test
+    void severalReadersGoToOneFileOrEachToHisOwnInAFolder() throws IOException {
+        Path papers = Files.createDirectory(folder.resolve("papers"));
+        assertThat(stiffer("papers", "--for", "inspector,owner", "--as", "html").status())
+                .isEqualTo(Status.DONE);
+        assertThat(papers.resolve("mule.html"))
+                .content()
+                .contains("For the owner: ")
+                .doesNotContain("For the insp");
+        assertThat(papers.resolve("mule-inspector.html")).content().contains("For the inspector: ");
+        assertThat(stiffer("papers", "--for", "inspector,owner").status()).isEqualTo(Status.DONE);
+        assertThat(papers.resolve("mule-inspector.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void aReaderWithoutAPaperIsRefusedInOneLine() {
+        for (String none : new String[] {"workshop", "handover", "owner,handover"}) {
+            Run run = stiffer("x.pdf", "--for", none);
+            assertThat(run.status()).isEqualTo(Status.WRONG);
+            assertThat(run.err()).contains("there is no paper for the ").hasLineCount(1);
+        }
+        assertThat(stiffer("x.pdf", "--for", "banker").err())
+                .isEqualTo("evenhand report: --for \"banker\": write owner, engineer, inspector, or several with commas"
+                        + " between them\n");
+        assertThat(stiffer("x.csv", "--for", "engineer").err()).contains("set-up sheet alone; leave --for away");
+        assertThat(folder.resolve("x.pdf")).doesNotExist();
+    }
+
+    @Test
     void wrongOptionsAreNamed() {
         assertThat(stiffer("x.pdf", "--complaint", "leens").err())
                 .contains("--complaint \"leens\": write \"pushes\" or")
@@ -139,7 +168,7 @@ class ReportCommandTest {
 
     @Test
     void aSetUpWithoutAnAnswerIsSaidSoAndTheRestIsPrinted() throws IOException {
-        Run run = Run.of("report", car, "-o", out("jelly.pdf"));
+        Run run = Run.of("report", car, "-o", out("jelly.pdf"), "--for", "owner,engineer");
         assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
         assertThat(run.err())
                 .startsWith("evenhand report: no answer for \"Jelly\": ")

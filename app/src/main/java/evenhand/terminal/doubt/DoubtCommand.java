@@ -6,6 +6,7 @@ import evenhand.answers.Trial;
 import evenhand.doubt.Doubt;
 import evenhand.doubt.Tolerance;
 import evenhand.quantity.InvalidValue;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.terminal.asked.Answer;
@@ -24,7 +25,6 @@ import evenhand.terminal.asked.TrialOptions;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.EachWay;
-import evenhand.words.AimText;
 import evenhand.words.LinkAimWords;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -205,7 +205,7 @@ public final class DoubtCommand implements AskedInForms {
             return Optional.empty();
         }
         try {
-            return Optional.of(AimText.read(aimText.get()));
+            return Optional.of(AimReading.read(aimText.get()));
         } catch (InvalidValue e) {
             throw new Mistake("--aim \"" + aimText.get() + "\": " + e.getMessage());
         }

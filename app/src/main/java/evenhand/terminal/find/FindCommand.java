@@ -14,6 +14,7 @@ import evenhand.choice.SeveralChanges;
 import evenhand.choice.Span;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.InvalidValue;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.terminal.asked.Answer;
@@ -33,7 +34,6 @@ import evenhand.terminal.page.Console;
 import evenhand.terminal.reply.SetupAnswer;
 import evenhand.turn.PacesAnswer;
 import evenhand.turn.TurnAnswer;
-import evenhand.words.AimText;
 import evenhand.words.GridText;
 import evenhand.words.LinkAimWords;
 import evenhand.words.Units;
@@ -273,7 +273,7 @@ public final class FindCommand implements AskedInForms {
 
     private static Aim aim(String option, String text) throws Mistake {
         try {
-            return AimText.read(text);
+            return AimReading.read(text);
         } catch (InvalidValue e) {
             throw new Mistake(option + " \"" + text + "\": " + e.getMessage());
         }

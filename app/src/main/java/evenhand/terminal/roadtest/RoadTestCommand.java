@@ -5,6 +5,7 @@ import evenhand.doubt.Tolerance;
 import evenhand.quantity.InvalidValue;
 import evenhand.roadtest.Findings;
 import evenhand.roadtest.Study;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.RoadTests;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
@@ -18,7 +19,6 @@ import evenhand.terminal.asked.Status;
 import evenhand.terminal.asked.TestedOptions;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
-import evenhand.words.AimText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -173,7 +173,7 @@ public final class RoadTestCommand implements Asked {
             return Optional.empty();
         }
         try {
-            return Optional.of(AimText.read(aimText.get()));
+            return Optional.of(AimReading.read(aimText.get()));
         } catch (InvalidValue e) {
             throw new Mistake("--aim \"" + aimText.get() + "\": " + e.getMessage());
         }

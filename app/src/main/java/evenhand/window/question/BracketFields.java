@@ -10,13 +10,13 @@ import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Slot;
 import evenhand.linkage.LinkPlaces.Where;
 import evenhand.quantity.InvalidValue;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.PointRow;
 import evenhand.window.desk.Question.Field;
 import evenhand.window.question.SearchChanges.Offer;
 import evenhand.window.question.SearchFields.Wanted;
-import evenhand.words.AimText;
 import evenhand.words.ChangeWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.Units;
@@ -276,7 +276,7 @@ final class BracketFields {
         String sense = wish(SENSE);
         Aim aim;
         try {
-            aim = AimText.read(criterion.name() + " " + (sense.equals(EXACTLY) ? "" : sense + " ") + value);
+            aim = AimReading.read(criterion.name() + " " + (sense.equals(EXACTLY) ? "" : sense + " ") + value);
         } catch (InvalidValue wrong) {
             throw new InvalidValue(
                     field.key(), "\"" + criterion.name() + "\": \"" + typed + "\" " + wrong.getMessage() + ".");

@@ -5,11 +5,11 @@ import evenhand.answers.Trial;
 import evenhand.catalogue.Entries;
 import evenhand.choice.Span;
 import evenhand.quantity.InvalidValue;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question.Field;
 import evenhand.window.question.SearchChanges.Offer;
-import evenhand.words.AimText;
 import evenhand.words.ChangeWords;
 import evenhand.words.LinkAimWords;
 import java.util.ArrayList;
@@ -119,7 +119,7 @@ final class SearchFields {
     private static Aim aim(Asking asking, Field field, String text) {
         Aim aim;
         try {
-            aim = AimText.read(text);
+            aim = AimReading.read(text);
         } catch (InvalidValue wrong) {
             throw wrong(field, text, String.valueOf(wrong.getMessage()));
         }

@@ -14,12 +14,12 @@ import evenhand.doubt.Tolerance;
 import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.quantity.Unit;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
-import evenhand.words.AimText;
 import evenhand.words.ChangeWords;
 import evenhand.words.JudgedWords;
 import evenhand.words.Numbers;
@@ -80,7 +80,7 @@ final class WhatToMeasure implements Question {
     }
 
     private static Aim aim(String figure) {
-        return AimText.read(
+        return AimReading.read(
                 switch (figure) {
                     case "understeer at 0.5 g" -> "understeer 0 deg/g at 0.5 g";
                     case "understeer at 0.2 g" -> "understeer 0 deg/g at 0.2 g";

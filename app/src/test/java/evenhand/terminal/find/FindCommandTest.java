@@ -11,6 +11,7 @@ import evenhand.choice.Finding;
 import evenhand.choice.OneChange;
 import evenhand.choice.Span;
 import evenhand.quantity.Unit;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioFile;
 import evenhand.scenario.ScenarioReader;
@@ -21,7 +22,6 @@ import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.page.Console;
 import evenhand.turn.Direction;
-import evenhand.words.AimText;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -305,7 +305,7 @@ class FindCommandTest {
         Finding finding = OneChange.find(
                 setup.entries(),
                 Span.of(setup.entries(), PIVOT, 0.2, 0.34),
-                AimText.read(aim()),
+                AimReading.read(aim()),
                 List.of(),
                 OptionalDouble.empty(),
                 new Trial(List.of(0.5 * 9.80665), 40, Direction.LEFT),

@@ -12,10 +12,10 @@ import evenhand.answers.Judged;
 import evenhand.answers.Trial;
 import evenhand.car.Car;
 import evenhand.quantity.Unit;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.ScenarioReader;
 import evenhand.terminal.Run;
 import evenhand.terminal.asked.Status;
-import evenhand.words.AimText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -137,7 +137,7 @@ class FindOnLinksTest {
                             state.at("/jointAngles_deg/1").asDouble())
                     : state.at(place).asDouble();
             String aim = ((figure + " " + where).strip() + " 1 " + (unit == null ? "" : unit)).strip();
-            Judged judged = AimText.read(aim).judged();
+            Judged judged = AimReading.read(aim).judged();
             Answers answers = Trial.usual().ask(car, List.of(judged));
             assertThat(answers.bends()).as("nothing turns for it").isEmpty();
             Unit shown = judged.criterion().unit();

@@ -8,6 +8,7 @@ import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.chart.Part;
 import evenhand.forms.Table;
+import evenhand.scenario.AimReading;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Bench;
@@ -15,7 +16,6 @@ import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Question.Field;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.Work;
-import evenhand.words.AimText;
 import evenhand.words.Numbers;
 import java.util.HashMap;
 import java.util.List;
@@ -46,7 +46,7 @@ class WhatMakesItNeutralTest {
     }
 
     private static final Judged UNDERSTEER =
-            AimText.read("understeer 0 deg/g at 0.5 g").judged();
+            AimReading.read("understeer 0 deg/g at 0.5 g").judged();
 
     /** deg/g at 0.5 g. */
     private static double understeer(Setup setup) {

@@ -1,4 +1,4 @@
-package evenhand.words;
+package evenhand.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -11,43 +11,46 @@ import evenhand.answers.LoadCriteria;
 import evenhand.car.End;
 import evenhand.linkage.LinkPlaces.Where;
 import evenhand.quantity.InvalidValue;
+import evenhand.words.AimText;
+import evenhand.words.Units;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class AimTextTest {
+class AimReadingTest {
     private static final double G = 9.80665;
 
     @Test
     void anAimIsAFigureABoundAValueAndAPace() {
-        Aim aim = AimText.read("understeer 0.8 deg/g at 0.5 g");
+        Aim aim = AimReading.read("understeer 0.8 deg/g at 0.5 g");
         assertThat(aim.judged().criterion()).isEqualTo(Criterion.UNDERSTEER);
         assertThat(aim.sense()).isEqualTo(Aim.Sense.EXACTLY);
         assertThat(aim.value()).isCloseTo(Math.toRadians(0.8) / G, within(1e-12));
         assertThat(aim.judged().pace().orElseThrow()).isCloseTo(0.5 * G, within(1e-12));
-        Aim most = AimText.read("roll gradient at most 5.5 deg/g at 0.5 g");
+        Aim most = AimReading.read("roll gradient at most 5.5 deg/g at 0.5 g");
         assertThat(most.sense()).isEqualTo(Aim.Sense.AT_MOST);
-        Aim limit = AimText.read("limit at least 0.85 g");
+        Aim limit = AimReading.read("limit at least 0.85 g");
         assertThat(limit.judged().criterion()).isEqualTo(Criterion.LIMIT);
         assertThat(limit.judged().pace()).isEmpty();
-        assertThat(AimText.read("limit balance 5 %").judged().criterion()).isEqualTo(Criterion.LIMIT_BALANCE);
-        assertThat(AimText.read("limit balance 5 %").value()).isCloseTo(0.05, within(1e-15));
-        assertThat(AimText.read("inside rear load at least 800 N at 0.5 g").value())
+        assertThat(AimReading.read("limit balance 5 %").judged().criterion()).isEqualTo(Criterion.LIMIT_BALANCE);
+        assertThat(AimReading.read("limit balance 5 %").value()).isCloseTo(0.05, within(1e-15));
+        assertThat(AimReading.read("inside rear load at least 800 N at 0.5 g").value())
                 .isEqualTo(800);
-        assertThat(AimText.read("sideslip −1.5 deg at 0.5 g").value()).isCloseTo(Math.toRadians(-1.5), within(1e-12));
+        assertThat(AimReading.read("sideslip −1.5 deg at 0.5 g").value())
+                .isCloseTo(Math.toRadians(-1.5), within(1e-12));
     }
 
     @Test
     void neutralIsAnUndersteerOfNothing() {
-        assertThat(AimText.read("Neutral at 0.5 g")).isEqualTo(AimText.read("understeer 0 deg/g at 0.5 g"));
-        assertThat(AimText.read("neutral  near the Limit"))
-                .isEqualTo(AimText.read("understeer near the limit 0 deg/g"));
-        assertThatThrownBy(() -> AimText.read("neutral at 5 kg"))
+        assertThat(AimReading.read("Neutral at 0.5 g")).isEqualTo(AimReading.read("understeer 0 deg/g at 0.5 g"));
+        assertThat(AimReading.read("neutral  near the Limit"))
+                .isEqualTo(AimReading.read("understeer near the limit 0 deg/g"));
+        assertThatThrownBy(() -> AimReading.read("neutral at 5 kg"))
                 .isInstanceOf(InvalidValue.class)
                 .hasMessageContaining("a mass");
-        assertThatThrownBy(() -> AimText.read("neutrel at 0.5 g")).hasMessageContaining("did you mean \"neutral\"?");
+        assertThatThrownBy(() -> AimReading.read("neutrel at 0.5 g")).hasMessageContaining("did you mean \"neutral\"?");
     }
 
     @ParameterizedTest
@@ -59,7 +62,7 @@ class AimTextTest {
                 "understeer\tat most 0.8deg/g at 0.5g"
             })
     void blanksAndCapitalsDoNotMatter(String text) {
-        assertThat(AimText.read(text)).isEqualTo(AimText.read("understeer at most 0.8 deg/g at 0.5 g"));
+        assertThat(AimReading.read(text)).isEqualTo(AimReading.read("understeer at most 0.8 deg/g at 0.5 g"));
     }
 
     @ParameterizedTest
@@ -76,39 +79,39 @@ class AimTextTest {
                 "bump steer −2 deg/m"
             })
     void whatIsWrittenReadsBack(String text) {
-        Aim aim = AimText.read(text);
+        Aim aim = AimReading.read(text);
         assertThat(AimText.write(aim, Units.METRIC)).isEqualTo(text);
-        Aim imperial = AimText.read(AimText.write(aim, Units.IMPERIAL));
+        Aim imperial = AimReading.read(AimText.write(aim, Units.IMPERIAL));
         assertThat(imperial.value()).isCloseTo(aim.value(), within(1e-4 * Math.abs(aim.value())));
     }
 
     @Test
     void aFigureOfLinksStandsInAPlaceOfTheTravelAndOnAnAxle() {
-        assertThat(AimText.read("pinion slope 1 deg").judged().criterion()).isEqualTo(LinkCriteria.PINION_SLOPE);
-        assertThat(AimText.read("joint angle 1 deg").judged().criterion()).isEqualTo(LinkCriteria.JOINT_ANGLE);
-        Aim bump = AimText.read("Rear pinion slope  in bump at most 3 deg");
+        assertThat(AimReading.read("pinion slope 1 deg").judged().criterion()).isEqualTo(LinkCriteria.PINION_SLOPE);
+        assertThat(AimReading.read("joint angle 1 deg").judged().criterion()).isEqualTo(LinkCriteria.JOINT_ANGLE);
+        Aim bump = AimReading.read("Rear pinion slope  in bump at most 3 deg");
         assertThat(bump.judged().criterion().name()).isEqualTo("rear pinion slope in bump");
         assertThat(bump.judged().criterion().links().orElseThrow().where()).isEqualTo(Where.BUMP);
         assertThat(bump.judged().criterion().links().orElseThrow().axles()).containsExactly(End.REAR);
-        assertThat(AimText.read("caster 4 deg")
+        assertThat(AimReading.read("caster 4 deg")
                         .judged()
                         .criterion()
                         .links()
                         .orElseThrow()
                         .axles())
                 .containsExactly(End.FRONT, End.REAR);
-        assertThat(AimText.read("roll steer 4 %")
+        assertThat(AimReading.read("roll steer 4 %")
                         .judged()
                         .criterion()
                         .links()
                         .orElseThrow()
                         .axles())
                 .containsExactly(End.REAR, End.FRONT);
-        assertThat(AimText.read("bump steer 0.5 deg/m").value()).isCloseTo(Math.toRadians(0.5), within(1e-12));
-        assertThatThrownBy(() -> AimText.read("pinion slope 1 deg at 0.5 g"))
+        assertThat(AimReading.read("bump steer 0.5 deg/m").value()).isCloseTo(Math.toRadians(0.5), within(1e-12));
+        assertThatThrownBy(() -> AimReading.read("pinion slope 1 deg at 0.5 g"))
                 .hasMessageContaining("is judged at no pace; leave out \"at 0.5 g\"");
-        assertThatThrownBy(() -> AimText.read("pinion slope 10 mm")).hasMessageContaining("an angle");
-        assertThatThrownBy(() -> AimText.read("axle sidewise 10 mm"))
+        assertThatThrownBy(() -> AimReading.read("pinion slope 10 mm")).hasMessageContaining("an angle");
+        assertThatThrownBy(() -> AimReading.read("axle sidewise 10 mm"))
                 .hasMessageContaining("did you mean \"axle sideways\"?");
     }
 
@@ -134,7 +137,7 @@ class AimTextTest {
                 "understeer 1e999 deg/g at 0.5 g|is not a finite number"
             })
     void whatIsNoAimSaysWhatIsWrong(String text, String said) {
-        assertThatThrownBy(() -> AimText.read(text))
+        assertThatThrownBy(() -> AimReading.read(text))
                 .isInstanceOf(InvalidValue.class)
                 .hasMessageContaining(said)
                 .hasMessageNotContaining("\n");
@@ -142,24 +145,24 @@ class AimTextTest {
 
     @Test
     void whatPartsCarryIsAskedByTheirOwnNames() {
-        Aim pressure = AimText.read("Pressure at springTower at most 2 MPa");
+        Aim pressure = AimReading.read("Pressure at springTower at most 2 MPa");
         assertThat(pressure.judged().criterion()).isEqualTo(LoadCriteria.of(LoadCriteria.What.PRESSURE, "springTower"));
         assertThat(pressure.sense()).isEqualTo(Aim.Sense.AT_MOST);
         assertThat(pressure.value()).isEqualTo(2e6);
         assertThat(AimText.write(pressure, Units.METRIC)).isEqualTo("pressure at springTower at most 2 MPa");
-        assertThat(AimText.read("force in rear.upperRod 3.1 kN").value()).isEqualTo(3100);
-        Aim numbered = AimText.read("yield used at mount 4 at least 20 %");
+        assertThat(AimReading.read("force in rear.upperRod 3.1 kN").value()).isEqualTo(3100);
+        Aim numbered = AimReading.read("yield used at mount 4 at least 20 %");
         assertThat(numbered.judged().criterion()).isEqualTo(LoadCriteria.of(LoadCriteria.What.YIELD_USED, "mount 4"));
         assertThat(numbered.value()).isCloseTo(0.2, within(1e-15));
-        assertThat(AimText.read("rated load used at tow eye at rear 50 %")
+        assertThat(AimReading.read("rated load used at tow eye at rear 50 %")
                         .judged()
                         .criterion())
                 .isEqualTo(LoadCriteria.of(LoadCriteria.What.RATED_USED, "tow eye at rear"));
         for (String text : List.of("pressure at", "pressure at springTower", "force in rear.upperRod at most")) {
-            assertThatThrownBy(() -> AimText.read(text)).as(text).hasMessageContaining("needs a part and a value");
+            assertThatThrownBy(() -> AimReading.read(text)).as(text).hasMessageContaining("needs a part and a value");
         }
-        assertThatThrownBy(() -> AimText.read("force in rear.upperRod 3 mm")).hasMessageContaining("a force");
-        assertThatThrownBy(() -> AimText.read("presure at springTower 2 MPa"))
+        assertThatThrownBy(() -> AimReading.read("force in rear.upperRod 3 mm")).hasMessageContaining("a force");
+        assertThatThrownBy(() -> AimReading.read("presure at springTower 2 MPa"))
                 .hasMessageContaining("\"pressure at PART\"");
     }
 }

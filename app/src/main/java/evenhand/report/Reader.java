@@ -1,0 +1,85 @@
+package evenhand.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Whom a paper is for, and what stands in it: here and nowhere else. */
+public enum Reader {
+    /** Whoever owns the car and drives it. */
+    OWNER("owner") {
+        @Override
+        List<Section> sections(Findings findings) {
+            return OwnerPages.of(findings);
+        }
+    },
+    /** Whoever is to follow the sums. */
+    ENGINEER("engineer") {
+        @Override
+        List<Section> sections(Findings findings) {
+            List<Section> sections = new ArrayList<>();
+            if (findings.candidates().size() > 1) {
+                sections.addAll(ComparisonPages.of(findings));
+            }
+            findings.ahead().map(ahead -> AheadPages.of(findings, ahead)).ifPresent(sections::add);
+            sections.addAll(WorkingPages.of(findings));
+            sections.add(SheetPages.of(findings)); // until the workshop has a paper of its own
+            return sections;
+        }
+    },
+    /** Whoever is to certify it. */
+    INSPECTOR("inspector") {
+        @Override
+        List<Section> sections(Findings findings) {
+            return InspectorPages.of(findings);
+        }
+    },
+    /** Whoever builds and re-checks it. */
+    WORKSHOP("workshop", false),
+    /** Whoever hands it over, and to whom. */
+    HANDOVER("handover", false);
+
+    private final String word;
+    private final boolean built;
+
+    Reader(String word) {
+        this(word, true);
+    }
+
+    Reader(String word, boolean built) {
+        this.word = word;
+        this.built = built;
+    }
+
+    /** By which he is asked for, and called. */
+    public String word() {
+        return word;
+    }
+
+    /** Whether there is a paper for him. */
+    public boolean isBuilt() {
+        return built;
+    }
+
+    /** What stands in his paper. */
+    List<Section> sections(Findings findings) {
+        throw new IllegalStateException("no paper for the " + word);
+    }
+
+    /** All that there is a paper for. */
+    public static List<Reader> all() {
+        return Arrays.stream(values()).filter(Reader::isBuilt).toList();
+    }
+
+    /** By its word. */
+    public static Optional<Reader> of(String word) {
+        return Arrays.stream(values()).filter(one -> one.word.equals(word)).findFirst();
+    }
+
+    /** For a message: the words of all that there is a paper for. */
+    public static String known() {
+        return all().stream().map(Reader::word).collect(Collectors.joining(", "));
+    }
+}
