@@ -158,7 +158,10 @@ public final class FileCatalogue {
                     v.of(LOAD_CASES),
                     v.optional(HARD_USE),
                     v.of(ROAD_TESTS),
-                    new ShopRecord(v.of(RecordCatalogue.RIDE_HEIGHTS))),
+                    new ShopRecord(
+                            v.of(RecordCatalogue.RIDE_HEIGHTS),
+                            v.of(RecordCatalogue.TORQUES),
+                            new Book(v.of(RecordCatalogue.LOG)))),
             EVENHAND,
             TITLE,
             STORY,
@@ -169,7 +172,9 @@ public final class FileCatalogue {
             LOAD_CASES,
             HARD_USE,
             ROAD_TESTS,
-            RecordCatalogue.RIDE_HEIGHTS);
+            RecordCatalogue.RIDE_HEIGHTS,
+            RecordCatalogue.TORQUES,
+            RecordCatalogue.LOG);
 
     private FileCatalogue() {}
 
@@ -180,7 +185,7 @@ public final class FileCatalogue {
 
     /** What the file holds beside its car and its set-ups. */
     public static List<Slot<?>> besideTheCar() {
-        return List.of(TITLE, STORY, ASKED, SHOP, LOAD_CASES, HARD_USE, RecordCatalogue.RIDE_HEIGHTS);
+        return List.of(TITLE, STORY, ASKED, SHOP, LOAD_CASES, HARD_USE, RecordCatalogue.RIDE_HEIGHTS, RecordCatalogue.TORQUES);
     }
 
     /** The free words of a set-up. */

@@ -105,6 +105,9 @@ public final class ScenarioReader {
                 .flatMap(one -> Optional.ofNullable(known.get(one)).or(() -> setup(one, asGiven)).stream())
                 .toList();
         opened.value().ifPresent(file -> new RoadTestChecks(problems, top).of(file, setups));
+        opened.value()
+                .ifPresent(file -> BookChecks.of(
+                        file.record().book(), (path, what) -> problems.at(Locator.place(root, path), what)));
         if (!problems.isEmpty()
                 || opened.value().isEmpty()
                 || !(entries.get().given().get("car") instanceof Entries given)) {
@@ -122,6 +125,10 @@ public final class ScenarioReader {
         Set<Warning> warnings =
                 new LinkedHashSet<>(new Checks(problems.file(), car).of(given, Catalogue.build(given), file.car()));
         setups.forEach(setup -> warnings.addAll(setup.warnings()));
+        BookChecks.slips(file.record(), setups.stream().map(Setup::name).toList(), (path, what) -> {
+            Place place = Locator.place(root, path);
+            warnings.add(new Warning(problems.file(), place.line(), place.column(), place.where(), what));
+        });
         if (file.hardUse().isPresent()) {
             HardUseChecks.leftOut(file.hardUse().get(), file.car(), (path, why) -> {
                 Place place = Locator.place(root, path);

@@ -6,6 +6,7 @@ import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.balance.BalanceCommand;
+import evenhand.terminal.book.LogCommand;
 import evenhand.terminal.brakes.BrakesCommand;
 import evenhand.terminal.bump.BumpCommand;
 import evenhand.terminal.compare.CompareCommand;
@@ -170,6 +171,7 @@ public final class Evenhand {
                 .addSubcommand(new BrakesCommand())
                 .addSubcommand(new DriveCommand())
                 .addSubcommand(new LoadsCommand())
+                .addSubcommand(new LogCommand())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new WindowCommand(window))

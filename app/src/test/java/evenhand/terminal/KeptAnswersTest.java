@@ -255,6 +255,7 @@ class KeptAnswersTest {
             in(asked, JSON_AND_WORDS, command, saloon, "--radius", "40 m", "--radius", "15 m");
         }
         in(asked, ALL_FORMS, "level", crooked);
+        in(asked, ALL_FORMS, "log", crooked, "--date", "2027-03-20");
         in(asked, JSON_AND_WORDS, "level", crooked, "--bars", "hooked", "--load", "Driver aboard", "--cross", "45 %");
         in(asked, List.of(JSON), "check", "src/test/resources/broken/comment.json");
         in(asked, List.of(JSON), "check", "src/test/resources/broken/damper-numbers.json");

@@ -6,13 +6,14 @@ import evenhand.car.Weights;
 import evenhand.level.Levelling;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
-import evenhand.quantity.QuantityException;
+import evenhand.scenario.BookEntry;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.terminal.asked.Answer;
 import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.CircleOptions;
 import evenhand.terminal.asked.FormOptions;
+import evenhand.terminal.asked.HeightOption;
 import evenhand.terminal.asked.LoadOption;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.OptionText;
@@ -23,9 +24,7 @@ import evenhand.terminal.page.Console;
 import evenhand.turn.Wheel;
 import evenhand.words.level.LevelledSetup;
 import evenhand.words.level.Wanted;
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -68,7 +67,6 @@ import picocli.CommandLine.Option;
         })
 public final class LevelCommand implements AskedInForms {
     private static final String CROSS = "--cross";
-    private static final String HEIGHT = "--height";
     private static final double LEAST_CROSS = 0.3;
     private static final double MOST_CROSS = 0.7;
 
@@ -93,13 +91,8 @@ public final class LevelCommand implements AskedInForms {
             description = "The set-up whose cross weight is wanted, instead of --cross.")
     private Optional<String> to = Optional.empty();
 
-    @Option(
-            names = HEIGHT,
-            paramLabel = "CORNER=LENGTH",
-            description = "A height as it was measured, from the wheel's centre to the arch, for example"
-                    + " \"frontLeft=349 mm\"; may be given more than once, for frontLeft, frontRight, rearLeft and"
-                    + " rearRight.")
-    private List<String> heights = new ArrayList<>();
+    @Mixin
+    private final HeightOption heights = new HeightOption();
 
     @Option(
             names = "--bars",
@@ -133,7 +126,7 @@ public final class LevelCommand implements AskedInForms {
     @Override
     public Answer answer(Console console) throws Mistake {
         Trial asWeighed = circle.trial(Trial.USUAL_PACES);
-        Map<Wheel, Quantity> measured = measured();
+        Map<Wheel, Quantity> given = heights.heights();
         boolean hooked = hooked();
         OptionalDouble wantedCross = cross.isPresent()
                 ? OptionalDouble.of(OptionText.size(
@@ -152,6 +145,8 @@ public final class LevelCommand implements AskedInForms {
         if (to.isPresent()) {
             wantedCross = OptionalDouble.of(crossWeight(SoundScenario.one(scenario, to)));
         }
+        Optional<BookEntry> entry = given.isEmpty() ? byTheBook(scenario) : Optional.empty();
+        Map<Wheel, Quantity> measured = entry.map(one -> asked(one, scenario)).orElse(given);
         Optional<String> missing = missing(scenario, setup, wantedCross, measured);
         if (missing.isPresent()) {
             console.complain(missing.get());
@@ -160,7 +155,8 @@ public final class LevelCommand implements AskedInForms {
         if (wantedCross.isEmpty() && LevelledSetup.isWeighed(setup)) {
             wantedCross = OptionalDouble.of(Wanted.HALF);
         }
-        Wanted wanted = new Wanted(wantedCross, scenario.record().rideHeights(), measured, hooked);
+        Wanted wanted = new Wanted(
+                wantedCross, scenario.record().rideHeights(), measured, hooked, entry.map(BookEntry::date));
         return new LevelReply(scenario, trial.load(), SetupLevel.of(setup, wanted, trial));
     }
 
@@ -172,33 +168,17 @@ public final class LevelCommand implements AskedInForms {
         };
     }
 
-    private Map<Wheel, Quantity> measured() throws Mistake {
-        Map<Wheel, Quantity> all = new EnumMap<>(Wheel.class);
-        for (String text : heights) {
-            int sign = text.indexOf('=');
-            Optional<Wheel> wheel = sign < 0 ? Optional.empty() : wheel(text.substring(0, sign).strip());
-            if (wheel.isEmpty()) {
-                throw new Mistake(HEIGHT + " \"" + text + "\": write the corner, = and the height, for example"
-                        + " \"frontLeft=349 mm\"; the corners are frontLeft, frontRight, rearLeft and rearRight");
-            }
-            try {
-                if (all.put(wheel.get(), Quantity.parse(text.substring(sign + 1), Dimension.LENGTH)) != null) {
-                    throw new Mistake(HEIGHT + " \"" + text + "\": this corner is there twice; leave out one");
-                }
-            } catch (QuantityException e) {
-                throw new Mistake(HEIGHT + " \"" + text + "\": " + e.message("\"frontLeft=349 mm\""));
-            }
-        }
-        return all;
+    /** The latest entry of the book that has a height measured which is asked for. */
+    private static Optional<BookEntry> byTheBook(Scenario scenario) {
+        return scenario.record().book().lastMeasured(measured -> measured.rideHeights().keySet().stream()
+                .anyMatch(scenario.record().rideHeights()::containsKey));
     }
 
-    private static Optional<Wheel> wheel(String key) {
-        for (Wheel wheel : Wheel.values()) {
-            if (wheel.key().equals(key)) {
-                return Optional.of(wheel);
-            }
-        }
-        return Optional.empty();
+    private static Map<Wheel, Quantity> asked(BookEntry entry, Scenario scenario) {
+        Map<Wheel, Quantity> all = new EnumMap<>(Wheel.class);
+        all.putAll(entry.measured().rideHeights());
+        all.keySet().retainAll(scenario.record().rideHeights().keySet());
+        return all;
     }
 
     private double crossWeight(Setup other) throws Mistake {

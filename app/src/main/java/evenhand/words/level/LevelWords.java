@@ -175,7 +175,10 @@ public final class LevelWords {
                 : "The " + where.words() + " moves most in height, by " + length(Math.abs(most), units)
                         + (most < 0 ? " down" : " up") + ".";
         if (!one.wanted().rises().isEmpty()) {
-            return moved;
+            return one.wanted()
+                    .measuredOn()
+                    .map(day -> "Heights now are those that the book has of " + day + ". " + moved)
+                    .orElse(moved);
         }
         if (one.wanted().asked().isEmpty()) {
             return moved + " No heights are asked for (rideHeights in the file), so all are kept within "

@@ -3,8 +3,10 @@ package evenhand.words.level;
 import evenhand.level.Levelling;
 import evenhand.quantity.Quantity;
 import evenhand.turn.Wheel;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,9 +16,11 @@ import java.util.OptionalDouble;
  * @param asked heights that are asked for, from the wheel's centre to the arch
  * @param measured heights that were measured, the same way
  * @param barsHooked whether the bars stay hooked up meanwhile
+ * @param measuredOn day of the book's entry that the measured heights are from, where they are
  */
 public record Wanted(
-        OptionalDouble crossWeight, Map<Wheel, Quantity> asked, Map<Wheel, Quantity> measured, boolean barsHooked) {
+        OptionalDouble crossWeight, Map<Wheel, Quantity> asked, Map<Wheel, Quantity> measured, boolean barsHooked,
+        Optional<LocalDate> measuredOn) {
     /** The cross weight where none is asked for: half on each diagonal. */
     public static final double HALF = 0.5;
 
