@@ -33,18 +33,20 @@ public final class LevelTable {
         Columns<Wheel> table = new Columns<>(List.of(Wheel.values()), Wheel::words, units);
         Function<Wheel, Boolean> turned = wheel -> level.perTurn().containsKey(wheel);
         table.row(
-                "turns, + up",
-                "",
-                wheel -> turned.apply(wheel) ? Numbers.signed(level.turns(wheel), 2) : "no thread");
+                "turns, + up", "", wheel -> turned.apply(wheel) ? Numbers.signed(level.turns(wheel), 2) : "no thread");
         table.row(
                 "in quarters",
                 "",
-                wheel -> turned.apply(wheel)
-                        ? Numbers.signed(level.rounded().get(wheel.index()), 2)
-                        : Table.NOTHING);
+                wheel -> turned.apply(wheel) ? Numbers.signed(level.rounded().get(wheel.index()), 2) : Table.NOTHING);
         if (one.weighed()) {
-            table.row("weighs now", mass.symbol(), wheel -> kg(level.now().corner(wheel).load(), mass, false));
-            table.row("then", mass.symbol(), wheel -> kg(level.after().corner(wheel).load(), mass, false));
+            table.row(
+                    "weighs now",
+                    mass.symbol(),
+                    wheel -> kg(level.now().corner(wheel).load(), mass, false));
+            table.row(
+                    "then",
+                    mass.symbol(),
+                    wheel -> kg(level.after().corner(wheel).load(), mass, false));
         }
         table.row(
                 "change of load",
@@ -63,14 +65,16 @@ public final class LevelTable {
         table.row(
                 "comes up by",
                 length.symbol(),
-                wheel -> Numbers.signed(
-                        length.fromSi(level.after().corner(wheel).rise()), lengthDigits));
+                wheel ->
+                        Numbers.signed(length.fromSi(level.after().corner(wheel).rise()), lengthDigits));
         table.heading("One turn up there");
-        table.rowIfAny("moves cross weight by", "%", wheel -> one.weighed()
-                ? perTurn(level, wheel, each -> Numbers.signed(100 * each.crossWeight(), 2))
-                : Table.NOTHING);
-        table.row(
-                "loads it by", mass.symbol(), wheel -> perTurn(level, wheel, each -> kg(each.load(), mass, true)));
+        table.rowIfAny(
+                "moves cross weight by",
+                "%",
+                wheel -> one.weighed()
+                        ? perTurn(level, wheel, each -> Numbers.signed(100 * each.crossWeight(), 2))
+                        : Table.NOTHING);
+        table.row("loads it by", mass.symbol(), wheel -> perTurn(level, wheel, each -> kg(each.load(), mass, true)));
         table.row(
                 "raises it by",
                 length.symbol(),
@@ -78,10 +82,14 @@ public final class LevelTable {
         table.heading("Left when it is done");
         table.rowIfAny("thread to go up", "turns", wheel -> thread(one, wheel, true));
         table.rowIfAny("thread to go down", "turns", wheel -> thread(one, wheel, false));
-        table.rowIfAny("to the bump stop", length.symbol(), wheel -> number(
-                level.after().corner(wheel).bumpGap(), length, lengthDigits));
-        table.rowIfAny("between coils as metal meets", length.symbol(), wheel -> number(
-                level.after().corner(wheel).coilMargin(), length, lengthDigits));
+        table.rowIfAny(
+                "to the bump stop",
+                length.symbol(),
+                wheel -> number(level.after().corner(wheel).bumpGap(), length, lengthDigits));
+        table.rowIfAny(
+                "between coils as metal meets",
+                length.symbol(),
+                wheel -> number(level.after().corner(wheel).coilMargin(), length, lengthDigits));
         return table.table();
     }
 
@@ -94,23 +102,36 @@ public final class LevelTable {
                     new Moment("now", one.levelling().now(), turns.before()),
                     new Moment("then", one.levelling().after(), turns.after()));
             Columns<Moment> table = new Columns<>(moments, Moment::name, units);
-            table.row("cross weight", "%", each -> Numbers.fixed(
-                    100 * each.posture().crossWeight(), 2));
-            table.row("on the left", "%", each -> Numbers.fixed(100 * each.posture().leftFraction(), 2));
+            table.row(
+                    "cross weight",
+                    "%",
+                    each -> Numbers.fixed(100 * each.posture().crossWeight(), 2));
+            table.row(
+                    "on the left",
+                    "%",
+                    each -> Numbers.fixed(100 * each.posture().leftFraction(), 2));
             for (int bend = 0; bend < turns.before().bends().size(); bend++) {
                 int at = bend;
                 Answers.Bend asked = turns.before().bends().get(bend);
                 table.heading("Turning " + asked.direction().key() + " on " + units.radius(asked.radius()));
-                table.row("limit", "g", each -> limit(each, at, limit -> Numbers.fixed(
-                        limit.lateralAcceleration() / Weights.GRAVITY, 3)));
+                table.row(
+                        "limit",
+                        "g",
+                        each -> limit(
+                                each, at, limit -> Numbers.fixed(limit.lateralAcceleration() / Weights.GRAVITY, 3)));
                 table.row("goes first", "", each -> limit(each, at, LimitWords::first));
-                table.row("understeer near the limit", DEG_PER_G.symbol(), each -> limit(
-                        each,
-                        at,
-                        limit -> limit.nearUndersteer().isPresent()
-                                ? Numbers.fixed(
-                                        DEG_PER_G.fromSi(limit.nearUndersteer().getAsDouble()), 2)
-                                : Table.NOTHING));
+                table.row(
+                        "understeer near the limit",
+                        DEG_PER_G.symbol(),
+                        each -> limit(
+                                each,
+                                at,
+                                limit -> limit.nearUndersteer().isPresent()
+                                        ? Numbers.fixed(
+                                                DEG_PER_G.fromSi(
+                                                        limit.nearUndersteer().getAsDouble()),
+                                                2)
+                                        : Table.NOTHING));
             }
             return table.table();
         });

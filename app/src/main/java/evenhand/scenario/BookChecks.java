@@ -31,7 +31,12 @@ final class BookChecks {
     }
 
     private static void slip(
-            String path, String kind, String name, List<String> known, Set<String> seen, BiConsumer<String, String> warn) {
+            String path,
+            String kind,
+            String name,
+            List<String> known,
+            Set<String> seen,
+            BiConsumer<String, String> warn) {
         if (!known.contains(name) && seen.add(kind + name)) {
             String nearest = Nearest.to(name, known);
             warn.accept(
@@ -67,7 +72,8 @@ final class BookChecks {
             if (before.isPresent() && entry.date().isBefore(before.get())) {
                 report.accept(
                         path + ".date",
-                        "is before " + before.get() + ", the day of an entry above it; entries stand in the order in which"
+                        "is before " + before.get()
+                                + ", the day of an entry above it; entries stand in the order in which"
                                 + " they were written: put the right day, or put right what is wrong by an entry with"
                                 + " \"corrects\"");
             } else {

@@ -61,8 +61,7 @@ final class Checks {
         Levelling.spent(car)
                 .ifPresent(spent -> warn(
                         spent.wheel().end().key() + ".lowered",
-                        String.format(
-                                Locale.ROOT, "uses %.1f mm of thread at the ", 1000 * Math.abs(spent.used()))
+                        String.format(Locale.ROOT, "uses %.1f mm of thread at the ", 1000 * Math.abs(spent.used()))
                                 + spent.wheel().words()
                                 + String.format(Locale.ROOT, " perch, where %.1f mm are left", 1000 * spent.left())));
         return List.copyOf(warnings);

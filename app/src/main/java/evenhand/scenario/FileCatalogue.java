@@ -185,7 +185,8 @@ public final class FileCatalogue {
 
     /** What the file holds beside its car and its set-ups. */
     public static List<Slot<?>> besideTheCar() {
-        return List.of(TITLE, STORY, ASKED, SHOP, LOAD_CASES, HARD_USE, RecordCatalogue.RIDE_HEIGHTS, RecordCatalogue.TORQUES);
+        return List.of(
+                TITLE, STORY, ASKED, SHOP, LOAD_CASES, HARD_USE, RecordCatalogue.RIDE_HEIGHTS, RecordCatalogue.TORQUES);
     }
 
     /** The free words of a set-up. */

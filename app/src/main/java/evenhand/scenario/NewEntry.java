@@ -50,14 +50,16 @@ public record NewEntry(
             for (Wheel wheel : Wheel.values()) {
                 Quantity height = rideHeights.get(wheel);
                 if (height != null) {
-                    heights.add(ScenarioWriter.quoted(wheel.key()) + ": " + ScenarioWriter.quoted(height.text().strip()));
+                    heights.add(ScenarioWriter.quoted(wheel.key()) + ": "
+                            + ScenarioWriter.quoted(height.text().strip()));
                 }
             }
             members.put("measured", "{\"rideHeights\": {" + String.join(", ", heights) + "}}");
         }
         if (!torqued.isEmpty()) {
             members.put(
-                    "torqued", torqued.stream().map(ScenarioWriter::quoted).collect(Collectors.joining(", ", "[", "]")));
+                    "torqued",
+                    torqued.stream().map(ScenarioWriter::quoted).collect(Collectors.joining(", ", "[", "]")));
         }
         if (!papers.isEmpty()) {
             members.put(
@@ -87,7 +89,8 @@ public record NewEntry(
         List<Problem> problems = ScenarioReader.read(file, added).problems();
         if (!problems.isEmpty()) {
             String where = problems.get(0).where();
-            throw new Refused(where.substring(where.lastIndexOf('.') + 1) + " " + problems.get(0).what());
+            throw new Refused(where.substring(where.lastIndexOf('.') + 1) + " "
+                    + problems.get(0).what());
         }
         return added;
     }

@@ -61,8 +61,8 @@ final class RecordCatalogue {
 
     private static final Slot<String> UNTIL = text("until").means("last day that it holds on, as 2027-03-31");
     private static final Slot<String> PAPER_WHAT = text("what").means("which paper it is");
-    private static final Shape<BookEntry.Paper> PAPER = shape(
-            "paper", v -> new BookEntry.Paper(v.of(PAPER_WHAT), day(UNTIL, v.of(UNTIL))), PAPER_WHAT, UNTIL);
+    private static final Shape<BookEntry.Paper> PAPER =
+            shape("paper", v -> new BookEntry.Paper(v.of(PAPER_WHAT), day(UNTIL, v.of(UNTIL))), PAPER_WHAT, UNTIL);
 
     private static final Slot<String> DATE = text("date").means("day on which it was done, as 2026-11-25");
     private static final Slot<Double> DISTANCE = measure("distance", Dimension.DISTANCE)
@@ -71,9 +71,8 @@ final class RecordCatalogue {
             .within(0, 1e10);
     private static final Slot<String> TEXT = text("text").means("what was done");
     private static final Slot<String> SETUP_LEFT = text("setup").optional().means("set-up that the car was left in");
-    private static final Slot<BookEntry.Measured> MEASURED_THEN = group("measured", MEASURED)
-            .means("what was measured then")
-            .defaultsTo(BookEntry.Measured.NOTHING);
+    private static final Slot<BookEntry.Measured> MEASURED_THEN =
+            group("measured", MEASURED).means("what was measured then").defaultsTo(BookEntry.Measured.NOTHING);
     private static final Slot<List<String>> TORQUED = Slot.names("torqued", "[\"rear upper links\"]")
             .means("what was tightened, by the names of the torques")
             .defaultsTo(List.of());
@@ -111,8 +110,7 @@ final class RecordCatalogue {
             .within(1, 1e10);
     private static final Shape<Torque> TORQUE = shape(
             "torque",
-            v -> new Torque(
-                    v.of(TORQUE_WHAT), v.given(TORQUE_VALUE).orElseThrow(), v.given(RECHECK_AFTER)),
+            v -> new Torque(v.of(TORQUE_WHAT), v.given(TORQUE_VALUE).orElseThrow(), v.given(RECHECK_AFTER)),
             TORQUE_WHAT,
             TORQUE_VALUE,
             RECHECK_AFTER);

@@ -116,7 +116,9 @@ class BookTest {
         String added = entry.in("q.json", text);
         int at = text.lastIndexOf("Wheel nuts checked again.");
         int end = text.indexOf('}', at) + 1;
-        assertThat(added).startsWith(text.substring(0, end) + ",\n    {\"date\": \"2026-12-24\"").endsWith(text.substring(end));
+        assertThat(added)
+                .startsWith(text.substring(0, end) + ",\n    {\"date\": \"2026-12-24\"")
+                .endsWith(text.substring(end));
         BookEntry last = ScenarioReader.read("q.json", added)
                 .scenario()
                 .orElseThrow()

@@ -41,7 +41,8 @@ final class PerchCatalogue {
     private static Slot<Double> room(String key, String doing) {
         return length(key)
                 .optional()
-                .means("thread left by which the perch can still " + doing + ", as the car stands; without end where absent")
+                .means("thread left by which the perch can still " + doing
+                        + ", as the car stands; without end where absent")
                 .measured("steel rule along the thread", Amount.of(0.001))
                 .usual(0, 0.08)
                 .within(0, 1);

@@ -128,7 +128,9 @@ final class LeastTurns {
         System.arraycopy(right, 0, turns, 0, perches);
         for (int k = 0; k < held.size(); k++) {
             boolean pulls = k >= exact && right[perches + k] < 0;
-            if (pulls || !(Math.abs(held.get(k).excess(turns)) <= CLOSE * held.get(k).scale())) {
+            if (pulls
+                    || !(Math.abs(held.get(k).excess(turns))
+                            <= CLOSE * held.get(k).scale())) {
                 return Optional.empty();
             }
         }

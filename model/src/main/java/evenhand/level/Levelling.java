@@ -1,7 +1,7 @@
 package evenhand.level;
 
-import evenhand.car.Car;
 import evenhand.car.Axle;
+import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Perches;
 import evenhand.car.Side;
@@ -149,7 +149,8 @@ public record Levelling(
             Axle axle = asRead.axle(end);
             double used = axle.lowered() * axle.geometry().springs().ratio();
             for (Side side : Side.values()) {
-                Perches.Room room = axle.spring().lengths().perches().orElseThrow().room(side);
+                Perches.Room room =
+                        axle.spring().lengths().perches().orElseThrow().room(side);
                 OptionalDouble left = used > 0 ? room.lowers() : room.raises();
                 if (Math.abs(used) > left.orElse(Double.POSITIVE_INFINITY)) {
                     return Optional.of(new Spent(Wheel.of(end, side), used, left.getAsDouble()));

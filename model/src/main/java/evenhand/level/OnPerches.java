@@ -81,7 +81,8 @@ final class OnPerches {
     Optional<Posture> at(double[] raised) {
         for (End end : End.values()) {
             suspensions[end.ordinal()].raisePerches(
-                    raised[Wheel.of(end, Side.LEFT).index()], raised[Wheel.of(end, Side.RIGHT).index()]);
+                    raised[Wheel.of(end, Side.LEFT).index()],
+                    raised[Wheel.of(end, Side.RIGHT).index()]);
         }
         double[] state = new double[UNKNOWNS];
         double worst = balance(state);
@@ -212,9 +213,10 @@ final class OnPerches {
         double suspensionRoll = state[at + ROLL] - tilt;
         double outwards = wheel.side().sign() * axle.track() / 2;
         AxleSuspension suspension = suspensions[end.ordinal()];
-        double force = suspension.springForce(
-                travel, suspensionRoll, axle.geometry().rollCentreHeight(travel), wheel.side());
-        double load = car.staticLoad(end, wheel.side()) - outwards * tilt * axle.tyre().verticalRate();
+        double force =
+                suspension.springForce(travel, suspensionRoll, axle.geometry().rollCentreHeight(travel), wheel.side());
+        double load = car.staticLoad(end, wheel.side())
+                - outwards * tilt * axle.tyre().verticalRate();
         double metal = -suspension.metalDeflection(travel, suspensionRoll, wheel.side());
         double bump = -suspension.bumpDeflection(travel, suspensionRoll, wheel.side());
         return new Posture.Corner(
@@ -238,8 +240,7 @@ final class OnPerches {
             return OptionalDouble.empty();
         }
         double mean = (restForce[wheel.index()] + restForce[wheel.mirrored().index()]) / 2;
-        double length =
-                installed.getAsDouble() - (force - mean) / axle.spring().rate();
+        double length = installed.getAsDouble() - (force - mean) / axle.spring().rate();
         return OptionalDouble.of(
                 length - solid.getAsDouble() - axle.geometry().springs().ratio() * toMetal);
     }

@@ -149,11 +149,11 @@ final class Turning {
         for (Wheel wheel : Wheel.values()) {
             OptionalDouble margin = here.corner(wheel).coilMargin();
             if (margin.isPresent()) {
-                double least = Math.min(
-                        0, asWeighed.corner(wheel).coilMargin().orElseThrow());
-                double[] slopes =
-                        slopes(more, less, one -> -one.corner(wheel).coilMargin().orElseThrow());
-                threads.add(bound(at(wheel, Levelling.Limit.COILS), slopes, turns, -margin.getAsDouble(), -least, 1e-3));
+                double least = Math.min(0, asWeighed.corner(wheel).coilMargin().orElseThrow());
+                double[] slopes = slopes(
+                        more, less, one -> -one.corner(wheel).coilMargin().orElseThrow());
+                threads.add(
+                        bound(at(wheel, Levelling.Limit.COILS), slopes, turns, -margin.getAsDouble(), -least, 1e-3));
             }
         }
         List<LeastTurns.Bound> bounds = new ArrayList<>(threads);
@@ -185,7 +185,8 @@ final class Turning {
                 .or(() -> new LeastTurns(count, threads).nearest(heights));
     }
 
-    private static void add(List<LeastTurns.Bound> bounds, Optional<Levelling.Hold> hold, double[] slopes, double most) {
+    private static void add(
+            List<LeastTurns.Bound> bounds, Optional<Levelling.Hold> hold, double[] slopes, double most) {
         if (Double.isFinite(most)) {
             bounds.add(new LeastTurns.Bound(hold, slopes, most, 1));
         }
@@ -201,8 +202,7 @@ final class Turning {
         return new LeastTurns.Bound(hold, slopes, most - atZero, scale);
     }
 
-    private static double[] slopes(
-            Posture[] more, Posture[] less, ToDoubleFunction<Posture> value) {
+    private static double[] slopes(Posture[] more, Posture[] less, ToDoubleFunction<Posture> value) {
         double[] slopes = new double[more.length];
         for (int i = 0; i < slopes.length; i++) {
             slopes[i] = (value.applyAsDouble(more[i]) - value.applyAsDouble(less[i])) / (2 * SMALL);

@@ -420,8 +420,7 @@ public final class AxleSuspension {
      */
     public double springForce(double travel, double roll, double rollCentreHeight, Side side) {
         return byLever
-                ? loadNow(side) / ratio
-                        + perchRate * travelAt(travel, roll, springArm.at(rollCentreHeight), side)
+                ? loadNow(side) / ratio + perchRate * travelAt(travel, roll, springArm.at(rollCentreHeight), side)
                 : onLinks.orElseThrow().pull(travel, roll, side);
     }
 

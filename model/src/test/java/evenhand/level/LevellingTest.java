@@ -84,7 +84,9 @@ class LevellingTest {
                 new Spring.AtWheel(30e3, 0.7, lengths),
                 bar,
                 new Stops(
-                        Optional.empty(), Optional.empty(), Optional.of(new Stops.Metal(0.080, OptionalDouble.empty()))),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(new Stops.Metal(0.080, OptionalDouble.empty()))),
                 Optional.empty(),
                 lowered,
                 0.7,
@@ -136,10 +138,8 @@ class LevellingTest {
             Posture after = new OnPerches(car, false).at(by).orElseThrow();
             double across = 0;
             for (Wheel wheel : Wheel.values()) {
-                boolean gains =
-                        wheel == raised || (wheel.end() != raised.end() && wheel.side() != raised.side());
-                double gain =
-                        after.corner(wheel).load() - before.corner(wheel).load();
+                boolean gains = wheel == raised || (wheel.end() != raised.end() && wheel.side() != raised.side());
+                double gain = after.corner(wheel).load() - before.corner(wheel).load();
                 assertThat(gains ? gain : -gain).isBetween(5.0, 14.0);
                 across += gains ? gain : -gain;
             }
@@ -153,7 +153,8 @@ class LevellingTest {
     void aBarThatStaysHookedHoldsTheCarCrooked() {
         Car car = alike(PLENTY, Optional.of(new Bar.Measured(20_000)), 0);
         double unhooked = half(car).turns(Wheel.FRONT_LEFT);
-        double hooked = of(car, new Asked(OptionalDouble.of(0.5), Map.of(), true)).turns(Wheel.FRONT_LEFT);
+        double hooked =
+                of(car, new Asked(OptionalDouble.of(0.5), Map.of(), true)).turns(Wheel.FRONT_LEFT);
         assertThat(unhooked).isCloseTo(-3, within(1e-6));
         // beside springs of 14406 N·m/rad a bar of 20000 yields with them: less of each turn is left for the tyres
         double tyres = 196_000 - 60 * G * 0.3;
@@ -196,7 +197,8 @@ class LevellingTest {
         assertThat(level.status()).isEqualTo(Status.NEAREST);
         assertThat(level.heldBy()).extracting(Hold::limit).contains(Limit.COILS);
         assertThat(level.after().corners())
-                .allSatisfy(corner -> assertThat(corner.coilMargin().orElseThrow()).isGreaterThan(-1e-6));
+                .allSatisfy(
+                        corner -> assertThat(corner.coilMargin().orElseThrow()).isGreaterThan(-1e-6));
         double shorter = 3 * BY_A_TURN / 0.7 / 30e3;
         assertThat(level.now().corner(Wheel.FRONT_LEFT).coilMargin().orElseThrow())
                 .isCloseTo(0.014 - shorter, within(1e-9));
@@ -207,7 +209,9 @@ class LevellingTest {
     void aBodyThatWasLetDownHasUsedUpItsThread() {
         Perches.Room room = new Perches.Room(OptionalDouble.of(0.010), OptionalDouble.of(0.010));
         assertThat(Levelling.spent(alike(room, Optional.empty(), 0.012))).isEmpty();
-        assertThat(Levelling.spent(alike(room, Optional.empty(), 0.016)).orElseThrow().used())
+        assertThat(Levelling.spent(alike(room, Optional.empty(), 0.016))
+                        .orElseThrow()
+                        .used())
                 .isCloseTo(0.0112, within(1e-12));
         // 12 mm at the wheel are 8.4 mm of thread: 1.6 mm, 0.8 turns, are left to go down, and 9.2 turns to come up
         Levelling level = of(alike(room, Optional.empty(), 0.012), new Asked(OptionalDouble.of(0.5), Map.of(), false));

@@ -29,7 +29,8 @@ public final class HeightOption {
         Map<Wheel, Quantity> all = new EnumMap<>(Wheel.class);
         for (String text : heights) {
             int sign = text.indexOf('=');
-            Optional<Wheel> wheel = sign < 0 ? Optional.empty() : wheel(text.substring(0, sign).strip());
+            Optional<Wheel> wheel =
+                    sign < 0 ? Optional.empty() : wheel(text.substring(0, sign).strip());
             if (wheel.isEmpty()) {
                 throw new Mistake(HEIGHT + " \"" + text + "\": write the corner, = and the height, for example"
                         + " \"frontLeft=349 mm\"; the corners are frontLeft, frontRight, rearLeft and rearRight");
@@ -46,6 +47,8 @@ public final class HeightOption {
     }
 
     private static Optional<Wheel> wheel(String key) {
-        return Stream.of(Wheel.values()).filter(wheel -> wheel.key().equals(key)).findFirst();
+        return Stream.of(Wheel.values())
+                .filter(wheel -> wheel.key().equals(key))
+                .findFirst();
     }
 }

@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -123,7 +124,7 @@ public final class LogCommand implements AskedInForms {
 
     @Override
     public Answer answer(Console console) throws Mistake {
-        LocalDate day = date.isPresent() ? day("--date", date.get()) : LocalDate.now();
+        LocalDate day = date.isPresent() ? day("--date", date.get()) : LocalDate.now(ZoneId.systemDefault());
         Optional<NewEntry> entry = add.isPresent() ? Optional.of(entry(day)) : onlyShown();
         Path path = OptionText.file(file);
         Optional<Scenario> read = SoundScenario.read(path, console);
@@ -202,7 +203,8 @@ public final class LogCommand implements AskedInForms {
         try {
             return LocalDate.parse(text.strip());
         } catch (DateTimeParseException e) {
-            throw new Mistake(option + " \"" + text + "\": is no day; write year, month and day, for example 2026-11-25");
+            throw new Mistake(
+                    option + " \"" + text + "\": is no day; write year, month and day, for example 2026-11-25");
         }
     }
 }

@@ -66,9 +66,11 @@ record LogReply(Scenario scenario, LocalDate on, boolean full) implements Reply 
             .figure(way("distance", Numbered::distance))
             .text("text", one -> one.entry().text())
             .textIfAny("setup", one -> one.entry().setup())
-            .wholeIfAny("corrects", one -> one.entry().corrects().isPresent()
-                    ? OptionalLong.of(one.entry().corrects().getAsInt())
-                    : OptionalLong.empty())
+            .wholeIfAny(
+                    "corrects",
+                    one -> one.entry().corrects().isPresent()
+                            ? OptionalLong.of(one.entry().corrects().getAsInt())
+                            : OptionalLong.empty())
             .wholeIfAny(
                     "correctedBy",
                     one -> one.correctedBy().map(OptionalLong::of).orElseGet(OptionalLong::empty));

@@ -1,7 +1,6 @@
 package evenhand.terminal.level;
 
 import evenhand.answers.Trial;
-
 import evenhand.car.Weights;
 import evenhand.level.Levelling;
 import evenhand.quantity.Dimension;
@@ -82,7 +81,8 @@ public final class LevelCommand implements AskedInForms {
     @Option(
             names = CROSS,
             paramLabel = "PER CENT",
-            description = "The cross weight that is wanted: left front and right rear over the whole. Otherwise \"50 %%\".")
+            description =
+                    "The cross weight that is wanted: left front and right rear over the whole. Otherwise \"50 %%\".")
     private Optional<String> cross = Optional.empty();
 
     @Option(
@@ -129,8 +129,8 @@ public final class LevelCommand implements AskedInForms {
         Map<Wheel, Quantity> given = heights.heights();
         boolean hooked = hooked();
         OptionalDouble wantedCross = cross.isPresent()
-                ? OptionalDouble.of(OptionText.size(
-                        CROSS, cross.get(), Dimension.RATIO, LEAST_CROSS, MOST_CROSS, "\"50 %\""))
+                ? OptionalDouble.of(
+                        OptionText.size(CROSS, cross.get(), Dimension.RATIO, LEAST_CROSS, MOST_CROSS, "\"50 %\""))
                 : OptionalDouble.empty();
         if (cross.isPresent() && to.isPresent()) {
             throw new Mistake("--cross and --to both say which cross weight is wanted; leave out one");
@@ -155,8 +155,8 @@ public final class LevelCommand implements AskedInForms {
         if (wantedCross.isEmpty() && LevelledSetup.isWeighed(setup)) {
             wantedCross = OptionalDouble.of(Wanted.HALF);
         }
-        Wanted wanted = new Wanted(
-                wantedCross, scenario.record().rideHeights(), measured, hooked, entry.map(BookEntry::date));
+        Wanted wanted =
+                new Wanted(wantedCross, scenario.record().rideHeights(), measured, hooked, entry.map(BookEntry::date));
         return new LevelReply(scenario, trial.load(), SetupLevel.of(setup, wanted, trial));
     }
 
@@ -170,8 +170,10 @@ public final class LevelCommand implements AskedInForms {
 
     /** The latest entry of the book that has a height measured which is asked for. */
     private static Optional<BookEntry> byTheBook(Scenario scenario) {
-        return scenario.record().book().lastMeasured(measured -> measured.rideHeights().keySet().stream()
-                .anyMatch(scenario.record().rideHeights()::containsKey));
+        return scenario.record()
+                .book()
+                .lastMeasured(measured -> measured.rideHeights().keySet().stream()
+                        .anyMatch(scenario.record().rideHeights()::containsKey));
     }
 
     private static Map<Wheel, Quantity> asked(BookEntry entry, Scenario scenario) {
@@ -201,8 +203,8 @@ public final class LevelCommand implements AskedInForms {
                     .toString());
         }
         boolean weighed = LevelledSetup.isWeighed(setup);
-        boolean byHeights = measured.keySet().stream()
-                .anyMatch(scenario.record().rideHeights()::containsKey);
+        boolean byHeights =
+                measured.keySet().stream().anyMatch(scenario.record().rideHeights()::containsKey);
         if (!weighed && (wantedCross.isPresent() || !byHeights)) {
             return Optional.of(scenario.problem(
                             "car.mass",
@@ -216,7 +218,8 @@ public final class LevelCommand implements AskedInForms {
                 return Optional.of(scenario.problem(
                                 "rideHeights",
                                 "does not say which height is wanted at " + wheel.key()
-                                        + ", which was measured; write beside \"car\" \"rideHeights\": {\"" + wheel.key()
+                                        + ", which was measured; write beside \"car\" \"rideHeights\": {\""
+                                        + wheel.key()
                                         + "\": \"352 mm ± 3 mm\"}, or leave out --height")
                         .toString());
             }

@@ -104,10 +104,10 @@ record LevelReply(Scenario scenario, Optional<LoadCase> load, SetupLevel answer)
             .withIfAny(
                     Bend::limit,
                     Contents.of(Limit.class)
-                            .number(SharedParts.LATERAL_ACCELERATION, limit ->
-                                    SharedParts.inG(limit.lateralAcceleration()))
-                            .textIfAny(
-                                    "firstAxle", limit -> limit.firstAxle().map(end -> end.key()))
+                            .number(
+                                    SharedParts.LATERAL_ACCELERATION,
+                                    limit -> SharedParts.inG(limit.lateralAcceleration()))
+                            .textIfAny("firstAxle", limit -> limit.firstAxle().map(end -> end.key()))
                             .figure(TurnFigures.NEAR_UNDERSTEER));
 
     private static final Contents<LevelledSetup.Turned> TURNED = Contents.of(LevelledSetup.Turned.class)
@@ -118,9 +118,13 @@ record LevelReply(Scenario scenario, Optional<LoadCase> load, SetupLevel answer)
             .sentences("words", levelled -> levelled.words(Units.METRIC))
             .text("bars", levelled -> levelled.wanted().barsHooked() ? "hooked" : "unhooked")
             .text("status", levelled -> levelled.levelling().status().name().toLowerCase(Locale.ROOT))
-            .numberIfAny("crossWeight", levelled -> cross(levelled, levelled.levelling().now()))
+            .numberIfAny(
+                    "crossWeight",
+                    levelled -> cross(levelled, levelled.levelling().now()))
             .numberIfAny("crossWeightWanted", levelled -> levelled.wanted().crossWeight())
-            .numberIfAny("crossWeightAfter", levelled -> cross(levelled, levelled.levelling().after()))
+            .numberIfAny(
+                    "crossWeightAfter",
+                    levelled -> cross(levelled, levelled.levelling().after()))
             .numberIfAny(
                     "crossWeightInQuarters",
                     levelled -> levelled.levelling()
@@ -197,7 +201,8 @@ record LevelReply(Scenario scenario, Optional<LoadCase> load, SetupLevel answer)
                 this,
                 Written.Csv.of(
                         ROWS,
-                        () -> new ArrayList<>(answer.levelled().map(LevelReply::corners).orElse(List.of()))),
+                        () -> new ArrayList<>(
+                                answer.levelled().map(LevelReply::corners).orElse(List.of()))),
                 this::page);
     }
 

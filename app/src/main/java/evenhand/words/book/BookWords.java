@@ -32,15 +32,17 @@ public final class BookWords {
         String what = due.what();
         if (due.until().isPresent()) {
             return switch (due.urgency()) {
-                case OVERDUE -> "Overdue: " + what + " held until " + due.until().get() + ".";
+                case OVERDUE ->
+                    "Overdue: " + what + " held until " + due.until().get() + ".";
                 case SOON -> "Soon: " + what + " holds until " + due.until().get() + ".";
                 default -> "Later: " + what + " holds until " + due.until().get() + ".";
             };
         }
         return switch (due.urgency()) {
             case NEVER_DONE -> "Never in the book: " + what + " tightened to its torque.";
-            case UNKNOWN -> "Nobody can say when: " + what + " was tightened (entry " + due.entry()
-                    + "), but no distance was written.";
+            case UNKNOWN ->
+                "Nobody can say when: " + what + " was tightened (entry " + due.entry()
+                        + "), but no distance was written.";
             default -> {
                 double toGo = due.toGo().orElseThrow();
                 String at = distance(due.atDistance().orElseThrow(), units);
@@ -48,10 +50,12 @@ public final class BookWords {
                     case OVERDUE ->
                         "Overdue: check the torque of " + what + " again, since " + at + " (" + distance(-toGo, units)
                                 + " ago).";
-                    case SOON -> "Soon: check the torque of " + what + " again, at " + at + " (" + distance(toGo, units)
-                            + " to go).";
-                    default -> "Later: check the torque of " + what + " again, at " + at + " ("
-                            + distance(toGo, units) + " to go).";
+                    case SOON ->
+                        "Soon: check the torque of " + what + " again, at " + at + " (" + distance(toGo, units)
+                                + " to go).";
+                    default ->
+                        "Later: check the torque of " + what + " again, at " + at + " (" + distance(toGo, units)
+                                + " to go).";
                 };
             }
         };

@@ -43,7 +43,7 @@ public final class LevelWords {
     static List<String> of(Levelled one, Units units) {
         Levelling level = one.levelling();
         List<String> words = new ArrayList<>();
-        words.add(verdict(one, units));
+        words.add(verdict(one));
         if (level.status() == Levelling.Status.NEAREST) {
             words.add(nearest(one, units));
         }
@@ -64,7 +64,7 @@ public final class LevelWords {
         return level.turns().stream().anyMatch(turns -> Math.abs(turns) >= NO_TURN);
     }
 
-    private static String verdict(Levelled one, Units units) {
+    private static String verdict(Levelled one) {
         Levelling level = one.levelling();
         List<String> what = new ArrayList<>();
         if (one.wanted().crossWeight().isPresent()) {
@@ -102,9 +102,12 @@ public final class LevelWords {
         Levelling level = one.levelling();
         List<String> missed = new ArrayList<>();
         if (one.wanted().crossWeight().isPresent()
-                && Math.abs(level.after().crossWeight() - one.wanted().crossWeight().getAsDouble()) > MET) {
+                && Math.abs(level.after().crossWeight()
+                                - one.wanted().crossWeight().getAsDouble())
+                        > MET) {
             missed.add("a cross weight of " + percent(one.wanted().crossWeight().getAsDouble())
-                    + " is out of reach, the nearest is " + percent(level.after().crossWeight()));
+                    + " is out of reach, the nearest is "
+                    + percent(level.after().crossWeight()));
         }
         one.wanted().rises().forEach((wheel, rise) -> {
             double off = level.after().corner(wheel).rise() - rise.wanted();
@@ -113,10 +116,8 @@ public final class LevelWords {
                         + (off < 0 ? " lower" : " higher") + " than asked");
             }
         });
-        String why = level.heldBy().stream()
-                .map(LevelWords::inTheWay)
-                .distinct()
-                .collect(Collectors.joining(", "));
+        String why =
+                level.heldBy().stream().map(LevelWords::inTheWay).distinct().collect(Collectors.joining(", "));
         return capital(String.join(", ", missed)) + (why.isEmpty() ? "." : ": " + why + ".");
     }
 
@@ -153,7 +154,8 @@ public final class LevelWords {
         String which = front && rear ? "both bars" : front ? "the front bar" : "the rear bar";
         return Optional.of(
                 one.wanted().barsHooked()
-                        ? "This is with " + which + " hooked up, which hold the car as crooked as it was: hook them up anew"
+                        ? "This is with " + which
+                                + " hooked up, which hold the car as crooked as it was: hook them up anew"
                                 + " without preload, and the cross weight goes on moving."
                         : "Unhook " + which + " first; hook up again without preload when the scales are right, the car"
                                 + " level.");

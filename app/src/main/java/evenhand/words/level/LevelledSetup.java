@@ -32,7 +32,12 @@ public sealed interface LevelledSetup {
      * @param turns how it turns in corners now and with the perches turned, where the corners were weighed
      */
     record Levelled(
-            Setup setup, Optional<LoadCase> load, Laden.AtRest rest, Wanted wanted, Levelling levelling, Optional<Turned> turns)
+            Setup setup,
+            Optional<LoadCase> load,
+            Laden.AtRest rest,
+            Wanted wanted,
+            Levelling levelling,
+            Optional<Turned> turns)
             implements LevelledSetup {
         /** Whether the corners were weighed, so that loads are more than halves. */
         public boolean weighed() {
@@ -55,7 +60,8 @@ public sealed interface LevelledSetup {
         public OptionalDouble heightAfter(Wheel wheel) {
             OptionalDouble now = height(wheel);
             return now.isPresent()
-                    ? OptionalDouble.of(now.getAsDouble() + levelling.after().corner(wheel).rise())
+                    ? OptionalDouble.of(
+                            now.getAsDouble() + levelling.after().corner(wheel).rise())
                     : now;
         }
 
@@ -115,8 +121,7 @@ public sealed interface LevelledSetup {
         Optional<Turned> turned = Optional.empty();
         if (isWeighed(setup)) {
             Answers before = trial.ask(setup.car(), trial.judged());
-            turned = after(setup, found.get())
-                    .map(car -> new Turned(before, trial.ask(car, trial.judged())));
+            turned = after(setup, found.get()).map(car -> new Turned(before, trial.ask(car, trial.judged())));
         }
         return new Levelled(setup, trial.load(), rest, wanted, found.get(), turned);
     }

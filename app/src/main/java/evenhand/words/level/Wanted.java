@@ -19,7 +19,10 @@ import java.util.OptionalDouble;
  * @param measuredOn day of the book's entry that the measured heights are from, where they are
  */
 public record Wanted(
-        OptionalDouble crossWeight, Map<Wheel, Quantity> asked, Map<Wheel, Quantity> measured, boolean barsHooked,
+        OptionalDouble crossWeight,
+        Map<Wheel, Quantity> asked,
+        Map<Wheel, Quantity> measured,
+        boolean barsHooked,
         Optional<LocalDate> measuredOn) {
     /** The cross weight where none is asked for: half on each diagonal. */
     public static final double HALF = 0.5;

@@ -74,13 +74,23 @@ class LogCommandTest {
                 "--height",
                 "rearLeft=14.25 in");
         assertThat(run.status()).as(run.err()).isEqualTo(Status.DONE);
-        assertThat(run.out()).contains("6  2026-12-11  61600 km  Links torqued again").doesNotContain("rear upper links again");
+        assertThat(run.out())
+                .contains("6  2026-12-11  61600 km  Links torqued again")
+                .doesNotContain("rear upper links again");
         List<String> before = new ArrayList<>(Files.readAllLines(CROOKED));
         List<String> after = new ArrayList<>(Files.readAllLines(file));
         after.removeAll(before);
         assertThat(after).hasSize(2); // the new entry, and the comma behind the one before it
         assertThat(Files.readString(folder.resolve("car.previous.json"))).isEqualTo(Files.readString(CROOKED));
-        assertThat(ScenarioReader.read(file).scenario().orElseThrow().record().book().entries().get(5).measured().rideHeights())
+        assertThat(ScenarioReader.read(file)
+                        .scenario()
+                        .orElseThrow()
+                        .record()
+                        .book()
+                        .entries()
+                        .get(5)
+                        .measured()
+                        .rideHeights())
                 .hasSize(1);
     }
 

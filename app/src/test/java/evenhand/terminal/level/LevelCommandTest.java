@@ -87,12 +87,15 @@ class LevelCommandTest {
         JsonNode driven = json(Status.DONE, CROOKED, "--bars", "hooked", "--load", "Driver aboard");
         assertThat(driven.at("/corners/0/weighs_kg").asDouble())
                 .isCloseTo(348 + 82 * (1 - 1380.0 / 2520) / 2, within(1e-6));
-        assertThat(driven.get("crossWeight").asDouble()).isLessThan(alone.get("crossWeight").asDouble());
+        assertThat(driven.get("crossWeight").asDouble())
+                .isLessThan(alone.get("crossWeight").asDouble());
         double turns = 0;
         double unhooked = 0;
+        JsonNode loose = json(Status.DONE, CROOKED);
         for (int i = 0; i < 4; i++) {
             turns += Math.pow(alone.at("/corners/" + i + "/turns").asDouble(), 2);
-            unhooked += Math.pow(json(Status.DONE, CROOKED).at("/corners/" + i + "/turns").asDouble(), 2);
+            unhooked += Math.pow(
+                    json(Status.DONE, CROOKED).at("/corners/" + i + "/turns").asDouble(), 2);
         }
         assertThat(turns).isGreaterThan(unhooked);
     }
@@ -119,7 +122,8 @@ class LevelCommandTest {
 
     @Test
     void aCrossWeightThatNoPerchReachesIsToldWithHowNearItComes() throws IOException {
-        Path short_ = with("\"raises\": \"18 mm\", \"lowers\": \"27 mm\"", "\"raises\": \"3 mm\", \"lowers\": \"1.5 mm\"");
+        Path short_ =
+                with("\"raises\": \"18 mm\", \"lowers\": \"27 mm\"", "\"raises\": \"3 mm\", \"lowers\": \"1.5 mm\"");
         JsonNode answer = json(Status.NO_ANSWER, short_.toString(), "--cross", "45 %");
         assertThat(answer.get("status").asText()).isEqualTo("nearest");
         assertThat(answer.get("crossWeightAfter").asDouble()).isBetween(0.46, 0.52);
@@ -134,7 +138,8 @@ class LevelCommandTest {
     @Test
     void whatTheFileDoesNotSayIsAskedForWithItsPlace() throws IOException {
         assertThat(run(SALOON).err())
-                .matches("(?s)\\Q" + SALOON + "\\E:\\d+:\\d+: car.front.spring: stands on no thread as far as the file says,"
+                .matches("(?s)\\Q" + SALOON
+                        + "\\E:\\d+:\\d+: car.front.spring: stands on no thread as far as the file says,"
                         + " nor does car.rear.spring; .*\"pitch\": \"2 mm\".*");
         Path weighed = with(
                 "\"cornerWeights\": {\"frontLeft\": \"348 kg ± 1 kg\", \"frontRight\": \"315 kg ± 1 kg\","
@@ -142,8 +147,7 @@ class LevelCommandTest {
                 "\"mass\": \"1250 kg\", \"frontWeightFraction\": 0.53");
         String text = Files.readString(weighed);
         int setups = text.indexOf("  \"setups\"");
-        String withoutBook = text.substring(0, setups)
-                .replaceFirst("(?s)  \"log\": .*?  \"hardUse\"", "  \"hardUse\"");
+        String withoutBook = text.substring(0, setups).replaceFirst("(?s)  \"log\": .*?  \"hardUse\"", "  \"hardUse\"");
         Files.writeString(weighed, withoutBook.stripTrailing().replaceAll(",$", "") + "\n}\n");
         Run run = run(weighed.toString());
         assertThat(run.status()).isEqualTo(Status.WRONG);
@@ -167,7 +171,9 @@ class LevelCommandTest {
 
     @Test
     void aBodyLetDownByMoreThanTheThreadIsNoAnswerAndCheckSaysSo() throws IOException {
-        Path file = with("\"lateralForceSteer\": \"0.01 deg/kN\"", "\"lowered\": \"28 mm\", \"lateralForceSteer\": \"0.01 deg/kN\"");
+        Path file = with(
+                "\"lateralForceSteer\": \"0.01 deg/kN\"",
+                "\"lowered\": \"28 mm\", \"lateralForceSteer\": \"0.01 deg/kN\"");
         Run run = run(file.toString());
         assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
         assertThat(run.out()).contains("mm of thread at the left rear");
@@ -197,6 +203,8 @@ class LevelCommandTest {
         Run run = run(CROOKED, "--csv", "--units", "imperial");
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(run.out().lines()).hasSize(5);
-        assertThat(run.out()).startsWith("setup,corner,turns,turnsInQuarters,weighs_lb,").contains("rise_in");
+        assertThat(run.out())
+                .startsWith("setup,corner,turns,turnsInQuarters,weighs_lb,")
+                .contains("rise_in");
     }
 }
