@@ -86,6 +86,16 @@ final class OwnerPages {
         return sections;
     }
 
+    /** What was asked, and what was changed for it. */
+    static List<Section> first(Findings findings) {
+        OwnerPages pages = new OwnerPages(findings);
+        List<Section> sections = new ArrayList<>(List.of(pages.asked()));
+        if (findings.compares()) {
+            sections.add(changes(findings));
+        }
+        return sections;
+    }
+
     private Section asked() {
         List<Block> blocks = new ArrayList<>();
         question.scenario()

@@ -144,6 +144,7 @@ public final class FileCatalogue {
             List<LoadCase> loadCases,
             Optional<List<HardUse>> hardUse,
             List<TestGiven> roadTests,
+            Map<String, String> tolerances,
             ShopRecord record) {}
 
     static final Shape<Opened> FILE = shape(
@@ -158,8 +159,12 @@ public final class FileCatalogue {
                     v.of(LOAD_CASES),
                     v.optional(HARD_USE),
                     v.of(ROAD_TESTS),
+                    v.of(RecordCatalogue.TOLERANCES),
                     new ShopRecord(
+                            v.of(RecordCatalogue.VEHICLE),
+                            v.of(RecordCatalogue.WEIGHED_WITH),
                             v.of(RecordCatalogue.RIDE_HEIGHTS),
+                            Map.of(), // read with the set-ups
                             v.of(RecordCatalogue.TORQUES),
                             new Book(v.of(RecordCatalogue.LOG)))),
             EVENHAND,
@@ -172,7 +177,10 @@ public final class FileCatalogue {
             LOAD_CASES,
             HARD_USE,
             ROAD_TESTS,
+            RecordCatalogue.VEHICLE,
+            RecordCatalogue.WEIGHED_WITH,
             RecordCatalogue.RIDE_HEIGHTS,
+            RecordCatalogue.TOLERANCES,
             RecordCatalogue.TORQUES,
             RecordCatalogue.LOG);
 
@@ -186,7 +194,17 @@ public final class FileCatalogue {
     /** What the file holds beside its car and its set-ups. */
     public static List<Slot<?>> besideTheCar() {
         return List.of(
-                TITLE, STORY, ASKED, SHOP, LOAD_CASES, HARD_USE, RecordCatalogue.RIDE_HEIGHTS, RecordCatalogue.TORQUES);
+                TITLE,
+                STORY,
+                ASKED,
+                SHOP,
+                RecordCatalogue.VEHICLE,
+                LOAD_CASES,
+                HARD_USE,
+                RecordCatalogue.WEIGHED_WITH,
+                RecordCatalogue.RIDE_HEIGHTS,
+                RecordCatalogue.TOLERANCES,
+                RecordCatalogue.TORQUES);
     }
 
     /** The free words of a set-up. */

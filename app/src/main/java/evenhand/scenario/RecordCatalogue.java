@@ -30,6 +30,42 @@ import java.util.OptionalInt;
 
 /** What the shop writes down of a job, declared as the car is. */
 final class RecordCatalogue {
+    private static final Slot<String> REGISTRATION =
+            text("registration").optional().means("number on its plates");
+    private static final Slot<String> CHASSIS_NUMBER =
+            text("chassisNumber").optional().means("number stamped into it");
+    private static final Slot<String> OWNER = text("owner").optional().means("whose it is");
+    private static final Shape<Vehicle> VEHICLE_SHAPE = shape(
+            "vehicle",
+            v -> new Vehicle(v.optional(REGISTRATION), v.optional(CHASSIS_NUMBER), v.optional(OWNER)),
+            REGISTRATION,
+            CHASSIS_NUMBER,
+            OWNER);
+    static final Slot<Vehicle> VEHICLE = group("vehicle", VEHICLE_SHAPE)
+            .means("which very car it is, for the set-up sheet and the book")
+            .defaultsTo(Vehicle.UNKNOWN);
+
+    private static final Slot<String> FUEL =
+            text("fuel").optional().means("fuel in the tank, such as \"half a tank\"");
+    private static final Slot<String> DRIVER =
+            text("driver").optional().means("who sat in it, such as \"nobody\" or \"82 kg in the driver's seat\"");
+    private static final Slot<String> BALLAST =
+            text("ballast").optional().means("what else was put in, and where");
+    private static final Shape<WeighedWith> WEIGHED_SHAPE = shape(
+            "weighedWith",
+            v -> new WeighedWith(v.optional(FUEL), v.optional(DRIVER), v.optional(BALLAST)),
+            FUEL,
+            DRIVER,
+            BALLAST);
+    static final Slot<WeighedWith> WEIGHED_WITH = group("weighedWith", WEIGHED_SHAPE)
+            .means("what was in the car when it was weighed, in words of your own; heights and weights are with it")
+            .defaultsTo(WeighedWith.UNSAID);
+
+    static final Slot<Map<String, String>> TOLERANCES = texts(ToleranceReading.KEY)
+            .means("to build within, by the path of a number of the car, such as \"front.toe\": \"0.05 deg\"; what is not"
+                    + " named has a usual one on the set-up sheet")
+            .defaultsTo(Map.of());
+
     private static final Map<Wheel, Slot<Double>> HEIGHTS = heights();
 
     private static final Shape<Map<Wheel, Quantity>> CORNER_HEIGHTS =

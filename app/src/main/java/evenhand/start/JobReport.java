@@ -10,10 +10,15 @@ import evenhand.report.ReportFile;
 import evenhand.report.ShopPicture;
 import evenhand.window.desk.ReportWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CancellationException;
 
 /** The report of the job in the window: the same as the terminal's of the same set-ups. */
 public final class JobReport implements ReportWriter {
+    /** The handover's has nothing but what the others have, and the book. */
+    private static final List<Reader> BOUND =
+            List.of(Reader.OWNER, Reader.ENGINEER, Reader.INSPECTOR, Reader.WORKSHOP);
+
     @Override
     public Outcome write(Order order, Progress progress) {
         try {
@@ -33,7 +38,7 @@ public final class JobReport implements ReportWriter {
                     order.date());
             Delivery delivery = Delivery.write(
                     question,
-                    Reader.all(),
+                    BOUND,
                     target,
                     order.paper() == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
                     progress);

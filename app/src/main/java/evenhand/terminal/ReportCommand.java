@@ -42,9 +42,10 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         description = {
             "Papers of a job, each for its reader, as PDF or HTML: for the owner what was changed and what that does; for"
-                    + " the engineer the set-ups side by side, braking and driving, the sums worked through, and the"
-                    + " set-up sheet; for the inspector what was changed, what mounts carry, sources and cautions."
-                    + " The set-up sheet alone as CSV.",
+                    + " the engineer the set-ups side by side, braking and driving, and the sums worked through; for the"
+                    + " inspector what was changed, what mounts carry, sources and cautions; for the workshop the set-up"
+                    + " sheet, with tolerances, torques and boxes for the pen; for the handover what was asked and changed,"
+                    + " cautions, the sheet and the book. The set-up sheet alone as CSV.",
             "",
             "The set-up that is handed over is the last one named, or the last of the file. It is compared with the one"
                     + " before, --base, or the first of the file; all that are named stand side by side.",
@@ -56,6 +57,10 @@ import picocli.CommandLine.Parameters;
             "  app/evenhand report scenarios/slipper-coupe.json -o coupe.pdf",
             "  app/evenhand report scenarios/sluice-tourer.json -o tourer.pdf \\",
             "      --for owner,engineer",
+            "  app/evenhand report scenarios/quarry-special.json -o sheet.pdf \\",
+            "      --for workshop --setup \"Scales set for the shaft\"",
+            "  app/evenhand report scenarios/quarry-special.json -o book.pdf \\",
+            "      --for handover --date 2026-12-01",
             "  app/evenhand report scenarios/harbour-saloon.json -o saloon.html \\",
             "      --setup \"Pivot high\" --date 2026-05-04",
             "  app/evenhand report scenarios/bakery-front-drive.json -o bakery.pdf \\",
@@ -83,7 +88,7 @@ final class ReportCommand implements Asked {
             names = "--for",
             paramLabel = "READER",
             description =
-                    "Whom it is for: owner, engineer or inspector; several with commas between them, bound into one"
+                    "Whom it is for: owner, engineer, inspector, workshop or handover; several with commas between them, bound into one"
                             + " file, or into a folder each in its own. Otherwise owner.")
     private Optional<String> reader = Optional.empty();
 
@@ -190,10 +195,6 @@ final class ReportCommand implements Asked {
             Reader one = Reader.of(said)
                     .orElseThrow(() -> new Mistake("--for \"" + word.strip() + "\": write " + Reader.known()
                             + ", or several with commas between them"));
-            if (!one.isBuilt()) {
-                throw new Mistake(
-                        "--for " + said + ": there is no paper for the " + said + " yet; write " + Reader.known());
-            }
             if (!readers.contains(one)) {
                 readers.add(one);
             }
