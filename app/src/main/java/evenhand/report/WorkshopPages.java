@@ -78,8 +78,9 @@ final class WorkshopPages {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Text.plain("\"" + sheet.setup().name() + "\""
                 + sheet.before()
-                        .map(before -> ". What is changed against \"" + before.name()
-                                + "\" stands on a tint, with what it was.")
+                        .map(before -> sheet.items().stream().anyMatch(Item::changed)
+                                ? ". What is changed against \"" + before.name() + "\" stands on a tint, with what it was."
+                                : ". Nothing on this sheet is changed against \"" + before.name() + "\".")
                         .orElse(".")
                 + " All heights, gaps and weights: car at rest on level ground, as it was weighed."
                 + findings.question()

@@ -130,6 +130,9 @@ class WorkshopPagesTest {
         Item pivot = item(sheet(sluice, sluice.setups().get(1)), "rear.lateralLocator.pivot.up");
         assertThat(pivot.told()).isEqualTo("260 mm, was 290");
         assertThat(pivot.tolerance()).isEqualTo("±1");
+        Item rod = item(sheet(sluice, sluice.setups().get(1)), "rear.links.upperRod.length");
+        assertThat(rod.tolerance()).isEqualTo("±0.5");
+        assertThat(rod.usual()).isFalse();
     }
 
     @Test

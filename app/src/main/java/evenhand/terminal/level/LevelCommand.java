@@ -2,10 +2,9 @@ package evenhand.terminal.level;
 
 import evenhand.answers.Trial;
 import evenhand.car.Weights;
-import evenhand.level.Levelling;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
-import evenhand.scenario.BookEntry;
+import evenhand.scenario.Problem;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.terminal.asked.Answer;
@@ -21,9 +20,7 @@ import evenhand.terminal.asked.SoundScenario;
 import evenhand.terminal.asked.UsualOptions;
 import evenhand.terminal.page.Console;
 import evenhand.turn.Wheel;
-import evenhand.words.level.LevelledSetup;
 import evenhand.words.level.Wanted;
-import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -145,18 +142,12 @@ public final class LevelCommand implements AskedInForms {
         if (to.isPresent()) {
             wantedCross = OptionalDouble.of(crossWeight(SoundScenario.one(scenario, to)));
         }
-        Optional<BookEntry> entry = given.isEmpty() ? byTheBook(scenario) : Optional.empty();
-        Map<Wheel, Quantity> measured = entry.map(one -> asked(one, scenario)).orElse(given);
-        Optional<String> missing = missing(scenario, setup, wantedCross, measured);
+        Wanted wanted = Wanted.of(scenario, setup, wantedCross, given, hooked);
+        Optional<Problem> missing = wanted.missing(scenario, setup);
         if (missing.isPresent()) {
-            console.complain(missing.get());
+            console.complain(missing.get().toString());
             return Answer.NONE;
         }
-        if (wantedCross.isEmpty() && LevelledSetup.isWeighed(setup)) {
-            wantedCross = OptionalDouble.of(Wanted.HALF);
-        }
-        Wanted wanted =
-                new Wanted(wantedCross, scenario.record().rideHeights(), measured, hooked, entry.map(BookEntry::date));
         return new LevelReply(scenario, trial.load(), SetupLevel.of(setup, wanted, trial));
     }
 
@@ -168,62 +159,11 @@ public final class LevelCommand implements AskedInForms {
         };
     }
 
-    /** The latest entry of the book that has a height measured which is asked for. */
-    private static Optional<BookEntry> byTheBook(Scenario scenario) {
-        return scenario.record()
-                .book()
-                .lastMeasured(measured -> measured.rideHeights().keySet().stream()
-                        .anyMatch(scenario.record().rideHeights()::containsKey));
-    }
-
-    private static Map<Wheel, Quantity> asked(BookEntry entry, Scenario scenario) {
-        Map<Wheel, Quantity> all = new EnumMap<>(Wheel.class);
-        all.putAll(entry.measured().rideHeights());
-        all.keySet().retainAll(scenario.record().rideHeights().keySet());
-        return all;
-    }
-
     private double crossWeight(Setup other) throws Mistake {
         if (!(other.car().weights() instanceof Weights.Corners corners)) {
             throw new Mistake("--to \"" + other.name() + "\": its corners were not weighed; give the set-up"
                     + " cornerWeights, or say the cross weight by --cross");
         }
         return (corners.frontLeft() + corners.rearRight()) / corners.mass();
-    }
-
-    /** What the file has to give first, with its place. */
-    private static Optional<String> missing(
-            Scenario scenario, Setup setup, OptionalDouble wantedCross, Map<Wheel, Quantity> measured) {
-        if (Levelling.turned(setup.car()).isEmpty()) {
-            return Optional.of(scenario.problem(
-                            "car.front.spring",
-                            "stands on no thread as far as the file says, nor does car.rear.spring; give the one that"
-                                    + " does its perch, for example \"perch\": {\"pitch\": \"2 mm\", \"raises\": \"20 mm\","
-                                    + " \"lowers\": \"25 mm\"}")
-                    .toString());
-        }
-        boolean weighed = LevelledSetup.isWeighed(setup);
-        boolean byHeights =
-                measured.keySet().stream().anyMatch(scenario.record().rideHeights()::containsKey);
-        if (!weighed && (wantedCross.isPresent() || !byHeights)) {
-            return Optional.of(scenario.problem(
-                            "car.mass",
-                            "says nothing of the corners, so no cross weight is known; weigh them and give cornerWeights"
-                                    + " instead of mass and frontWeightFraction, or ask for heights: rideHeights in the"
-                                    + " file and --height \"frontLeft=349 mm\"")
-                    .toString());
-        }
-        for (Wheel wheel : measured.keySet()) {
-            if (!scenario.record().rideHeights().containsKey(wheel)) {
-                return Optional.of(scenario.problem(
-                                "rideHeights",
-                                "does not say which height is wanted at " + wheel.key()
-                                        + ", which was measured; write beside \"car\" \"rideHeights\": {\""
-                                        + wheel.key()
-                                        + "\": \"352 mm ± 3 mm\"}, or leave out --height")
-                        .toString());
-            }
-        }
-        return Optional.empty();
     }
 }
