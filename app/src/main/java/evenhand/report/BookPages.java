@@ -31,9 +31,8 @@ final class BookPages {
             blocks.add(entries(book, units));
         }
         // No clock: the same file gives the same paper.
-        Optional<LocalDate> on = date.or(() -> book.entries().stream()
-                .map(BookEntry::date)
-                .max(LocalDate::compareTo));
+        Optional<LocalDate> on =
+                date.or(() -> book.entries().stream().map(BookEntry::date).max(LocalDate::compareTo));
         on.ifPresent(day -> {
             List<String> due = BookWords.due(book.due(scenario.record().torques(), day), units);
             if (!due.isEmpty()) {

@@ -168,7 +168,9 @@ public final class HtmlWriter {
     }
 
     private void boxed(String words) {
-        text.append("<td dir=\"auto\"><span class=\"box\"></span>").append(escaped(words)).append("</td>\n");
+        text.append("<td dir=\"auto\"><span class=\"box\"></span>")
+                .append(escaped(words))
+                .append("</td>\n");
     }
 
     private static String kind(Block.Column column) {

@@ -177,7 +177,10 @@ final class SheetReadings {
                     false);
         }
         measure("spring rate", "spring.rate", axle.spring().rate(), Dimension.STIFFNESS, 1, false);
-        optional("spring length, installed", "spring.installedLength", axle.spring().lengths().installed());
+        optional(
+                "spring length, installed",
+                "spring.installedLength",
+                axle.spring().lengths().installed());
         if (standing.perchMove().isPresent()) {
             double move = standing.perchMove().getAsDouble();
             add(
@@ -252,10 +255,9 @@ final class SheetReadings {
     }
 
     private String byPoints() {
-        Optional<Locator> points = setup.car().linked(end.orElseThrow()).flatMap(linked -> linked
-                        instanceof LinkedLiveAxle live
-                ? live.locator()
-                : Optional.empty());
+        Optional<Locator> points = setup.car()
+                .linked(end.orElseThrow())
+                .flatMap(linked -> linked instanceof LinkedLiveAxle live ? live.locator() : Optional.empty());
         return points.map(one -> one instanceof Locator.WattPoints
                         ? "Watt's linkage, by its points"
                         : one instanceof Locator.PanhardPoints ? "Panhard rod, by its points" : "as given")
@@ -277,7 +279,10 @@ final class SheetReadings {
             length("height of the lower spring mounts", "spring.lowerMountHeight", leaning.lowerMountHeight());
         }
         optional("spring length, free", "spring.freeLength", spring.lengths().free());
-        word("load on one spring at rest, worked out", "spring.rate", units.show(standing.springLoad(), Dimension.FORCE, 0));
+        word(
+                "load on one spring at rest, worked out",
+                "spring.rate",
+                units.show(standing.springLoad(), Dimension.FORCE, 0));
     }
 
     private void bar(Optional<Bar> bar) {
@@ -327,12 +332,7 @@ final class SheetReadings {
     }
 
     void measure(String what, String key, double si, Dimension dimension, int digits, boolean measurable) {
-        add(
-                key,
-                what,
-                InPrint.symbol(units.show(si, dimension, digits)),
-                within(key, dimension, digits),
-                measurable);
+        add(key, what, InPrint.symbol(units.show(si, dimension, digits)), within(key, dimension, digits), measurable);
     }
 
     /** Something to be measured whose value is more than a number. */

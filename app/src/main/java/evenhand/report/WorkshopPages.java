@@ -79,7 +79,8 @@ final class WorkshopPages {
         blocks.add(Text.plain("\"" + sheet.setup().name() + "\""
                 + sheet.before()
                         .map(before -> sheet.items().stream().anyMatch(Item::changed)
-                                ? ". What is changed against \"" + before.name() + "\" stands on a tint, with what it was."
+                                ? ". What is changed against \"" + before.name()
+                                        + "\" stands on a tint, with what it was."
                                 : ". Nothing on this sheet is changed against \"" + before.name() + "\".")
                         .orElse(".")
                 + " All heights, gaps and weights: car at rest on level ground, as it was weighed."
@@ -115,11 +116,12 @@ final class WorkshopPages {
                         List.of(Column.words("left, or the only one", 3.4), Column.words("right", 3.4))));
             }
         }
-        blocks.add(Text.quiet("* A usual tolerance of those who set up road cars, no standard: the file's \"tolerances\" say"
-                + " otherwise."
-                + (links.stream().anyMatch(item -> item.value().contains("turn"))
-                        ? " Turns are those of a link's thread that make it longer than it was measured."
-                        : "")));
+        blocks.add(Text.quiet(
+                "* A usual tolerance of those who set up road cars, no standard: the file's \"tolerances\" say"
+                        + " otherwise."
+                        + (links.stream().anyMatch(item -> item.value().contains("turn"))
+                                ? " Turns are those of a link's thread that make it longer than it was measured."
+                                : "")));
         if (!sheet.freeWords().isEmpty()) {
             blocks.add(new Table(
                     List.of(Column.words("Also", 2), Column.words("", 6)),
@@ -141,7 +143,9 @@ final class WorkshopPages {
         List<String> cells = new ArrayList<>();
         said().forEach((what, value) -> value.ifPresent(text -> cells.addAll(List.of(what, text))));
         cells.addAll(List.of("made from", Edition.file(findings.question().scenario())));
-        cells.addAll(List.of("by", Edition.program() + ", " + Edition.digest(findings.question().scenario())));
+        cells.addAll(List.of(
+                "by",
+                Edition.program() + ", " + Edition.digest(findings.question().scenario())));
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < cells.size(); i += 4) {
             List<String> row = new ArrayList<>(cells.subList(i, Math.min(i + 4, cells.size())));
@@ -199,7 +203,8 @@ final class WorkshopPages {
         return item.side().isPresent()
                 ? List.of(Wheel.of(end, item.side().get()).index())
                 : List.of(
-                        Wheel.of(end, Side.LEFT).index(), Wheel.of(end, Side.RIGHT).index());
+                        Wheel.of(end, Side.LEFT).index(),
+                        Wheel.of(end, Side.RIGHT).index());
     }
 
     /** Items that are the same thing in several places, by the column that each stands in. */
@@ -212,8 +217,7 @@ final class WorkshopPages {
         return rows;
     }
 
-    private static Table table(
-            String head, Map<String, Map<Integer, Item>> items, List<Column> places) {
+    private static Table table(String head, Map<String, Map<Integer, Item>> items, List<Column> places) {
         List<Column> columns = new ArrayList<>(List.of(Column.words(head, 3), Column.words("within", 1.2)));
         columns.addAll(places);
         columns.add(BY);

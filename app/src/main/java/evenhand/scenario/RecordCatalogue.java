@@ -45,12 +45,10 @@ final class RecordCatalogue {
             .means("which very car it is, for the set-up sheet and the book")
             .defaultsTo(Vehicle.UNKNOWN);
 
-    private static final Slot<String> FUEL =
-            text("fuel").optional().means("fuel in the tank, such as \"half a tank\"");
+    private static final Slot<String> FUEL = text("fuel").optional().means("fuel in the tank, such as \"half a tank\"");
     private static final Slot<String> DRIVER =
             text("driver").optional().means("who sat in it, such as \"nobody\" or \"82 kg in the driver's seat\"");
-    private static final Slot<String> BALLAST =
-            text("ballast").optional().means("what else was put in, and where");
+    private static final Slot<String> BALLAST = text("ballast").optional().means("what else was put in, and where");
     private static final Shape<WeighedWith> WEIGHED_SHAPE = shape(
             "weighedWith",
             v -> new WeighedWith(v.optional(FUEL), v.optional(DRIVER), v.optional(BALLAST)),
@@ -62,8 +60,9 @@ final class RecordCatalogue {
             .defaultsTo(WeighedWith.UNSAID);
 
     static final Slot<Map<String, String>> TOLERANCES = texts(ToleranceReading.KEY)
-            .means("to build within, by the path of a number of the car, such as \"front.toe\": \"0.05 deg\"; what is not"
-                    + " named has a usual one on the set-up sheet")
+            .means(
+                    "to build within, by the path of a number of the car, such as \"front.toe\": \"0.05 deg\"; what is not"
+                            + " named has a usual one on the set-up sheet")
             .defaultsTo(Map.of());
 
     private static final Map<Wheel, Slot<Double>> HEIGHTS = heights();

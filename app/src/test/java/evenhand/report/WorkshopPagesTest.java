@@ -104,12 +104,14 @@ class WorkshopPagesTest {
         Scenario saloon = Demo.read("harbour-saloon");
         SetupSheet sheet = sheet(saloon, saloon.setups().get(1));
         assertThat(sheet.items())
-                .filteredOn(one -> one.what().equals("corner weight") || one.what().equals("cross weight"))
+                .filteredOn(
+                        one -> one.what().equals("corner weight") || one.what().equals("cross weight"))
                 .hasSize(5)
                 .allSatisfy(one -> assertThat(one.value()).isEqualTo("not weighed"))
                 .allSatisfy(one -> assertThat(one.tolerance()).isEmpty());
         Scenario quarry = Demo.read("quarry-special");
-        SetupSheet weighed = sheet(quarry, quarry.setup("Scales set for the shaft").orElseThrow());
+        SetupSheet weighed =
+                sheet(quarry, quarry.setup("Scales set for the shaft").orElseThrow());
         assertThat(item(weighed, "cornerWeights.rearRight").told()).isEqualTo("299.5 kg, was 306.0");
         assertThat(item(weighed, "crossWeight").value()).isEqualTo("51.3 %");
     }
@@ -147,8 +149,9 @@ class WorkshopPagesTest {
         Findings findings = findings(scenario, scenario.setups().get(0).name(), Units.METRIC);
         List<Section> sections = WorkshopPages.of(findings);
         assertThat(sections).hasSize(1);
-        assertThat(sections.get(0).blocks()).hasSize(1).allSatisfy(block -> assertThat(block)
-                .isInstanceOfSatisfying(Block.Text.class, text -> {
+        assertThat(sections.get(0).blocks())
+                .hasSize(1)
+                .allSatisfy(block -> assertThat(block).isInstanceOfSatisfying(Block.Text.class, text -> {
                     assertThat(text.tone()).isEqualTo(Block.Tone.WARNING);
                     assertThat(text.text()).contains("has no answer").contains("no sheet");
                 }));

@@ -75,7 +75,8 @@ final class WhatTheShopDoes implements Question {
         OptionalDouble wished = OptionalDouble.empty();
         if (!cross.isEmpty()) {
             try {
-                wished = OptionalDouble.of(Quantity.parse(cross, Dimension.RATIO).si());
+                wished =
+                        OptionalDouble.of(Quantity.parse(cross, Dimension.RATIO).si());
             } catch (QuantityException wrong) {
                 return Reply.only("The cross weight " + wrong.message("\"50 %\"") + ".");
             }
@@ -118,9 +119,8 @@ final class WhatTheShopDoes implements Question {
             more.add(new Reply.Paragraph(setup.name(), said.subList(1, said.size())));
             figures = LevelTable.of(levelled, asked.units());
         } else {
-            headlines.add("Without an answer no perch is worth turning: " + asked.active()
-                    .silence()
-                    .orElse("it finds no rest on all four wheels")
+            headlines.add("Without an answer no perch is worth turning: "
+                    + asked.active().silence().orElse("it finds no rest on all four wheels")
                     + ".");
         }
         book(asked, on, more);
@@ -132,7 +132,8 @@ final class WhatTheShopDoes implements Question {
 
     private static void book(Asked asked, LocalDate on, List<Reply.Paragraph> more) {
         Book book = asked.work().scenario().record().book();
-        List<String> due = BookWords.due(book.due(asked.work().scenario().record().torques(), on), asked.units());
+        List<String> due =
+                BookWords.due(book.due(asked.work().scenario().record().torques(), on), asked.units());
         if (!due.isEmpty()) {
             more.add(new Reply.Paragraph("Due, as of " + on, due));
         }

@@ -20,8 +20,7 @@ class WhatTheShopDoesTest {
 
     @Test
     void theTurnsAreLargeWithTheirFiguresAndTheBookBelow() throws Exception {
-        Reply reply =
-                Asks.demo("quarry-special").wish("shop/on", "2026-12-01").reply("shop");
+        Reply reply = Asks.demo("quarry-special").wish("shop/on", "2026-12-01").reply("shop");
         assertThat(reply.headlines().get(0)).contains("left front 3.63 turns down");
         assertThat(reply.figures().lines())
                 .filteredOn(Table.Row.class::isInstance)
@@ -29,7 +28,9 @@ class WhatTheShopDoesTest {
                 .contains("turns, + up", "weighs now");
         assertThat(under(reply, "Due, as of 2026-12-01")).contains("Later: road licence holds until 2027-03-31.");
         assertThat(under(reply, "The book")).hasSize(5);
-        assertThat(under(reply, "The book").get(3)).startsWith("4. 2026-10-05, 61145 km: ").contains("corrects entry 3");
+        assertThat(under(reply, "The book").get(3))
+                .startsWith("4. 2026-10-05, 61145 km: ")
+                .contains("corrects entry 3");
         assertThat(reply.next().get(reply.next().size() - 1).act()).contains(new LookAct.TurnTo(Look.Page.REPORT));
     }
 
@@ -45,7 +46,8 @@ class WhatTheShopDoesTest {
     @Test
     void aSlipInAFieldIsAnsweredInASentence() throws Exception {
         Asks quarry = Asks.demo("quarry-special");
-        assertThat(quarry.wish("shop/cross", "9 %").reply("shop").headlines().get(0)).contains("between 30 % and 70 %");
+        assertThat(quarry.wish("shop/cross", "9 %").reply("shop").headlines().get(0))
+                .contains("between 30 % and 70 %");
         assertThat(quarry.wish("shop/cross", "")
                         .wish("shop/on", "soon")
                         .reply("shop")
