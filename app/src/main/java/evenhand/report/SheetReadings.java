@@ -1,16 +1,10 @@
 package evenhand.report;
 
 import evenhand.car.Axle;
-import evenhand.car.Bar;
 import evenhand.car.Car;
-import evenhand.car.Damper;
 import evenhand.car.End;
-import evenhand.car.LateralLocator;
 import evenhand.car.Side;
-import evenhand.car.Spring;
 import evenhand.car.Weights;
-import evenhand.car.links.LinkedLiveAxle;
-import evenhand.car.links.Locator;
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Entry;
@@ -68,9 +62,10 @@ final class SheetReadings {
             wheel(car.axle(one), setup.car().axle(one), Standing.of(car, one));
         }
         group = Group.AXLE;
+        AxleReadings axles = new AxleReadings(this, units);
         for (End one : End.values()) {
             at(one);
-            axle(car.axle(one), Standing.of(car, one));
+            axles.of(car, one, setup.car().linked(one));
         }
         LinkReadings links = new LinkReadings(this, units);
         for (End one : End.values()) {
@@ -218,116 +213,17 @@ final class SheetReadings {
                         true));
     }
 
-    private void axle(Axle axle, Standing standing) {
-        length("track", "track", axle.track());
-        locator(axle);
-        bar(axle.bar());
-        spring(axle.spring(), standing);
-        axle.damper().ifPresent(this::damper);
-        given("bump stop", "bumpStop.curve");
-        given("tyre kind", "tyre.kind");
-        length("loaded radius", "tyre.loadedRadius", axle.tyre().loadedRadius());
-    }
-
-    private void locator(Axle axle) {
-        if (!(axle instanceof Axle.Live live)) {
-            workedRollCentre(axle.geometry().rollCentreHeight());
-            return;
-        }
-        LateralLocator locator = live.lateralLocator();
-        if (locator instanceof LateralLocator.ByPoints) {
-            word("lateral locator", "lateralLocator.kind", byPoints());
-            workedRollCentre(axle.geometry().rollCentreHeight());
-        } else if (locator instanceof LateralLocator.WattsLinkage watt) {
-            word(
-                    "lateral locator",
-                    "lateralLocator.kind",
-                    "Watt's linkage, crank on the "
-                            + (watt.carriedBy() == LateralLocator.CarriedBy.BODY ? "body" : "axle"));
-            length("height of the crank's pivot", "lateralLocator.height", locator.height());
-        } else if (locator instanceof LateralLocator.PanhardRod) {
-            word("lateral locator", "lateralLocator.kind", "Panhard rod");
-            length("height of the rod in the middle", "lateralLocator.height", locator.height());
-        } else {
-            word("lateral locator", "lateralLocator.kind", "leaf springs");
-            workedRollCentre(locator.height());
-        }
-    }
-
-    private String byPoints() {
-        Optional<Locator> points = setup.car()
-                .linked(end.orElseThrow())
-                .flatMap(linked -> linked instanceof LinkedLiveAxle live ? live.locator() : Optional.empty());
-        return points.map(one -> one instanceof Locator.WattPoints
-                        ? "Watt's linkage, by its points"
-                        : one instanceof Locator.PanhardPoints ? "Panhard rod, by its points" : "as given")
-                .orElse("its links alone");
-    }
-
-    private void workedRollCentre(double height) {
-        word("roll centre height, worked out", "rollCentre.height", units.show(height, Dimension.LENGTH, digits()));
-    }
-
-    private void spring(Spring spring, Standing standing) {
-        if (spring instanceof Spring.AtWheel wheel) {
-            ratio("spring travel over wheel travel", "spring.motionRatio", wheel.motionRatio());
-        } else if (spring instanceof Spring.Upright upright) {
-            length("distance between springs", "spring.base", upright.base());
-        } else if (spring instanceof Spring.Leaning leaning) {
-            length("distance between lower spring mounts", "spring.base", leaning.base());
-            measure("lean of the springs", "spring.lean", leaning.lean(), Dimension.ANGLE, 1, true);
-            length("height of the lower spring mounts", "spring.lowerMountHeight", leaning.lowerMountHeight());
-        }
-        optional("spring length, free", "spring.freeLength", spring.lengths().free());
-        word(
-                "load on one spring at rest, worked out",
-                "spring.rate",
-                units.show(standing.springLoad(), Dimension.FORCE, 0));
-    }
-
-    private void bar(Optional<Bar> bar) {
-        if (bar.isEmpty()) {
-            word("anti-roll bar", "bar", "none");
-        } else if (bar.get() instanceof Bar.Round round) {
-            measure("anti-roll bar, diameter", "bar.diameter", round.diameter(), Dimension.LENGTH, digits() + 1, true);
-            length("anti-roll bar, arm", "bar.armLength", round.armLength());
-            length("anti-roll bar, length that twists", "bar.activeLength", round.activeLength());
-            ratio("drop link over wheel travel", "bar.linkRatio", round.linkRatio());
-        } else {
-            measure(
-                    "anti-roll bar",
-                    "bar.rollStiffness",
-                    ((Bar.Measured) bar.get()).rollStiffness(),
-                    Dimension.ROLL_STIFFNESS,
-                    0,
-                    false);
-        }
-    }
-
-    private void damper(Damper given) {
-        if (given.motionRatio().isPresent()) {
-            ratio(
-                    "damper travel over wheel travel",
-                    "damper.motionRatio",
-                    given.motionRatio().getAsDouble());
-        }
-        if (given.lean().isPresent()) {
-            measure("lean of the dampers", "damper.lean", given.lean().getAsDouble(), Dimension.ANGLE, 1, true);
-        }
-        optional("distance between lower damper mounts", "damper.base", given.base());
-    }
-
-    private void optional(String what, String key, OptionalDouble value) {
+    void optional(String what, String key, OptionalDouble value) {
         if (value.isPresent()) {
             length(what, key, value.getAsDouble());
         }
     }
 
-    private int digits() {
+    int digits() {
         return units == Units.METRIC ? 0 : 2;
     }
 
-    private void length(String what, String key, double si) {
+    void length(String what, String key, double si) {
         measure(what, key, si, Dimension.LENGTH, digits(), true);
     }
 
@@ -340,16 +236,16 @@ final class SheetReadings {
         add(key, what, value, within(key, dimension, digits), true);
     }
 
-    private void ratio(String what, String key, double value) {
+    void ratio(String what, String key, double value) {
         word(what, key, Numbers.fixed(value, 3));
     }
 
-    private void word(String what, String key, String value) {
+    void word(String what, String key, String value) {
         add(key, what, value, Optional.empty(), false);
     }
 
     /** A word of the file, or a curve, as it was written. */
-    private void given(String what, String key) {
+    void given(String what, String key) {
         entry(path(key)).ifPresent(text -> word(what, key, text));
     }
 

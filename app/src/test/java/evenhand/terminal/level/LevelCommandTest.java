@@ -94,8 +94,7 @@ class LevelCommandTest {
         JsonNode loose = json(Status.DONE, CROOKED);
         for (int i = 0; i < 4; i++) {
             turns += Math.pow(alone.at("/corners/" + i + "/turns").asDouble(), 2);
-            unhooked += Math.pow(
-                    json(Status.DONE, CROOKED).at("/corners/" + i + "/turns").asDouble(), 2);
+            unhooked += Math.pow(loose.at("/corners/" + i + "/turns").asDouble(), 2);
         }
         assertThat(turns).isGreaterThan(unhooked);
     }
