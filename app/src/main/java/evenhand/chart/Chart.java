@@ -37,6 +37,10 @@ public record Chart(String title, Axis.Measure across, Axis up, List<Part> parts
         return of(Part.Bar.class);
     }
 
+    public List<Part.Whisker> whiskers() {
+        return of(Part.Whisker.class);
+    }
+
     public List<Part.Mark> marks() {
         return of(Part.Mark.class);
     }
@@ -57,7 +61,7 @@ public record Chart(String title, Axis.Measure across, Axis up, List<Part> parts
 
     /** Nothing in it but axes, rules and guides. */
     public boolean isEmpty() {
-        return lines().isEmpty() && bars().isEmpty() && marks().isEmpty();
+        return lines().isEmpty() && bars().isEmpty() && whiskers().isEmpty() && marks().isEmpty();
     }
 
     /** The same chart with more in it, on top. */
@@ -97,7 +101,11 @@ public record Chart(String title, Axis.Measure across, Axis up, List<Part> parts
         return parts.stream()
                 .flatMap(part -> part instanceof Part.Line line
                         ? Stream.of(new Setup(line.name(), line.style()))
-                        : part instanceof Part.Bar bar ? Stream.of(new Setup(bar.name(), bar.style())) : Stream.empty())
+                        : part instanceof Part.Bar bar
+                                ? Stream.of(new Setup(bar.name(), bar.style()))
+                                : part instanceof Part.Whisker whisker
+                                        ? Stream.of(new Setup(whisker.name(), whisker.style()))
+                                        : Stream.empty())
                 .filter(setup -> setup.style().ofSetup())
                 .distinct()
                 .toList();

@@ -20,6 +20,11 @@ public final class ChartCsv {
             for (Part.Bar bar : chart.bars()) {
                 row(csv, rows.rows().get(bar.row()).words(), bar.name(), bar.part(), bar.from(), bar.to());
             }
+            for (Part.Whisker whisker : chart.whiskers()) {
+                String row = rows.rows().get(whisker.row()).words();
+                row(csv, row, whisker.name(), "value", whisker.value(), whisker.value());
+                row(csv, row, whisker.name(), "doubt", whisker.low(), whisker.high());
+            }
             return csv.toString();
         }
         csv.append("what,name,part,")

@@ -156,6 +156,7 @@ public final class ChartPainter {
             edge(band, band.high());
         }
         BarPainter.bars(sheet);
+        WhiskerPainter.whiskers(sheet);
         for (Part part : sheet.chart.parts()) {
             if (part instanceof Rule rule && rule.kind() == Rule.Kind.ZERO) {
                 rule(rule);
@@ -169,6 +170,7 @@ public final class ChartPainter {
         }
         layout.lineLabels().paint(sheet);
         BarPainter.words(sheet);
+        WhiskerPainter.words(sheet);
         for (Rule rule : sheet.chart.rules()) {
             ruleWords(rule);
         }

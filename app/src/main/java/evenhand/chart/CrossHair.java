@@ -106,6 +106,12 @@ public record CrossHair(double x, String place, List<Value> values) {
                     words.add(name + " " + chart.across().showSigned(bar.to() - bar.from()));
                 }
             }
+            for (Part.Whisker whisker : chart.whiskers()) {
+                if (whisker.row() == row) {
+                    words.add(whisker.name() + " " + chart.across().show(whisker.low()) + " to "
+                            + chart.across().show(whisker.high()));
+                }
+            }
             if (!rows.rows().get(row).beside().isEmpty()) {
                 words.addAll(List.of(rows.rows().get(row).beside().split("; ")));
             }

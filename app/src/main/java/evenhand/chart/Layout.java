@@ -164,7 +164,7 @@ final class Layout {
     private List<List<Key>> keyRows(List<Key> lines, double width, int most) {
         List<Key> all = new ArrayList<>(lines);
         List<Chart.Setup> setups = chart.setups();
-        boolean bars = !chart.bars().isEmpty();
+        boolean bars = !chart.bars().isEmpty() || !chart.whiskers().isEmpty();
         if (bars && setups.size() > 1) {
             for (Chart.Setup setup : setups) {
                 all.add(new Key(

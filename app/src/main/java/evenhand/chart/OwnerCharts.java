@@ -103,6 +103,56 @@ public final class OwnerCharts {
                 .findFirst();
     }
 
+    /**
+     * A figure in a row of a strip.
+     *
+     * @param value SI; none where the set-up has no such figure
+     * @param doubt half-width that holds nineteen times in twenty, SI; none where it is not known
+     * @param words beside it
+     */
+    public record Doubted(Shown car, OptionalDouble value, OptionalDouble doubt, String words) {}
+
+    /**
+     * A strip of figures, before above now, each with its whisker.
+     *
+     * @param rows by what stands before them
+     */
+    public static Chart strip(String title, String across, Unit unit, int digits, Map<String, List<Doubted>> rows) {
+        List<Part> parts = new ArrayList<>();
+        Span span = Span.around(DoubleStream.of(0));
+        int index = 0;
+        for (List<Doubted> row : rows.values()) {
+            for (int lane = 0; lane < row.size(); lane++) {
+                Doubted one = row.get(lane);
+                if (one.value().isPresent()) {
+                    double value = unit.fromSi(one.value().getAsDouble());
+                    double half = unit.fromSi(one.doubt().orElse(0));
+                    parts.add(new Part.Whisker(
+                            index,
+                            lane,
+                            row.size(),
+                            one.car().name(),
+                            one.car().style(),
+                            value - half,
+                            value,
+                            value + half,
+                            one.words()));
+                    span = span.including(value - half).including(value + half);
+                }
+            }
+            index++;
+        }
+        parts.add(new Rule(Rule.Kind.ZERO, Rule.Along.ACROSS, 0, ""));
+        return new Chart(
+                title,
+                Axis.Measure.of(across, unit, digits, span.loosened(0.3).rounded()),
+                new Axis.Rows(
+                        "",
+                        rows.keySet().stream().map(row -> new Axis.Row(row, "")).toList()),
+                parts,
+                List.of());
+    }
+
     /** Room to the bump stops at rest; below zero where the car stands on them. */
     public static Chart travelLeft(List<Shown> cars, Units units) {
         Unit unit = units.of(Dimension.LENGTH);

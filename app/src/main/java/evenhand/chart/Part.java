@@ -4,7 +4,7 @@ import evenhand.look.SetupStyle;
 import java.util.List;
 
 /** Something in a chart, in the units of its axes. */
-public sealed interface Part permits Part.Line, Part.Band, Part.Bar, Part.Mark, Part.Rule, Part.Guide {
+public sealed interface Part permits Part.Line, Part.Band, Part.Bar, Part.Whisker, Part.Mark, Part.Rule, Part.Guide {
     /** A place in a chart. */
     record Point(double x, double y) {}
 
@@ -79,6 +79,32 @@ public sealed interface Part permits Part.Line, Part.Band, Part.Bar, Part.Mark, 
             String words)
             implements Part {
         /** Where its middle is along the axis of rows. */
+        public double middle() {
+            return row - 0.5 + (lane + 0.5) / lanes;
+        }
+    }
+
+    /**
+     * A value in a row, and what doubt leaves of it.
+     *
+     * @param row index of the row
+     * @param lane which of {@code lanes} of the row, the first on top
+     * @param name of the set-up
+     * @param low where the whisker begins; the value itself where nothing is known of its doubt
+     * @param words beside it
+     */
+    record Whisker(
+            int row,
+            int lane,
+            int lanes,
+            String name,
+            SetupStyle style,
+            double low,
+            double value,
+            double high,
+            String words)
+            implements Part {
+        /** Where it is along the axis of rows. */
         public double middle() {
             return row - 0.5 + (lane + 0.5) / lanes;
         }

@@ -8,7 +8,7 @@ import java.util.Set;
 
 /** A piece of a paper, as data. */
 public sealed interface Block
-        permits Block.Heading, Block.Text, Block.Points, Block.Figures, Block.Table, Block.Fields {
+        permits Block.Heading, Block.Text, Block.Points, Block.Figures, Block.Table, Block.Facts, Block.Fields {
     /** A heading inside a section. */
     record Heading(String text) implements Block {}
 
@@ -148,6 +148,16 @@ public sealed interface Block
             return new Row(List.of(cells), false);
         }
     }
+
+    /** What stands beside a word: a verdict under each head, a meaning behind each name. No rules, no heads. */
+    record Facts(List<Fact> facts) implements Block {
+        public Facts {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /** One of them. */
+    record Fact(String lead, String text, Tone tone) {}
 
     /** Boxes to be written into by hand, three in a line, each with its label. */
     record Fields(List<String> labels) implements Block {

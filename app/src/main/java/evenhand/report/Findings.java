@@ -48,6 +48,8 @@ public final class Findings {
     private final Once<List<CostWords.Cost>> costs = new Once<>(this::askCosts);
     private final Once<Optional<Complained>> complained = new Once<>(this::askComplaint);
 
+    private final Once<Optional<OwnerFacts>> owned = new Once<>(this::askOwned);
+
     private Findings(Question question, Progress progress) {
         this.question = question;
         base = candidate(question.base());
@@ -112,6 +114,10 @@ public final class Findings {
                 : List.of();
     }
 
+    private Optional<OwnerFacts> askOwned() {
+        return OwnerFacts.of(this);
+    }
+
     private Optional<Complained> askComplaint() {
         return Complained.of(question, chosen.setup(), compares() ? Optional.of(base.setup()) : Optional.empty());
     }
@@ -163,6 +169,11 @@ public final class Findings {
     /** What a low car must have, of base and chosen; none where one of them has no answer. */
     List<CostWords.Cost> costs() {
         return costs.get();
+    }
+
+    /** What the owner is told in numbers; none where the set-up that is handed over has no answer. */
+    Optional<OwnerFacts> owned() {
+        return owned.get();
     }
 
     /** What is complained of, and what is found against it. */

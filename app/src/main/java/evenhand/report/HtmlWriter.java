@@ -140,6 +140,13 @@ public final class HtmlWriter {
             text.append("</div>\n");
         } else if (block instanceof Block.Table table) {
             table(table);
+        } else if (block instanceof Block.Facts facts) {
+            text.append("<dl>\n");
+            for (Block.Fact fact : facts.facts()) {
+                element("dt", "", fact.lead());
+                element("dd", fact.tone() == Block.Tone.WARNING ? "warning" : "", fact.text());
+            }
+            text.append("</dl>\n");
         } else if (block instanceof Block.Fields fields) {
             text.append("<div class=\"fields\">\n");
             fields.labels().forEach(label -> element("div", "", label));

@@ -10,13 +10,13 @@ final class InspectorPages {
     static List<Section> of(Findings findings) {
         List<Section> sections = new ArrayList<>();
         if (findings.compares()) {
-            sections.add(OwnerPages.changes(findings));
+            sections.add(CarPages.changes(findings));
         }
         if (!findings.loaded().isEmpty()) {
             sections.add(LoadPages.of(findings, findings.loaded()));
         }
         sections.addAll(WorkingPages.sources(findings));
-        sections.add(OwnerPages.cautions());
+        sections.add(CarPages.cautions());
         return sections;
     }
 }

@@ -24,16 +24,18 @@ import org.apache.pdfbox.util.Matrix;
 public final class PdfWriter {
     static final double MARGIN = 46;
     private static final double FOOT = 44;
-    private static final double SIZE = 9.2;
-    private static final double LINE = 12.4;
-    private static final double QUIET_SIZE = 8;
+    private static final double SIZE = 10;
+    private static final double LINE = 13.2;
+    private static final double QUIET_SIZE = 8.5;
     private static final double QUIET_LINE = 10.6;
-    private static final double TABLE_SIZE = TableLayout.SIZE;
-    private static final double TABLE_LINE = TableLayout.LINE;
     private static final double CELL = TableLayout.CELL;
     private static final double SECTION_SIZE = 13;
     private static final double HEADING_SIZE = 10;
     private static final double FIELD = 28;
+
+    /** Width of the column of words beside which facts stand. */
+    private static final double LEAD = 82;
+
     /** What must follow a heading on its page. */
     private static final double KEPT = 40;
 
@@ -257,9 +259,37 @@ public final class PdfWriter {
             figures(figures);
         } else if (block instanceof Block.Table table) {
             table(table);
+        } else if (block instanceof Block.Facts facts) {
+            facts(facts.facts());
         } else if (block instanceof Block.Fields fields) {
             fields(fields.labels());
         }
+    }
+
+    /** Each word in a column of its own, what belongs to it beside it; a fact is not torn. */
+    private void facts(List<Block.Fact> facts) throws IOException {
+        for (Block.Fact fact : facts) {
+            boolean loud = fact.tone() == Block.Tone.WARNING;
+            boolean quiet = fact.tone() == Block.Tone.QUIET;
+            Color colour = loud ? WARNING : INK;
+            double size = quiet ? TableLayout.SIZE : SIZE;
+            double line = quiet ? TableLayout.LINE : LINE;
+            List<String> leads = type.wrap(type.clean(fact.lead()), true, size, LEAD - CELL);
+            List<String> texts = type.wrap(type.clean(fact.text()), loud, size, width() - LEAD);
+            need(Math.max(leads.size(), texts.size()) * line);
+            for (int i = 0; i < Math.max(leads.size(), texts.size()); i++) {
+                need(line);
+                y -= line;
+                if (i < leads.size()) {
+                    type.draw(page, leads.get(i), MARGIN, y + 0.25 * line, true, size, colour);
+                }
+                if (i < texts.size()) {
+                    type.draw(page, texts.get(i), MARGIN + LEAD, y + 0.25 * line, loud, size, colour);
+                }
+            }
+            y -= 2;
+        }
+        y -= 3;
     }
 
     private void figures(Block.Figures figures) throws IOException {
@@ -312,11 +342,11 @@ public final class PdfWriter {
             TableLayout.Lines lines = laid.rows().get(at);
             while (!lines.isEmpty()) {
                 double height = lines.height();
-                if (height > room() && !isFresh() && !(height > 12 * TABLE_LINE && room() > 6 * TABLE_LINE)) {
+                if (height > room() && !isFresh() && !(height > 12 * laid.line() && room() > 6 * laid.line())) {
                     newPage();
                     heads(table, laid);
                 }
-                int most = Math.max(1, (int) ((room() - 2 * CELL) / TABLE_LINE));
+                int most = Math.max(1, (int) ((room() - 2 * CELL) / laid.line()));
                 row(table, table.rows().get(at).marked(), laid, lines.first(most));
                 lines = lines.rest(most);
             }
@@ -328,7 +358,7 @@ public final class PdfWriter {
         TableLayout.Lines heads = laid.heads();
         double x = MARGIN;
         for (int i = 0; i < laid.columns(); i++) {
-            words(table.columns().get(i), heads.cells().get(i), x, laid.width(i), true, QUIET);
+            words(table.columns().get(i), heads.cells().get(i), x, laid.width(i), laid, true, QUIET);
             x += laid.width(i);
         }
         y -= heads.height();
@@ -350,7 +380,7 @@ public final class PdfWriter {
             } else if (lines.boxes().contains(i)) {
                 box(x + laid.width(i) - laid.box(i), laid.box(i) - 2, height);
             }
-            words(column, lines.cells().get(i), x, laid.width(i), marked, INK);
+            words(column, lines.cells().get(i), x, laid.width(i), laid, marked, INK);
             x += laid.width(i);
         }
         y -= height;
@@ -366,14 +396,16 @@ public final class PdfWriter {
         page.fillAndStroke();
     }
 
-    private void words(Block.Column column, List<String> lines, double x, double width, boolean bold, Color colour)
+    /** The words of one cell. */
+    private void words(
+            Block.Column column, List<String> lines, double x, double width, TableLayout laid, boolean bold, Color colour)
             throws IOException {
         double at = y - CELL / 2;
         for (String line : lines) {
-            at -= TABLE_LINE;
+            at -= laid.line();
             double indent =
-                    column.kind() == Block.Kind.NUMBER ? width - CELL - type.width(line, bold, TABLE_SIZE) : CELL;
-            type.draw(page, line, x + indent, at + 0.25 * TABLE_LINE, bold, TABLE_SIZE, colour);
+                    column.kind() == Block.Kind.NUMBER ? width - CELL - type.width(line, bold, laid.size()) : CELL;
+            type.draw(page, line, x + indent, at + 0.25 * laid.line(), bold, laid.size(), colour);
         }
     }
 

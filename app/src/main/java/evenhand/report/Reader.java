@@ -19,7 +19,7 @@ public enum Reader {
     ENGINEER("engineer") {
         @Override
         List<Section> sections(Findings findings) {
-            List<Section> sections = new ArrayList<>();
+            List<Section> sections = new ArrayList<>(CarPages.of(findings));
             if (findings.candidates().size() > 1) {
                 sections.addAll(ComparisonPages.of(findings));
             }

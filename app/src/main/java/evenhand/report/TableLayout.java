@@ -6,8 +6,14 @@ import java.util.Set;
 
 /** How a table is set on a sheet: how wide its columns are, where its words break, how high its rows are. Points. */
 final class TableLayout {
-    static final double SIZE = 8;
-    static final double LINE = 10.2;
+    static final double SIZE = 9;
+    static final double LINE = 11.2;
+
+    /** In a form to be filled in, whose rows are as high as its boxes: all of a car on two sheets. */
+    private static final double FORM_SIZE = 8;
+
+    private static final double FORM_LINE = 10.2;
+
     static final double CELL = 3;
 
     /** Height of a box that a pen has room in: 8 mm and a little. */
@@ -25,6 +31,8 @@ final class TableLayout {
     private final PdfType type;
     private final double[] widths;
     private final double wholeBelow;
+    private final double size;
+    private final double line;
     private final Lines heads;
     private final List<Lines> rows;
 
@@ -34,12 +42,14 @@ final class TableLayout {
         widths = table.columns().stream()
                 .mapToDouble(column -> column.weight() / all * width)
                 .toArray();
+        boolean boxes = table.rows().stream().anyMatch(row -> !row.boxes().isEmpty());
+        size = boxes ? FORM_SIZE : SIZE;
+        line = boxes ? FORM_LINE : LINE;
+        wholeBelow = (boxes ? WHOLE_WITH_BOXES : WHOLE) * sheetHeight;
         heads = lines(table.columns().stream().map(Block.Column::head).toList(), true, Set.of());
         rows = table.rows().stream()
                 .map(row -> lines(row.cells(), row.marked(), row.boxes()))
                 .toList();
-        boolean boxes = rows.stream().anyMatch(row -> !row.boxes().isEmpty());
-        wholeBelow = (boxes ? WHOLE_WITH_BOXES : WHOLE) * sheetHeight;
     }
 
     /**
@@ -47,10 +57,11 @@ final class TableLayout {
      *
      * @param cells lines of each
      * @param boxes columns with a box
+     * @param line height of a line
      */
-    record Lines(List<List<String>> cells, Set<Integer> boxes) {
+    record Lines(List<List<String>> cells, Set<Integer> boxes, double line) {
         double height() {
-            double words = cells.stream().mapToInt(List::size).max().orElse(1) * LINE + CELL;
+            double words = cells.stream().mapToInt(List::size).max().orElse(1) * line + CELL;
             return boxes.isEmpty() ? words : Math.max(words, BOX + 2);
         }
 
@@ -64,23 +75,34 @@ final class TableLayout {
                     cells.stream()
                             .map(cell -> cell.subList(0, Math.min(lines, cell.size())))
                             .toList(),
-                    boxes);
+                    boxes,
+                    line);
         }
 
         /** What is left of a row that did not fit its page; nothing where it did. */
         Lines rest(int lines) {
             return cells.stream().allMatch(cell -> cell.size() <= lines)
-                    ? new Lines(List.of(), Set.of())
+                    ? new Lines(List.of(), Set.of(), line)
                     : new Lines(
                             cells.stream()
                                     .map(cell -> cell.subList(Math.min(lines, cell.size()), cell.size()))
                                     .toList(),
-                            Set.of());
+                            Set.of(),
+                            line);
         }
     }
 
     double width(int column) {
         return widths[column];
+    }
+
+    /** Of its letters. */
+    double size() {
+        return size;
+    }
+
+    double line() {
+        return line;
     }
 
     int columns() {
@@ -104,14 +126,14 @@ final class TableLayout {
         List<List<String>> cells = new ArrayList<>();
         for (int i = 0; i < widths.length; i++) {
             double room = widths[i] - 2 * CELL - (boxes.contains(i) ? box(i) : 0);
-            cells.add(type.wrap(type.clean(texts.get(i)), bold, SIZE, room));
+            cells.add(type.wrap(type.clean(texts.get(i)), bold, size, room));
         }
-        return new Lines(cells, boxes);
+        return new Lines(cells, boxes, line);
     }
 
     /** Height of what is not torn: all of a low one, the beginning of a high one. */
     double together() {
         double all = heads.height() + rows.stream().mapToDouble(Lines::height).sum();
-        return all < wholeBelow ? all : heads.height() + 3 * LINE;
+        return all < wholeBelow ? all : heads.height() + 3 * line;
     }
 }

@@ -2,6 +2,10 @@ package evenhand.scenario;
 
 import evenhand.answers.Aim;
 import evenhand.answers.Judged;
+import evenhand.bump.BumpAnswer;
+import evenhand.bump.DriveOver;
+import evenhand.car.Car;
+import evenhand.quantity.InvalidValue;
 import evenhand.ride.RoadClass;
 import evenhand.road.RoadEvent;
 import evenhand.turn.Direction;
@@ -40,6 +44,17 @@ public sealed interface Judge {
                 return found.event();
             }
             throw new IllegalStateException(event + ": was read as an event");
+        }
+
+        /** What it does to a car at rest, driven over straight ahead; none where no wheel gets over it, or it cannot be followed. */
+        public Optional<BumpAnswer.Straight> of(Car car) {
+            try {
+                return DriveOver.straight(car, road(), speed) instanceof BumpAnswer.Straight straight
+                        ? Optional.of(straight)
+                        : Optional.empty();
+            } catch (InvalidValue impassable) {
+                return Optional.empty();
+            }
         }
     }
 

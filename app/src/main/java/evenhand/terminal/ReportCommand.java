@@ -41,11 +41,16 @@ import picocli.CommandLine.Parameters;
         name = "report",
         sortOptions = false,
         description = {
-            "Papers of a job, each for its reader, as PDF or HTML: for the owner what was changed and what that does; for"
-                    + " the engineer the set-ups side by side, braking and driving, and the sums worked through; for the"
-                    + " inspector what was changed, what mounts carry, sources and cautions; for the workshop the set-up"
-                    + " sheet, with tolerances, torques and boxes for the pen; for the handover what was asked and changed,"
-                    + " cautions, the sheet and the book. The set-up sheet alone as CSV.",
+            "Papers of a job, each for its reader, as PDF or HTML. For the owner three pages: what was asked and what he got, what"
+                    + " was changed and what it costs, what to feel for on the first drive, pictures, how sure it is, what the"
+                    + " words mean. For the engineer how the car behaves, the set-ups side by side, braking and driving, the"
+                    + " sums worked through. For the inspector what was changed, what mounts carry, sources and cautions. For the"
+                    + " workshop the set-up sheet on two pages, with tolerances, torques and boxes for the pen. For the handover"
+                    + " what was asked and what he got, the cautions, the sheet and the book. The set-up sheet alone as CSV.",
+            "",
+            "What was asked stands in the file beside \"story\": \"asked\": [{\"text\": \"It pushes wide.\","
+                    + " \"judge\": \"understeer at 0.5 g\"}]; a judge is a figure or an aim, \"turning left\", a road, an event of it"
+                    + " or a load case.",
             "",
             "The set-up that is handed over is the last one named, or the last of the file. It is compared with the one"
                     + " before, --base, or the first of the file; all that are named stand side by side.",

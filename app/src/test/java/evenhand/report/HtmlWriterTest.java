@@ -65,6 +65,6 @@ class HtmlWriterTest {
                 .contains("prefers-color-scheme:dark")
                 .contains("@media print")
                 .contains("max-width:600px");
-        assertThat(text).contains("What was asked").contains("Before you drive it");
+        assertThat(text).contains("What you asked").contains("Before you drive it");
     }
 }
