@@ -4,6 +4,7 @@ import evenhand.chart.Chart;
 import evenhand.drawing.Drawing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** A piece of a paper, as data. */
 public sealed interface Block
@@ -127,10 +128,20 @@ public sealed interface Block
         BLANK
     }
 
-    /** A row; a marked one is changed against the set-up before. */
-    record Row(List<String> cells, boolean marked) {
+    /**
+     * A row; a marked one is changed against the set-up before.
+     *
+     * @param boxes columns in which a box for the pen stands beside the words
+     */
+    record Row(List<String> cells, boolean marked, Set<Integer> boxes) {
         public Row {
             cells = List.copyOf(cells);
+            boxes = Set.copyOf(boxes);
+        }
+
+        /** Without boxes beside words. */
+        Row(List<String> cells, boolean marked) {
+            this(cells, marked, Set.of());
         }
 
         static Row of(String... cells) {

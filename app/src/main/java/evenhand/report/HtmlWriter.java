@@ -29,6 +29,7 @@ public final class HtmlWriter {
             td,th{padding:.2em .4em;vertical-align:top;text-align:left;border-bottom:1px solid #b8b8b8}
             th{color:#545454;border-bottom:1px solid #000}.number{text-align:right}
             .marked{background:#eaf1fc;font-weight:bold}td.blank{border:1px solid #b8b8b8;min-width:5em}
+            .box{float:right;box-sizing:border-box;width:13mm;height:8.2mm;border:1px solid #b8b8b8;margin-left:.3em;background:#fff}
             .figures{display:flex;gap:10px}.figures svg{height:auto;min-width:0;flex:0 1 auto;background:#fff}
             .fields{display:flex;flex-wrap:wrap;gap:4px}.fields div{border:1px solid #b8b8b8;width:32%;height:3.4em;font-size:.75em;
             color:#545454;padding:.2em .4em;box-sizing:border-box;overflow:hidden}
@@ -162,11 +163,21 @@ public final class HtmlWriter {
         for (Block.Row row : table.rows()) {
             text.append(row.marked() ? "<tr class=\"marked\">\n" : "<tr>\n");
             for (int i = 0; i < row.cells().size(); i++) {
-                element("td", kind(table.columns().get(i)), row.cells().get(i));
+                if (row.boxes().contains(i)) {
+                    boxed(row.cells().get(i));
+                } else {
+                    element("td", kind(table.columns().get(i)), row.cells().get(i));
+                }
             }
             text.append("</tr>\n");
         }
         text.append("</tbody>\n</table></div>\n");
+    }
+
+    private void boxed(String words) {
+        text.append("<td dir=\"auto\"><span class=\"box\"></span>")
+                .append(escaped(words))
+                .append("</td>\n");
     }
 
     private static String kind(Block.Column column) {

@@ -87,6 +87,14 @@ final class OwnerPages {
         return sections;
     }
 
+    /** What was asked, and what came of it: all that goes with the car when it is handed over. */
+    static List<Section> first(Findings findings) {
+        return findings.owned()
+                .map(facts -> new OwnerPages(findings, facts))
+                .map(pages -> List.of(pages.asked(), pages.got()))
+                .orElseGet(() -> silent(findings).subList(0, 1));
+    }
+
     /** Of a set-up that the sums have no answer for. */
     private static List<Section> silent(Findings findings) {
         return List.of(

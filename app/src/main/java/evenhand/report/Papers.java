@@ -35,6 +35,9 @@ public final class Papers {
     /** The sheet alone. */
     public static SetupSheet sheet(Question question) {
         return SetupSheet.of(
-                question.setups().get(question.setups().size() - 1), Optional.of(question.base()), question.units());
+                question.scenario().record(),
+                question.setups().get(question.setups().size() - 1),
+                Optional.of(question.base()),
+                question.units());
     }
 }

@@ -28,14 +28,10 @@ public final class PdfWriter {
     private static final double LINE = 13.2;
     private static final double QUIET_SIZE = 8.5;
     private static final double QUIET_LINE = 10.6;
-    private static final double TABLE_SIZE = 9;
-    private static final double TABLE_LINE = 11.2;
-    private static final double CELL = 3;
+    private static final double CELL = TableLayout.CELL;
     private static final double SECTION_SIZE = 13;
     private static final double HEADING_SIZE = 10;
     private static final double FIELD = 28;
-    /** A table lower than this part of a sheet is not torn. */
-    private static final double WHOLE = 0.48;
 
     /** Width of the column of words beside which facts stand. */
     private static final double LEAD = 82;
@@ -276,8 +272,8 @@ public final class PdfWriter {
             boolean loud = fact.tone() == Block.Tone.WARNING;
             boolean quiet = fact.tone() == Block.Tone.QUIET;
             Color colour = loud ? WARNING : INK;
-            double size = quiet ? TABLE_SIZE : SIZE;
-            double line = quiet ? TABLE_LINE : LINE;
+            double size = quiet ? TableLayout.SIZE : SIZE;
+            double line = quiet ? TableLayout.LINE : LINE;
             List<String> leads = type.wrap(type.clean(fact.lead()), true, size, LEAD - CELL);
             List<String> texts = type.wrap(type.clean(fact.text()), loud, size, width() - LEAD);
             need(Math.max(leads.size(), texts.size()) * line);
@@ -334,130 +330,83 @@ public final class PdfWriter {
         y -= 6;
     }
 
-    /** A table with its words broken into lines. */
-    private record Laid(List<List<String>> heads, List<List<List<String>>> rows, double wholeBelow) {
-        /** Height of what is not torn: all of a low one, the beginning of a high one. */
-        double together() {
-            double all =
-                    tall(heads) + rows.stream().mapToDouble(PdfWriter::tall).sum();
-            return all < wholeBelow ? all : tall(heads) + 3 * TABLE_LINE;
-        }
-    }
-
-    private double[] widths(Block.Table table) {
-        double all = table.columns().stream().mapToDouble(Block.Column::weight).sum();
-        return table.columns().stream()
-                .mapToDouble(column -> column.weight() / all * width())
-                .toArray();
-    }
-
-    private Laid laid(Block.Table table) {
-        double[] widths = widths(table);
-        List<String> heads = table.columns().stream().map(Block.Column::head).toList();
-        return new Laid(
-                cells(heads, true, widths),
-                table.rows().stream()
-                        .map(row -> cells(row.cells(), row.marked(), widths))
-                        .toList(),
-                WHOLE * size.height());
-    }
-
-    private List<List<String>> cells(List<String> texts, boolean bold, double[] widths) {
-        List<List<String>> cells = new ArrayList<>();
-        for (int i = 0; i < widths.length; i++) {
-            cells.add(cell(texts.get(i), bold, widths[i]));
-        }
-        return cells;
+    private TableLayout laid(Block.Table table) {
+        return new TableLayout(type, table, width(), size.height());
     }
 
     private void table(Block.Table table) throws IOException {
-        double[] widths = widths(table);
-        Laid laid = laid(table);
+        TableLayout laid = laid(table);
         need(laid.together());
-        heads(table, laid.heads(), widths);
+        heads(table, laid);
         for (int at = 0; at < laid.rows().size(); at++) {
-            Block.Row row = table.rows().get(at);
-            List<List<String>> cells = laid.rows().get(at);
-            while (!cells.isEmpty()) {
-                if (tall(cells) > room() && !isFresh() && !(tall(cells) > 12 * TABLE_LINE && room() > 6 * TABLE_LINE)) {
+            TableLayout.Lines lines = laid.rows().get(at);
+            while (!lines.isEmpty()) {
+                double height = lines.height();
+                if (height > room() && !isFresh() && !(height > 12 * laid.line() && room() > 6 * laid.line())) {
                     newPage();
-                    heads(table, laid.heads(), widths);
+                    heads(table, laid);
                 }
-                int most = Math.max(1, (int) ((room() - 2 * CELL) / TABLE_LINE));
-                row(table, row, firsts(cells, most), widths);
-                cells = rest(cells, most);
+                int most = Math.max(1, (int) ((room() - 2 * CELL) / laid.line()));
+                row(table, table.rows().get(at).marked(), laid, lines.first(most));
+                lines = lines.rest(most);
             }
         }
         y -= 7;
     }
 
-    private void heads(Block.Table table, List<List<String>> heads, double[] widths) throws IOException {
-        double height = tall(heads);
+    private void heads(Block.Table table, TableLayout laid) throws IOException {
+        TableLayout.Lines heads = laid.heads();
         double x = MARGIN;
-        for (int i = 0; i < widths.length; i++) {
-            words(table.columns().get(i), heads.get(i), x, widths[i], true, QUIET);
-            x += widths[i];
+        for (int i = 0; i < laid.columns(); i++) {
+            words(table.columns().get(i), heads.cells().get(i), x, laid.width(i), laid, true, QUIET);
+            x += laid.width(i);
         }
-        y -= height;
+        y -= heads.height();
         rule(INK, 0.6);
     }
 
-    private void row(Block.Table table, Block.Row row, List<List<String>> cells, double[] widths) throws IOException {
-        double height = tall(cells);
-        if (row.marked()) {
+    private void row(Block.Table table, boolean marked, TableLayout laid, TableLayout.Lines lines) throws IOException {
+        double height = lines.height();
+        if (marked) {
             page.setNonStrokingColor(TINT);
             page.addRect((float) MARGIN, (float) (y - height), (float) width(), (float) height);
             page.fill();
         }
         double x = MARGIN;
-        for (int i = 0; i < widths.length; i++) {
+        for (int i = 0; i < laid.columns(); i++) {
             Block.Column column = table.columns().get(i);
             if (column.kind() == Block.Kind.BLANK) {
-                page.setStrokingColor(RULE);
-                page.setLineWidth(0.5f);
-                page.addRect((float) x + 2, (float) (y - height + 1), (float) widths[i] - 4, (float) height - 2);
-                page.stroke();
+                box(x + 2, laid.width(i) - 4, height);
+            } else if (lines.boxes().contains(i)) {
+                box(x + laid.width(i) - laid.box(i), laid.box(i) - 2, height);
             }
-            words(column, cells.get(i), x, widths[i], row.marked(), INK);
-            x += widths[i];
+            words(column, lines.cells().get(i), x, laid.width(i), laid, marked, INK);
+            x += laid.width(i);
         }
         y -= height;
         rule(RULE, 0.3);
     }
 
-    private void words(Block.Column column, List<String> lines, double x, double width, boolean bold, Color colour)
+    /** White, for a pen. */
+    private void box(double x, double width, double height) throws IOException {
+        page.setNonStrokingColor(Color.WHITE);
+        page.setStrokingColor(RULE);
+        page.setLineWidth(0.5f);
+        page.addRect((float) x, (float) (y - height + 1), (float) width, (float) height - 2);
+        page.fillAndStroke();
+    }
+
+    /** The words of one cell. */
+    private void words(
+            Block.Column column, List<String> lines, double x, double width, TableLayout laid, boolean bold, Color colour)
             throws IOException {
         double at = y - CELL / 2;
         for (String line : lines) {
-            at -= TABLE_LINE;
+            at -= laid.line();
             double indent =
-                    column.kind() == Block.Kind.NUMBER ? width - CELL - type.width(line, bold, TABLE_SIZE) : CELL;
-            type.draw(page, line, x + indent, at + 0.25 * TABLE_LINE, bold, TABLE_SIZE, colour);
+                    column.kind() == Block.Kind.NUMBER ? width - CELL - type.width(line, bold, laid.size()) : CELL;
+            type.draw(page, line, x + indent, at + 0.25 * laid.line(), bold, laid.size(), colour);
         }
-    }
-
-    private List<String> cell(String text, boolean bold, double width) {
-        return type.wrap(type.clean(text), bold, TABLE_SIZE, width - 2 * CELL);
-    }
-
-    private static double tall(List<List<String>> cells) {
-        return cells.stream().mapToInt(List::size).max().orElse(1) * TABLE_LINE + CELL;
-    }
-
-    private static List<List<String>> firsts(List<List<String>> cells, int lines) {
-        return cells.stream()
-                .map(cell -> cell.subList(0, Math.min(lines, cell.size())))
-                .toList();
-    }
-
-    /** What is left of a row that did not fit its page; nothing where it did. */
-    private static List<List<String>> rest(List<List<String>> cells, int lines) {
-        if (cells.stream().allMatch(cell -> cell.size() <= lines)) {
-            return List.of();
-        }
-        return cells.stream()
-                .map(cell -> cell.subList(Math.min(lines, cell.size()), cell.size()))
-                .toList();
     }
 
     private void foot(Paper paper) throws IOException {

@@ -28,7 +28,6 @@ public enum Reader {
                     .map(road -> RoadTestPages.of(road, findings.question().units()))
                     .ifPresent(sections::add);
             sections.addAll(WorkingPages.of(findings));
-            sections.add(SheetPages.of(findings)); // until the workshop has a paper of its own
             return sections;
         }
     },
@@ -40,20 +39,24 @@ public enum Reader {
         }
     },
     /** Whoever builds and re-checks it. */
-    WORKSHOP("workshop", false),
+    WORKSHOP("workshop") {
+        @Override
+        List<Section> sections(Findings findings) {
+            return WorkshopPages.of(findings);
+        }
+    },
     /** Whoever hands it over, and to whom. */
-    HANDOVER("handover", false);
+    HANDOVER("handover") {
+        @Override
+        List<Section> sections(Findings findings) {
+            return HandoverPages.of(findings);
+        }
+    };
 
     private final String word;
-    private final boolean built;
 
     Reader(String word) {
-        this(word, true);
-    }
-
-    Reader(String word, boolean built) {
         this.word = word;
-        this.built = built;
     }
 
     /** By which he is asked for, and called. */
@@ -61,19 +64,12 @@ public enum Reader {
         return word;
     }
 
-    /** Whether there is a paper for him. */
-    public boolean isBuilt() {
-        return built;
-    }
-
     /** What stands in his paper. */
-    List<Section> sections(Findings findings) {
-        throw new IllegalStateException("no paper for the " + word);
-    }
+    abstract List<Section> sections(Findings findings);
 
     /** All that there is a paper for. */
     public static List<Reader> all() {
-        return Arrays.stream(values()).filter(Reader::isBuilt).toList();
+        return List.of(values());
     }
 
     /** By its word. */

@@ -17,9 +17,9 @@ public final class SheetCsv {
                     List.of(
                             name,
                             item.path(),
-                            item.what(),
+                            item.called(),
                             item.value(),
-                            item.tolerance(),
+                            item.tolerance() + (item.usual() ? " (usual)" : ""),
                             item.before(),
                             item.changed() ? "yes" : "no"));
         }

@@ -11,6 +11,7 @@ import evenhand.catalogue.Built;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Entries;
 import evenhand.catalogue.Range;
+import evenhand.level.Levelling;
 import evenhand.quantity.Quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -57,6 +58,12 @@ final class Checks {
             spring(key, settled.axle(end).spring().lengths());
         }
         gears(car.drive().gears());
+        Levelling.spent(car)
+                .ifPresent(spent -> warn(
+                        spent.wheel().end().key() + ".lowered",
+                        String.format(Locale.ROOT, "uses %.1f mm of thread at the ", 1000 * Math.abs(spent.used()))
+                                + spent.wheel().words()
+                                + String.format(Locale.ROOT, " perch, where %.1f mm are left", 1000 * spent.left())));
         return List.copyOf(warnings);
     }
 

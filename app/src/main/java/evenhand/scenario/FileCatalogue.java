@@ -143,7 +143,9 @@ public final class FileCatalogue {
             List<Named> setups,
             List<LoadCase> loadCases,
             Optional<List<HardUse>> hardUse,
-            List<TestGiven> roadTests) {}
+            List<TestGiven> roadTests,
+            Map<String, String> tolerances,
+            ShopRecord record) {}
 
     static final Shape<Opened> FILE = shape(
             "file",
@@ -156,7 +158,15 @@ public final class FileCatalogue {
                     v.of(SETUPS),
                     v.of(LOAD_CASES),
                     v.optional(HARD_USE),
-                    v.of(ROAD_TESTS)),
+                    v.of(ROAD_TESTS),
+                    v.of(RecordCatalogue.TOLERANCES),
+                    new ShopRecord(
+                            v.of(RecordCatalogue.VEHICLE),
+                            v.of(RecordCatalogue.WEIGHED_WITH),
+                            v.of(RecordCatalogue.RIDE_HEIGHTS),
+                            Map.of(), // read with the set-ups
+                            v.of(RecordCatalogue.TORQUES),
+                            new Book(v.of(RecordCatalogue.LOG)))),
             EVENHAND,
             TITLE,
             STORY,
@@ -166,7 +176,13 @@ public final class FileCatalogue {
             SETUPS,
             LOAD_CASES,
             HARD_USE,
-            ROAD_TESTS);
+            ROAD_TESTS,
+            RecordCatalogue.VEHICLE,
+            RecordCatalogue.WEIGHED_WITH,
+            RecordCatalogue.RIDE_HEIGHTS,
+            RecordCatalogue.TOLERANCES,
+            RecordCatalogue.TORQUES,
+            RecordCatalogue.LOG);
 
     private FileCatalogue() {}
 
@@ -177,7 +193,18 @@ public final class FileCatalogue {
 
     /** What the file holds beside its car and its set-ups. */
     public static List<Slot<?>> besideTheCar() {
-        return List.of(TITLE, STORY, ASKED, SHOP, LOAD_CASES, HARD_USE);
+        return List.of(
+                TITLE,
+                STORY,
+                ASKED,
+                SHOP,
+                RecordCatalogue.VEHICLE,
+                LOAD_CASES,
+                HARD_USE,
+                RecordCatalogue.WEIGHED_WITH,
+                RecordCatalogue.RIDE_HEIGHTS,
+                RecordCatalogue.TOLERANCES,
+                RecordCatalogue.TORQUES);
     }
 
     /** The free words of a set-up. */

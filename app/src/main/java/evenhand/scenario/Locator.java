@@ -1,6 +1,9 @@
 package evenhand.scenario;
 
 import evenhand.catalogue.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Finds where a path of the catalogue stands in a file. */
@@ -17,7 +20,13 @@ final class Locator {
         }
         Json here = root;
         Place place = root.place();
-        for (Path.Step step : Path.of("car." + path).steps()) { // Path.of takes one "car." off
+        List<Path.Step> steps = Path.of("car." + path).steps(); // Path.of takes one "car." off
+        for (int i = 0; i < steps.size(); i++) {
+            Path.Step step = steps.get(i);
+            Optional<Json> named = byPath(here, steps.subList(i, steps.size()));
+            if (named.isPresent()) {
+                return named.get().place();
+            }
             Json below = here instanceof Json.Obj object ? below(object, step.key()) : null;
             if (below instanceof Json.Arr list
                     && step.index() >= 0
@@ -34,6 +43,14 @@ final class Locator {
             }
         }
         return place;
+    }
+
+    /** What stands under a path that is itself a key, as tolerances do. */
+    private static Optional<Json> byPath(Json here, List<Path.Step> rest) {
+        return rest.size() > 1 && here instanceof Json.Obj object
+                ? Optional.ofNullable(object.members()
+                        .get(rest.stream().map(Path.Step::toString).collect(Collectors.joining("."))))
+                : Optional.empty();
     }
 
     private static @Nullable Json below(Json.Obj object, String key) {

@@ -23,6 +23,9 @@ final class PointChecks {
     /** Further out than the middle of the tyre by this, a point stands in the open air, m. */
     private static final double HALF_A_TYRE = 0.10;
 
+    /** What thread is left differs from side to side on any car that was set on scales. */
+    private static final String PERCH = ".perch.";
+
     private PointChecks() {}
 
     /** What is unusual, and where, by path. */
@@ -35,7 +38,7 @@ final class PointChecks {
                 .sorted((one, other) -> one.path().compareTo(other.path()))
                 .toList()) {
             Adjustable left = byPath.get(value.path().replace(RIGHT, "."));
-            if (value.path().contains(RIGHT) && left != null) {
+            if (value.path().contains(RIGHT) && !value.path().contains(PERCH) && left != null) {
                 sides(left, value, found);
             }
             if (value.path().endsWith(OUT)) {

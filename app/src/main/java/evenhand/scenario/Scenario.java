@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param hardUse what the car is put through, the car at rest among it; the usual cases where the file lists none
  * @param estimatedUse numbers of these cases that the file does not give
  * @param roadTests as they stand there, their logs not yet read
+ * @param record what the shop wrote down beside the car
  * @param tested what has corrected the car; nothing where it is as it stands in the file
  */
 public record Scenario(
@@ -35,6 +36,7 @@ public record Scenario(
         List<HardUse> hardUse,
         List<Adjustable> estimatedUse,
         List<TestGiven> roadTests,
+        ShopRecord record,
         List<Warning> warnings,
         Optional<Tested> tested) {
     /**
@@ -97,6 +99,7 @@ public record Scenario(
                         hardUse,
                         estimatedUse,
                         roadTests,
+                        record,
                         warnings,
                         Optional.of(by)));
     }

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.BiConsumer;
 
 /** Reads scenario files and reports all problems at once. */
 public final class ScenarioReader {
@@ -112,6 +113,11 @@ public final class ScenarioReader {
                 .flatMap(one -> Optional.ofNullable(known.get(one)).or(() -> setup(one, asGiven)).stream())
                 .toList();
         opened.value().ifPresent(file -> new RoadTestChecks(problems, top).of(file, setups));
+        BiConsumer<String, String> report = (path, what) -> problems.at(Locator.place(root, path), what);
+        opened.value().ifPresent(file -> BookChecks.of(file.record().book(), report));
+        Map<String, Double> tolerances = opened.value()
+                .map(file -> ToleranceReading.of(file.tolerances(), setups, report))
+                .orElse(Map.of());
         if (!problems.isEmpty()
                 || opened.value().isEmpty()
                 || !(entries.get().given().get("car") instanceof Entries given)) {
@@ -129,11 +135,13 @@ public final class ScenarioReader {
         Set<Warning> warnings =
                 new LinkedHashSet<>(new Checks(problems.file(), car).of(given, Catalogue.build(given), file.car()));
         setups.forEach(setup -> warnings.addAll(setup.warnings()));
+        BiConsumer<String, String> warn = (path, what) -> {
+            Place place = Locator.place(root, path);
+            warnings.add(new Warning(problems.file(), place.line(), place.column(), place.where(), what));
+        };
+        BookChecks.slips(file.record(), setups.stream().map(Setup::name).toList(), warn);
         if (file.hardUse().isPresent()) {
-            HardUseChecks.leftOut(file.hardUse().get(), file.car(), (path, why) -> {
-                Place place = Locator.place(root, path);
-                warnings.add(new Warning(problems.file(), place.line(), place.column(), place.where(), why));
-            });
+            HardUseChecks.leftOut(file.hardUse().get(), file.car(), warn);
         }
         return Optional.of(new Scenario(
                 problems.file(),
@@ -149,6 +157,7 @@ public final class ScenarioReader {
                 uses.value().orElseThrow(),
                 uses.estimated(),
                 file.roadTests(),
+                file.record().within(tolerances),
                 warnings.stream().sorted(Warning.BY_PLACE).toList(),
                 Optional.empty()));
     }

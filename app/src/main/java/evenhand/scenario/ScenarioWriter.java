@@ -101,6 +101,21 @@ public final class ScenarioWriter {
         return edited;
     }
 
+    /**
+     * The text with one more entry in its book, behind the last; nothing else of it changes.
+     *
+     * @param entry as JSON
+     */
+    public static String addToBook(String text, String entry) {
+        Json.Obj root = root(text);
+        if (root.members().get(BookChecks.KEY) instanceof Json.Arr list) {
+            return JsonEdit.append(text, list, entry);
+        }
+        String lineEnd = text.contains("\r\n") ? "\r\n" : "\n";
+        String own = lineEnd + INDENT + INDENT + entry + lineEnd + INDENT;
+        return JsonEdit.put(text, root, List.of(BookChecks.KEY), "[" + own + "]");
+    }
+
     /** The text in the form of a new file: two blanks a level, short lists and objects on one line. */
     public static String format(String text) {
         StringBuilder out = new StringBuilder();

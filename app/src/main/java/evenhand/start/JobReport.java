@@ -20,6 +20,9 @@ import java.util.concurrent.CancellationException;
 
 /** The report of the job in the window: the same as the terminal's of the same set-ups. */
 public final class JobReport implements ReportWriter {
+    /** The handover's has nothing but what the others have, and the book. */
+    private static final List<Reader> BOUND = List.of(Reader.OWNER, Reader.ENGINEER, Reader.INSPECTOR, Reader.WORKSHOP);
+
     @Override
     public Outcome write(Order order, Progress progress) {
         try {
@@ -52,11 +55,7 @@ public final class JobReport implements ReportWriter {
                                     .orElseGet(() -> Path.of(order.scenario().file()))),
                     order.date());
             Delivery delivery = Delivery.write(
-                    question,
-                    Reader.all(),
-                    target,
-                    order.paper() == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
-                    progress);
+                    question, BOUND, target, order.paper() == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER, progress);
             return new Outcome.Written(delivery.remarks());
         } catch (CannotReport why) {
             return new Outcome.Failed(String.valueOf(why.getMessage()));

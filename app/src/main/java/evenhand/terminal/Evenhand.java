@@ -7,6 +7,7 @@ import evenhand.terminal.asked.EachFile;
 import evenhand.terminal.asked.Mistake;
 import evenhand.terminal.asked.Status;
 import evenhand.terminal.balance.BalanceCommand;
+import evenhand.terminal.book.LogCommand;
 import evenhand.terminal.brakes.BrakesCommand;
 import evenhand.terminal.bump.BumpCommand;
 import evenhand.terminal.compare.CompareCommand;
@@ -14,6 +15,7 @@ import evenhand.terminal.doubt.DoubtCommand;
 import evenhand.terminal.drive.DriveCommand;
 import evenhand.terminal.effects.EffectsCommand;
 import evenhand.terminal.find.FindCommand;
+import evenhand.terminal.level.LevelCommand;
 import evenhand.terminal.loads.LoadsCommand;
 import evenhand.terminal.lower.LowerCommand;
 import evenhand.terminal.page.Console;
@@ -181,10 +183,12 @@ public final class Evenhand {
                 .addSubcommand(new BumpCommand())
                 .addSubcommand(new RoughnessCommand())
                 .addSubcommand(new LowerCommand())
+                .addSubcommand(new LevelCommand())
                 .addSubcommand(new TravelCommand())
                 .addSubcommand(new BrakesCommand())
                 .addSubcommand(new DriveCommand())
                 .addSubcommand(new LoadsCommand())
+                .addSubcommand(new LogCommand())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new WindowCommand(window))

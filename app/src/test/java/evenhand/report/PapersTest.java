@@ -135,7 +135,7 @@ class PapersTest {
                         "rear.lateralLocator.height",
                         "rear.bar.rollStiffness")
                 .doesNotContain("front.track", "front.tyre.size", "rear.tyre.pressure");
-        SetupSheet.Item pivot = sheet.rear().stream()
+        SetupSheet.Item pivot = sheet.items().stream()
                 .filter(item -> item.path().equals("rear.lateralLocator.height"))
                 .findFirst()
                 .orElseThrow();

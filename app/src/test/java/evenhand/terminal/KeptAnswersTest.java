@@ -156,6 +156,7 @@ class KeptAnswersTest {
             in(asked, all ? ALL_FORMS : List.of(JSON), "drive", file);
         }
         String saloon = "../scenarios/harbour-saloon.json";
+        String crooked = "../scenarios/quarry-special.json";
         String estate = "../scenarios/orchard-estate.json";
         in(asked, List.of(PEOPLE), "brakes", saloon, "--no-booster", "--at", "0.5 g", "--friction", "0.2");
         in(asked, List.of(PEOPLE), "drive", saloon, "--speed", "60 km/h");
@@ -253,6 +254,9 @@ class KeptAnswersTest {
         for (String command : List.of("balance", "effects")) {
             in(asked, JSON_AND_WORDS, command, saloon, "--radius", "40 m", "--radius", "15 m");
         }
+        in(asked, ALL_FORMS, "level", crooked);
+        in(asked, ALL_FORMS, "log", crooked, "--date", "2027-03-20");
+        in(asked, JSON_AND_WORDS, "level", crooked, "--bars", "hooked", "--load", "Driver aboard", "--cross", "45 %");
         in(asked, List.of(JSON), "check", "src/test/resources/broken/comment.json");
         in(asked, List.of(JSON), "check", "src/test/resources/broken/damper-numbers.json");
         return asked;

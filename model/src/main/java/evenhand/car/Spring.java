@@ -3,6 +3,7 @@ package evenhand.car;
 import static evenhand.quantity.InvalidValue.require;
 
 import evenhand.geometry.Lever;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The springs of one axle, left and right alike. */
@@ -10,7 +11,7 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
     /** Rate of one spring along its line, N/m. */
     double rate();
 
-    /** Lengths of one spring, for ride height and coil bind. */
+    /** Lengths of one spring and the perch below or above it, for ride height and coil bind. */
     Lengths lengths();
 
     /** Leverage on an axle or a wheel of a track, m. */
@@ -35,8 +36,8 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
     /** This spring worked with a leverage; of one that leans nothing changes. */
     Spring worked(Lever lever);
 
-    /** Lengths along the spring's line, m, each where known. */
-    record Lengths(OptionalDouble installed, OptionalDouble free, OptionalDouble solid) {
+    /** Lengths along the spring's line, m, each where known, and the thread that its perch is screwed on, where there is one. */
+    record Lengths(OptionalDouble installed, OptionalDouble free, OptionalDouble solid, Optional<Perches> perches) {
         public static final Lengths UNKNOWN =
                 new Lengths(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
 
@@ -50,10 +51,15 @@ public sealed interface Spring permits Spring.AtWheel, Spring.Upright, Spring.Le
                     "must be less than installedLength: the coils would be bound at rest");
         }
 
+        /** Of springs that stand on no thread. */
+        public Lengths(OptionalDouble installed, OptionalDouble free, OptionalDouble solid) {
+            this(installed, free, solid, Optional.empty());
+        }
+
         Lengths shorter(double by) {
             return installed.isEmpty()
                     ? this
-                    : new Lengths(OptionalDouble.of(installed.getAsDouble() - by), free, solid);
+                    : new Lengths(OptionalDouble.of(installed.getAsDouble() - by), free, solid, perches);
         }
     }
 

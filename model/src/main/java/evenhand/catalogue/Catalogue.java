@@ -91,6 +91,11 @@ public final class Catalogue {
         return path.startsWith(CarCatalogue.MOUNTS.key() + ".");
     }
 
+    /** Whether a number is of a perch's thread, which decides how it can be turned and moves no other answer. */
+    public static boolean isOfPerches(String path) {
+        return path.contains("." + PerchCatalogue.PERCH.key() + ".");
+    }
+
     /** Every number that this car has, with value, step, usual range and words; given, default or estimated; none that links decide. */
     public static List<Adjustable> adjustments(Entries car) {
         return build(car).values();

@@ -178,7 +178,8 @@ record LinksAtRest(
         return new Spring.Lengths(
                 OptionalDouble.of(meanOf(WheelFigures::springLength)),
                 given.lengths().free(),
-                given.lengths().solid());
+                given.lengths().solid(),
+                given.lengths().perches());
     }
 
     /**

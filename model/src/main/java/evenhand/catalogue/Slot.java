@@ -240,7 +240,7 @@ public final class Slot<V> {
     }
 
     /** Texts one after another, with some for an example. */
-    static Slot<List<String>> names(String key, String example) {
+    public static Slot<List<String>> names(String key, String example) {
         return of(key, new Content.Names(example));
     }
 

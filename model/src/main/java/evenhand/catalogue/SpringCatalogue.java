@@ -132,7 +132,8 @@ final class SpringCatalogue {
             BOTTOM_AT_WHEEL,
             AROUND,
             FITTINGS,
-            RIGHT_AT_WHEEL);
+            RIGHT_AT_WHEEL,
+            PerchCatalogue.PERCH);
 
     static final Slot<Double> AXLE_SPRING_MOTION_RATIO =
             SPRING_MOTION_RATIO.unless(LEAN).notNeededWith(TOP).notNeededWith(AROUND);
@@ -174,7 +175,8 @@ final class SpringCatalogue {
             FITTINGS,
             RIGHT_ON_AXLE,
             LEAF_LENGTH,
-            WIND_UP_STIFFNESS);
+            WIND_UP_STIFFNESS,
+            PerchCatalogue.PERCH);
 
     static Slot<Double> motionRatio(String meaning) {
         return ratio("motionRatio")
@@ -259,7 +261,11 @@ final class SpringCatalogue {
     }
 
     private static Spring.Lengths lengths(Values v) {
-        return new Spring.Lengths(v.maybe(INSTALLED_LENGTH), v.maybe(FREE_LENGTH), v.maybe(SOLID_LENGTH));
+        return new Spring.Lengths(
+                v.maybe(INSTALLED_LENGTH),
+                v.maybe(FREE_LENGTH),
+                v.maybe(SOLID_LENGTH),
+                v.optional(PerchCatalogue.PERCH));
     }
 
     static final Slot<Double> DIAMETER = length("diameter")

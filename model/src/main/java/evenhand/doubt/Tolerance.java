@@ -43,8 +43,8 @@ public record Tolerance(Adjustable number, double halfWidth) {
     }
 
     /**
-     * Every number of some cars that may be off, once each; without what their ride estimates, and without those of mounts where no
-     * figure asks what parts carry: they move nothing else.
+     * Every number of some cars that may be off, once each; without what their ride estimates, without threads of perches, and without
+     * mounts where no figure asks what parts carry: they move nothing else.
      */
     static List<Tolerance> all(List<Entries> cars, Unsaid unsaid, List<Judged> figures) {
         return each(cars, unsaid, car -> Catalogue.adjustments(car).stream()).stream()
@@ -53,9 +53,10 @@ public record Tolerance(Adjustable number, double halfWidth) {
     }
 
     private static boolean matters(Tolerance one, List<Judged> figures) {
-        return !Catalogue.isOfMounts(one.path())
+        boolean counts = !Catalogue.isOfMounts(one.path())
                 || figures.stream()
                         .anyMatch(judged -> judged.criterion().loads().isPresent());
+        return counts && !Catalogue.isOfPerches(one.path());
     }
 
     /** The same with what their ride estimates for comfort. */

@@ -8,6 +8,8 @@ public enum Dimension {
     MASS("a mass", "kg", 1e5, "kg", "lb", "\"1380 kg\" or \"3042 lb\""),
     /** Length; SI m. */
     LENGTH("a length", "m", 100, "mm", "in", "\"1420 mm\" or \"55.9 in\""),
+    /** Way that a car has run; SI m. */
+    DISTANCE("a distance", "m", 1e10, "km", "mi", "\"48210 km\" or \"29956 mi\""),
     /** Force; SI N. */
     FORCE("a force", "N", 1e7, "N", "lbf", "\"3500 N\" or \"787 lbf\""),
     /** Force per travel, of a spring, stop or tyre; SI N/m. */

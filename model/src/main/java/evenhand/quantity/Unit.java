@@ -20,6 +20,7 @@ public record Unit(String symbol, Dimension dimension, double toSi) {
     // Exact by definition: international yard and pound of 1959, standard gravity of the 3rd CGPM 1901.
     private static final double INCH = 0.0254;
     private static final double FOOT = 0.3048;
+    private static final double MILE = 5280 * FOOT;
     private static final double POUND = 0.45359237;
     /** Standard gravity, m/s², exactly: what "g" means. */
     public static final double GRAVITY = 9.80665;
@@ -36,6 +37,8 @@ public record Unit(String symbol, Dimension dimension, double toSi) {
             new Unit("m", Dimension.LENGTH, 1),
             new Unit("in", Dimension.LENGTH, INCH),
             new Unit("ft", Dimension.LENGTH, FOOT),
+            new Unit("km", Dimension.DISTANCE, 1000),
+            new Unit("mi", Dimension.DISTANCE, MILE),
             new Unit("N", Dimension.FORCE, 1),
             new Unit("kN", Dimension.FORCE, 1000),
             new Unit("kgf", Dimension.FORCE, GRAVITY),

@@ -57,6 +57,10 @@ public final class AxleSuspension {
     private final RollArm springArm;
     private final double leftRest; // load of the left spring at rest, N
     private final double rightRest;
+    private double leftLoad; // the same with what the perches were raised since, N
+    private double rightLoad;
+    private final double perchRate; // of one spring's load at the wheel by its perch's way along the spring, N/m
+    private final double ratio; // of the springs
     private final double standsOnStop; // load of one bump stop at rest, N
     private final double bar; // N·m/rad
     private final double bumpArm; // half the base of the bump stops, m
@@ -101,8 +105,12 @@ public final class AxleSuspension {
         double hangsOnStop = stopForce; // below zero: it holds the body down, and the springs carry more
         leftRest = left - standsOnStop - hangsOnStop;
         rightRest = right - standsOnStop - hangsOnStop;
+        leftLoad = leftRest;
+        rightLoad = rightRest;
 
         Lever springs = axle.geometry().springs();
+        ratio = springs.ratio();
+        perchRate = SpringRates.perchRate(axle.spring().rate(), ratio);
         springArm = springs.arm();
         rollRate = SpringRates.wheelRate(axle.spring().rate(), springs.ratio());
         onLinks = SpringsOnLinks.of(axle, leftRest, rightRest);
@@ -125,6 +133,19 @@ public final class AxleSuspension {
     /** The same of a wheel on links of its own. */
     public Optional<WheelPairMotion.Reading> wheelOnLinks(Side side) {
         return onLinks.flatMap(links -> links.wheel(side));
+    }
+
+    /**
+     * Raises the perches from where they stood when the car was weighed: springs carry more by as much as they are pressed, with the
+     * body and the wheels held. Moments still count from the rest as weighed.
+     *
+     * @param left by how much, m along the spring; below zero it was let down
+     * @param right the same of the right one
+     */
+    public void raisePerches(double left, double right) {
+        leftLoad = leftRest + perchRate * left;
+        rightLoad = rightRest + perchRate * right;
+        onLinks.ifPresent(links -> links.raisePerches(left, right));
     }
 
     /** Half the springs' base at this roll-centre height, m: half the track of an independent axle. */
@@ -177,10 +198,10 @@ public final class AxleSuspension {
 
     private void springsByLever(double travel, double roll, double rollCentreHeight) {
         double arm = springArm.at(rollCentreHeight);
-        spring(springLoad(leftRest, travel, roll, arm, Side.LEFT));
+        spring(springLoad(leftLoad, travel, roll, arm, Side.LEFT));
         double left = springForce;
         double leftRate = springRate;
-        spring(springLoad(rightRest, travel, roll, arm, Side.RIGHT));
+        spring(springLoad(rightLoad, travel, roll, arm, Side.RIGHT));
         double right = springForce;
         double rightRate = springRate;
         double difference = right - left - (rightRest - leftRest);
@@ -308,7 +329,7 @@ public final class AxleSuspension {
     /** The same of half the axle in heave, at the mean load of both sides. */
     public ForceLines half() {
         if (byLever) {
-            return lines((leftRest + rightRest) / 2, 0, 0, 0, bound().map(SpringsOnLinks::half));
+            return lines((leftLoad + rightLoad) / 2, 0, 0, 0, bound().map(SpringsOnLinks::half));
         }
         SpringsOnLinks links = onLinks.orElseThrow();
         return stopLines(0, 0, 0, Optional.of(links.half()), links.looseAt(Side.LEFT, 0), links.looseAt(Side.RIGHT, 0));
@@ -386,8 +407,25 @@ public final class AxleSuspension {
     /** Load that the spring of one side would have, could it pull, N; it is loose below zero. */
     public double springLoad(double travel, double roll, double rollCentreHeight, Side side) {
         return byLever
-                ? springLoad(restLoad(side), travel, roll, springArm(rollCentreHeight), side)
+                ? springLoad(loadNow(side), travel, roll, springArm(rollCentreHeight), side)
                 : onLinks.orElseThrow().load(travel, roll, side);
+    }
+
+    /**
+     * Force along a spring's own line that it would have, could it pull, N.
+     *
+     * <pre>  S/MR + k·MR·u_side  </pre>
+     * S its load at the wheel with neither travel nor roll, u_side bump travel at its arm. Of one that leans this is what its length
+     * makes of it; what it pushes upwards grows less.
+     */
+    public double springForce(double travel, double roll, double rollCentreHeight, Side side) {
+        return byLever
+                ? loadNow(side) / ratio + perchRate * travelAt(travel, roll, springArm.at(rollCentreHeight), side)
+                : onLinks.orElseThrow().pull(travel, roll, side);
+    }
+
+    private double loadNow(Side side) {
+        return side == Side.LEFT ? leftLoad : rightLoad;
     }
 
     private double restLoad(Side side) {

@@ -104,4 +104,16 @@ final class SpringRates {
     static double momentOfPair(double arm, double difference) {
         return arm * difference;
     }
+
+    /**
+     * What a spring pushes more at the wheel by the way of its perch along the spring, body and wheel held, N/m.
+     *
+     * <pre>  k·MR  </pre>
+     *
+     * @param rate k along the spring's line, N/m
+     * @param ratio MR, spring travel over wheel travel
+     */
+    static double perchRate(double rate, double ratio) {
+        return rate * ratio;
+    }
 }

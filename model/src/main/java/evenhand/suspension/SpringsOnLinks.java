@@ -102,6 +102,9 @@ abstract sealed class SpringsOnLinks {
         return Double.NEGATIVE_INFINITY;
     }
 
+    /** Raises the perches from where they stood at rest, m along each spring. */
+    abstract void raisePerches(double left, double right);
+
     /** Force along a spring, N, below zero where it is loose; −∞ of springs without points. */
     abstract double pull(double travel, double roll, Side side);
 
@@ -117,6 +120,7 @@ abstract sealed class SpringsOnLinks {
         private final WheelPairMotion.Reading[] wheels = new WheelPairMotion.Reading[2];
         private final double[] lengthAtRest = new double[2];
         private final double[] forceAtRest = new double[2];
+        private final double[] pressed = new double[2]; // by perches that were raised since, N
         private final double[] restLoad;
         private final double halfTrack;
         private final boolean springs;
@@ -151,12 +155,18 @@ abstract sealed class SpringsOnLinks {
             return Optional.of(wheels[side.index()]);
         }
 
+        @Override
+        void raisePerches(double left, double right) {
+            pressed[0] = rate * left;
+            pressed[1] = rate * right;
+        }
+
         private void at(int i, double travel) {
             WheelPairMotion.Reading wheel = wheels[i];
             last = wheel;
             wheel.at(travel);
             wheel.bend(WheelPairMotion.SPRING);
-            pull = forceAtRest[i] + rate * (lengthAtRest[i] - wheel.value());
+            pull = forceAtRest[i] + pressed[i] + rate * (lengthAtRest[i] - wheel.value());
             load = -pull * wheel.byTravel();
             loadByTravel = rate * wheel.byTravel() * wheel.byTravel() - pull * wheel.byTravelTwice();
         }
@@ -229,6 +239,7 @@ abstract sealed class SpringsOnLinks {
         private final boolean binds;
         private final double[] lengthAtRest = new double[2];
         private final double[] forceAtRest = new double[2];
+        private final double[] pressed = new double[2]; // by perches that were raised since, N
         private double momentAtRest;
         private double bindForceAtRest;
         private double pull;
@@ -259,9 +270,15 @@ abstract sealed class SpringsOnLinks {
             return Optional.of(axle);
         }
 
+        @Override
+        void raisePerches(double left, double right) {
+            pressed[0] = rate * left;
+            pressed[1] = rate * right;
+        }
+
         private void read(int i) {
             axle.bend(LiveAxleMotion.LEFT_SPRING + i);
-            pull = forceAtRest[i] + rate * (lengthAtRest[i] - axle.value());
+            pull = forceAtRest[i] + pressed[i] + rate * (lengthAtRest[i] - axle.value());
         }
 
         @Override

@@ -40,6 +40,7 @@ class ArchitectureTest {
         "evenhand.handsums..",
         "evenhand.turn..",
         "evenhand.straight..",
+        "evenhand.level..",
         "evenhand.ride..",
         "evenhand.answers..",
         "evenhand.lowering..",
@@ -130,6 +131,10 @@ class ArchitectureTest {
             usesOnly("straight", "turn", "linear", "suspension", "geometry", "car", "tyre");
 
     @ArchTest
+    static final ArchRule perchesStandOnTheSuspensionAndTheTurnsWheels =
+            usesOnly("level", "turn", "linear", "suspension", "geometry", "car", "tyre");
+
+    @ArchTest
     static final ArchRule loadsAreStaticsOfStatesThatTurnAndStraightAheadGive =
             usesOnly("structure", "straight", "turn", "suspension", "linkage", "geometry", "car", "tyre");
 
@@ -200,6 +205,7 @@ class ArchitectureTest {
                     "evenhand.handsums..",
                     "evenhand.turn..",
                     "evenhand.straight..",
+                    "evenhand.level..",
                     "evenhand.structure..",
                     "evenhand.ride..",
                     "evenhand.bump..")

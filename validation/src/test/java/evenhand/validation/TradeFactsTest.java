@@ -10,6 +10,7 @@ import evenhand.car.Car;
 import evenhand.car.Curve;
 import evenhand.car.Drive;
 import evenhand.car.LateralLocator;
+import evenhand.car.Perches;
 import evenhand.car.Seat;
 import evenhand.car.Spring;
 import evenhand.car.Steering;
@@ -17,6 +18,7 @@ import evenhand.car.Stops;
 import evenhand.car.Unsprung;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
+import evenhand.level.Levelling;
 import evenhand.turn.Direction;
 import evenhand.turn.PaceAnswer;
 import evenhand.turn.SteadyTurn;
@@ -27,6 +29,7 @@ import evenhand.turn.Wheel;
 import evenhand.tyre.MagicFormula;
 import evenhand.tyre.Tyre;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -38,6 +41,11 @@ import org.junit.jupiter.api.Test;
 class TradeFactsTest {
     private static final double PACE = 0.6 * Weights.GRAVITY;
     private static final double RADIUS = 60;
+    private static final Spring.Lengths ON_THREAD = new Spring.Lengths(
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.of(new Perches(0.002, Perches.Room.UNKNOWN, Perches.Room.UNKNOWN)));
     private static final Roadster STANDARD = new Roadster();
 
     /** An invented small car; a fact changes one field. */
@@ -79,7 +87,7 @@ class TradeFactsTest {
                             1.29,
                             new Unsprung(72, 0.29),
                             new Axle.RollCentre(0.06, -1.6),
-                            new Spring.AtWheel(46_000, 0.66, Spring.Lengths.UNKNOWN),
+                            new Spring.AtWheel(46_000, 0.66, ON_THREAD),
                             Optional.of(new Bar.Measured(frontBar)),
                             stops(frontGap, rubber),
                             Optional.empty(),
@@ -92,7 +100,7 @@ class TradeFactsTest {
                             1.27,
                             new Unsprung(118, 0.3),
                             new LateralLocator.WattsLinkage(pivot, LateralLocator.CarriedBy.BODY),
-                            new Spring.Upright(23_000, 0.96, 1, Spring.Lengths.UNKNOWN),
+                            new Spring.Upright(23_000, 0.96, 1, ON_THREAD),
                             Optional.of(new Bar.Measured(rearBar)),
                             stops(rearGap, rubber),
                             Optional.empty(),
@@ -228,6 +236,24 @@ class TradeFactsTest {
                 .isCloseTo(right, org.assertj.core.api.Assertions.within(1e-9));
         assertThat(mirrored.turns(Direction.RIGHT).limit().lateralAcceleration())
                 .isCloseTo(left, org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    /** The procedure on scales: raise a light corner's perch or the one across from it, or let down one of the other two. */
+    @Test
+    void aLightCornerIsLoadedByItsOwnPerchOrTheOneAcrossOrByLettingDownTheOtherTwo() {
+        Car light = Roadster.with(car -> car.crossWeight = -0.02 * 1080).car();
+        Levelling level = Levelling.of(
+                        light, light.settled(), new Levelling.Asked(OptionalDouble.of(0.5), Map.of(), false))
+                .orElseThrow();
+        for (Wheel wheel : Wheel.values()) {
+            boolean lightOnes = wheel == Wheel.FRONT_LEFT || wheel == Wheel.REAR_RIGHT;
+            assertThat(Math.signum(level.turns(wheel))).isEqualTo(lightOnes ? 1 : -1);
+            assertThat(Math.signum(level.perTurn().get(wheel).crossWeight())).isEqualTo(lightOnes ? 1 : -1);
+            assertThat(level.perTurn().get(wheel).load()).isPositive();
+        }
+        assertThat(level.after().leftFraction())
+                .as("no perch moves what a side carries, but for what the body leans")
+                .isCloseTo(level.now().leftFraction(), org.assertj.core.api.Assertions.within(2e-3));
     }
 
     @Test

@@ -24,6 +24,7 @@ public final class Questions {
             new WillItSkip(),
             new WhatToMeasure(),
             new WhatTheRoadSaid(),
+            new WhatTheShopDoes(),
             new TheCarItself());
 
     private Questions() {}
