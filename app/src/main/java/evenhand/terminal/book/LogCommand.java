@@ -6,6 +6,8 @@ import evenhand.quantity.QuantityException;
 import evenhand.scenario.NewEntry;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.WholeFile;
+import evenhand.terminal.asked.InputFile;
+import evenhand.terminal.asked.EachFile;
 import evenhand.terminal.asked.Answer;
 import evenhand.terminal.asked.AskedInForms;
 import evenhand.terminal.asked.FormOptions;
@@ -58,9 +60,8 @@ import picocli.CommandLine.Parameters;
             "nothing can be written."
         })
 public final class LogCommand implements AskedInForms {
-    @Parameters(paramLabel = "FILE", description = "The scenario file.")
-    @SuppressWarnings("NullAway.Init")
-    private String file;
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = EachFile.SCENARIOS)
+    private List<String> files = new ArrayList<>();
 
     @Option(names = "--add", paramLabel = "TEXT", description = "Writes an entry: what was done, in your own words.")
     private Optional<String> add = Optional.empty();
@@ -118,6 +119,13 @@ public final class LogCommand implements AskedInForms {
     }
 
     @Override
+    public void ofSeveral() throws Mistake {
+        if (add.isPresent()) {
+            throw new Mistake("--add: an entry goes into one file; name that alone");
+        }
+    }
+
+    @Override
     public UsualOptions usual() {
         return usual;
     }
@@ -126,7 +134,10 @@ public final class LogCommand implements AskedInForms {
     public Answer answer(Console console) throws Mistake {
         LocalDate day = date.isPresent() ? day("--date", date.get()) : LocalDate.now(ZoneId.systemDefault());
         Optional<NewEntry> entry = add.isPresent() ? Optional.of(entry(day)) : onlyShown();
-        Path path = OptionText.file(file);
+        Path path = OptionText.file(files.get(0));
+        if (entry.isPresent() && InputFile.isStandard(path)) {
+            throw new Mistake("--add: an entry goes into a file; standard input is none");
+        }
         Optional<Scenario> read = SoundScenario.read(path, console);
         if (read.isEmpty()) {
             return Answer.NONE;
@@ -142,7 +153,7 @@ public final class LogCommand implements AskedInForms {
         } catch (NewEntry.Refused e) {
             throw new Mistake("nothing was written: " + e.getMessage());
         } catch (IOException | SecurityException | ReadOnlyFileSystemException e) {
-            throw new Mistake("nothing was written: cannot write " + file + " (" + WholeFile.why(e)
+            throw new Mistake("nothing was written: cannot write " + path + " (" + WholeFile.why(e)
                     + "), which is as it was; copy it to where you may write");
         }
         Optional<Scenario> written = SoundScenario.read(path, console);
