@@ -128,11 +128,18 @@ public final class RoadTestCharts {
                     List.of(new Point(piece.from(), g), new Point(piece.to(), g))));
             told |= !out;
         }
-        Span high = Span.around(points.stream().mapToDouble(Point::y)).including(0).loosened(0.08).rounded();
+        Span high = Span.around(points.stream().mapToDouble(Point::y))
+                .including(0)
+                .loosened(0.08)
+                .rounded();
         parts.add(new Rule(Rule.Kind.ZERO, Rule.Along.ACROSS, 0, ""));
         return new Chart(
                 "\"" + trace.test() + "\": " + trace.file() + ", and what was steady in it",
-                Axis.Measure.of("time", Unit.of("s"), 1, Span.around(points.stream().mapToDouble(Point::x)).rounded()),
+                Axis.Measure.of(
+                        "time",
+                        Unit.of("s"),
+                        1,
+                        Span.around(points.stream().mapToDouble(Point::x)).rounded()),
                 Axis.Measure.of("lateral acceleration, left positive", G, 2, high),
                 parts);
     }

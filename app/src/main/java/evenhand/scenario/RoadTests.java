@@ -9,13 +9,13 @@ import evenhand.roadtest.Measured;
 import evenhand.roadtest.Observation;
 import evenhand.roadtest.RoadTest;
 import evenhand.roadtest.SteadyPieces;
-import java.nio.file.Path;
 import evenhand.roadtest.Trace;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**

@@ -144,7 +144,8 @@ class CalibrationTest {
             int[] bins = new int[BINS];
             worlds.forEach(world -> bins[world.ranks()[at]]++);
             double held = worlds.stream().filter(world -> world.held()[at]).count() / (double) WORLDS;
-            table.append(row("rank of the true " + FIGURES.get(figure).criterion().name(), bins));
+            table.append(
+                    row("rank of the true " + FIGURES.get(figure).criterion().name(), bins));
             String name = FIGURES.get(figure).criterion().name() + " " + Arrays.toString(bins) + " holds " + held;
             assertThat(evenness(bins)).as(name).isGreaterThan(0.001);
             assertThat(held).as(name).isBetween(WORLDS >= 1000 ? 0.93 : 0.89, WORLDS >= 1000 ? 0.97 : 0.99);

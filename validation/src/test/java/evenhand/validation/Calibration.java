@@ -47,12 +47,14 @@ record Calibration(List<Ranks> all) {
         if (all.isEmpty()) {
             return page.append("<p>Not counted; mvn verify does.</p>\n").toString();
         }
-        page.append("<p>Each bar: of how many drawn cars the truth lay there among what their readings left possible. Even bars"
-                + " (the line) mean that intervals are neither too wide nor too narrow.</p>\n");
+        page.append(
+                "<p>Each bar: of how many drawn cars the truth lay there among what their readings left possible. Even bars"
+                        + " (the line) mean that intervals are neither too wide nor too narrow.</p>\n");
         for (Ranks ranks : all) {
             int worlds = ranks.bins().stream().mapToInt(Integer::intValue).sum();
             double even = (double) worlds / ranks.bins().size();
-            int highest = ranks.bins().stream().mapToInt(Integer::intValue).max().orElse(1);
+            int highest =
+                    ranks.bins().stream().mapToInt(Integer::intValue).max().orElse(1);
             int width = BAR * ranks.bins().size();
             page.append(String.format(
                     Locale.ROOT,

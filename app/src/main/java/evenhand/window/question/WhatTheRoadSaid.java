@@ -17,8 +17,6 @@ import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.scenario.TestGiven;
 import evenhand.window.desk.Asking;
-import evenhand.words.Numbers;
-import evenhand.words.Units;
 import evenhand.window.desk.EditAct;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
@@ -26,6 +24,8 @@ import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TrialAct;
 import evenhand.window.desk.WhichCar;
+import evenhand.words.Numbers;
+import evenhand.words.Units;
 import evenhand.words.roadtest.RoadTestWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,9 +159,10 @@ final class WhatTheRoadSaid implements Question {
                     Optional.of(new TrialAct.ChooseCar(WhichCar.AS_TESTED))));
         }
         all.add(WRITE_DOWN);
-        tests.traces().forEach((path, trace) -> trace.pieces().stream()
-                .limit(MOST_PIECES)
-                .forEach(piece -> all.add(takingOrLeaving(path, trace, piece))));
+        tests.traces()
+                .forEach((path, trace) -> trace.pieces().stream()
+                        .limit(MOST_PIECES)
+                        .forEach(piece -> all.add(takingOrLeaving(path, trace, piece))));
         return all;
     }
 

@@ -53,14 +53,20 @@ class WhatTheRoadSaidTest {
             log.append(i * 0.1).append(lap).append('\n');
         }
         Files.writeString(folder.resolve("laps.csv"), log);
-        Asks asks = Asks.file(folder.resolve("car.json"), Files.readString(Path.of("..", "scenarios", "harbour-saloon.json"))
-                .replace("\"readings\": [", "\"logs\": [{\"file\": \"laps.csv\"}], \"readings\": ["));
+        Asks asks = Asks.file(
+                folder.resolve("car.json"),
+                Files.readString(Path.of("..", "scenarios", "harbour-saloon.json"))
+                        .replace("\"readings\": [", "\"logs\": [{\"file\": \"laps.csv\"}], \"readings\": ["));
         Reply reply = asks.reply("road");
         Chart trace = reply.charts().get(reply.charts().size() - 1);
         assertThat(trace.title()).contains("laps.csv, and what was steady in it");
-        List<Reply.Next> pieces = reply.next().stream().filter(next -> next.words().contains("laps.csv")).toList();
+        List<Reply.Next> pieces = reply.next().stream()
+                .filter(next -> next.words().contains("laps.csv"))
+                .toList();
         assertThat(pieces).hasSize(2);
-        assertThat(pieces.get(0).words()).startsWith("leave out laps.csv from 0.0").endsWith("left");
+        assertThat(pieces.get(0).words())
+                .startsWith("leave out laps.csv from 0.0")
+                .endsWith("left");
         Reply without = asks.act(pieces.get(0).act().orElseThrow()).reply("road");
         assertThat(asks.work().scenario().text()).contains("\"leftOut\": [\"");
         assertThat(without.headlines()).isNotEqualTo(reply.headlines());
