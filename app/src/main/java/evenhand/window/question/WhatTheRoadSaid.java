@@ -42,6 +42,9 @@ final class WhatTheRoadSaid implements Question {
 
     private static final long SEED = 1;
 
+    /** So many warnings are read first. */
+    private static final int MOST_LARGE = 2;
+
     /** Of a log, so many steady pieces are offered to be left out. */
     private static final int MOST_PIECES = 12;
 
@@ -137,7 +140,9 @@ final class WhatTheRoadSaid implements Question {
         RoadTestWords words = new RoadTestWords(asked.units());
         List<String> said = words.all(found);
         List<Reply.Paragraph> more = new ArrayList<>();
-        more.add(new Reply.Paragraph("", said.subList(1, said.size())));
+        // what nobody may miss stands behind the verdict, and large
+        int large = 1 + Math.min(MOST_LARGE, words.warnings(found).size());
+        more.add(new Reply.Paragraph("", said.subList(large, said.size())));
         more.add(new Reply.Paragraph(Straight.MIND, List.of(RoadTestWords.CAUTION)));
         if (!tests.silent().isEmpty()) {
             more.add(new Reply.Paragraph(
@@ -147,7 +152,7 @@ final class WhatTheRoadSaid implements Question {
         List<Chart> charts = charts(found);
         tests.traces().values().stream().map(RoadTestCharts::trace).forEach(charts::add);
         return new Reply(
-                List.of(said.get(0)), more, charts, List.of(), tables.inputs(), next(asked, words, tests, found));
+                said.subList(0, large), more, charts, List.of(), tables.inputs(), next(asked, words, tests, found));
     }
 
     private static List<Reply.Next> next(Asked asked, RoadTestWords words, RoadTests tests, Findings found) {
