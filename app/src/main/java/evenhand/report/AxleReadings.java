@@ -64,7 +64,8 @@ final class AxleReadings {
     }
 
     private static String byPoints(Optional<LinkedAxle> linked) {
-        Optional<Locator> points = linked.flatMap(one -> one instanceof LinkedLiveAxle live ? live.locator() : Optional.empty());
+        Optional<Locator> points =
+                linked.flatMap(one -> one instanceof LinkedLiveAxle live ? live.locator() : Optional.empty());
         return points.map(one -> one instanceof Locator.WattPoints
                         ? "Watt's linkage, by its points"
                         : one instanceof Locator.PanhardPoints ? "Panhard rod, by its points" : "as given")
@@ -72,7 +73,10 @@ final class AxleReadings {
     }
 
     private void workedRollCentre(double height) {
-        sheet.word("roll centre height, worked out", "rollCentre.height", units.show(height, Dimension.LENGTH, sheet.digits()));
+        sheet.word(
+                "roll centre height, worked out",
+                "rollCentre.height",
+                units.show(height, Dimension.LENGTH, sheet.digits()));
     }
 
     private void spring(Spring spring, Standing standing) {
@@ -85,7 +89,8 @@ final class AxleReadings {
             sheet.measure("lean of the springs", "spring.lean", leaning.lean(), Dimension.ANGLE, 1, true);
             sheet.length("height of the lower spring mounts", "spring.lowerMountHeight", leaning.lowerMountHeight());
         }
-        sheet.optional("spring length, free", "spring.freeLength", spring.lengths().free());
+        sheet.optional(
+                "spring length, free", "spring.freeLength", spring.lengths().free());
         sheet.word(
                 "load on one spring at rest, worked out",
                 "spring.rate",
@@ -96,7 +101,13 @@ final class AxleReadings {
         if (bar.isEmpty()) {
             sheet.word("anti-roll bar", "bar", "none");
         } else if (bar.get() instanceof Bar.Round round) {
-            sheet.measure("anti-roll bar, diameter", "bar.diameter", round.diameter(), Dimension.LENGTH, sheet.digits() + 1, true);
+            sheet.measure(
+                    "anti-roll bar, diameter",
+                    "bar.diameter",
+                    round.diameter(),
+                    Dimension.LENGTH,
+                    sheet.digits() + 1,
+                    true);
             sheet.length("anti-roll bar, arm", "bar.armLength", round.armLength());
             sheet.length("anti-roll bar, length that twists", "bar.activeLength", round.activeLength());
             sheet.ratio("drop link over wheel travel", "bar.linkRatio", round.linkRatio());

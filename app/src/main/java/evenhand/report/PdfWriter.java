@@ -398,7 +398,13 @@ public final class PdfWriter {
 
     /** The words of one cell. */
     private void words(
-            Block.Column column, List<String> lines, double x, double width, TableLayout laid, boolean bold, Color colour)
+            Block.Column column,
+            List<String> lines,
+            double x,
+            double width,
+            TableLayout laid,
+            boolean bold,
+            Color colour)
             throws IOException {
         double at = y - CELL / 2;
         for (String line : lines) {
