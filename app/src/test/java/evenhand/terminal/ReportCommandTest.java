@@ -172,7 +172,7 @@ class ReportCommandTest {
                 .contains("\"Jelly\" has no answer: ")
                 .contains("so there is no sheet")
                 .doesNotContain("signature")
-                .contains("At its limit, ")
+                .contains("For the workshop: ")
                 .contains("no proof of strength");
     }
 

@@ -89,10 +89,10 @@ public record Levelling(
             rises = Map.copyOf(rises);
         }
 
-        /** What each corner whose height counts is to rise by. */
+        /** What each corner whose height counts is to rise by, always in the same order, for of two ways that do the first is taken. */
         Map<Wheel, Rise> kept() {
             if (!rises.isEmpty()) {
-                return rises;
+                return new EnumMap<>(rises);
             }
             Map<Wheel, Rise> all = new EnumMap<>(Wheel.class);
             for (Wheel wheel : Wheel.values()) {
