@@ -17,6 +17,7 @@ import evenhand.report.SetupSheet.Item;
 import evenhand.scenario.ShopRecord;
 import evenhand.scenario.Torque;
 import evenhand.turn.Wheel;
+import evenhand.words.Edition;
 import evenhand.words.InPrint;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
@@ -142,10 +143,11 @@ final class WorkshopPages {
     private Table identity() {
         List<String> cells = new ArrayList<>();
         said().forEach((what, value) -> value.ifPresent(text -> cells.addAll(List.of(what, text))));
-        cells.addAll(List.of("made from", Edition.file(findings.question().scenario())));
+        cells.addAll(List.of("made from", MadeFrom.file(findings.question().scenario())));
         cells.addAll(List.of(
                 "by",
-                Edition.program() + ", " + Edition.digest(findings.question().scenario())));
+                "Evenhand " + Edition.words() + ", "
+                        + MadeFrom.digest(findings.question().scenario())));
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < cells.size(); i += 4) {
             List<String> row = new ArrayList<>(cells.subList(i, Math.min(i + 4, cells.size())));

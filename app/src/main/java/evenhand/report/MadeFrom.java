@@ -7,12 +7,12 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** From which text of which file a paper was made, and by which program: whoever has both can make it again. */
-final class Edition {
+/** From which text of which file a paper was made: whoever has it and the program can make it again. */
+final class MadeFrom {
     /** So many digits tell any two files of a shop apart. */
     private static final int DIGITS = 16;
 
-    private Edition() {}
+    private MadeFrom() {}
 
     /** Name of the file, without the folder it stands in. */
     static String file(Scenario scenario) {
@@ -29,10 +29,5 @@ final class Edition {
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }
-    }
-
-    static String program() {
-        String number = Edition.class.getPackage().getImplementationVersion();
-        return "Evenhand " + (number == null ? "in development" : number);
     }
 }
