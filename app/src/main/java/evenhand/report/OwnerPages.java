@@ -53,6 +53,9 @@ import java.util.Set;
  * what the words mean.
  */
 final class OwnerPages {
+    /** Of what was not given, so many are named. */
+    private static final int MOST_NOT_GIVEN = 4;
+
     /** A part's effects that are told. */
     private static final int EFFECTS = 2;
 
@@ -505,6 +508,8 @@ final class OwnerPages {
             blocks.add(Text.plain("What leaves the push near the limit most in doubt, and how to measure it better:"));
             blocks.add(new Points(next));
         }
+        NotGiven.inShort(List.of(facts.now().setup()), MOST_NOT_GIVEN)
+                .ifPresent(none -> blocks.add(Text.quiet(none + " The engineer's paper lists all.")));
         return new Section("How sure this is", false, blocks);
     }
 

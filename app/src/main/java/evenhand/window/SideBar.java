@@ -26,7 +26,7 @@ final class SideBar extends JPanel {
     private static final double EASY = 1.9;
 
     /** So many rows would fill its height. */
-    private static final int ROWS = 37;
+    private static final int ROWS = 39;
 
     private final transient Bench bench;
     private final transient Asker asker;
@@ -56,16 +56,16 @@ final class SideBar extends JPanel {
             }
         });
         active = new ActiveSetup(bench);
-        add(Words.head("ASK"), "gapleft 12, gaptop 6");
+        add(Words.head("ASK"), "gapleft 12, gaptop 2");
         add(questions, "growx");
-        add(Words.head("SET-UPS"), "gapleft 12, gaptop 6");
+        add(Words.head("SET-UPS"), "gapleft 12, gaptop 2");
         add(buttons(), "growx, gapleft 8");
         // Where there is little room, the list is left whole as long as it can be: what is said of one of them is
         // scrolled.
         add(scrolled(setups), "growx, hmin " + Looks.em(5));
         Page lower = new Page();
         lower.add(active);
-        add(scrolled(lower), "grow, hmin " + Looks.em(3));
+        add(scrolled(lower), "grow, hmin " + Looks.em(2.5));
     }
 
     private static JScrollPane scrolled(JComponent view) {
@@ -102,7 +102,7 @@ final class SideBar extends JPanel {
     }
 
     private JPanel buttons() {
-        JPanel row = new JPanel(new MigLayout("insets 2 0 2 0, gap 4", "", ""));
+        JPanel row = new JPanel(new MigLayout("insets 0 0 0 0, gap 4", "", ""));
         row.setOpaque(false);
         button(row, "add", "a new set-up based on the active one", this::add);
         button(row, "copy", "a copy of the active set-up", this::copy);

@@ -151,8 +151,14 @@ class NotGivenTest {
         Path out = folder.resolve("bare.html");
         Run run = Run.of("report", car, "-o", out.toString(), "--setup", "Flatter, stiffer");
         assertThat(run.status()).isEqualTo(Status.DONE);
-        assertThat(Files.readString(out))
-                .contains("What was not given", "no trail of the rear tyres", "no bump stop at the front", CAUTION);
+        assertThat(Files.readString(out).contains("Not given, taken as none")).as("the owner's").isTrue();
+        assertThat(Files.readString(out).contains(CAUTION)).as("the owner's").isTrue();
+        Path whole = folder.resolve("engineer.html");
+        Run.of("report", car, "-o", whole.toString(), "--setup", "Flatter, stiffer", "--for", "engineer");
+        for (String said :
+                List.of("What was not given", "no trail of the rear tyres", "no bump stop at the front", CAUTION)) {
+            assertThat(Files.readString(whole).contains(said)).as(said).isTrue();
+        }
     }
 
     /** A measured tyre without numbers for lean answers that camber does nothing: then it says why. */

@@ -27,6 +27,8 @@ final class QuantityReader {
     private final String typed;
     private final String read;
     private final Dimension expected;
+    private static final double ROUNDING = 1e-15;
+
     private final double largest;
 
     QuantityReader(String typed, Dimension expected, double largest) {
@@ -98,7 +100,9 @@ final class QuantityReader {
         if (!Double.isFinite(si) || !Double.isFinite(tolerance)) {
             throw QuantityException.notFinite(typed);
         }
-        if (Math.abs(si) > largest || tolerance > largest) {
+        // the bound itself may have been written in a unit that rounds it
+        double bound = largest * (1 + ROUNDING);
+        if (Math.abs(si) > bound || tolerance > bound) {
             throw QuantityException.tooGreat(typed, expected, largest);
         }
         return new Quantity(si + 0.0, tolerance, expected, typed, unit); // + 0.0 makes -0.0 a plain zero
