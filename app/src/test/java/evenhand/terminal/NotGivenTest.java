@@ -151,7 +151,9 @@ class NotGivenTest {
         Path out = folder.resolve("bare.html");
         Run run = Run.of("report", car, "-o", out.toString(), "--setup", "Flatter, stiffer");
         assertThat(run.status()).isEqualTo(Status.DONE);
-        assertThat(Files.readString(out).contains("Not given, taken as none")).as("the owner's").isTrue();
+        assertThat(Files.readString(out).contains("Not given, taken as none"))
+                .as("the owner's")
+                .isTrue();
         assertThat(Files.readString(out).contains(CAUTION)).as("the owner's").isTrue();
         Path whole = folder.resolve("engineer.html");
         Run.of("report", car, "-o", whole.toString(), "--setup", "Flatter, stiffer", "--for", "engineer");
