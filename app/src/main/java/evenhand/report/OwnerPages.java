@@ -40,6 +40,7 @@ import evenhand.words.owner.Rounded;
 import evenhand.words.owner.Term;
 import evenhand.words.owner.TravelWords;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -518,6 +519,7 @@ final class OwnerPages {
                 "What the words mean",
                 false,
                 List.of(new Facts(terms.stream()
+                        .sorted(Comparator.comparing(Term::name))
                         .map(term -> new Fact(term.name(), GotWords.capital(term.means()), Tone.QUIET))
                         .toList())));
     }
