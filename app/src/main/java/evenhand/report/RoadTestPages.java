@@ -1,7 +1,6 @@
 package evenhand.report;
 
 import evenhand.answers.Progress;
-import evenhand.catalogue.Deviation;
 import evenhand.chart.RoadTestCharts;
 import evenhand.doubt.Tolerance;
 import evenhand.quantity.Dimension;
@@ -53,17 +52,8 @@ final class RoadTestPages {
                         tests.tests().stream().flatMap(test -> scenario.setup(test.setup()).stream()))
                 .distinct()
                 .toList();
-        return Study.of(new Study.Question(
-                setups.stream().map(Setup::name).toList(),
-                setups.stream()
-                        .map(setup -> setup.entries().off(Deviation.NONE))
-                        .toList(),
-                tests.tests(),
-                Optional.empty(),
-                samples,
-                1,
-                Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                Progress.NONE));
+        return Study.of(tests.asked(
+                setups, Optional.empty(), samples, 1, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, Progress.NONE));
     }
 
     static Section of(Findings found, Units units) {

@@ -59,15 +59,8 @@ public sealed interface AsTested {
             return new Silent(read.silent());
         }
         List<String> tests = read.tests().stream().map(RoadTest::name).toList();
-        Optional<Study.Lesson> lesson = Study.lesson(new Study.Question(
-                scenario.setups().stream().map(Setup::name).toList(),
-                scenario.setups().stream().map(Setup::entries).toList(),
-                read.tests(),
-                Optional.empty(),
-                FEW_SAMPLES,
-                1,
-                unsaid,
-                progress));
+        Optional<Study.Lesson> lesson =
+                Study.lesson(read.asked(scenario.setups(), Optional.empty(), FEW_SAMPLES, 1, unsaid, progress));
         if (lesson.isEmpty()) {
             return new NoTurn();
         }

@@ -1,14 +1,18 @@
 package evenhand.scenario;
 
+import evenhand.answers.Aim;
+import evenhand.answers.Progress;
 import evenhand.car.LoadCase;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Deviation;
+import evenhand.doubt.Tolerance;
 import evenhand.roadtest.Decay;
 import evenhand.roadtest.Log;
 import evenhand.roadtest.Measured;
 import evenhand.roadtest.Observation;
 import evenhand.roadtest.RoadTest;
 import evenhand.roadtest.SteadyPieces;
+import evenhand.roadtest.Study;
 import evenhand.roadtest.Trace;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -54,6 +58,26 @@ public record RoadTests(List<RoadTest> tests, List<Problem> problems, List<Strin
             }
         }
         return new RoadTests(tests, problems, silent, traces);
+    }
+
+    /**
+     * What is asked of the tests: what they say of some set-ups of the file, each as it stands there.
+     *
+     * @param aim what next readings are to narrow
+     */
+    public Study.Question asked(
+            List<Setup> setups, Optional<Aim> aim, int samples, long seed, Tolerance.Unsaid unsaid, Progress progress) {
+        return new Study.Question(
+                setups.stream().map(Setup::name).toList(),
+                setups.stream()
+                        .map(setup -> setup.entries().off(Deviation.NONE))
+                        .toList(),
+                tests,
+                aim,
+                samples,
+                seed,
+                unsaid,
+                progress);
     }
 
     private static RoadTest read(

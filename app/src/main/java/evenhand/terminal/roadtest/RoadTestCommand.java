@@ -8,7 +8,6 @@ import evenhand.roadtest.Study;
 import evenhand.scenario.AimReading;
 import evenhand.scenario.RoadTests;
 import evenhand.scenario.Scenario;
-import evenhand.scenario.Setup;
 import evenhand.terminal.asked.EachFile;
 import evenhand.terminal.asked.FormOptions;
 import evenhand.terminal.asked.Mistake;
@@ -159,10 +158,8 @@ public final class RoadTestCommand implements EachFile {
         }
         Optional<Findings> found;
         try (ProgressLine progress = new ProgressLine(console, "asking " + count + " cars")) {
-            found = Study.of(new Study.Question(
-                    scenario.setups().stream().map(Setup::name).toList(),
-                    scenario.setups().stream().map(Setup::entries).toList(),
-                    tests.tests(),
+            found = Study.of(tests.asked(
+                    scenario.setups(),
                     aim,
                     count,
                     seeded,

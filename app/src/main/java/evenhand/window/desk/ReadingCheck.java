@@ -8,7 +8,6 @@ import evenhand.scenario.Reading;
 import evenhand.scenario.RoadTests;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.ScenarioReader;
-import evenhand.scenario.Setup;
 import evenhand.words.Units;
 import evenhand.words.roadtest.RoadTestWords;
 import java.util.ArrayList;
@@ -89,15 +88,8 @@ public record ReadingCheck(List<String> misfits, List<String> noted, String whol
     }
 
     private static Optional<Study.Check> check(Scenario scenario, Sheet sheet, Progress progress) {
-        return Study.check(new Study.Question(
-                scenario.setups().stream().map(Setup::name).toList(),
-                scenario.setups().stream().map(Setup::entries).toList(),
-                RoadTests.of(scenario, List.of(sheet.name())).tests(),
-                Optional.empty(),
-                1,
-                1,
-                Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                progress));
+        return Study.check(RoadTests.of(scenario, List.of(sheet.name()))
+                .asked(scenario.setups(), Optional.empty(), 1, 1, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, progress));
     }
 
     /** What the study saw of each row, in the order of the file; what logs say comes behind. */

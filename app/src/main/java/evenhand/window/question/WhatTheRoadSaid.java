@@ -106,15 +106,8 @@ final class WhatTheRoadSaid implements Question {
         if (tests.tests().isEmpty()) {
             return Reply.only("No road test has a reading: " + String.join("; ", tests.silent()) + ".");
         }
-        Optional<Findings> found = Study.of(new Study.Question(
-                scenario.setups().stream().map(Setup::name).toList(),
-                scenario.setups().stream().map(Setup::entries).toList(),
-                tests.tests(),
-                Optional.empty(),
-                SAMPLES,
-                SEED,
-                Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES,
-                progress));
+        Optional<Findings> found = Study.of(tests.asked(
+                scenario.setups(), Optional.empty(), SAMPLES, SEED, Tolerance.Unsaid.AS_A_WORKSHOP_MEASURES, progress));
         return found.isEmpty()
                 ? Reply.only("A set-up that was driven does not turn by the file, or its bounced end does not swing.")
                 : reply(asked, tests, found.get());
