@@ -51,10 +51,14 @@ final class Cabinet implements Bench.View {
                 || !before.filed().equals(now.filed())) {
             keeper.ask(now);
         }
-        if (!before.look().equals(now.look())
-                && (before.look().dark() != now.look().dark()
-                        || before.look().units() != now.look().units())) {
+        if (!before.look().isDressedAs(now.look())
+                || !before.look().arrangement().equals(now.look().arrangement())
+                || before.look().units() != now.look().units()) {
             memory.remember(now.look());
+        }
+        if (!before.work().shelf().equals(now.work().shelf())
+                || !before.filed().path().equals(now.filed().path())) {
+            now.filed().path().ifPresent(file -> memory.remember(file, now.work().shelf()));
         }
     }
 
@@ -139,7 +143,12 @@ final class Cabinet implements Bench.View {
         Drawer.Opened.Sound sound = (Drawer.Opened.Sound) opened;
         notice.hush();
         outside = ScenarioFile.Since.SAME;
-        bench.open(sound.work(), sound.filed());
+        bench.open(
+                sound.filed()
+                        .path()
+                        .map(file -> sound.work().with(memory.shelf(file)))
+                        .orElse(sound.work()),
+                sound.filed());
         return true;
     }
 

@@ -44,6 +44,11 @@ class AnswerPaneTest {
         }
 
         @Override
+        public Group group() {
+            return Group.TRUST;
+        }
+
+        @Override
         public List<String> adjustments(Setup active) {
             return List.of();
         }
@@ -69,6 +74,11 @@ class AnswerPaneTest {
         @Override
         public String words() {
             return "How quick is it?";
+        }
+
+        @Override
+        public Group group() {
+            return Group.TRUST;
         }
 
         @Override

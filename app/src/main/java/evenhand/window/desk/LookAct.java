@@ -53,6 +53,43 @@ public sealed interface LookAct extends Act {
         }
     }
 
+    /** Folds a part of the window, or unfolds it. */
+    record Fold(String part, boolean folded) implements LookAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return arranged(desk, desk.look().arrangement().folding(part, folded));
+        }
+    }
+
+    /** Makes all type larger by so many steps, or smaller. */
+    record Zoom(int steps) implements LookAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return arranged(desk, desk.look().arrangement().zoomed(steps));
+        }
+    }
+
+    /** Makes all type as large as the system's. */
+    record ZoomBack() implements LookAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return arranged(
+                    desk, desk.look().arrangement().zoomedTo(Arrangement.USUAL.zoom()));
+        }
+    }
+
+    /** Shows figures with their differences from the base set-up, or without. */
+    record ShowDifferences(boolean shown) implements LookAct {
+        @Override
+        public Outcome on(Desk desk) {
+            return arranged(desk, desk.look().arrangement().withDifferences(shown));
+        }
+    }
+
+    private static Outcome arranged(Desk desk, Arrangement next) {
+        return new Outcome.Done(desk.with(desk.look().with(next)));
+    }
+
     /** The scenario was saved, as it is now or was a moment ago. */
     record Saved(Filed filed) implements LookAct {
         @Override

@@ -28,6 +28,29 @@ public interface Question {
     /** In the user's words. */
     String words();
 
+    /** Where a builder looks for it. */
+    Group group();
+
+    /** What questions are about, in the order of the list. */
+    enum Group {
+        BALANCE("balance"),
+        RIDE("ride and height"),
+        LINKS("links"),
+        LOADS("brakes and loads"),
+        ROAD("the road"),
+        TRUST("trust");
+
+        private final String words;
+
+        Group(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
     /** Fields of its own beside the words; what stands in one may decide which others there are. */
     default List<Field> fields(Asking asking) {
         return List.of();

@@ -24,12 +24,49 @@ public sealed interface TrialAct extends Act {
             if (shown) {
                 names.add(name);
             }
-            return work.withChosen(names);
+            // one that is no longer wanted in the answers is no longer kept in sight
+            return (shown ? work : work.with(work.shelf().pinning(name, false))).withChosen(names);
         }
 
         @Override
         public String words() {
             return (shown ? "showing \"" : "hiding \"") + name + "\"";
+        }
+    }
+
+    /** Puts a set-up aside, so that the list leaves it out, or takes it back. */
+    record Hide(String name, boolean hidden) implements TrialAct {
+        @Override
+        public Outcome on(Desk desk) {
+            Work work = desk.work();
+            return hidden && (name.equals(work.active()) || name.equals(work.base()))
+                    ? new Outcome.Refused("\"" + name + "\" is "
+                            + (name.equals(work.active()) ? "being adjusted" : "the base of the comparison")
+                            + "; turn to another first")
+                    : TrialAct.super.on(desk);
+        }
+
+        @Override
+        public Work choose(Work work) {
+            return work.with(work.shelf().hiding(name, hidden));
+        }
+
+        @Override
+        public String words() {
+            return (hidden ? "putting \"" + name + "\" aside" : "taking \"" + name + "\" back");
+        }
+    }
+
+    /** Keeps a set-up at the top of the list and among those that are shown, or no longer. */
+    record Pin(String name, boolean pinned) implements TrialAct {
+        @Override
+        public Work choose(Work work) {
+            return work.with(work.shelf().pinning(name, pinned));
+        }
+
+        @Override
+        public String words() {
+            return (pinned ? "pinning \"" : "unpinning \"") + name + "\"";
         }
     }
 

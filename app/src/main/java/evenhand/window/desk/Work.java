@@ -6,6 +6,7 @@ import evenhand.scenario.Scenario;
 import evenhand.scenario.Setup;
 import evenhand.turn.Direction;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -20,6 +21,7 @@ import java.util.TreeSet;
  * @param radius of the circle, m
  * @param load name of what is aboard besides what the car was weighed with
  * @param which car is asked
+ * @param shelf which set-ups stay at the top of the list, and which are put aside
  */
 public record Work(
         Scenario scenario,
@@ -30,9 +32,15 @@ public record Work(
         double radius,
         Direction direction,
         Optional<String> load,
-        WhichCar which) {
+        WhichCar which,
+        Shelf shelf) {
     public Work {
-        chosen = List.copyOf(chosen);
+        // what is adjusted, and what the others are compared with, is seen; what is pinned is shown
+        shelf = shelf.hiding(active, false).hiding(base, false);
+        List<String> ticked = new ArrayList<>(chosen);
+        ticked.removeAll(shelf.hidden());
+        shelf.pinned().stream().filter(name -> !ticked.contains(name)).forEach(ticked::add);
+        chosen = List.copyOf(ticked);
     }
 
     /** A scenario as it is first laid on the desk: the second set-up beside the first. */
@@ -48,7 +56,8 @@ public record Work(
                 Trial.USUAL_RADIUS,
                 Trial.USUAL_DIRECTION,
                 Optional.empty(),
-                WhichCar.AS_MEASURED);
+                WhichCar.AS_MEASURED,
+                Shelf.EMPTY);
     }
 
     /** The set-up that is adjusted. */
@@ -99,7 +108,8 @@ public record Work(
                 radius,
                 direction,
                 load.flatMap(name -> aboard(name, next)),
-                next.roadTests().isEmpty() ? WhichCar.AS_MEASURED : which);
+                next.roadTests().isEmpty() ? WhichCar.AS_MEASURED : which,
+                shelf.among(names));
     }
 
     /** What is aboard in another version of the job: a case that was renamed is still the same. */
@@ -133,43 +143,59 @@ public record Work(
                 radius,
                 direction,
                 load,
-                which);
+                which,
+                shelf.renamed(from, to));
     }
 
     Work withChosen(List<String> names) {
-        return new Work(scenario, names, active, base, pace, radius, direction, load, which);
+        return new Work(scenario, names, active, base, pace, radius, direction, load, which, shelf);
     }
 
     Work withActive(String name) {
-        return new Work(scenario, chosen, name, base, pace, radius, direction, load, which);
+        return new Work(scenario, chosen, name, base, pace, radius, direction, load, which, shelf);
     }
 
     Work withBase(String name) {
-        return new Work(scenario, chosen, active, name, pace, radius, direction, load, which);
+        return new Work(scenario, chosen, active, name, pace, radius, direction, load, which, shelf);
     }
 
     Work withPace(double next) {
-        return new Work(scenario, chosen, active, base, next, radius, direction, load, which);
+        return new Work(scenario, chosen, active, base, next, radius, direction, load, which, shelf);
     }
 
     Work withRadius(double next) {
-        return new Work(scenario, chosen, active, base, pace, next, direction, load, which);
+        return new Work(scenario, chosen, active, base, pace, next, direction, load, which, shelf);
     }
 
     Work withLoad(Optional<String> next) {
-        return new Work(scenario, chosen, active, base, pace, radius, direction, next, which);
+        return new Work(scenario, chosen, active, base, pace, radius, direction, next, which, shelf);
     }
 
     Work withCar(WhichCar next) {
-        return new Work(scenario, chosen, active, base, pace, radius, direction, load, next);
+        return new Work(scenario, chosen, active, base, pace, radius, direction, load, next, shelf);
+    }
+
+    /** With another shelf, as far as it is of these set-ups. */
+    public Work with(Shelf next) {
+        List<String> names = scenario.setups().stream().map(Setup::name).toList();
+        return new Work(scenario, chosen, active, base, pace, radius, direction, load, which, next.among(names));
+    }
+
+    /** The set-ups as the list has them: the pinned ones first, and those that are put aside at its end. */
+    public List<Setup> listed() {
+        return scenario.setups().stream()
+                .sorted(Comparator.comparingInt(setup -> shelf.pinned().contains(setup.name())
+                        ? 0
+                        : shelf.hidden().contains(setup.name()) ? 2 : 1))
+                .toList();
     }
 
     /** The same asked of another car under the same names: the one that road tests have corrected. */
     Work of(Scenario corrected) {
-        return new Work(corrected, chosen, active, base, pace, radius, direction, load, which);
+        return new Work(corrected, chosen, active, base, pace, radius, direction, load, which, shelf);
     }
 
     Work withDirection(Direction next) {
-        return new Work(scenario, chosen, active, base, pace, radius, next, load, which);
+        return new Work(scenario, chosen, active, base, pace, radius, next, load, which, shelf);
     }
 }

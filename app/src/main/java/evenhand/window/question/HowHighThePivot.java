@@ -46,6 +46,11 @@ final class HowHighThePivot implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.BALANCE;
+    }
+
+    @Override
     public String words() {
         return "How high should the pivot be?";
     }

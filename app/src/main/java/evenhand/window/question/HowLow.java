@@ -65,6 +65,11 @@ final class HowLow implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.RIDE;
+    }
+
+    @Override
     public String words() {
         return "How low can it go?";
     }

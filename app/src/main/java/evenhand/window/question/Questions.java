@@ -3,7 +3,7 @@ package evenhand.window.question;
 import evenhand.window.desk.Question;
 import java.util.List;
 
-/** The questions, in the order of the list. */
+/** The questions in the order of the list: those of a group stand together. */
 public final class Questions {
     public static final List<Question> ALL = List.of(
             new WhichEndFirst(),
@@ -11,20 +11,20 @@ public final class Questions {
             new WhatDidItDo(),
             new SpringsOrBars(),
             new WhatMakesItNeutral(),
-            new WhereTheLoadGoes(),
-            new WhichEndLocks(),
-            new WhichWheelSpins(),
             new WhatIfTheDriverLifts(),
             new HowLow(),
-            new WhatTheLinksDo(),
-            new WhichBracket(),
-            new WhatBracketsCarry(),
             new WillItRide(),
             new WhichDamper(),
             new WillItSkip(),
-            new WhatToMeasure(),
+            new WhatTheLinksDo(),
+            new WhichBracket(),
+            new WhereTheLoadGoes(),
+            new WhichEndLocks(),
+            new WhichWheelSpins(),
+            new WhatBracketsCarry(),
             new WhatTheRoadSaid(),
             new WhatTheShopDoes(),
+            new WhatToMeasure(),
             new TheCarItself());
 
     private Questions() {}

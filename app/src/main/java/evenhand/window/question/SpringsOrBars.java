@@ -57,6 +57,11 @@ final class SpringsOrBars implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.BALANCE;
+    }
+
+    @Override
     public String words() {
         return "Springs or bars?";
     }

@@ -19,6 +19,11 @@ final class TheCarItself implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.TRUST;
+    }
+
+    @Override
     public String words() {
         return "The car itself";
     }

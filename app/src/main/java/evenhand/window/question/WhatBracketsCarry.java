@@ -38,6 +38,11 @@ final class WhatBracketsCarry implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.LOADS;
+    }
+
+    @Override
     public String words() {
         return "What do the brackets carry?";
     }

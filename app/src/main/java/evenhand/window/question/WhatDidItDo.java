@@ -40,6 +40,11 @@ final class WhatDidItDo implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.BALANCE;
+    }
+
+    @Override
     public String words() {
         return "What did the changes do?";
     }

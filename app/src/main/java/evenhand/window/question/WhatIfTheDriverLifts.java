@@ -91,6 +91,11 @@ final class WhatIfTheDriverLifts implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.BALANCE;
+    }
+
+    @Override
     public String words() {
         return "What if the driver lifts?";
     }

@@ -48,6 +48,11 @@ final class WhatMakesItNeutral implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.BALANCE;
+    }
+
+    @Override
     public String words() {
         return "What would make it neutral?";
     }

@@ -39,6 +39,11 @@ final class WhatTheLinksDo implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.LINKS;
+    }
+
+    @Override
     public String words() {
         return "What do the links do?";
     }

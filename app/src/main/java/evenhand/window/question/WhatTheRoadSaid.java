@@ -57,6 +57,11 @@ final class WhatTheRoadSaid implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.ROAD;
+    }
+
+    @Override
     public String words() {
         return "What did the road say?";
     }

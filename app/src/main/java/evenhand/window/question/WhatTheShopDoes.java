@@ -50,6 +50,11 @@ final class WhatTheShopDoes implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.ROAD;
+    }
+
+    @Override
     public String words() {
         return "What is to be turned, and what is due?";
     }

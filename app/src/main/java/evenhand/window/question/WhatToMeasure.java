@@ -60,6 +60,11 @@ final class WhatToMeasure implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.TRUST;
+    }
+
+    @Override
     public String words() {
         return "What should I measure better?";
     }

@@ -19,6 +19,11 @@ final class WhereTheLoadGoes implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.LOADS;
+    }
+
+    @Override
     public String words() {
         return "Where does the load go?";
     }

@@ -65,6 +65,11 @@ final class WhichBracket implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.LINKS;
+    }
+
+    @Override
     public String words() {
         return "Which bracket, which length?";
     }

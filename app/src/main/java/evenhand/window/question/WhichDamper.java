@@ -56,6 +56,11 @@ final class WhichDamper implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.RIDE;
+    }
+
+    @Override
     public String words() {
         return "Which damper setting?";
     }

@@ -21,6 +21,11 @@ final class WhichEndFirst implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.BALANCE;
+    }
+
+    @Override
     public String words() {
         return "Which end lets go first?";
     }

@@ -60,6 +60,11 @@ final class WhichEndLocks implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.LOADS;
+    }
+
+    @Override
     public String words() {
         return "Which end locks first?";
     }

@@ -34,6 +34,11 @@ final class WhichWheelSpins implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.LOADS;
+    }
+
+    @Override
     public String words() {
         return "Which wheel spins first?";
     }

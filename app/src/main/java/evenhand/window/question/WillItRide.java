@@ -43,6 +43,11 @@ final class WillItRide implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.RIDE;
+    }
+
+    @Override
     public String words() {
         return "Will it ride?";
     }

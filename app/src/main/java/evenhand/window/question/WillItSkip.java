@@ -58,6 +58,11 @@ final class WillItSkip implements Question {
     }
 
     @Override
+    public Group group() {
+        return Group.RIDE;
+    }
+
+    @Override
     public String words() {
         return "Will it skip over a bump?";
     }

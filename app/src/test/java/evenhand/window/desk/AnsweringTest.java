@@ -19,6 +19,11 @@ class AnsweringTest {
         }
 
         @Override
+        public Group group() {
+            return Group.TRUST;
+        }
+
+        @Override
         public List<String> adjustments(Setup active) {
             return List.of();
         }
