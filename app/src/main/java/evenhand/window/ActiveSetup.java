@@ -1,86 +1,94 @@
 package evenhand.window;
 
 import evenhand.scenario.Setup;
+import evenhand.window.desk.Arrangement;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.EditAct;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.SetupAct;
 import evenhand.window.desk.SetupChange;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 
-/** The set-up that is adjusted: what it is based on, its changes as changes, and its note. */
+/** What the set-up that is adjusted is made of, in a line: its name, what it builds on, and each change, which can be taken off. */
 final class ActiveSetup extends JPanel implements Bench.View {
+    /** Of a choice, beside its words, in sizes of type. */
+    private static final double CHROME = 3.2;
+
     private static final String THE_CAR = "the car as measured";
 
-    private record Row(Words.Area words, JButton back) {}
-
     private final transient Bench bench;
-    private final transient List<Row> rows = new ArrayList<>();
-    private final JComboBox<String> base = new JComboBox<>();
-    private final JPanel changes =
-            new JPanel(new MigLayout("insets 0, gap 4 2, fillx, wrap 2", "[grow,fill][pref!]", ""));
-    private final JTextArea note = new JTextArea(2, 10);
-    private final Words.Area trouble = Words.warning("what is wrong with the set-up");
-    private String shownNote = "";
+    private final transient Consumer<Optional<String>> trouble;
+    private final transient List<Chip> chips = new ArrayList<>();
+    private final JLabel name = new JLabel() {
+        @Override
+        public void updateUI() {
+            super.updateUI();
+            setFont(Looks.strong());
+        }
+    };
+    /** As wide as what is chosen, whatever the others are. */
+    private final JComboBox<String> base = new JComboBox<>() {
+        @Override
+        public Dimension getPreferredSize() {
+            int words = getFontMetrics(getFont()).stringWidth(String.valueOf(getSelectedItem()));
+            return new Dimension(words + Looks.em(CHROME), super.getPreferredSize().height);
+        }
+    };
+    private final JLabel with = new JLabel();
+    private final JButton more = new JButton();
+    private final transient Line line = new Line(more, this::sayMore);
     private transient List<SetupChange> shownChanges = List.of();
     private String shownSetup = "";
+    private int left;
 
-    ActiveSetup(Bench bench) {
-        super(new MigLayout("insets 4 12 12 8, gap 4 4, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
+    /** @param trouble is told why something cannot be done, or that it was */
+    ActiveSetup(Bench bench, Consumer<Optional<String>> trouble) {
         this.bench = bench;
+        this.trouble = trouble;
+        setLayout(line);
         setOpaque(false);
-        changes.setOpaque(false);
         base.setName("based on");
+        base.setToolTipText("what this set-up builds on");
         base.getAccessibleContext().setAccessibleName("based on");
         base.addActionListener(event -> baseOn());
-        note.setName("note");
-        note.getAccessibleContext().setAccessibleName("note");
-        note.setLineWrap(true);
-        note.setCaret(Words.still());
-        note.setWrapStyleWord(true);
-        note.setFont(Looks.small());
-        note.addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusLost(FocusEvent e) {
-                commit();
-            }
-        });
-        JLabel label = new JLabel("builds on");
-        label.setFont(Looks.small());
-        label.setLabelFor(base);
-        add(label);
-        add(base, "wmin 40");
-        add(changes);
-        JLabel noted = new JLabel("note");
-        noted.setFont(Looks.small());
-        noted.setLabelFor(note);
-        add(noted);
-        add(note, "wmin 40");
-        add(trouble);
-        trouble.setVisible(false);
+        more.setName("more changes");
+        more.putClientProperty("JButton.buttonType", "borderless");
+        more.addActionListener(event -> bench.act(new LookAct.Fold(Arrangement.MORE_CHANGES, isOpen())));
+        lay();
     }
 
-    /** Takes over a note that is still being typed. */
-    void commit() {
-        if (!note.getText().equals(shownNote)) {
-            say(bench.act(new SetupAct.SetNote(bench.desk().work().active(), note.getText())));
+    private boolean isOpen() {
+        return bench.desk().look().arrangement().isOpened(Arrangement.MORE_CHANGES);
+    }
+
+    /** What stands at the end of the line. */
+    private void sayMore(int without) {
+        left = without;
+        String words = isOpen() ? "fewer" : "and " + without + " more";
+        if (!words.equals(more.getText())) {
+            more.setText(words);
         }
     }
 
-    private void say(Optional<String> why) {
-        trouble.setText(why.orElse(""));
-        trouble.setVisible(why.isPresent());
-        revalidate();
+    private void lay() {
+        removeAll();
+        add(name);
+        add(new JLabel("="));
+        add(base);
+        add(with);
+        chips.forEach(this::add);
+        more.setFont(Looks.small());
+        add(more);
     }
 
     private void baseOn() {
@@ -88,63 +96,46 @@ final class ActiveSetup extends JPanel implements Bench.View {
         Setup active = bench.desk().work().activeSetup();
         if (chosen != null && !chosen.equals(active.basedOn().orElse(THE_CAR))) {
             Optional<String> name = chosen.equals(THE_CAR) ? Optional.empty() : Optional.of(chosen.toString());
-            say(bench.act(new SetupAct.BaseOn(active.name(), name)));
+            trouble.accept(bench.act(new SetupAct.BaseOn(active.name(), name)));
             base.setSelectedItem(bench.desk().work().activeSetup().basedOn().orElse(THE_CAR));
         }
     }
 
     @Override
     public void show(Desk before, Desk now) {
+        line.open(now.look().arrangement().isOpened(Arrangement.MORE_CHANGES));
+        sayMore(left);
         boolean same = before.work().scenario().equals(now.work().scenario())
-                && before.work().active().equals(now.work().active());
+                && before.work().active().equals(now.work().active())
+                && before.look().units() == now.look().units()
+                && before.look().arrangement().equals(now.look().arrangement());
         if (same && !before.is(now)) {
             return;
         }
         Setup active = now.work().activeSetup();
         bases(now, active);
-        List<SetupChange> list = SetupChange.of(now.work().scenario(), active);
-        boolean sameRows =
-                paths(list).equals(paths(shownChanges)) && active.name().equals(shownSetup);
-        if (!sameRows || before.is(now)) {
-            changes(active, list);
-        } else {
-            for (int i = 0; i < list.size(); i++) {
-                say(rows.get(i), list.get(i));
+        name.setText(active.name());
+        List<SetupChange> list =
+                SetupChange.of(now.work().scenario(), active, now.look().units());
+        if (!paths(list).equals(paths(shownChanges)) || !active.name().equals(shownSetup) || before.is(now)) {
+            chips.clear();
+            for (SetupChange change : list) {
+                chips.add(new Chip(
+                        "take back " + change.path(),
+                        () -> trouble.accept(
+                                bench.act(new EditAct.TakeBack(Optional.of(active.name()), change.path())))));
             }
+            with.setText(list.isEmpty() ? "unchanged" : "with");
+            lay();
+        }
+        for (int i = 0; i < list.size(); i++) {
+            chips.get(i).say(list.get(i).brief(), list.get(i).words());
+        }
+        if (!active.name().equals(shownSetup)) {
+            trouble.accept(Optional.empty());
         }
         shownChanges = list;
         shownSetup = active.name();
-        String text = active.note().orElse("");
-        if (!note.isFocusOwner() || !before.work().active().equals(now.work().active())) {
-            if (!note.getText().equals(text)) {
-                note.setText(text);
-            }
-        }
-        shownNote = text;
-    }
-
-    private void changes(Setup active, List<SetupChange> list) {
-        changes.removeAll();
-        rows.clear();
-        for (SetupChange change : list) {
-            Words.Area words = Words.quiet("change");
-            JButton back = new JButton("undo");
-            back.setFont(Looks.small());
-            back.putClientProperty("JButton.buttonType", "borderless");
-            back.setName("take back " + change.path());
-            back.setToolTipText("take this change back");
-            back.addActionListener(
-                    event -> say(bench.act(new EditAct.TakeBack(Optional.of(active.name()), change.path()))));
-            rows.add(new Row(words, back));
-            say(rows.get(rows.size() - 1), change);
-            changes.add(words, "wmin 40");
-            changes.add(back, "aligny top");
-        }
-        if (list.isEmpty()) {
-            Words.Area none = Words.quiet("no change");
-            none.setText("no change of its own");
-            changes.add(none, "span 2");
-        }
         revalidate();
         repaint();
     }
@@ -153,16 +144,11 @@ final class ActiveSetup extends JPanel implements Bench.View {
         return changes.stream().map(SetupChange::path).toList();
     }
 
-    private static void say(Row row, SetupChange change) {
-        Words.say(row.words(), change.words());
-        row.back().getAccessibleContext().setAccessibleName("take back " + change.words());
-    }
-
     private void bases(Desk now, Setup active) {
         List<String> names = new ArrayList<>(List.of(THE_CAR));
         now.work().scenario().setups().stream()
                 .map(Setup::name)
-                .filter(name -> !name.equals(active.name()))
+                .filter(other -> !other.equals(active.name()))
                 .forEach(names::add);
         List<String> shown = new ArrayList<>();
         for (int i = 0; i < base.getItemCount(); i++) {
@@ -170,7 +156,10 @@ final class ActiveSetup extends JPanel implements Bench.View {
         }
         String own = active.basedOn().orElse(THE_CAR);
         if (!names.equals(shown)) {
-            base.setModel(new javax.swing.DefaultComboBoxModel<>(names.toArray(new String[0])));
+            // the model knows what is chosen before it is shown: it would be taken for a choice
+            DefaultComboBoxModel<String> model = new DefaultComboBoxModel<>(names.toArray(new String[0]));
+            model.setSelectedItem(own);
+            base.setModel(model);
         }
         if (!own.equals(base.getSelectedItem())) {
             base.setSelectedItem(own);

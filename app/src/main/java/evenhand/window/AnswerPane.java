@@ -178,7 +178,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         drawing.show(before, now);
         boolean other =
                 before.is(now) || !before.replies().reply().equals(now.replies().reply());
-        boolean otherTheme = before.look().dark() != now.look().dark();
+        boolean otherTheme = !before.look().isDressedAs(now.look());
         // An answer that was waited for in vain comes back when its question is asked again.
         boolean back = empty && now.replies().reply().filter(isOf(now)).isPresent();
         if (other || otherTheme || back) {

@@ -87,7 +87,7 @@ final class CirclePane extends JPanel implements Bench.View {
         begin.add(radius);
         begin.add(start);
         put.setName("put it down");
-        put.setFont(Looks.large());
+        put.setFont(Looks.headline());
         put.addActionListener(event -> putDown());
         JButton undo = new JButton("undo");
         undo.setName("undo the reading");

@@ -78,7 +78,7 @@ final class DrawingTile extends JPanel implements Bench.View {
         boolean same = before.work().equals(now.work())
                 && before.replies().turns().equals(now.replies().turns())
                 && before.look().units() == now.look().units()
-                && before.look().dark() == now.look().dark();
+                && before.look().isDressedAs(now.look());
         if (!same || before.is(now)) {
             redraw(now);
         }

@@ -12,6 +12,8 @@ import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Work;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,17 +21,31 @@ import java.util.OptionalDouble;
 final class Effects {
     private Effects() {}
 
-    /** "understeer −0.12 deg/g at 0.5 g, near the limit −0.40 deg/g". */
-    static String words(TurnedSetup before, TurnedSetup now, Work work, Units units) {
-        String pace = before.reaches(work.pace()) && now.reaches(work.pace())
+    /**
+     * The same in fewer and fewer words: "near the limit −0.40 deg/g, understeer −0.12 deg/g at 0.5 g", "−0.40 deg/g near the limit",
+     * "−0.40 deg/g".
+     */
+    static List<String> words(TurnedSetup before, TurnedSetup now, Work work, Units units) {
+        Optional<String> limit = difference(TurnFigures.NEAR_UNDERSTEER, limit(before), limit(now), units);
+        Optional<String> pace = before.reaches(work.pace()) && now.reaches(work.pace())
                 ? difference(TurnFigures.UNDERSTEER_GRADIENT, before.row(work.pace()), now.row(work.pace()), units)
-                        .map(moved -> "understeer " + moved + " at " + Units.pace(work.pace()) + ", ")
-                        .orElse("")
-                : "";
-        return pace
-                + difference(TurnFigures.NEAR_UNDERSTEER, limit(before), limit(now), units)
-                        .map(moved -> "near the limit " + moved)
-                        .orElse("no limit to compare");
+                : Optional.empty();
+        String atPace = " at " + Units.pace(work.pace());
+        List<String> wordings = new ArrayList<>();
+        if (limit.isPresent() && pace.isPresent()) {
+            wordings.add("near the limit " + limit.get() + ", understeer " + pace.get() + atPace);
+        }
+        if (limit.isPresent()) {
+            wordings.add(limit.get() + " near the limit");
+            wordings.add(limit.get());
+        } else if (pace.isPresent()) {
+            wordings.add("no limit to compare, understeer " + pace.get() + atPace);
+            wordings.add(pace.get() + atPace);
+        } else {
+            wordings.add("nothing to compare");
+            wordings.add("–");
+        }
+        return wordings;
     }
 
     private static Optional<Limit> limit(TurnedSetup setup) {

@@ -8,9 +8,11 @@ import evenhand.window.desk.Knob;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Work;
 import evenhand.words.ChangeWords;
+import java.awt.Dimension;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -20,14 +22,15 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
-/** One adjustment: its value to be typed, its track to be dragged, what it moves, and the way back to the base. */
+/** One adjustment in a row: its name, its value to be typed, its track to be dragged, what it moves, and the way back to the base. */
 final class KnobCell extends JPanel {
     private final transient Bench bench;
     private final String path;
     private final JTextField field = new JTextField();
     private final Track track;
-    private final JButton reset = new JButton("to base");
-    private final JLabel effect = new JLabel(" ");
+    private final JButton reset;
+    private final JLabel label;
+    private final EffectLabel effect = new EffectLabel();
     private final Words.Area trouble = Words.warning("what is wrong");
     private transient Optional<Knob> knob = Optional.empty();
     private transient Optional<TurnedSetup> before = Optional.empty();
@@ -38,19 +41,21 @@ final class KnobCell extends JPanel {
 
     KnobCell(Bench bench, String path) {
         super(new MigLayout(
-                "insets 0, gap 6 2, fillx, hidemode 3",
-                "[pref!][grow,fill][pref!]",
-                "[" + Looks.em(1.4) + "!][][]0[]"));
+                "insets 0, gap 5 0, fillx, hidemode 3",
+                "[pref!][pref!][4em::,grow,fill][" + EffectLabel.LEAST + "em::" + EffectLabel.MOST
+                        + "em,grow 60,fill][pref!]",
+                "[1.85em::]0[]"));
         this.bench = bench;
         this.path = path;
         setOpaque(false);
         String name = ChangeWords.name(path);
-        JLabel label = new JLabel(name);
+        label = new JLabel(ChangeWords.inShort(path));
         label.setFont(Looks.small());
+        label.setToolTipText(name);
         label.setLabelFor(field);
         track = new Track(name + ", track", this::move);
         field.setName(path);
-        field.setColumns(9);
+        field.setColumns(7);
         field.getAccessibleContext().setAccessibleName(name);
         field.addActionListener(event -> typed());
         field.addFocusListener(new FocusAdapter() {
@@ -61,21 +66,28 @@ final class KnobCell extends JPanel {
         });
         field.registerKeyboardAction(
                 event -> takeBack(), KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), JComponent.WHEN_FOCUSED);
-        reset.setName(path + " reset");
-        reset.setToolTipText("back to the value of the base set-up");
-        reset.getAccessibleContext().setAccessibleName(name + ", back to the base");
-        reset.setFont(Looks.small());
-        reset.putClientProperty("JButton.buttonType", "borderless");
-        reset.addActionListener(event -> reset());
-        effect.setFont(Looks.small());
+        reset = Glyph.RESET.button(
+                path + " reset", name + ", back to the base", "back to the value of the base set-up", this::reset);
         effect.setName(path + " effect");
-        add(label, "cell 0 0 2 1, growx, wmin 40");
-        add(reset, "cell 2 0, hmax " + Looks.em(1.4));
-        add(field, "cell 0 1");
-        add(track, "cell 1 1 2 1, growx, wmin 40");
-        add(effect, "cell 0 2 3 1, growx, wmin 40");
-        add(trouble, "cell 0 3 3 1, growx, wmin 40");
+        add(label);
+        add(field);
+        add(track);
+        add(effect);
+        add(reset, "hidemode 0, wrap"); // nothing moves when it comes
+        add(trouble, "span 5, growx, wmin 40");
         trouble.setVisible(false);
+    }
+
+    /** Gives the names of all one width, so that the rows are a table. */
+    static void align(List<KnobCell> cells) {
+        int width = 0;
+        for (KnobCell cell : cells) {
+            cell.label.setPreferredSize(null);
+            width = Math.max(width, cell.label.getPreferredSize().width);
+        }
+        for (KnobCell cell : cells) {
+            cell.label.setPreferredSize(new Dimension(width, cell.label.getPreferredSize().height));
+        }
     }
 
     String path() {
@@ -116,8 +128,7 @@ final class KnobCell extends JPanel {
     /** Shows what the hand that is on it has moved. */
     void showTurn(Desk desk, TurnedSetup now) {
         if (before.isPresent()) {
-            effect.setText(
-                    Effects.words(before.get(), now, desk.work(), desk.look().units()));
+            effect.say(Effects.words(before.get(), now, desk.work(), desk.look().units()));
         }
     }
 
@@ -125,7 +136,7 @@ final class KnobCell extends JPanel {
     void clearEffect() {
         before = Optional.empty();
         moved = Optional.empty();
-        effect.setText(" ");
+        effect.say(List.of());
     }
 
     private void move(double to, boolean same) {

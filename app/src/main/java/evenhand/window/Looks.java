@@ -8,6 +8,8 @@ import com.formdev.flatlaf.ui.FlatToolTipUI;
 import evenhand.look.Theme;
 import evenhand.look.Typeface;
 import java.awt.Color;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Font;
 import java.util.HashMap;
 import java.util.Map;
@@ -15,23 +17,65 @@ import javax.swing.JComponent;
 import javax.swing.UIManager;
 import javax.swing.plaf.ComponentUI;
 import javax.swing.plaf.FontUIResource;
+import javax.swing.plaf.UIResource;
+import net.miginfocom.layout.ComponentWrapper;
+import net.miginfocom.layout.ContainerWrapper;
+import net.miginfocom.layout.UnitConverter;
+import net.miginfocom.layout.UnitValue;
 
-/** The look of the window: the theme of the charts, carried into every control; sizes follow the system's font. */
+/**
+ * The look of the window: the theme of the charts, carried into every control; sizes follow the system's font and the person's zoom.
+ *
+ * <p>There are four kinds of type, {@link #small}, {@link #body}, {@link #strong} and {@link #headline}, and two grounds: answers
+ * stand on the theme's background, what they are asked with on its {@link #surface}.
+ */
 final class Looks {
     private static final String NO_HTML = "html.disable";
     private static final String SIZE = "evenhand.size";
+    private static final String ZOOM = "evenhand.zoom";
     private static final double LEAST_SIZE = 11;
     private static final double GREATEST_SIZE = 40;
 
+    static {
+        UnitValue.addGlobalUnitConverter(new Ems());
+    }
+
     private Looks() {}
 
-    /** Sets the look for all windows, those that stand included. */
+    /** Sizes of type in the layouts of the window: "13em". They follow when the type changes. */
+    private static final class Ems extends UnitConverter {
+        @Override
+        public int convertToPixels(
+                float value, String unit, boolean across, float reference, ContainerWrapper in, ComponentWrapper of) {
+            return unit.equals("em") ? em(value) : UNABLE;
+        }
+    }
+
+    /** Type that was given to a component by itself grows with the rest. */
+    static void rescale(Component component, double times) {
+        if (component.isFontSet() && !(component.getFont() instanceof UIResource)) {
+            component.setFont(component.getFont().deriveFont((float) (times * component.getFont().getSize2D())));
+        }
+        if (component instanceof Container container) {
+            for (Component inside : container.getComponents()) {
+                rescale(inside, times);
+            }
+        }
+    }
+
+    /** Sets the look for all windows, those that stand included; type as large as the system's. */
     static void set(boolean dark) {
+        set(dark, 100);
+    }
+
+    /** @param zoom of type, per cent of the system's */
+    static void set(boolean dark, int zoom) {
         // The size of the system's font, read before ours takes its place.
         if (UIManager.get(SIZE) == null) {
             FlatLightLaf.setup();
             UIManager.put(SIZE, systemSize());
         }
+        UIManager.put(ZOOM, zoom / 100.0);
         Theme theme = theme(dark);
         Map<String, String> defaults = new HashMap<>();
         defaults.put("@background", hex(theme.background()));
@@ -41,6 +85,11 @@ final class Looks {
         for (String field : new String[] {"TextField", "FormattedTextField", "ComboBox"}) {
             defaults.put(field + ".placeholderForeground", hex(theme.quiet()));
         }
+        // heads stand on the same ground as what is below them
+        defaults.put("TableHeader.background", hex(theme.background()));
+        defaults.put("TableHeader.bottomSeparatorColor", hex(theme.grid()));
+        defaults.put("Table.background", hex(theme.background()));
+        defaults.put("Table.gridColor", hex(theme.grid()));
         defaults.put("Component.focusWidth", "2");
         defaults.put("Component.arc", "6");
         defaults.put("Button.arc", "6");
@@ -99,7 +148,8 @@ final class Looks {
 
     /** Size of plain type, px. */
     static double size() {
-        return UIManager.get(SIZE) instanceof Double size ? size : 13;
+        double system = UIManager.get(SIZE) instanceof Double size ? size : 13;
+        return UIManager.get(ZOOM) instanceof Double zoom ? zoom * system : system;
     }
 
     /** So many sizes of type, px. */
@@ -116,16 +166,29 @@ final class Looks {
         return theme(FlatLaf.isLafDark());
     }
 
-    static Font large() {
+    /** What the answer is asked with stands on it: a shade away from the background. */
+    static Color surface() {
+        return theme().mixed(theme().ink(), 0.04);
+    }
+
+    /** Of what is said first. */
+    static Font headline() {
         return Typeface.plain(1.35 * size());
     }
 
+    /** Of heads and of what is chosen. */
     static Font strong() {
         return Typeface.strong(size());
     }
 
+    /** Of everything else. */
+    static Font body() {
+        return Typeface.plain(size());
+    }
+
+    /** Of what stands beside. */
     static Font small() {
-        return Typeface.plain(0.92 * size());
+        return Typeface.plain(0.9 * size());
     }
 
     private static String hex(Color colour) {

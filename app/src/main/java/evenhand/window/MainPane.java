@@ -18,7 +18,6 @@ import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JSeparator;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -83,9 +82,8 @@ final class MainPane extends JPanel {
         right.add(middle, BorderLayout.CENTER);
 
         JPanel centre = new JPanel(new MigLayout(
-                "insets 0, gap 0, fill", "[" + Looks.em(19) + "!,fill][pref!][grow,fill]", "[grow,fill]"));
+                "insets 0, gap 0, fill", "[19em!,fill][grow,fill]", "[grow,fill]"));
         centre.add(side, "grow");
-        centre.add(new JSeparator(JSeparator.VERTICAL), "growy");
         centre.add(right, "grow, wmin 200");
         TopBar top = new TopBar(bench, () -> About.show(this));
         add(top, BorderLayout.NORTH);
@@ -111,8 +109,10 @@ final class MainPane extends JPanel {
     }
 
     private void show(Desk before, Desk now) {
-        if (before.look().dark() != now.look().dark()) {
-            Looks.set(now.look().dark());
+        if (!before.look().isDressedAs(now.look())) {
+            int zoom = now.look().arrangement().zoom();
+            Looks.rescale(this, zoom / (double) before.look().arrangement().zoom());
+            Looks.set(now.look().dark(), zoom);
             SwingUtilities.updateComponentTreeUI(this);
         }
         boolean other = !before.look().question().equals(now.look().question());
@@ -148,7 +148,7 @@ final class MainPane extends JPanel {
 
     /** Takes over what is still being typed. */
     private void finishTyping() {
-        side.commit();
+        adjust.commit();
         if (KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()
                 instanceof javax.swing.JTextField field) {
             field.postActionEvent();

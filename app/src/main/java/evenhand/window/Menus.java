@@ -1,14 +1,17 @@
 package evenhand.window;
 
 import evenhand.quantity.Unseen;
+import evenhand.window.desk.Bench;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
+import evenhand.words.Units;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
+import javax.swing.JComponent;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -29,6 +32,7 @@ final class Menus {
         bar.add(edit(pane));
         bar.add(setups(pane));
         bar.add(ask(pane, questions));
+        bar.add(view(pane));
         return bar;
     }
 
@@ -97,32 +101,56 @@ final class Menus {
     private static JMenu setups(MainPane pane) {
         JMenu menu = new JMenu("Set-ups");
         menu.setMnemonic(KeyEvent.VK_S);
-        item(menu, "Add, based on this one", KeyEvent.VK_N, CTRL | SHIFT, pane.side()::add);
-        item(menu, "Copy", KeyEvent.VK_D, CTRL, pane.side()::copy);
-        item(
-                menu,
-                "Rename …",
-                0,
-                0,
-                () -> pane.side().rename(pane.bench().desk().work().active()));
+        new SetupItems(pane.side(), () -> pane.bench().desk().work().active(), true).into(menu.getPopupMenu());
         return menu;
     }
 
     private static JMenu ask(MainPane pane, List<Question> questions) {
         JMenu menu = new JMenu("Ask");
         menu.setMnemonic(KeyEvent.VK_A);
-        for (int i = 0; i < questions.size(); i++) {
-            String key = questions.get(i).key();
-            int stroke = i < 9 ? KeyEvent.VK_1 + i : 0;
-            item(
-                    menu,
-                    questions.get(i).words(),
-                    stroke,
-                    CTRL,
-                    () -> pane.bench().act(new LookAct.Ask(key)));
+        for (Question.Group group : Question.Group.values()) {
+            JMenu own = new JMenu(group.words());
+            for (Question question : questions) {
+                if (question.group() == group) {
+                    int place = questions.indexOf(question);
+                    item(
+                            own,
+                            question.words(),
+                            place < 9 ? KeyEvent.VK_1 + place : 0,
+                            CTRL,
+                            () -> pane.bench().act(new LookAct.Ask(question.key())));
+                }
+            }
+            menu.add(own);
         }
         menu.addSeparator();
         item(menu, "Help, about and cautions", KeyEvent.VK_F1, 0, () -> About.show(pane));
+        return menu;
+    }
+
+    private static JMenu view(MainPane pane) {
+        JMenu menu = new JMenu("View");
+        menu.setMnemonic(KeyEvent.VK_V);
+        Bench bench = pane.bench();
+        item(menu, "Larger text", KeyEvent.VK_PLUS, CTRL, () -> bench.act(new LookAct.Zoom(1)));
+        item(menu, "Smaller text", KeyEvent.VK_MINUS, CTRL, () -> bench.act(new LookAct.Zoom(-1)));
+        item(menu, "Usual size of text", KeyEvent.VK_0, CTRL, () -> bench.act(new LookAct.ZoomBack()));
+        menu.addSeparator();
+        item(menu, "Millimetres and newtons", 0, 0, () -> bench.act(new LookAct.ShowUnits(Units.METRIC)));
+        item(menu, "Inches and pounds", 0, 0, () -> bench.act(new LookAct.ShowUnits(Units.IMPERIAL)));
+        menu.addSeparator();
+        item(menu, "Light", 0, 0, () -> bench.act(new LookAct.ShowDark(false)));
+        item(menu, "Dark", 0, 0, () -> bench.act(new LookAct.ShowDark(true)));
+        // the plus of most keyboards is on the key of the equals sign, or on a pad
+        for (int key : new int[] {KeyEvent.VK_EQUALS, KeyEvent.VK_ADD, KeyEvent.VK_SUBTRACT, KeyEvent.VK_NUMPAD0}) {
+            pane.registerKeyboardAction(
+                    event -> bench.act(
+                            key == KeyEvent.VK_NUMPAD0
+                                    ? new LookAct.ZoomBack()
+                                    : new LookAct.Zoom(key == KeyEvent.VK_SUBTRACT ? -1 : 1)),
+                    KeyStroke.getKeyStroke(key, CTRL),
+                    JComponent.WHEN_IN_FOCUSED_WINDOW);
+        }
         return menu;
     }
 

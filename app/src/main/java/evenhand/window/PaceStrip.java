@@ -79,6 +79,12 @@ final class PaceStrip extends JPanel implements Bench.View {
         add(trouble, "newline, span, hidemode 3");
     }
 
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBackground(Looks.surface());
+    }
+
     private static void commit(JTextField field, Consumer<String> take) {
         field.addActionListener(event -> take.accept(field.getText()));
         field.addFocusListener(new FocusAdapter() {

@@ -119,7 +119,7 @@ final class ReadingFields extends JPanel {
     }
 
     private static Font large() {
-        return Looks.large();
+        return Looks.headline();
     }
 
     private JTextField text(Noted.Field field) {

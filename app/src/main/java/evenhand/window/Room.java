@@ -28,7 +28,7 @@ record Room(MainPane pane, Answering answering) {
      * @param report writes the reports
      */
     static Room with(String demo, Look look, Path folder, Asker asker, ReportWriter report) {
-        Looks.set(look.dark());
+        Looks.set(look.dark(), look.arrangement().zoom());
         Answering answering = new Answering(Questions.ALL, SwingUtilities::invokeLater);
         Drawer.Opened.Sound first = Demos.open(demo);
         Bench bench = new Bench(new Desk(first.work(), look, Replies.NONE, first.filed()), answering::ask);

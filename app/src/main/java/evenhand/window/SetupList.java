@@ -2,8 +2,8 @@ package evenhand.window;
 
 import evenhand.look.SetupStyle;
 import evenhand.look.Theme;
-import evenhand.look.Typeface;
 import evenhand.scenario.Setup;
+import evenhand.window.desk.Arrangement;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.SetupAct;
@@ -13,6 +13,7 @@ import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
+import java.awt.Point;
 import java.awt.RenderingHints;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -20,6 +21,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -29,17 +31,19 @@ import javax.swing.Icon;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.ListSelectionModel;
+import org.jspecify.annotations.Nullable;
 
 /** The set-ups, each with its colour, line and marker; a tick shows it, a click makes it the one that is adjusted. */
 final class SetupList extends JList<String> implements Bench.View {
     private static final double WIDTH = 2.6;
     private static final double TICK = 1.7;
     private static final String KEYS =
-            "Space shows or hides, F2 renames, Delete deletes, a drag or Alt with up and down moves";
+            "Space shows or hides in the answers, F2 renames, Delete deletes, a drag or Alt with up and down moves";
 
     private final transient Bench bench;
     private final DefaultListModel<String> model = new DefaultListModel<>();
     private final transient SetupDrag drag;
+    private String meant = "";
 
     /** What is done to a set-up from outside the list. */
     interface Wishes {
@@ -51,7 +55,7 @@ final class SetupList extends JList<String> implements Bench.View {
     SetupList(Bench bench, Wishes wishes) {
         this.bench = bench;
         setModel(model);
-        drag = new SetupDrag(this, (name, to) -> bench.act(new SetupAct.MoveSetup(name, to)));
+        drag = new SetupDrag(this, this::place);
         if (!GraphicsEnvironment.isHeadless()) {
             setDragEnabled(true); // a drag then turns to no other set-up
         }
@@ -74,7 +78,9 @@ final class SetupList extends JList<String> implements Bench.View {
             @Override
             public void mousePressed(MouseEvent e) {
                 int index = locationToIndex(e.getPoint());
-                if (index >= 0 && getCellBounds(index, index).contains(e.getPoint())) {
+                if (index >= 0
+                        && getCellBounds(index, index).contains(e.getPoint())
+                        && e.getButton() == MouseEvent.BUTTON1) {
                     if (e.getX() < 10 + Looks.em(TICK)) {
                         toggle(model.get(index));
                     } else if (e.getClickCount() == 2) {
@@ -119,7 +125,7 @@ final class SetupList extends JList<String> implements Bench.View {
     @Override
     public void updateUI() {
         super.updateUI();
-        setBackground(Looks.theme().background());
+        setBackground(Looks.surface());
         setTransferHandler(null); // a file dropped here is for the window
     }
 
@@ -142,14 +148,41 @@ final class SetupList extends JList<String> implements Bench.View {
     void move(String name, int by) {
         int to = model.indexOf(name) + by;
         if (to >= 0 && to < model.size()) {
-            bench.act(new SetupAct.MoveSetup(name, to));
+            place(name, to);
         }
+    }
+
+    /** Moves one to a place of the list without it: in the file it then stands behind the one before it here. */
+    private void place(String name, int to) {
+        List<String> others = new ArrayList<>(java.util.Collections.list(model.elements()));
+        others.remove(name);
+        List<String> file = new ArrayList<>(bench.desk().work().scenario().setups().stream()
+                .map(Setup::name)
+                .toList());
+        file.remove(name);
+        int place = to == 0 ? file.indexOf(others.get(0)) : file.indexOf(others.get(to - 1)) + 1;
+        bench.act(new SetupAct.MoveSetup(name, place));
+    }
+
+    /** The one that a menu beside the pointer is of, or beside the list where a key has called it. */
+    String meant() {
+        return meant;
+    }
+
+    @Override
+    public @Nullable Point getPopupLocation(@Nullable MouseEvent e) {
+        int index = e == null ? -1 : locationToIndex(e.getPoint());
+        meant = index >= 0 ? model.get(index) : bench.desk().work().active();
+        return e == null ? null : e.getPoint();
     }
 
     @Override
     public void show(Desk before, Desk now) {
-        List<String> names =
-                now.work().scenario().setups().stream().map(Setup::name).toList();
+        boolean all = now.look().arrangement().isOpened(Arrangement.HIDDEN);
+        List<String> names = now.work().listed().stream()
+                .map(Setup::name)
+                .filter(name -> all || !now.work().shelf().hidden().contains(name))
+                .toList();
         if (!names.equals(java.util.Collections.list(model.elements()))) {
             model.clear();
             model.addAll(names);
@@ -160,7 +193,7 @@ final class SetupList extends JList<String> implements Bench.View {
             setSelectedValue(now.work().active(), true);
         }
         if (!before.work().equals(now.work())
-                || before.look().dark() != now.look().dark()) {
+                || !before.look().isDressedAs(now.look())) {
             repaint();
         }
     }
@@ -178,16 +211,22 @@ final class SetupList extends JList<String> implements Bench.View {
             boolean active = setup.equals(bench.desk().work().active());
             boolean shown = active || bench.desk().work().chosen().contains(setup);
             boolean base = setup.equals(bench.desk().work().base());
+            boolean pinned = bench.desk().work().shelf().pinned().contains(setup);
+            boolean aside = bench.desk().work().shelf().hidden().contains(setup);
             JLabel label = (JLabel)
-                    super.getListCellRendererComponent(list, setup + (base ? "  (base)" : ""), index, selected, focus);
-            label.setFont(active ? Looks.strong() : Typeface.plain(Looks.size()));
+                    super.getListCellRendererComponent(list, setup + (base ? "  (base)" : pinned ? "  (pinned)" : aside ? "  (hidden)" : ""), index, selected, focus);
+            label.setFont(active ? Looks.strong() : Looks.body());
+            if (aside && !selected) {
+                label.setForeground(Looks.theme().quiet());
+            }
             // A long name may be cut.
             label.setToolTipText("\"" + setup + "\": " + KEYS);
             label.setIcon(new Sample(new SetupStyle(look(setup)), Optional.of(shown)));
             label.setIconTextGap(6);
             label.setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 4));
             label.getAccessibleContext()
-                    .setAccessibleName(setup + (shown ? ", shown" : ", hidden") + (base ? ", the base" : ""));
+                    .setAccessibleName(setup + (shown ? ", shown" : ", hidden") + (base ? ", the base" : "")
+                            + (pinned ? ", pinned" : "") + (aside ? ", left out of the list" : ""));
             return label;
         }
     }

@@ -13,7 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
-/** The job's title, undo and redo, units and theme. */
+/** The job's title and file, undo and redo, units, theme and help. */
 final class TopBar extends JPanel implements Bench.View {
     private final transient Bench bench;
     private final JLabel title = new JLabel() {
@@ -31,36 +31,36 @@ final class TopBar extends JPanel implements Bench.View {
             setForeground(Looks.theme().quiet());
         }
     };
-    private final JButton undo = new JButton("undo");
-    private final JButton redo = new JButton("redo");
+    private final JButton undo;
+    private final JButton redo;
     private final JToggleButton metric = new JToggleButton("metric");
     private final JToggleButton imperial = new JToggleButton("inches");
-    private final JToggleButton light = new JToggleButton("light");
-    private final JToggleButton dark = new JToggleButton("dark");
+    private final JToggleButton dark = new JToggleButton();
 
     TopBar(Bench bench, Runnable about) {
-        super(new MigLayout("insets 6 16 6 16, gap 6, fillx", "[pref][grow,fill,pref]16[][]16[][]16[][]16[]", ""));
+        super(new MigLayout("insets 6 12 6 12, gap 4, fillx", "[pref][grow,fill,pref]16[][]8[][]8[][]", ""));
         this.bench = bench;
         title.setName("title");
+        undo = Glyph.UNDO.button("undo", "undo", "", bench::undo);
+        redo = Glyph.REDO.button("redo", "redo", "", bench::redo);
         pair(metric, imperial, "units");
-        pair(light, dark, "theme");
-        undo.setName("undo");
-        redo.setName("redo");
-        undo.addActionListener(event -> bench.undo());
-        redo.addActionListener(event -> bench.redo());
+        dark.setName("dark");
         metric.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.METRIC)));
         imperial.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.IMPERIAL)));
-        light.addActionListener(event -> bench.act(new LookAct.ShowDark(false)));
-        dark.addActionListener(event -> bench.act(new LookAct.ShowDark(true)));
-        JButton cautions = new JButton("help and cautions");
-        cautions.setName("about");
-        cautions.addActionListener(event -> about.run());
+        dark.addActionListener(event -> bench.act(new LookAct.ShowDark(dark.isSelected())));
+        JButton cautions = Glyph.HELP.button("about", "help and cautions", "help and cautions (F1)", about);
         kept.setName("kept");
         add(title, "wmin 60, shrinkprio 200");
         add(kept, "wmin 60, wmax " + Looks.em(26) + ", shrinkprio 50, gapleft 8");
-        for (AbstractButton button : new AbstractButton[] {undo, redo, metric, imperial, light, dark, cautions}) {
+        for (AbstractButton button : new AbstractButton[] {undo, redo, metric, imperial, dark, cautions}) {
             add(button);
         }
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBackground(Looks.surface());
     }
 
     /** Two of which one is chosen; no group, of which Tab would reach the chosen one alone. */
@@ -84,8 +84,9 @@ final class TopBar extends JPanel implements Bench.View {
         button(redo, "redo", bench.redoable());
         metric.setSelected(now.look().units() == Units.METRIC);
         imperial.setSelected(now.look().units() == Units.IMPERIAL);
-        dark.setSelected(now.look().dark());
-        light.setSelected(!now.look().dark());
+        boolean night = now.look().dark();
+        dark.setSelected(night);
+        (night ? Glyph.LIGHT : Glyph.DARK).on(dark, "dark theme", night ? "light theme" : "dark theme");
     }
 
     private static void button(JButton button, String verb, Optional<String> what) {

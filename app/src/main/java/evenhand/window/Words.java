@@ -93,7 +93,7 @@ final class Words {
     }
 
     static Area headline(String name) {
-        return new Area(name, Looks::large, () -> Looks.theme().ink());
+        return new Area(name, Looks::headline, () -> Looks.theme().ink());
     }
 
     static Area plain(String name) {

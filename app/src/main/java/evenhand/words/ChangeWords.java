@@ -2,6 +2,7 @@ package evenhand.words;
 
 import evenhand.choice.Change;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Changes in words. */
 public final class ChangeWords {
@@ -14,6 +15,9 @@ public final class ChangeWords {
     private static final String MOUNTS = "mounts.";
 
     private static final String LOWERED = ".lowered";
+
+    /** What a unit beside it says as well. */
+    private static final Pattern TAIL = Pattern.compile("(?<=\\w) (height|rate|roll stiffness)$");
 
     /** What stands for a value that was not given. */
     public static final String NONE = "none";
@@ -58,6 +62,12 @@ public final class ChangeWords {
                     c == '.' ? " " : Character.isUpperCase(c) ? " " + Character.toLowerCase(c) : String.valueOf(c));
         }
         return words.toString().toLowerCase(Locale.ROOT);
+    }
+
+    /** What is changed, as short as it can be said beside a number with its unit: "rear locator", "front spring". */
+    public static String inShort(String path) {
+        String name = name(path).replace("lateral locator", "locator");
+        return TAIL.matcher(name).replaceFirst("");
     }
 
     /** What is done: "the rear lateral locator height goes from 255 mm to 275 mm". */

@@ -14,6 +14,8 @@ import java.util.TreeMap;
  * @param differences whether figures stand with their differences from the base set-up
  */
 public record Arrangement(int zoom, Map<String, Boolean> folded, boolean differences) {
+    private static final List<Integer> ZOOMS = List.of(80, 90, 100, 110, 125, 150, 175, 200);
+
     /** As it comes. */
     public static final Arrangement USUAL = new Arrangement(100, Map.of(), false);
 
@@ -31,8 +33,6 @@ public record Arrangement(int zoom, Map<String, Boolean> folded, boolean differe
 
     /** Set-ups that were put aside. */
     public static final String HIDDEN = "hidden set-ups";
-
-    private static final List<Integer> ZOOMS = List.of(80, 90, 100, 110, 125, 150, 175, 200);
 
     public Arrangement {
         zoom = nearest(zoom);

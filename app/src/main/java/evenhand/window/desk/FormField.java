@@ -6,6 +6,8 @@ import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Content;
 import evenhand.catalogue.Slot;
 import evenhand.quantity.Dimension;
+import evenhand.quantity.Quantity;
+import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.scenario.FileCatalogue;
 import evenhand.scenario.ScenarioWriter;
@@ -40,6 +42,9 @@ public record FormField(
         Optional<Grid> grid) {
     private static final int DIGITS = 4;
     private static final int EXAMPLE_DIGITS = 2;
+
+    /** So many, that a tape's reading is the same in either system. */
+    private static final int GIVEN_DIGITS = 5;
 
     public FormField {
         choices = List.copyOf(choices);
@@ -177,6 +182,32 @@ public record FormField(
         Unit unit = unit(dimension, units);
         String symbol = InPrint.symbol(unit);
         return Numbers.significant(unit.fromSi(si), DIGITS) + (symbol.isEmpty() ? "" : " " + symbol);
+    }
+
+    /** What was given, in the units of show: with its tolerance, and as it was typed where that is in them. */
+    public String given(Units units) {
+        return given.map(text -> isQuantity() ? given(text, dimension(), units) : text)
+                .orElse("");
+    }
+
+    /** A quantity as somebody typed it, in the units of show; a word stays as it is. */
+    static String given(String text, Optional<Dimension> dimension, Units units) {
+        if (dimension.isEmpty() || dimension.get() == Dimension.RATIO) {
+            return InPrint.given(text);
+        }
+        try {
+            Quantity quantity = Quantity.parse(text.replace("−", "-"), dimension.get());
+            Unit unit = unit(dimension.get(), units);
+            if (quantity.unit().equals(unit)) {
+                return InPrint.given(text);
+            }
+            double tolerance = unit.fromSi(quantity.tolerance()) - unit.fromSi(0);
+            return Numbers.significant(unit.fromSi(quantity.si()), GIVEN_DIGITS)
+                    + (quantity.saysTolerance() ? " ± " + Numbers.significant(tolerance, EXAMPLE_DIGITS) : "")
+                    + (unit.symbol().isEmpty() ? "" : " " + InPrint.symbol(unit));
+        } catch (QuantityException word) {
+            return InPrint.given(text);
+        }
     }
 
     /** The unit that a dimension is typed in. */

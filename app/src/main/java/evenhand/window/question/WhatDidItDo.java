@@ -140,7 +140,7 @@ final class WhatDidItDo implements Question {
             causes.add(new CurveCharts.Cause(
                     ChangeWords.name(comparison.changes().get(i)),
                     shares.get(i),
-                    SetupChange.wasAndIs(comparison.changes().get(i))));
+                    SetupChange.wasAndIs(comparison.changes().get(i), one.setup(), asked.units())));
         }
         String figure = criterion.name() + (criterion.atLimit() ? "" : " " + JudgedWords.pace(difference.judged()));
         return CurveCharts.causes(

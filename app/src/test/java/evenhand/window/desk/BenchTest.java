@@ -200,7 +200,7 @@ class BenchTest {
         Desk after = Desks.done(
                 bench,
                 new EditAct.SetValues(setup, Map.of("rear.spring.rate", "26 N/mm", "front.spring.rate", "70 N/mm")));
-        assertThat(SetupChange.of(after.work().scenario(), after.work().activeSetup()))
+        assertThat(SetupChange.of(after.work().scenario(), after.work().activeSetup(), Units.METRIC))
                 .extracting(SetupChange::path)
                 .contains("rear.spring.rate", "front.spring.rate");
         bench.undo();
