@@ -74,7 +74,7 @@ final class ActiveSetup extends JPanel implements Bench.View {
     /** What stands at the end of the line. */
     private void sayMore(int without) {
         left = without;
-        String words = isOpen() ? "fewer" : "and " + without + " more";
+        String words = isOpen() ? "fewer" : without > 0 ? "and " + without + " more" : "more";
         if (!words.equals(more.getText())) {
             more.setText(words);
         }

@@ -181,7 +181,7 @@ final class AdjustStrip extends JPanel implements Bench.View {
         if (others || otherSetup || otherUnits || !before.work().equals(now.work()) || before.is(now)) {
             knobs.forEach(cell -> cell.show(now));
         }
-        if (others || otherDress || before.is(now)) {
+        if (others || otherDress || otherUnits || before.is(now)) {
             KnobCell.align(knobs);
         }
         if (otherSetup
@@ -204,7 +204,7 @@ final class AdjustStrip extends JPanel implements Bench.View {
         fold.setToolTipText(open ? "fold the adjustments" : "unfold the adjustments");
         fold.getAccessibleContext().setAccessibleName("adjust, " + (open ? "unfolded" : "folded"));
         fold.setFont(Looks.strong());
-        scroll.setVisible(open && !knobs.isEmpty() || open && !shown.isEmpty());
+        scroll.setVisible(!shown.isEmpty());
         all.setFont(Looks.small());
         all.setSelected(now.look().arrangement().isOpened(Arrangement.ALL_ADJUSTMENTS));
         all.setToolTipText("every adjustment of the car, in groups");

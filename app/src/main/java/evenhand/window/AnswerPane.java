@@ -9,6 +9,7 @@ import evenhand.window.desk.Answering;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Replies;
 import evenhand.window.desk.Reply;
@@ -59,7 +60,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final JPanel tiles = new JPanel(new Tiles(FOREMOST));
     private final transient Tiles below = new Tiles(MOST_COLUMNS);
     private final JPanel moreTiles = new JPanel(below);
-    private final FiguresTable figures = new FiguresTable();
+    private final FiguresTable figures;
     private final JPanel numbers =
             new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
     private final transient Beside beside;
@@ -85,6 +86,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         this.bench = bench;
         this.questions = questions;
         this.wishes = wishes;
+        figures = new FiguresTable(wanted -> bench.act(new LookAct.ShowDifferences(wanted)));
         fields = new FieldRow(bench);
         drawing = new DrawingTile(bench);
         pulls = new Pulls(bench);
@@ -176,6 +178,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         }
         fields.show(question, before, now);
         drawing.show(before, now);
+        figures.show(now);
         boolean other =
                 before.is(now) || !before.replies().reply().equals(now.replies().reply());
         boolean otherTheme = !before.look().isDressedAs(now.look());

@@ -7,7 +7,7 @@ import javax.swing.JLabel;
 /** What an adjustment moves, in as many words as there is room for; the most of them beside the pointer, and read out. */
 final class EffectLabel extends JLabel {
     /** Room for "−12.34 deg/g", in sizes of type. */
-    static final double LEAST = 5.6;
+    static final double LEAST = 5.4;
 
     static final double MOST = 26;
 

@@ -24,6 +24,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** One adjustment in a row: its name, its value to be typed, its track to be dragged, what it moves, and the way back to the base. */
 final class KnobCell extends JPanel {
+    /** Room for a value, in sizes of type. */
+    private static final double LEAST_FIELD = 6;
+
     private final transient Bench bench;
     private final String path;
     private final JTextField field = new JTextField();
@@ -55,7 +58,6 @@ final class KnobCell extends JPanel {
         label.setLabelFor(field);
         track = new Track(name + ", track", this::move);
         field.setName(path);
-        field.setColumns(7);
         field.getAccessibleContext().setAccessibleName(name);
         field.addActionListener(event -> typed());
         field.addFocusListener(new FocusAdapter() {
@@ -78,15 +80,22 @@ final class KnobCell extends JPanel {
         trouble.setVisible(false);
     }
 
-    /** Gives the names of all one width, so that the rows are a table. */
+    /** Gives the names of all one width, and the fields, so that the rows are a table. */
     static void align(List<KnobCell> cells) {
-        int width = 0;
+        int name = 0;
+        int value = Looks.em(LEAST_FIELD);
         for (KnobCell cell : cells) {
             cell.label.setPreferredSize(null);
-            width = Math.max(width, cell.label.getPreferredSize().width);
+            name = Math.max(name, cell.label.getPreferredSize().width);
+            // and one digit more, which a drag may bring
+            int words = cell.field.getFontMetrics(cell.field.getFont()).stringWidth(cell.shown + "0");
+            value = Math.max(value, words + Looks.em(1.2));
         }
         for (KnobCell cell : cells) {
-            cell.label.setPreferredSize(new Dimension(width, cell.label.getPreferredSize().height));
+            cell.label.setPreferredSize(new Dimension(name, cell.label.getPreferredSize().height));
+            cell.field.setPreferredSize(null);
+            cell.field.setPreferredSize(new Dimension(value, cell.field.getPreferredSize().height));
+            cell.field.setMinimumSize(cell.field.getPreferredSize());
         }
     }
 

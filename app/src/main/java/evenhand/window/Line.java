@@ -22,7 +22,7 @@ final class Line implements LayoutManager {
 
     /**
      * @param more the button, the last of the things
-     * @param left is told how many do not go into the line
+     * @param left is told how many chips do not go into the line
      */
     Line(JComponent more, IntConsumer left) {
         this.more = more;
@@ -80,7 +80,9 @@ final class Line implements LayoutManager {
         int fit = fit(line, width);
         int without = things.size() - fit;
         if (put) {
-            left.accept(without);
+            left.accept((int) things.subList(fit, things.size()).stream()
+                    .filter(Chip.class::isInstance)
+                    .count());
         }
         int gap = Looks.em(GAP);
         List<Component> shown = new ArrayList<>(open ? things : things.subList(0, fit));

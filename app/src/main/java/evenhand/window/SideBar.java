@@ -100,7 +100,7 @@ final class SideBar extends JPanel implements Bench.View {
     /** Rows are closer to each other where there is little room, and questions folded where there is less. */
     @Override
     public void doLayout() {
-        int others = BETWEEN + setups.getModel().getSize();
+        int others = BETWEEN + setups.getModel().getSize() + (hidden.isVisible() ? 1 : 0);
         questions.roomy(getHeight() >= (others + questions.lines()) * Looks.em(CLOSE));
         int rows = others + questions.getModel().getSize();
         int row = Math.max(Looks.em(CLOSE), Math.min(Looks.em(EASY), getHeight() / rows));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.forms.Table;
 import evenhand.window.desk.Look;
+import evenhand.window.desk.Question;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
 import java.awt.Component;
@@ -40,7 +41,7 @@ class RoomTest {
                 .orElseThrow();
     }
 
-    /** The demo car of a first start has eight set-ups; there were three to be seen. */
+    /** The demo car of a first start has eight set-ups; there were three to be seen. The group that is asked about is open. */
     @ParameterizedTest
     @CsvSource({
         "harbour-saloon, 1024, 700",
@@ -60,7 +61,12 @@ class RoomTest {
                 assertThat(whole.height).as(list).isGreaterThan(4 * Looks.em(1.4));
                 assertThat(shown.getVisibleRect()).as(list).isEqualTo(whole);
             }
-            // What is said of the one that is adjusted can be reached, if need be by scrolling.
+            boolean roomy = height > 700;
+            JList<?> questions = (JList<?>) named(room.pane(), "questions");
+            assertThat(questions.getModel().getSize())
+                    .isEqualTo(roomy ? Questions.ALL.size() + Question.Group.values().length : 12);
+            JComponent strip = room.pane().adjust();
+            assertThat(strip.getHeight()).isLessThanOrEqualTo(Looks.em(8.6)).isGreaterThan(Looks.em(4));
             assertThat(named(room.pane(), "based on").getVisibleRect().height).isGreaterThan(10);
             room.close();
         });
@@ -78,10 +84,12 @@ class RoomTest {
             MainPane pane = room.pane();
             pane.bench().begin();
             JList<?> questions = (JList<?>) named(pane, "questions");
-            assertThat(questions.getSelectedIndex()).isZero();
+            assertThat(questions.getSelectedIndex()).isOne(); // below the head of its group
             pane.turnTo(page);
             assertThat(questions.isSelectionEmpty()).isTrue();
-            questions.setSelectedIndex(0);
+            questions.setSelectedIndex(0); // a head is no question
+            assertThat(questions.isSelectionEmpty()).isTrue();
+            questions.setSelectedIndex(1);
             assertThat(pane.bench().desk().look()).isEqualTo(look);
             room.close();
         });
