@@ -8,7 +8,7 @@ import java.awt.LayoutManager;
 /** Rows of one kind in as many columns, all of one width, as there is room for. */
 final class Columns implements LayoutManager {
     /** Between two columns, in sizes of type. */
-    private static final double GAP = 1.5;
+    private static final double GAP = 1.2;
 
     private final double least;
 

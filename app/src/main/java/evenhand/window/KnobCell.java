@@ -9,6 +9,7 @@ import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Work;
 import evenhand.words.ChangeWords;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
@@ -44,8 +45,8 @@ final class KnobCell extends JPanel {
 
     KnobCell(Bench bench, String path) {
         super(new MigLayout(
-                "insets 0, gap 5 0, fillx, hidemode 3",
-                "[pref!][pref!][4em::,grow,fill][" + EffectLabel.LEAST + "em::" + EffectLabel.MOST
+                "insets 0, gap 4 0, fillx, hidemode 3",
+                "[pref!][pref!][3.5em::,grow,fill][" + EffectLabel.LEAST + "em::" + EffectLabel.MOST
                         + "em,grow 60,fill][pref!]",
                 "[1.85em::]0[]"));
         this.bench = bench;
@@ -70,6 +71,7 @@ final class KnobCell extends JPanel {
                 event -> takeBack(), KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), JComponent.WHEN_FOCUSED);
         reset = Glyph.RESET.button(
                 path + " reset", name + ", back to the base", "back to the value of the base set-up", this::reset);
+        reset.setMargin(new Insets(1, 1, 1, 1));
         effect.setName(path + " effect");
         add(label);
         add(field);

@@ -24,6 +24,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
@@ -204,6 +205,19 @@ final class SetupList extends JList<String> implements Bench.View {
 
     /** A row; the marks are drawn, so that they are those of the charts. */
     private final class Cell extends DefaultListCellRenderer {
+        /** Signs of what it is, at the end of the row. */
+        private transient List<Glyph> marks = List.of();
+
+        @Override
+        protected void paintComponent(Graphics g) {
+            super.paintComponent(g);
+            int x = getWidth() - 4;
+            for (Glyph mark : marks) {
+                x -= mark.getIconWidth();
+                mark.paintIcon(this, g, x, (getHeight() - mark.getIconHeight()) / 2);
+            }
+        }
+
         @Override
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean selected, boolean focus) {
@@ -214,16 +228,23 @@ final class SetupList extends JList<String> implements Bench.View {
             boolean pinned = bench.desk().work().shelf().pinned().contains(setup);
             boolean aside = bench.desk().work().shelf().hidden().contains(setup);
             JLabel label = (JLabel)
-                    super.getListCellRendererComponent(list, setup + (base ? "  (base)" : pinned ? "  (pinned)" : aside ? "  (hidden)" : ""), index, selected, focus);
+                    super.getListCellRendererComponent(list, setup, index, selected, focus);
             label.setFont(active ? Looks.strong() : Looks.body());
             if (aside && !selected) {
                 label.setForeground(Looks.theme().quiet());
             }
             // A long name may be cut.
-            label.setToolTipText("\"" + setup + "\": " + KEYS);
+            label.setToolTipText("\"" + setup + "\"" + (base ? ", the base that the others are compared with" : "")
+                    + (pinned ? ", pinned" : "") + (aside ? ", hidden" : "") + ": " + KEYS);
             label.setIcon(new Sample(new SetupStyle(look(setup)), Optional.of(shown)));
             label.setIconTextGap(6);
-            label.setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 4));
+            marks = Stream.of(
+                            base ? Optional.of(Glyph.BASE) : Optional.<Glyph>empty(),
+                            pinned ? Optional.of(Glyph.PIN) : Optional.<Glyph>empty(),
+                            aside ? Optional.of(Glyph.HIDE) : Optional.<Glyph>empty())
+                    .flatMap(Optional::stream)
+                    .toList();
+            label.setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 4 + marks.size() * Glyph.BASE.getIconWidth()));
             label.getAccessibleContext()
                     .setAccessibleName(setup + (shown ? ", shown" : ", hidden") + (base ? ", the base" : "")
                             + (pinned ? ", pinned" : "") + (aside ? ", left out of the list" : ""));
