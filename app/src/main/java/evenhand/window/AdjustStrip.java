@@ -55,6 +55,7 @@ final class AdjustStrip extends JPanel implements Bench.View {
     private final Words.Area trouble = Words.warning("what is wrong with the set-up");
     private final JPanel rows = new Page();
     private final JScrollPane scroll;
+    private final JScrollPane writing;
     private final transient List<KnobCell> knobs = new ArrayList<>();
     private transient Map<String, List<String>> shown = Map.of();
     private String shownNote = "";
@@ -88,6 +89,8 @@ final class AdjustStrip extends JPanel implements Bench.View {
                 commit();
             }
         });
+        writing = new JScrollPane(
+                note, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         rows.setOpaque(false);
         scroll = new JScrollPane(
                 rows, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -99,7 +102,7 @@ final class AdjustStrip extends JPanel implements Bench.View {
         add(noted);
         add(all, "wrap");
         add(trouble, "span 4, growx, wmin 40, wrap");
-        add(note, "span 4, growx, wmin 40, wrap");
+        add(writing, "span 4, growx, wmin 40, hmax 4.5em, wrap");
         add(scroll, "span 4, grow, wmin 40, hmin 0");
         trouble.setVisible(false);
     }
@@ -214,7 +217,7 @@ final class AdjustStrip extends JPanel implements Bench.View {
         noted.setText(own.isEmpty() ? "note …" : "note");
         noted.setFont(own.isEmpty() ? Looks.small() : Looks.strong().deriveFont(Looks.small().getSize2D()));
         noted.setSelected(written);
-        note.setVisible(written);
+        writing.setVisible(written);
         if (!own.equals(shownNote)) {
             shownNote = own;
             note.setText(own);

@@ -3,6 +3,7 @@ package evenhand.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.chart.Chart;
+import evenhand.window.desk.LookAct;
 import java.awt.event.KeyEvent;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
@@ -12,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class BrakesIT extends AtTheWindow {
     @Test
     void aSmallerRearCylinderMakesTheFrontLockFirst() {
-        hands.key(KeyEvent.VK_CONTROL, KeyEvent.VK_7);
+        hands.act(new LookAct.Ask("brakes"));
         hands.answered();
         String active = hands.desk().work().active();
         assertThat(said()).startsWith("\"" + active + "\": The rear locks first: unsafe.");

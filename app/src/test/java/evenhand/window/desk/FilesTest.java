@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -66,6 +67,32 @@ class FilesTest {
         memory.remember(Look.at("q", Units.IMPERIAL, true));
         assertThat(memory.look("q", Optional.empty())).isEqualTo(Look.at("q", Units.IMPERIAL, true));
         assertThat(memory.look("q", Optional.of(Units.METRIC))).isEqualTo(Look.at("q", Units.METRIC, true));
+    }
+
+    @Test
+    void howTheWindowIsArrangedIsRememberedAndWhatIsHiddenInEachFile() {
+        Memory memory = new Memory(folder);
+        assertThat(memory.look("q", Optional.empty()).arrangement()).isEqualTo(Arrangement.USUAL);
+        Arrangement arranged = Arrangement.USUAL
+                .zoomed(2)
+                .folding(Arrangement.ADJUSTMENTS, true)
+                .folding(Arrangement.HIDDEN, false)
+                .withDifferences(true);
+        assertThat(arranged.zoom()).isEqualTo(125);
+        memory.remember(Look.at("q", Units.METRIC, true).with(arranged));
+        assertThat(memory.look("q", Optional.empty()).arrangement()).isEqualTo(arranged);
+        assertThat(arranged.zoomed(99).zoom()).isEqualTo(200);
+        assertThat(arranged.zoomed(-99).zoom()).isEqualTo(80);
+
+        Shelf one = new Shelf(Set.of("Low", "Tall"), Set.of("As bought"));
+        Shelf other = new Shelf(Set.of("Low"), Set.of());
+        memory.remember(folder.resolve("one.json"), one);
+        memory.remember(folder.resolve("other.json"), other);
+        assertThat(memory.shelf(folder.resolve("one.json"))).isEqualTo(one);
+        assertThat(memory.shelf(folder.resolve("other.json"))).isEqualTo(other);
+        memory.remember(folder.resolve("one.json"), Shelf.EMPTY);
+        assertThat(memory.shelf(folder.resolve("one.json"))).isEqualTo(Shelf.EMPTY);
+        assertThat(memory.shelf(folder.resolve("other.json"))).isEqualTo(other);
     }
 
     @Test
