@@ -10,6 +10,9 @@ final class Columns implements LayoutManager {
     /** Between two columns, in sizes of type. */
     private static final double GAP = 1.2;
 
+    /** More of them are no easier to find one's way in. */
+    private static final int MOST = 3;
+
     private final double least;
 
     /** @param least width of a column, in sizes of type; each is at least as wide as what stands in it needs */
@@ -23,7 +26,8 @@ final class Columns implements LayoutManager {
             needed = Math.max(needed, each.getMinimumSize().width);
         }
         int gap = Looks.em(GAP);
-        return Math.max(1, Math.min(rows.getComponentCount(), (width + gap) / (needed + gap)));
+        int most = Math.min(MOST, rows.getComponentCount());
+        return Math.max(1, Math.min(most, (width + gap) / (needed + gap)));
     }
 
     private int height(Container rows, int first, int columns) {

@@ -178,7 +178,8 @@ final class FormRow extends JPanel {
     /** Shows the field as it is now; what is being typed, or was and is wrong, is left alone. */
     void show(FormField now, Units units, String origin) {
         field = now;
-        String text = now.given(units);
+        // who measures sees what he has written; the car is seen in the units of show
+        String text = showsDefaults ? now.given(units) : now.given().orElse("");
         if (input instanceof GridPane grid) {
             grid.show(now.grid().orElseThrow(), units);
         } else if (input instanceof JComboBox<?> combo) {

@@ -1,6 +1,8 @@
 package evenhand.window.desk;
 
+import evenhand.car.Car;
 import evenhand.catalogue.Adjustable;
+import evenhand.catalogue.Built;
 import evenhand.catalogue.Catalogue;
 import evenhand.catalogue.Content;
 import evenhand.catalogue.Entries;
@@ -19,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The fields of a job by concept, made from the catalogue: what is declared there has its field here. */
 public record Form(List<Section> sections) {
@@ -118,7 +121,14 @@ public record Form(List<Section> sections) {
     /** @param renames whether what has a name of its own may get another, which it then has in all set-ups */
     private static Form of(Entries car, boolean renames) {
         Map<String, Adjustable> values = new HashMap<>();
-        Catalogue.build(Catalogue.CAR, car).values().forEach(value -> values.put(value.path(), value));
+        Built<Car> built = Catalogue.build(Catalogue.CAR, car);
+        built.values().forEach(value -> values.put(value.path(), value));
+        // what only the ride estimates, or what follows from others, stands in its blank field all the same
+        built.value()
+                .ifPresent(whole -> Stream.concat(
+                                Catalogue.workedOut(whole).stream(),
+                                Catalogue.estimatedForRide(whole.settled()).stream())
+                        .forEach(value -> values.putIfAbsent(value.path(), value)));
         List<Section> sections = new ArrayList<>();
         new Walk(Home.CAR, values, Catalogue.decidedByLinks(car), renames, sections)
                 .object("", Role.OBJECT, "The car as a whole", "", Catalogue.CAR, true, Optional.of(car));

@@ -202,7 +202,7 @@ public record FormField(
                 return InPrint.given(text);
             }
             double tolerance = unit.fromSi(quantity.tolerance()) - unit.fromSi(0);
-            return Numbers.significant(unit.fromSi(quantity.si()), GIVEN_DIGITS)
+            return Numbers.significant(unit.fromSi(quantity.si()), tolerance > 0 ? DIGITS : GIVEN_DIGITS)
                     + (quantity.saysTolerance() ? " ± " + Numbers.significant(tolerance, EXAMPLE_DIGITS) : "")
                     + (unit.symbol().isEmpty() ? "" : " " + InPrint.symbol(unit));
         } catch (QuantityException word) {

@@ -37,6 +37,31 @@ class FormTest {
     }
 
     @Test
+    void whatWasTypedIsShownInTheUnitsOfShowWithItsTolerance() {
+        Form form = Form.of(Desks.demo("harbour-saloon").work().scenario().car());
+        FormField wheelbase = field(form, "wheelbase");
+        assertThat(wheelbase.given(Units.METRIC)).isEqualTo("2435 mm ± 3 mm");
+        assertThat(wheelbase.given(Units.IMPERIAL)).isEqualTo("95.87 ± 0.12 in");
+        assertThat(field(form, "frontWeightFraction").given(Units.IMPERIAL)).isEqualTo("0.538 ± 0.005");
+    }
+
+    @Test
+    void whatOnlyTheRideEstimatesStandsInItsBlankFieldToo() {
+        Form form = Form.of(Desks.demo("harbour-saloon").work().scenario().car());
+        FormField inertia = field(form, "pitchInertia");
+        assertThat(inertia.given()).isEmpty();
+        assertThat(inertia.standIn(Units.METRIC)).endsWith(" kg·m²");
+        assertThat(inertia.rule()).startsWith("estimated ");
+    }
+
+    private static FormField field(Form form, String path) {
+        return form.fields().stream()
+                .filter(field -> field.path().equals(path))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void anEstimateStandsInTheFieldAsAnEstimate() {
         Form form = Form.of(Desks.demo("postman-leaf").work().activeSetup().entries());
         FormField field = form.field("rear.tyre.curvature").orElseThrow();
