@@ -66,7 +66,7 @@ final class FieldRow extends JPanel {
             if (field.slide().isPresent()) {
                 add(
                         track(field, label),
-                        "growx, pushx, wmin " + Looks.em(LEAST_TRACK) + ", wmax " + Looks.em(MOST_TRACK));
+                        "growx, pushx, wmin " + LEAST_TRACK + "em, wmax " + MOST_TRACK + "em");
                 JLabel place = new JLabel();
                 place.setName(field.key() + " place");
                 add(place, "wmin " + Looks.em(PLACE));

@@ -70,7 +70,7 @@ final class PaceStrip extends JPanel implements Bench.View {
         add(radius);
         add(turning);
         add(aboard);
-        add(load, "wmax " + Looks.em(14));
+        add(load, "wmax 14em");
         which.setName("which car");
         which.getAccessibleContext().setAccessibleName("car as measured or as tested");
         which.setToolTipText("ask the numbers of the file, or as the road tests have corrected them");

@@ -51,7 +51,7 @@ final class TopBar extends JPanel implements Bench.View {
         JButton cautions = Glyph.HELP.button("about", "help and cautions", "help and cautions (F1)", about);
         kept.setName("kept");
         add(title, "wmin 60, shrinkprio 200");
-        add(kept, "wmin 60, wmax " + Looks.em(26) + ", shrinkprio 50, gapleft 8");
+        add(kept, "wmin 60, wmax 26em, shrinkprio 50, gapleft 8");
         for (AbstractButton button : new AbstractButton[] {undo, redo, metric, imperial, dark, cautions}) {
             add(button);
         }
