@@ -148,10 +148,8 @@ public final class LabelRoom {
         for (int i = 0; i < AROUND; i++) {
             double angle = 2 * Math.PI * i / AROUND;
             double reach = i % 2 == 0 ? width : width / 2;
-            g.drawString(
-                    words,
-                    (float) (place.getX() + reach * Math.cos(angle)),
-                    (float) (baseline + reach * Math.sin(angle)));
+            g.drawString(words, (float) (place.getX() + reach * Math.cos(angle)), (float)
+                    (baseline + reach * Math.sin(angle)));
         }
     }
 

@@ -21,9 +21,7 @@ final class Abreast implements LayoutManager {
     /** What is needed at least, in a width. */
     static int height(Container parent, int width) {
         int count = parent.getComponentCount();
-        return beside(parent, width) || count == 0
-                ? LEAST_HEIGHT
-                : count * LEAST_HEIGHT + (count - 1) * Looks.em(GAP);
+        return beside(parent, width) || count == 0 ? LEAST_HEIGHT : count * LEAST_HEIGHT + (count - 1) * Looks.em(GAP);
     }
 
     @Override

@@ -42,8 +42,12 @@ final class VerdictCell extends JComponent {
     /** What stands below one another is as wide in all lines. */
     void measure(Verdict verdict, FontMetrics plain, FontMetrics small) {
         textWidth = widest(verdict, false, cell -> plain.stringWidth(cell.text()));
-        doubtWidth = widest(verdict, false, cell -> cell.doubt().map(small::stringWidth).orElse(0));
-        wordsWidth = widest(verdict, false, cell -> cell.left().map(bar -> small.stringWidth(bar.words())).orElse(0));
+        doubtWidth = widest(
+                verdict, false, cell -> cell.doubt().map(small::stringWidth).orElse(0));
+        wordsWidth = widest(
+                verdict,
+                false,
+                cell -> cell.left().map(bar -> small.stringWidth(bar.words())).orElse(0));
         scale = STEP * Math.max(1, Math.ceil(verdict.largestBar() / STEP - 1e-9));
     }
 
@@ -82,7 +86,8 @@ final class VerdictCell extends JComponent {
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setColor(behind);
         g.fillRect(0, 0, getWidth(), getHeight());
-        Color words = late ? Looks.theme().quiet() : cell.warning() ? Looks.theme().warning() : ink;
+        Color words =
+                late ? Looks.theme().quiet() : cell.warning() ? Looks.theme().warning() : ink;
         Color quiet = Looks.theme().quiet();
         Font plain = cell.warning() ? Looks.strong() : Typeface.plain(Looks.size());
         FontMetrics metrics = g.getFontMetrics(plain);

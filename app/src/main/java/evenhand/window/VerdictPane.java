@@ -52,7 +52,8 @@ final class VerdictPane extends JPanel {
     }
 
     void show(Replies.Replied replied) {
-        replied.verdict().ifPresent(verdict -> table.show(verdict, bench.desk().work().active()));
+        replied.verdict()
+                .ifPresent(verdict -> table.show(verdict, bench.desk().work().active()));
         table.setVisible(replied.verdict().isPresent());
         List<String> warned = new ArrayList<>();
         replied.verdict().ifPresent(verdict -> warned.addAll(verdict.warnings()));

@@ -23,6 +23,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
+import org.jspecify.annotations.Nullable;
 
 /** A line for each set-up that is shown, the active one marked; choosing a line makes it the active one. */
 final class VerdictTable extends JPanel {
@@ -46,12 +47,12 @@ final class VerdictTable extends JPanel {
         }
 
         @Override
-        public String getToolTipText(MouseEvent event) {
+        public @Nullable String getToolTipText(MouseEvent event) {
             Component cell = cellUnder(event);
             return cell == null ? null : cell.getAccessibleContext().getAccessibleName();
         }
 
-        private @org.jspecify.annotations.Nullable Component cellUnder(MouseEvent event) {
+        private @Nullable Component cellUnder(MouseEvent event) {
             int row = rowAtPoint(event.getPoint());
             int column = columnAtPoint(event.getPoint());
             return row < 0 || column < 0 ? null : prepareRenderer(getCellRenderer(row, column), row, column);
@@ -191,9 +192,11 @@ final class VerdictTable extends JPanel {
         }
 
         @Override
-        public @org.jspecify.annotations.Nullable String getToolTipText(MouseEvent event) {
+        public @Nullable String getToolTipText(MouseEvent event) {
             int column = columnAtPoint(event.getPoint());
-            return column < 1 ? null : Words.wrapped(model.columns.get(column - 1).meaning());
+            return column < 1
+                    ? null
+                    : Words.wrapped(model.columns.get(column - 1).meaning());
         }
     }
 
@@ -219,8 +222,7 @@ final class VerdictTable extends JPanel {
         public Component getTableCellRendererComponent(
                 JTable owner, Object value, boolean selected, boolean focus, int row, int column) {
             Verdict.Line line = (Verdict.Line) value;
-            JLabel label = (JLabel)
-                    super.getTableCellRendererComponent(owner, line.setup(), false, focus, row, column);
+            JLabel label = (JLabel) super.getTableCellRendererComponent(owner, line.setup(), false, focus, row, column);
             label.setFont(row == model.active ? Looks.strong() : Typeface.plain(Looks.size()));
             label.setBackground(behind(row));
             label.setIcon(new SetupList.Sample(new SetupStyle(line.look()), Optional.empty()));

@@ -142,19 +142,15 @@ public final class Answering implements AutoCloseable {
         List<Setup> setups = asked.shown().stream().map(TurnedSetup::setup).toList();
         List<String> line = new ArrayList<>();
         NotGiven.inShort(setups, NAMED).ifPresent(line::add);
-        setups.stream()
-                .mapToInt(setup -> setup.estimated().size())
-                .max()
-                .ifPresent(values -> {
-                    if (values > 0) {
-                        line.add("Estimated, not measured: " + values + (values == 1 ? " value." : " values."));
-                    }
-                });
+        setups.stream().mapToInt(setup -> setup.estimated().size()).max().ifPresent(values -> {
+            if (values > 0) {
+                line.add("Estimated, not measured: " + values + (values == 1 ? " value." : " values."));
+            }
+        });
         return reply.with(
                 NotGiven.cautions(setups),
                 line.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", line)),
-                NotGiven.inFull(setups)
-                        .map(none -> new Reply.Paragraph(NotGiven.HEADING, List.of(none + "."))));
+                NotGiven.inFull(setups).map(none -> new Reply.Paragraph(NotGiven.HEADING, List.of(none + "."))));
     }
 
     private Runnable afterthought(Question.Asked asked, Progress progress) {

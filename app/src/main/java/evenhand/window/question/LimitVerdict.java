@@ -4,7 +4,6 @@ import evenhand.answers.Criterion;
 import evenhand.answers.Judged;
 import evenhand.answers.Progress;
 import evenhand.answers.Trial;
-import evenhand.car.End;
 import evenhand.catalogue.Entries;
 import evenhand.choice.Comparison;
 import evenhand.doubt.SlopeDoubt;
@@ -65,8 +64,7 @@ final class LimitVerdict {
     /** The same with what measuring errors and guesses leave of it, to first order. */
     static Verdict withDoubt(Question.Asked asked, Progress progress) {
         LimitVerdict verdict = new LimitVerdict(asked);
-        List<Entries> cars =
-                verdict.turning().map(one -> one.setup().entries()).toList();
+        List<Entries> cars = verdict.turning().map(one -> one.setup().entries()).toList();
         if (!cars.isEmpty()) {
             Trial trial = asked.work().usualTrial();
             for (Direction way : verdict.ways()) {
@@ -94,8 +92,8 @@ final class LimitVerdict {
             return BalanceWords.largestCauses(active.turn().get()).stream().toList();
         }
         Trial trial = asked.work().usualTrial();
-        Comparison comparison = Comparison.ofFew(
-                base.setup().entries(), active.setup().entries(), trial, List.of(NEAR), progress);
+        Comparison comparison =
+                Comparison.ofFew(base.setup().entries(), active.setup().entries(), trial, List.of(NEAR), progress);
         return NearLimitWords.why(comparison).stream()
                 .map(why -> Said.named(active.setup()) + " against " + Said.named(base.setup()) + ": " + why)
                 .toList();
@@ -177,10 +175,10 @@ final class LimitVerdict {
                 : OptionalDouble.empty();
         Optional<Direction> worse = ways.stream()
                 .filter(way -> near.apply(way).isPresent())
-                .reduce((here, there) ->
-                        Math.abs(near.apply(there).getAsDouble()) > Math.abs(near.apply(here).getAsDouble())
-                                ? there
-                                : here);
+                .reduce((here, there) -> Math.abs(near.apply(there).getAsDouble())
+                                > Math.abs(near.apply(here).getAsDouble())
+                        ? there
+                        : here);
         return worse.map(way -> new Verdict.Cell(
                         Numbers.signed(
                                 Criterion.NEAR_UNDERSTEER
@@ -205,8 +203,7 @@ final class LimitVerdict {
 
     private Optional<String> doubt(Direction way, int car, Judged figure, int digits) {
         Unit unit = figure.criterion().unit();
-        return spread(way, car, figure)
-                .map(spread -> "± " + Numbers.fixed(unit.fromSi(spread.halfWidth()), digits));
+        return spread(way, car, figure).map(spread -> "± " + Numbers.fixed(unit.fromSi(spread.halfWidth()), digits));
     }
 
     private Optional<String> sure() {
@@ -217,7 +214,8 @@ final class LimitVerdict {
         boolean fair = doubts.values().stream()
                 .allMatch(doubt -> Stream.iterate(0, car -> car + 1)
                         .limit(cars)
-                        .flatMap(car -> Stream.of(LIMIT, BALANCE, NEAR).flatMap(figure -> doubt.of(car, figure).stream()))
+                        .flatMap(car ->
+                                Stream.of(LIMIT, BALANCE, NEAR).flatMap(figure -> doubt.of(car, figure).stream()))
                         .allMatch(SlopeSpread::isFair));
         return Optional.of("± by first-order doubt, nineteen times in twenty"
                 + (fair ? "." : "; wider in truth, as a stop or the limit is near."));

@@ -108,8 +108,7 @@ final class Remedies {
                 + EffectWords.past(complaint, move, units)
                         .map(caution -> ". " + caution)
                         .orElse("");
-        return new Reply.Next(
-                what + ": " + EffectWords.difference(move, units), said, Optional.of(act(remedy.step())));
+        return new Reply.Next(what + ": " + EffectWords.difference(move, units), said, Optional.of(act(remedy.step())));
     }
 
     private Act act(Effect.Step step) {

@@ -35,15 +35,16 @@ final class WhichEndFirst implements Question {
     public Reply answer(Asked asked, Progress progress) {
         List<Shown> cars = SideBySide.cars(asked);
         return new Reply(
-                Said.limit(asked),
-                Said.balances(asked),
-                List.of(
-                        TurnCharts.gripUsed(cars, asked.units()),
-                        TurnCharts.understeerGradient(cars, asked.units()),
-                        TurnCharts.steer(cars, asked.units()),
-                        TurnCharts.sideslip(cars, asked.units())),
-                SideBySide.of(asked).figures(asked.work().pace(), asked.work().direction()),
-                List.of())
+                        Said.limit(asked),
+                        Said.balances(asked),
+                        List.of(
+                                TurnCharts.gripUsed(cars, asked.units()),
+                                TurnCharts.understeerGradient(cars, asked.units()),
+                                TurnCharts.steer(cars, asked.units()),
+                                TurnCharts.sideslip(cars, asked.units())),
+                        SideBySide.of(asked)
+                                .figures(asked.work().pace(), asked.work().direction()),
+                        List.of())
                 .with(LimitVerdict.of(asked));
     }
 

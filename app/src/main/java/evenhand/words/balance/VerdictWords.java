@@ -36,7 +36,8 @@ public final class VerdictWords {
             End end = other(here).orElseThrow();
             return "The " + LimitWords.first(here) + " goes first, at " + pace(here) + " to the "
                     + turn.direction().key() + " and " + pace(there) + " to the "
-                    + turn.direction().other().key() + "; the " + EventWords.end(end) + " still has " + inHand(here, end)
+                    + turn.direction().other().key() + "; the " + EventWords.end(end) + " still has "
+                    + inHand(here, end)
                     + " and " + inHand(there, end) + " of its grip in hand.";
         }
         return oneWay(here) + ". " + to + lower(oneWay(there)) + ".";
@@ -71,12 +72,15 @@ public final class VerdictWords {
 
     /** The end that does not go first, with grip in hand; none where neither goes for want of grip. */
     public static Optional<End> other(Limit limit) {
-        return LimitWords.tips(limit) ? Optional.empty() : limit.firstAxle().map(end -> end == End.FRONT ? End.REAR : End.FRONT);
+        return LimitWords.tips(limit)
+                ? Optional.empty()
+                : limit.firstAxle().map(end -> end == End.FRONT ? End.REAR : End.FRONT);
     }
 
     /** The part of its grip that an end has in hand at the limit. */
     public static double gripInHand(Limit limit, End end) {
-        double used = end == End.FRONT ? limit.row().frontGripUsed() : limit.row().rearGripUsed();
+        double used =
+                end == End.FRONT ? limit.row().frontGripUsed() : limit.row().rearGripUsed();
         return Math.max(0, 1 - used);
     }
 

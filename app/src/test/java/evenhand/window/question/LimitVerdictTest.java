@@ -70,8 +70,9 @@ class LimitVerdictTest {
             boolean right = limit(setup, Direction.RIGHT).frontFirst();
             assertThat(line.cells().get(0).warning()).isEqualTo(!left);
             assertThat(line.cells().get(1).warning()).isEqualTo(!right);
-            assertThat(verdict.warnings().stream().anyMatch(words -> words.contains(line.setup() + "”")
-                            || words.contains(line.setup() + "\"")))
+            assertThat(verdict.warnings().stream()
+                            .anyMatch(
+                                    words -> words.contains(line.setup() + "”") || words.contains(line.setup() + "\"")))
                     .as(line.setup())
                     .isEqualTo(left != right);
             split += left != right ? 1 : 0;
@@ -108,7 +109,8 @@ class LimitVerdictTest {
         assertThat(after.because()).singleElement().asString().contains("front lowered", "near the limit");
         assertThat(after.next()).hasSize(3).allSatisfy(next -> {
             assertThat(next.act()).isPresent();
-            assertThat(next.words()).startsWith(next.brief().substring(0, next.brief().indexOf(':')));
+            assertThat(next.words())
+                    .startsWith(next.brief().substring(0, next.brief().indexOf(':')));
         });
     }
 
