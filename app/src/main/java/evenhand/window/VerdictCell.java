@@ -30,7 +30,7 @@ final class VerdictCell extends JComponent {
     private static final double STEP = 0.1;
 
     private transient Verdict.Cell cell = Verdict.Cell.of("");
-    private boolean amount;
+    private Verdict.Kind kind = Verdict.Kind.WORDS;
     private Color ink = Color.BLACK;
     private Color behind = Color.WHITE;
     private boolean late;
@@ -41,21 +41,18 @@ final class VerdictCell extends JComponent {
 
     /** What stands below one another is as wide in all lines. */
     void measure(Verdict verdict, FontMetrics plain, FontMetrics small) {
-        textWidth = widest(verdict, false, cell -> plain.stringWidth(cell.text()));
+        textWidth = widest(verdict, cell -> plain.stringWidth(cell.text()));
         doubtWidth = widest(
-                verdict, false, cell -> cell.doubt().map(small::stringWidth).orElse(0));
-        wordsWidth = widest(
-                verdict,
-                false,
-                cell -> cell.left().map(bar -> small.stringWidth(bar.words())).orElse(0));
+                verdict, cell -> cell.doubt().map(small::stringWidth).orElse(0));
+        wordsWidth = widest(verdict, cell -> cell.left().map(bar -> small.stringWidth(bar.words())).orElse(0));
         scale = STEP * Math.max(1, Math.ceil(verdict.largestBar() / STEP - 1e-9));
     }
 
-    private static int widest(Verdict verdict, boolean amounts, Function<Verdict.Cell, Integer> width) {
+    private static int widest(Verdict verdict, Function<Verdict.Cell, Integer> width) {
         int widest = 0;
         for (Verdict.Line line : verdict.lines()) {
             for (int i = 0; i < line.cells().size(); i++) {
-                if (verdict.columns().get(i).amount() == amounts) {
+                if (verdict.columns().get(i).kind() == Verdict.Kind.WORDS) {
                     widest = Math.max(widest, width.apply(line.cells().get(i)));
                 }
             }
@@ -63,9 +60,9 @@ final class VerdictCell extends JComponent {
         return widest;
     }
 
-    Component of(Verdict.Cell shown, boolean isAmount, boolean isLate, Color background, Color foreground) {
+    Component of(Verdict.Cell shown, Verdict.Kind kindOfColumn, boolean isLate, Color background, Color foreground) {
         cell = shown;
-        amount = isAmount;
+        kind = kindOfColumn;
         late = isLate;
         behind = background;
         ink = foreground;
@@ -92,9 +89,11 @@ final class VerdictCell extends JComponent {
         Font plain = cell.warning() ? Looks.strong() : Typeface.plain(Looks.size());
         FontMetrics metrics = g.getFontMetrics(plain);
         int baseline = (getHeight() + metrics.getAscent() - metrics.getDescent()) / 2;
-        if (amount) {
+        if (kind != Verdict.Kind.WORDS) {
             // The doubt stands right, so that the numbers do not move when it comes.
-            int room = g.getFontMetrics(Looks.small()).stringWidth("± 88.8");
+            int room = kind == Verdict.Kind.NUMBER
+                    ? -GAP
+                    : g.getFontMetrics(Looks.small()).stringWidth("± 88.8");
             write(g, cell.doubt().orElse(""), Looks.small(), quiet, getWidth() - PAD - room, baseline);
             int x = getWidth() - PAD - room - GAP - metrics.stringWidth(cell.text());
             write(g, cell.text(), plain, words, x, baseline);

@@ -126,7 +126,7 @@ final class VerdictTable extends JPanel {
     private void columns() {
         for (int i = 0; i < table.getColumnCount(); i++) {
             TableColumn column = table.getColumnModel().getColumn(i);
-            boolean amount = i > 0 && model.columns.get(i - 1).amount();
+            boolean amount = i > 0 && model.columns.get(i - 1).kind() != Verdict.Kind.WORDS;
             column.setCellRenderer(i == 0 ? new Name() : cells());
             column.setHeaderRenderer(new HeadCell(amount));
             if (i == 0) {
@@ -152,7 +152,7 @@ final class VerdictTable extends JPanel {
     private TableCellRenderer cells() {
         return (owner, value, selected, focus, row, column) -> cell.of(
                 (Verdict.Cell) value,
-                model.columns.get(column - 1).amount(),
+                model.columns.get(column - 1).kind(),
                 late,
                 behind(row),
                 Looks.theme().ink());

@@ -109,9 +109,9 @@ public record Reply(
         return new Reply(headlines, all, charts, drawings, figures, next, verdict, wrong, inALine, tested);
     }
 
-    /** The same with a verdict on each set-up. */
-    public Reply with(Verdict own) {
-        return new Reply(headlines, more, charts, drawings, figures, next, Optional.of(own), cautions, caveat, tested);
+    /** The same with a verdict on each set-up, where there is one to give. */
+    public Reply with(Optional<Verdict> own) {
+        return new Reply(headlines, more, charts, drawings, figures, next, own, cautions, caveat, tested);
     }
 
     /** The same, of the car that road tests have corrected. */

@@ -17,9 +17,15 @@ public record Verdict(List<String> warnings, List<Column> columns, List<Line> li
      * What is said of each set-up.
      *
      * @param meaning what the words mean, for whoever does not know them
-     * @param amount whether its cells are numbers, which stand below one another
      */
-    public record Column(String words, String meaning, boolean amount) {}
+    public record Column(String words, String meaning, Kind kind) {}
+
+    /** What the cells of a column are; numbers stand below one another, some with their doubt. */
+    public enum Kind {
+        WORDS,
+        NUMBER,
+        NUMBER_WITH_DOUBT
+    }
 
     /** What is said of a set-up, with the look that it has everywhere. */
     public record Line(String setup, int look, List<Cell> cells) {
@@ -55,7 +61,9 @@ public record Verdict(List<String> warnings, List<Column> columns, List<Line> li
 
     public Verdict {
         warnings = InPrint.sentences(warnings);
-        columns = List.copyOf(columns);
+        columns = columns.stream()
+                .map(one -> new Column(InPrint.sentence(one.words()), one.meaning(), one.kind()))
+                .toList();
         lines = List.copyOf(lines);
     }
 

@@ -123,9 +123,9 @@ final class LimitVerdict {
         List<Verdict.Column> columns = new ArrayList<>();
         for (Direction way : ways) {
             String round = ways.size() == 1 ? "both ways" : "turning " + way.key();
-            columns.add(new Verdict.Column("lets go first, " + round, FIRST_MEANS, false));
+            columns.add(new Verdict.Column("lets go first, " + round, FIRST_MEANS, Verdict.Kind.WORDS));
         }
-        columns.add(new Verdict.Column("near limit, deg/g", NEAR_MEANS, true));
+        columns.add(new Verdict.Column("near limit, deg/g", NEAR_MEANS, Verdict.Kind.NUMBER_WITH_DOUBT));
         List<String> warnings = new ArrayList<>();
         List<Verdict.Line> lines = new ArrayList<>();
         int turned = 0;

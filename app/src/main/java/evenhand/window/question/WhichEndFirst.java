@@ -45,7 +45,7 @@ final class WhichEndFirst implements Question {
                         SideBySide.of(asked)
                                 .figures(asked.work().pace(), asked.work().direction()),
                         List.of())
-                .with(LimitVerdict.of(asked));
+                .with(Optional.of(LimitVerdict.of(asked)));
     }
 
     @Override
