@@ -30,7 +30,11 @@ final class VerdictTable extends JPanel {
     private static final double ROW = 1.75;
     private static final double NAME = 16;
     private static final double LEAST_NAME = 8;
-    private static final double AMOUNT = 12;
+
+    /** A number with its doubt. */
+    private static final double DOUBTED = 10;
+
+    private static final double MOST_AMOUNT = 12;
 
     /** Part of the quiet ink behind the active line. */
     private static final double ACTIVE = 0.2;
@@ -133,11 +137,14 @@ final class VerdictTable extends JPanel {
                 column.setMinWidth(Looks.em(LEAST_NAME));
                 column.setPreferredWidth(Looks.em(NAME));
                 column.setMaxWidth(Looks.em(1.5 * NAME));
-            } else if (amount) {
-                column.setMinWidth(Looks.em(AMOUNT - 2));
-                column.setMaxWidth(Looks.em(AMOUNT));
-            } else {
-                column.setPreferredWidth(Looks.em(2 * NAME));
+                continue;
+            }
+            Verdict.Column said = model.columns.get(i - 1);
+            int least = getFontMetrics(Looks.small()).stringWidth(said.words()) + 2 * PAD;
+            column.setMinWidth(said.kind() == Verdict.Kind.NUMBER_WITH_DOUBT ? Math.max(least, Looks.em(DOUBTED)) : least);
+            column.setPreferredWidth(said.kind() == Verdict.Kind.WORDS ? Looks.em(2 * NAME) : Looks.em(DOUBTED));
+            if (said.kind() != Verdict.Kind.WORDS) {
+                column.setMaxWidth(Looks.em(MOST_AMOUNT));
             }
         }
     }
