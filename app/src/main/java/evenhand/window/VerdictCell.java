@@ -42,9 +42,11 @@ final class VerdictCell extends JComponent {
     /** What stands below one another is as wide in all lines. */
     void measure(Verdict verdict, FontMetrics plain, FontMetrics small) {
         textWidth = widest(verdict, cell -> plain.stringWidth(cell.text()));
-        doubtWidth = widest(
-                verdict, cell -> cell.doubt().map(small::stringWidth).orElse(0));
-        wordsWidth = widest(verdict, cell -> cell.left().map(bar -> small.stringWidth(bar.words())).orElse(0));
+        doubtWidth =
+                widest(verdict, cell -> cell.doubt().map(small::stringWidth).orElse(0));
+        wordsWidth = widest(
+                verdict,
+                cell -> cell.left().map(bar -> small.stringWidth(bar.words())).orElse(0));
         scale = STEP * Math.max(1, Math.ceil(verdict.largestBar() / STEP - 1e-9));
     }
 

@@ -141,7 +141,8 @@ final class VerdictTable extends JPanel {
             }
             Verdict.Column said = model.columns.get(i - 1);
             int least = getFontMetrics(Looks.small()).stringWidth(said.words()) + 2 * PAD;
-            column.setMinWidth(said.kind() == Verdict.Kind.NUMBER_WITH_DOUBT ? Math.max(least, Looks.em(DOUBTED)) : least);
+            column.setMinWidth(
+                    said.kind() == Verdict.Kind.NUMBER_WITH_DOUBT ? Math.max(least, Looks.em(DOUBTED)) : least);
             column.setPreferredWidth(said.kind() == Verdict.Kind.WORDS ? Looks.em(2 * NAME) : Looks.em(DOUBTED));
             if (said.kind() != Verdict.Kind.WORDS) {
                 column.setMaxWidth(Looks.em(MOST_AMOUNT));

@@ -170,8 +170,7 @@ final class WhatIfTheDriverLifts implements Question {
         headlines.addAll(Straight.large(asked, alike));
         List<Reply.Paragraph> more = new ArrayList<>(Straight.below(asked, alike));
         more.add(new Reply.Paragraph(Straight.MIND, List.of(AlongWords.CAUTION)));
-        return new Reply(headlines, more, charts(asked, all), table(asked, all), List.of())
-                .with(verdict(asked, all));
+        return new Reply(headlines, more, charts(asked, all), table(asked, all), List.of()).with(verdict(asked, all));
     }
 
     /** The pace of the window, then the limit; both ways round. */

@@ -2,8 +2,8 @@ package evenhand.window.question;
 
 import evenhand.answers.BrakeFigures;
 import evenhand.answers.Progress;
-import evenhand.car.End;
 import evenhand.car.BrakeParts;
+import evenhand.car.End;
 import evenhand.chart.BrakeCharts;
 import evenhand.chart.BrakeCharts.Stopping;
 import evenhand.chart.Chart;
@@ -19,11 +19,11 @@ import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Verdict;
 import evenhand.words.Alike;
+import evenhand.words.Units;
 import evenhand.words.brakes.BrakeWords;
 import evenhand.words.brakes.BrakedSetup;
 import evenhand.words.brakes.BrakedSetup.Braked;
 import evenhand.words.brakes.BrakesToGive;
-import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -177,11 +177,11 @@ final class WhichEndLocks implements Question {
                 ? List.of()
                 : List.of(BrakeCharts.forces(stopping, asked.units()), BrakeCharts.adhesion(stopping, asked.units()));
         return new Reply(
-                Straight.large(asked, alike),
-                more,
-                charts,
-                braked.isEmpty() ? Table.NONE : BrakesTable.of(braked, asked.units()),
-                List.of())
+                        Straight.large(asked, alike),
+                        more,
+                        charts,
+                        braked.isEmpty() ? Table.NONE : BrakesTable.of(braked, asked.units()),
+                        List.of())
                 .with(verdict(braked, asked.units()));
     }
 

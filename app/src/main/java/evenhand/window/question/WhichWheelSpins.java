@@ -17,11 +17,11 @@ import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Verdict;
 import evenhand.words.Alike;
+import evenhand.words.Units;
 import evenhand.words.drive.DriveToGive;
 import evenhand.words.drive.DriveWords;
 import evenhand.words.drive.DrivenSetup;
 import evenhand.words.drive.DrivenSetup.Driven;
-import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -102,13 +102,13 @@ final class WhichWheelSpins implements Question {
         }
         more.add(new Reply.Paragraph(Straight.MIND, DriveWords.CAUTIONS));
         return new Reply(
-                Straight.large(asked, alike),
-                more,
-                charts(asked, driven),
-                driven.isEmpty() ? Table.NONE : DriveTable.withGears(driven, speed, asked.units()),
-                engineMissing
-                        ? List.of(Straight.toTheForm("give engine and gears under \"The car itself\""))
-                        : List.of())
+                        Straight.large(asked, alike),
+                        more,
+                        charts(asked, driven),
+                        driven.isEmpty() ? Table.NONE : DriveTable.withGears(driven, speed, asked.units()),
+                        engineMissing
+                                ? List.of(Straight.toTheForm("give engine and gears under \"The car itself\""))
+                                : List.of())
                 .with(verdict(driven, asked.units()));
     }
 

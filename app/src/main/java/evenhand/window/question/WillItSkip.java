@@ -187,9 +187,7 @@ final class WillItSkip implements Question {
 
     private static Optional<Verdict> verdict(Asked asked, List<Over> answers) {
         Lines<Over> lines = new Lines<>(
-                answers.stream()
-                        .filter(one -> !wheels(asked, one).isEmpty())
-                        .toList(),
+                answers.stream().filter(one -> !wheels(asked, one).isEmpty()).toList(),
                 one -> one.setup().setup(),
                 asked.units());
         for (End end : End.values()) {

@@ -31,14 +31,15 @@ class LinesTest {
         assertThat(verdict.lines().stream().map(Verdict.Line::setup).toList())
                 .isEqualTo(reply.figures().columns());
         assertThat(column(verdict, "front swings")).isEqualTo(Asks.row(reply.figures(), "Front", "body frequency"));
-        assertThat(column(verdict, "rear damping")).isEqualTo(Asks.row(reply.figures(), "Rear", "damping ratio of the body"));
-        assertThat(verdict.columns()).allSatisfy(one -> assertThat(one.meaning()).isNotBlank());
+        assertThat(column(verdict, "rear damping"))
+                .isEqualTo(Asks.row(reply.figures(), "Rear", "damping ratio of the body"));
+        assertThat(verdict.columns())
+                .allSatisfy(one -> assertThat(one.meaning()).isNotBlank());
     }
 
     @Test
     void aRearThatLocksFirstIsMarked() throws Exception {
-        Verdict verdict =
-                Asks.demo("harbour-saloon").reply("brakes").verdict().orElseThrow();
+        Verdict verdict = Asks.demo("harbour-saloon").reply("brakes").verdict().orElseThrow();
         assertThat(column(verdict, "locks first")).containsOnly("rear");
         assertThat(verdict.lines().get(0).cells().get(0).warning()).isTrue();
     }

@@ -48,7 +48,8 @@ class VerdictWordsTest {
             VerdictWords.other(limit).ifPresent(end -> {
                 assertThat(said)
                         .contains("the " + (end == End.FRONT ? "front" : "rear") + " still has")
-                        .containsAnyOf(end == End.FRONT ? new String[] {"The rear", "tail"} : new String[] {"The front"});
+                        .containsAnyOf(
+                                end == End.FRONT ? new String[] {"The rear", "tail"} : new String[] {"The front"});
                 if (OtherWay.differs(turn.limit(), back.limit()) || limit == turn.limit()) {
                     assertThat(said).contains(VerdictWords.inHand(limit, end));
                 }
