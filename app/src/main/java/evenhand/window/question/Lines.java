@@ -50,7 +50,11 @@ final class Lines<A> {
         return this;
     }
 
-    /** Words. @param unwanted where no driver wants it */
+    /**
+     * Words.
+     *
+     * @param unwanted where no driver wants them
+     */
     Lines<A> words(String words, String meaning, Function<A, String> text, Predicate<A> unwanted) {
         figures.row(words, "", text);
         said.add(new Said(meaning, false, answers.stream().map(unwanted::test).toList()));
