@@ -50,7 +50,7 @@ class VerdictWordsTest {
                         .contains("the " + (end == End.FRONT ? "front" : "rear") + " still has")
                         .containsAnyOf(
                                 end == End.FRONT ? new String[] {"The rear", "tail"} : new String[] {"The front"});
-                if (OtherWay.differs(turn.limit(), back.limit()) || limit == turn.limit()) {
+                if (OtherWay.differs(turn.limit(), back.limit()) || limit.equals(turn.limit())) {
                     assertThat(said).contains(VerdictWords.inHand(limit, end));
                 }
             });
