@@ -44,6 +44,7 @@ final class ActiveSetup extends JPanel implements Bench.View {
             return new Dimension(words + Looks.em(CHROME), super.getPreferredSize().height);
         }
     };
+
     private final JLabel with = new JLabel();
     private final JButton more = new JButton();
     private final transient Line line = new Line(more, this::sayMore);

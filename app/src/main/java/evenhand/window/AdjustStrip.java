@@ -62,7 +62,9 @@ final class AdjustStrip extends JPanel implements Bench.View {
 
     AdjustStrip(Bench bench, List<Question> questions) {
         super(new MigLayout(
-                "insets 3 " + LEFT + " 4 " + RIGHT + ", gap 6 2, fillx, hidemode 3", "[pref!][grow,fill][pref!][pref!]", "[][][]0[grow]"));
+                "insets 3 " + LEFT + " 4 " + RIGHT + ", gap 6 2, fillx, hidemode 3",
+                "[pref!][grow,fill][pref!][pref!]",
+                "[][][]0[grow]"));
         this.bench = bench;
         this.questions = questions;
         fold = new JButton("Adjust");
@@ -215,7 +217,10 @@ final class AdjustStrip extends JPanel implements Bench.View {
         boolean written = now.look().arrangement().isOpened(Arrangement.NOTE);
         Glyph.RENAME.on(noted, "note on the set-up", own.isEmpty() ? "write a note on this set-up" : own);
         noted.setText(own.isEmpty() ? "note …" : "note");
-        noted.setFont(own.isEmpty() ? Looks.small() : Looks.strong().deriveFont(Looks.small().getSize2D()));
+        noted.setFont(
+                own.isEmpty()
+                        ? Looks.small()
+                        : Looks.strong().deriveFont(Looks.small().getSize2D()));
         noted.setSelected(written);
         writing.setVisible(written);
         if (!own.equals(shownNote)) {
@@ -274,8 +279,8 @@ final class AdjustStrip extends JPanel implements Bench.View {
             return paths;
         }
         if (!arrangement.isOpened(Arrangement.ALL_ADJUSTMENTS)) {
-            List<String> own = Answering.question(questions, desk.look().question())
-                    .adjustments(active);
+            List<String> own =
+                    Answering.question(questions, desk.look().question()).adjustments(active);
             if (!own.isEmpty()) {
                 paths.put("", own.subList(0, Math.min(MOST, own.size())));
             }

@@ -58,7 +58,9 @@ final class Cabinet implements Bench.View {
         }
         if (!before.work().shelf().equals(now.work().shelf())
                 || !before.filed().path().equals(now.filed().path())) {
-            now.filed().path().ifPresent(file -> memory.remember(file, now.work().shelf()));
+            now.filed()
+                    .path()
+                    .ifPresent(file -> memory.remember(file, now.work().shelf()));
         }
     }
 

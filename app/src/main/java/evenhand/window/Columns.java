@@ -26,8 +26,7 @@ final class Columns implements LayoutManager {
             needed = Math.max(needed, each.getMinimumSize().width);
         }
         int gap = Looks.em(GAP);
-        int most = Math.min(MOST, rows.getComponentCount());
-        return Math.max(1, Math.min(most, (width + gap) / (needed + gap)));
+        return Math.max(1, Math.min(MOST, (width + gap) / (needed + gap)));
     }
 
     private int height(Container rows, int first, int columns) {

@@ -1,6 +1,5 @@
 package evenhand.window;
 
-import java.awt.Graphics;
 import java.util.List;
 import javax.swing.JLabel;
 

@@ -64,9 +64,7 @@ final class FieldRow extends JPanel {
             JLabel label = new JLabel(field.words());
             add(label, field.onNewLine() ? "newline" : "");
             if (field.slide().isPresent()) {
-                add(
-                        track(field, label),
-                        "growx, pushx, wmin " + LEAST_TRACK + "em, wmax " + MOST_TRACK + "em");
+                add(track(field, label), "growx, pushx, wmin " + LEAST_TRACK + "em, wmax " + MOST_TRACK + "em");
                 JLabel place = new JLabel();
                 place.setName(field.key() + " place");
                 add(place, "wmin " + Looks.em(PLACE));

@@ -132,7 +132,8 @@ final class FiguresTable extends JPanel {
                 JLabel cell = (JLabel) head.getTableCellRendererComponent(t, value, false, false, row, index);
                 boolean beside = isDifference(index);
                 cell.setFont(beside ? Looks.small() : Looks.strong());
-                cell.setForeground(beside ? Looks.theme().quiet() : Looks.theme().ink());
+                cell.setForeground(
+                        beside ? Looks.theme().quiet() : Looks.theme().ink());
                 cell.setToolTipText(cell.getText().isEmpty() ? null : cell.getText());
                 return cell;
             });

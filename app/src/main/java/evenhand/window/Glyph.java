@@ -58,6 +58,7 @@ enum Glyph implements Icon {
 
     private static final float STROKE = 1.4f;
 
+    @SuppressWarnings("ImmutableEnumChecker") // read once, and then only drawn
     private final Path2D strokes;
 
     /**
@@ -74,7 +75,10 @@ enum Glyph implements Icon {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         // straight strokes on whole pixels of the screen, whatever its scale
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_NORMALIZE);
-        g.setColor(c.isEnabled() ? c.getForeground() : Looks.theme().mixed(Looks.theme().quiet(), 0.5));
+        g.setColor(
+                c.isEnabled()
+                        ? c.getForeground()
+                        : Looks.theme().mixed(Looks.theme().quiet(), 0.5));
         g.translate(x, y);
         double scale = getIconWidth() / GRID;
         g.scale(scale, scale);
@@ -157,8 +161,7 @@ enum Glyph implements Icon {
             double x = path.getCurrentPoint().getX();
             double y = path.getCurrentPoint().getY();
             path.curveTo(x + side * ROUND * r, y, x + side * r, y + (1 - ROUND) * r, x + side * r, y + r);
-            path.curveTo(
-                    x + side * r, y + (1 + ROUND) * r, x + side * ROUND * r, y + 2 * r, x, y + 2 * r);
+            path.curveTo(x + side * r, y + (1 + ROUND) * r, x + side * ROUND * r, y + 2 * r, x, y + 2 * r);
         }
     }
 }

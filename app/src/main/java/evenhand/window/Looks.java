@@ -54,7 +54,8 @@ final class Looks {
     /** Type that was given to a component by itself grows with the rest. */
     static void rescale(Component component, double times) {
         if (component.isFontSet() && !(component.getFont() instanceof UIResource)) {
-            component.setFont(component.getFont().deriveFont((float) (times * component.getFont().getSize2D())));
+            component.setFont(component.getFont().deriveFont((float)
+                    (times * component.getFont().getSize2D())));
         }
         if (component instanceof Container container) {
             for (Component inside : container.getComponents()) {

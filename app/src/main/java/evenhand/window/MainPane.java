@@ -87,8 +87,7 @@ final class MainPane extends JPanel {
         right.add(notice, BorderLayout.NORTH);
         right.add(middle, BorderLayout.CENTER);
 
-        JPanel centre = new JPanel(new MigLayout(
-                "insets 0, gap 0, fill", "[19em!,fill][grow,fill]", "[grow,fill]"));
+        JPanel centre = new JPanel(new MigLayout("insets 0, gap 0, fill", "[19em!,fill][grow,fill]", "[grow,fill]"));
         centre.add(side, "grow");
         centre.add(right, "grow, wmin 200");
         TopBar top = new TopBar(bench, () -> About.show(this));

@@ -94,8 +94,8 @@ final class QuestionList extends JList<QuestionList.Row> implements Bench.View {
         getActionMap().put(action, new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent e) {
-                int at = questions.indexOf(Answering.question(
-                        questions, bench.desk().look().question()));
+                int at = questions.indexOf(
+                        Answering.question(questions, bench.desk().look().question()));
                 int next = Math.max(0, Math.min(questions.size() - 1, to.applyAsInt(at)));
                 bench.act(new LookAct.Ask(questions.get(next).key()));
             }

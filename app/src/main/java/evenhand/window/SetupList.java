@@ -193,8 +193,7 @@ final class SetupList extends JList<String> implements Bench.View {
         if (!now.work().active().equals(getSelectedValue())) {
             setSelectedValue(now.work().active(), true);
         }
-        if (!before.work().equals(now.work())
-                || !before.look().isDressedAs(now.look())) {
+        if (!before.work().equals(now.work()) || !before.look().isDressedAs(now.look())) {
             repaint();
         }
     }
@@ -227,8 +226,7 @@ final class SetupList extends JList<String> implements Bench.View {
             boolean base = setup.equals(bench.desk().work().base());
             boolean pinned = bench.desk().work().shelf().pinned().contains(setup);
             boolean aside = bench.desk().work().shelf().hidden().contains(setup);
-            JLabel label = (JLabel)
-                    super.getListCellRendererComponent(list, setup, index, selected, focus);
+            JLabel label = (JLabel) super.getListCellRendererComponent(list, setup, index, selected, focus);
             label.setFont(active ? Looks.strong() : Looks.body());
             if (aside && !selected) {
                 label.setForeground(Looks.theme().quiet());
@@ -246,8 +244,11 @@ final class SetupList extends JList<String> implements Bench.View {
                     .toList();
             label.setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 4 + marks.size() * Glyph.BASE.getIconWidth()));
             label.getAccessibleContext()
-                    .setAccessibleName(setup + (shown ? ", shown" : ", hidden") + (base ? ", the base" : "")
-                            + (pinned ? ", pinned" : "") + (aside ? ", left out of the list" : ""));
+                    .setAccessibleName(setup
+                            + (shown ? ", shown" : ", hidden")
+                            + (base ? ", the base" : "")
+                            + (pinned ? ", pinned" : "")
+                            + (aside ? ", left out of the list" : ""));
             return label;
         }
     }

@@ -72,8 +72,8 @@ final class SideBar extends JPanel implements Bench.View {
         hidden.setName("hidden set-ups");
         hidden.putClientProperty("JButton.buttonType", "borderless");
         hidden.setHorizontalAlignment(SwingConstants.LEADING);
-        hidden.addActionListener(event -> act(new LookAct.Fold(
-                Arrangement.HIDDEN, desk().look().arrangement().isOpened(Arrangement.HIDDEN))));
+        hidden.addActionListener(event -> act(
+                new LookAct.Fold(Arrangement.HIDDEN, desk().look().arrangement().isOpened(Arrangement.HIDDEN))));
         add(Words.head("Ask"), "gapleft 12, gaptop 6");
         add(questions, "growx");
         add(heads(), "growx, gaptop 8");
@@ -124,7 +124,8 @@ final class SideBar extends JPanel implements Bench.View {
     public void show(Desk before, Desk now) {
         Work work = now.work();
         boolean pinned = work.shelf().pinned().contains(work.active());
-        pin.setToolTipText(pinned ? "let this set-up go from the top of the list" : "keep this set-up at the top of the list");
+        pin.setToolTipText(
+                pinned ? "let this set-up go from the top of the list" : "keep this set-up at the top of the list");
         pin.getAccessibleContext().setAccessibleName(pinned ? "unpin" : "pin");
         int many = work.shelf().hidden().size();
         boolean shown = now.look().arrangement().isOpened(Arrangement.HIDDEN);

@@ -110,10 +110,10 @@ class ArrangementTest {
         inARoom(look(), pane -> {
             Bench bench = pane.bench();
             List<String> all = rows(pane, "set-ups");
-            assertThat(bench.act(new TrialAct.Hide("Lowered", true))).hasValueSatisfying(why -> assertThat(why)
-                    .contains("is being adjusted"));
-            assertThat(bench.act(new TrialAct.Hide("As bought", true))).hasValueSatisfying(why -> assertThat(why)
-                    .contains("base of the comparison"));
+            assertThat(bench.act(new TrialAct.Hide("Lowered", true)))
+                    .hasValueSatisfying(why -> assertThat(why).contains("is being adjusted"));
+            assertThat(bench.act(new TrialAct.Hide("As bought", true)))
+                    .hasValueSatisfying(why -> assertThat(why).contains("base of the comparison"));
             bench.act(new TrialAct.Hide("Pivot low", true));
             bench.act(new TrialAct.Pin("Pivot high", true));
             assertThat(rows(pane, "set-ups"))
@@ -192,15 +192,20 @@ class ArrangementTest {
                     .isEqualTo(before * bench.desk().look().arrangement().zoom() / 100.0);
             Snapshot.of(pane, new Dimension(width, height));
             for (Container part : new Container[] {pane.side(), pane.adjust()}) {
-                all(part).filter(one -> one.getWidth() > 0).forEach(one -> words(one)
-                        .filter(words -> !words.isBlank())
-                        .ifPresent(words -> {
-                            FontMetrics metrics = one.getFontMetrics(one.getFont());
-                            assertThat(one.getFont().getSize2D()).as(words).isGreaterThanOrEqualTo((float)
-                                    (0.89 * Looks.size()));
-                            Rectangle room = SwingUtilities.calculateInnerArea(one, null);
-                            assertThat(metrics.stringWidth(words)).as(words).isLessThanOrEqualTo(room.width);
-                        }));
+                all(part)
+                        .filter(one -> one.getWidth() > 0)
+                        .forEach(one -> words(one)
+                                .filter(words -> !words.isBlank())
+                                .ifPresent(words -> {
+                                    FontMetrics metrics = one.getFontMetrics(one.getFont());
+                                    assertThat(one.getFont().getSize2D())
+                                            .as(words)
+                                            .isGreaterThanOrEqualTo((float) (0.89 * Looks.size()));
+                                    Rectangle room = SwingUtilities.calculateInnerArea(one, null);
+                                    assertThat(metrics.stringWidth(words))
+                                            .as(words)
+                                            .isLessThanOrEqualTo(room.width);
+                                }));
             }
         });
     }
@@ -216,16 +221,22 @@ class ArrangementTest {
     /** Buttons that are signs say what they do. */
     @Test
     void everySignHasANameAndATip() throws Exception {
-        inARoom(look(), pane -> assertThat(all(pane)
-                        .filter(AbstractButton.class::isInstance)
-                        .map(AbstractButton.class::cast)
-                        .filter(button -> button.getIcon() instanceof Glyph))
-                .hasSizeGreaterThan(15)
-                .allSatisfy(button -> {
-                    assertThat(button.getAccessibleContext().getAccessibleName())
-                            .isNotBlank();
-                    assertThat(button.getText() == null || button.getText().isEmpty() ? button.getToolTipText() : "x")
-                            .isNotBlank();
-                }));
+        inARoom(
+                look(),
+                pane -> assertThat(all(pane)
+                                .filter(AbstractButton.class::isInstance)
+                                .map(AbstractButton.class::cast)
+                                .filter(button -> button.getIcon() instanceof Glyph))
+                        .hasSizeGreaterThan(15)
+                        .allSatisfy(button -> {
+                            assertThat(button.getAccessibleContext().getAccessibleName())
+                                    .isNotBlank();
+                            assertThat(
+                                            button.getText() == null
+                                                            || button.getText().isEmpty()
+                                                    ? button.getToolTipText()
+                                                    : "x")
+                                    .isNotBlank();
+                        }));
     }
 }

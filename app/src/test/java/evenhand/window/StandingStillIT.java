@@ -15,8 +15,8 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.JToggleButton;
 import javax.swing.JTextField;
+import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
@@ -143,8 +143,9 @@ class StandingStillIT extends AtTheWindow {
         int from = Hands.see(() -> track.xOf(track.value()));
         hands.drag(track, from, 8, from + 20, 8);
         hands.answered();
-        Hands.until("its effect", () -> effect.getToolTipText() != null
-                && effect.getToolTipText().contains("understeer"));
+        Hands.until(
+                "its effect",
+                () -> effect.getToolTipText() != null && effect.getToolTipText().contains("understeer"));
         hands.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(text(effect)).isBlank();
         hands.answered();

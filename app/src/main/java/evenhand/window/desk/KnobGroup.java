@@ -42,8 +42,8 @@ public enum KnobGroup {
     public List<String> paths(Setup setup) {
         return setup.values().stream()
                 .filter(value -> Double.isFinite(value.si()) && !value.isOfMount())
-                .filter(value -> value.slot().usual().isPresent()
-                        || value.slot().step().isPresent())
+                .filter(value ->
+                        value.slot().usual().isPresent() || value.slot().step().isPresent())
                 .map(Adjustable::path)
                 .filter(path -> of(path) == this)
                 .toList();

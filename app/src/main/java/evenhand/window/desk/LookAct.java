@@ -72,8 +72,7 @@ public sealed interface LookAct extends Act {
     record ZoomBack() implements LookAct {
         @Override
         public Outcome on(Desk desk) {
-            return arranged(
-                    desk, desk.look().arrangement().zoomedTo(Arrangement.USUAL.zoom()));
+            return arranged(desk, desk.look().arrangement().zoomedTo(Arrangement.USUAL.zoom()));
         }
     }
 

@@ -74,11 +74,10 @@ public record SetupChange(String path, String words, String brief) {
             return name + " " + FormField.show(value.si(), value.dimension(), units);
         }
         Unit unit = FormField.unit(value.dimension(), units);
-        double more = unit.fromSi(value.si())
-                - unit.fromSi(from.map(Adjustable::si).orElse(0.0));
+        double more =
+                unit.fromSi(value.si()) - unit.fromSi(from.map(Adjustable::si).orElse(0.0));
         double seen = down ? -more : more;
-        return name + " " + (seen > 0 ? "+" : "") + Numbers.significant(seen, DIGITS) + " "
-                + InPrint.symbol(unit);
+        return name + " " + (seen > 0 ? "+" : "") + Numbers.significant(seen, DIGITS) + " " + InPrint.symbol(unit);
     }
 
     /** Old and new of a change of a set-up, in the units of show: "was 255 mm, is 275 mm". */
