@@ -86,6 +86,12 @@ final class Menus {
         menu.setMnemonic(KeyEvent.VK_E);
         item(menu, "Undo", KeyEvent.VK_Z, CTRL, pane.bench()::undo);
         item(menu, "Redo", KeyEvent.VK_Z, CTRL | SHIFT, pane.bench()::redo);
+        item(
+                menu,
+                "Go back to …",
+                KeyEvent.VK_H,
+                CTRL,
+                () -> HistoryList.show(pane.bench(), pane, Looks.em(20), Looks.em(3)));
         menu.addSeparator();
         item(menu, "Find a field …", KeyEvent.VK_F, CTRL, () -> {
             pane.bench().act(new LookAct.Ask(Question.FORM));

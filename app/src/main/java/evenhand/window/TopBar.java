@@ -39,7 +39,7 @@ final class TopBar extends JPanel implements Bench.View {
     private final JToggleButton dark = new JToggleButton("dark");
 
     TopBar(Bench bench, Runnable about) {
-        super(new MigLayout("insets 6 16 6 16, gap 6, fillx", "[pref][grow,fill,pref]16[][]16[][]16[][]16[]", ""));
+        super(new MigLayout("insets 6 16 6 16, gap 6, fillx", "[pref][grow,fill,pref]16[][][]16[][]16[][]16[]", ""));
         this.bench = bench;
         title.setName("title");
         pair(metric, imperial, "units");
@@ -48,6 +48,10 @@ final class TopBar extends JPanel implements Bench.View {
         redo.setName("redo");
         undo.addActionListener(event -> bench.undo());
         redo.addActionListener(event -> bench.redo());
+        JButton history = new JButton("history");
+        history.setName("history of acts");
+        history.setToolTipText("what was done, to go back to any of it");
+        history.addActionListener(event -> HistoryList.show(bench, history, 0, history.getHeight()));
         metric.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.METRIC)));
         imperial.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.IMPERIAL)));
         light.addActionListener(event -> bench.act(new LookAct.ShowDark(false)));
@@ -58,7 +62,7 @@ final class TopBar extends JPanel implements Bench.View {
         kept.setName("kept");
         add(title, "wmin 60, shrinkprio 200");
         add(kept, "wmin 60, wmax " + Looks.em(26) + ", shrinkprio 50, gapleft 8");
-        for (AbstractButton button : new AbstractButton[] {undo, redo, metric, imperial, light, dark, cautions}) {
+        for (AbstractButton button : new AbstractButton[] {undo, redo, history, metric, imperial, light, dark, cautions}) {
             add(button);
         }
     }
