@@ -7,11 +7,15 @@ import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Drawer;
 import evenhand.window.desk.Filed;
+import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Memory;
 import evenhand.window.desk.Safekeeping;
+import evenhand.window.desk.Verdicts;
+import evenhand.window.desk.When;
 import evenhand.window.desk.Worker;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
@@ -28,6 +32,7 @@ final class Cabinet implements Bench.View {
     private final Notice notice;
     private final Runnable finishTyping;
     private final Worker<Desk> keeper;
+    private final Verdicts verdicts;
     private ScenarioFile.Since outside = ScenarioFile.Since.SAME;
 
     /** @param finishTyping takes over what is still being typed */
@@ -38,15 +43,30 @@ final class Cabinet implements Bench.View {
         this.asker = asker;
         this.notice = notice;
         this.finishTyping = finishTyping;
+        verdicts = new Verdicts(memory);
         keeper = new Worker<>("safekeeping", CALM, (desk, progress) -> keep(desk), share -> {});
+    }
+
+    Desk desk() {
+        return bench.desk();
     }
 
     List<Path> recent() {
         return memory.recent();
     }
 
+    /** Recent files with what is remembered of them, those that are gone too. */
+    List<Memory.Recent> remembered() {
+        return memory.remembered();
+    }
+
+    void forget(Path file) {
+        memory.forget(file);
+    }
+
     @Override
     public void show(Desk before, Desk now) {
+        verdicts.show(before, now);
         if (!before.work().scenario().equals(now.work().scenario())
                 || !before.filed().equals(now.filed())) {
             keeper.ask(now);
@@ -69,10 +89,10 @@ final class Cabinet implements Bench.View {
     /** Offers unsaved work that a crash left. */
     void offerLeft() {
         for (Safekeeping.Left left : safekeeping.left().stream().limit(1).toList()) {
-            String of = left.file().map(file -> "“" + shown(file) + "”").orElse("a car without a file");
             notice.also(
-                    "Evenhand ended without saving last time. Unsaved work on " + of + " was kept.",
-                    new Notice.Choice("open it", () -> {
+                    named(left) + ", changed " + When.words(left.when())
+                            + ", was not saved when Evenhand last ended. It was kept.",
+                    new Notice.Choice("take it up", () -> {
                         if (show(Drawer.open(left.text(), left.file()))) {
                             keep(bench.desk());
                             safekeeping.drop(left);
@@ -82,9 +102,20 @@ final class Cabinet implements Bench.View {
         }
     }
 
+    private static String named(Safekeeping.Left left) {
+        String title = Unseen.shown(left.title());
+        String file = left.file().map(path -> "“" + shown(path) + "”").orElse("");
+        return title.isBlank()
+                ? file.isEmpty() ? "A car without a title" : file
+                : title + (file.isEmpty() ? "" : " (" + file + ")");
+    }
+
     void openDemo(String name) {
         if (mayLeave()) {
             show(Demos.open(name));
+            if (name.equals(Demos.NAMES.get(0)) && remembered().isEmpty()) {
+                notice.say(StartPane.TO_DRAG);
+            }
         }
     }
 
@@ -126,7 +157,7 @@ final class Cabinet implements Bench.View {
         }
         boolean opened = show(found);
         if (opened) {
-            memory.opened(file);
+            remember(file);
         }
         return opened;
     }
@@ -140,7 +171,14 @@ final class Cabinet implements Bench.View {
         notice.hush();
         outside = ScenarioFile.Since.SAME;
         bench.open(sound.work(), sound.filed());
+        if (bench.desk().look().page() == Look.Page.START) {
+            bench.act(new LookAct.TurnTo(Look.Page.ANSWER));
+        }
         return true;
+    }
+
+    private void remember(Path file) {
+        memory.opened(file, bench.desk().work().scenario().title(), Instant.now());
     }
 
     private Optional<Path> near() {
@@ -252,7 +290,7 @@ final class Cabinet implements Bench.View {
             notice.say(why.get(), new Notice.Choice("save as …", this::saveAs));
             return false;
         }
-        memory.opened(file);
+        remember(file);
         outside = ScenarioFile.Since.SAME;
         bench.act(new LookAct.Saved(
                 new Filed(Optional.of(file), Optional.of(desk.work().scenario().text()))));
@@ -275,6 +313,7 @@ final class Cabinet implements Bench.View {
     /** The window is closed in good order: nothing is left behind. */
     void close() {
         keeper.close();
+        verdicts.close();
         safekeeping.drop();
     }
 

@@ -14,7 +14,9 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -36,6 +38,7 @@ final class MainPane extends JPanel {
     private final MeasurePane measure;
     private final ReportPane report;
     private final CirclePane circle;
+    private final StartPane start;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JScrollPane scroll;
@@ -59,6 +62,8 @@ final class MainPane extends JPanel {
         cabinet = new Cabinet(bench, memory, kept, asker, notice, this::finishTyping);
         measure = new MeasurePane(this::openMeasured, () -> turnTo(Look.Page.ANSWER));
         circle = new CirclePane(bench, () -> turnTo(Look.Page.ANSWER));
+        start = new StartPane(
+                cabinet, () -> turnTo(Look.Page.MEASURING_UP), () -> turnTo(Look.Page.ANSWER));
         report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
         JPanel page = new Page();
@@ -77,6 +82,7 @@ final class MainPane extends JPanel {
         middle.add(desk, Look.Page.ANSWER.name());
         middle.add(measure, Look.Page.MEASURING_UP.name());
         middle.add(circle, Look.Page.CIRCLE.name());
+        middle.add(start, Look.Page.START.name());
         middle.add(report, Look.Page.REPORT.name());
         JPanel right = new JPanel(new BorderLayout());
         right.add(notice, BorderLayout.NORTH);
@@ -107,6 +113,7 @@ final class MainPane extends JPanel {
         bench.add(pace);
         bench.add(circle);
         bench.add(report);
+        bench.add(start);
         bench.add(cabinet);
     }
 
@@ -164,7 +171,19 @@ final class MainPane extends JPanel {
             SwingUtilities.invokeLater(measure::focusFirst);
         } else if (page == Look.Page.CIRCLE) {
             SwingUtilities.invokeLater(circle::focusFirst);
+        } else if (page == Look.Page.START) {
+            SwingUtilities.invokeLater(start::focusFirst);
         }
+    }
+
+    /** Begins with a file, or with what there is to begin with; the answers are not yet asked for. */
+    void begin(Optional<Path> file) {
+        file.ifPresent(cabinet::readFirst);
+        bench.show();
+        if (file.isEmpty()) {
+            turnTo(Look.Page.START);
+        }
+        cabinet.offerLeft();
     }
 
     private void openMeasured(String text) {

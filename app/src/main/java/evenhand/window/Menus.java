@@ -36,6 +36,7 @@ final class Menus {
         Cabinet cabinet = pane.cabinet();
         JMenu menu = new JMenu("File");
         menu.setMnemonic(KeyEvent.VK_F);
+        item(menu, "Where to begin …", KeyEvent.VK_B, CTRL, () -> pane.turnTo(Look.Page.START));
         JMenu demos = new JMenu("New from a demo car");
         for (String name : Demos.NAMES) {
             item(demos, Demos.title(name), 0, 0, () -> cabinet.openDemo(name));

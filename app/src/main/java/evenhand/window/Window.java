@@ -109,15 +109,9 @@ public final class Window {
         });
     }
 
-    /** Shows the window with a file, the latest one, or a demo car at a first start. */
+    /** Shows the window with a file, or with what there is to begin with. */
     void begin(Optional<Path> file) {
-        Optional<Path> wanted = file.or(() -> pane.cabinet().recent().stream().findFirst());
-        wanted.ifPresent(pane.cabinet()::readFirst);
-        pane.bench().show();
-        if (wanted.isEmpty()) {
-            welcome();
-        }
-        pane.cabinet().offerLeft();
+        pane.begin(file);
         Rectangle screen = frame.getGraphicsConfiguration().getBounds();
         frame.setSize(
                 Math.min(screen.width, Math.max(USUAL.width, Looks.em(98))),
@@ -125,17 +119,11 @@ public final class Window {
         frame.setLocationRelativeTo(null);
         frame.setVisible(true);
         SwingUtilities.invokeLater(pane.bench()::ask);
-        pane.adjust().knobs().stream()
-                .findFirst()
-                .ifPresent(knob -> knob.track().requestFocusInWindow());
-    }
-
-    private void welcome() {
-        String story = pane.bench().desk().work().scenario().story().orElse("");
-        pane.notice()
-                .say(
-                        "A demo car to try. " + story
-                                + "\nDrag the handle of \"rear lateral locator height\" below, and watch which end lets go first.");
+        if (file.isPresent()) {
+            pane.adjust().knobs().stream()
+                    .findFirst()
+                    .ifPresent(knob -> knob.track().requestFocusInWindow());
+        }
     }
 
     MainPane pane() {

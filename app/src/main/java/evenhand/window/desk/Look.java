@@ -17,6 +17,8 @@ public record Look(Page page, String question, Units units, boolean dark, Map<St
     /** What the middle of the window holds. */
     public enum Page {
         ANSWER,
+        /** What there is to begin with. */
+        START,
         MEASURING_UP,
         CIRCLE,
         REPORT

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,9 +46,19 @@ public final class Safekeeping {
      *
      * @param kept where it is kept
      * @param file the file that it belongs to, if it has one
+     * @param when it was last changed
      * @param text of the scenario
      */
-    public record Left(Path kept, Optional<Path> file, String text) {}
+    public record Left(Path kept, Optional<Path> file, Instant when, String text) {
+        /** What its car is called; empty where that cannot be told. */
+        public String title() {
+            try {
+                return JSON.readTree(text).path("title").asText("");
+            } catch (IOException broken) {
+                return "";
+            }
+        }
+    }
 
     /** Keeps unsaved work; says why not where it cannot. */
     public Optional<String> keep(Desk desk) {
@@ -116,7 +127,7 @@ public final class Safekeeping {
         try {
             Unsaved unsaved = unsaved(Files.readString(kept, StandardCharsets.UTF_8));
             Optional<Path> file = unsaved.file().isEmpty() ? Optional.empty() : Optional.of(Path.of(unsaved.file()));
-            return Optional.of(new Left(kept, file, unsaved.text()));
+            return Optional.of(new Left(kept, file, Files.getLastModifiedTime(kept).toInstant(), unsaved.text()));
         } catch (IOException | java.nio.file.InvalidPathException unreadable) {
             return Optional.empty();
         }
