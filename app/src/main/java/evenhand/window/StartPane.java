@@ -23,7 +23,7 @@ import net.miginfocom.swing.MigLayout;
 final class StartPane extends JPanel implements Bench.View {
     /** What somebody may do who has never seen the program. */
     static final String TO_DRAG =
-            "Drag the handle of \"rear lateral locator height\" below, and watch which end lets go first.";
+            "Drag the handle of \"rear lateral locator height\" under the answer, and watch which end lets go first.";
 
     /** Longer lines are hard to read, in sizes of type. */
     private static final double READABLE = 70;
@@ -158,13 +158,13 @@ final class StartPane extends JPanel implements Bench.View {
         if (first.isEmpty()) {
             first = Optional.of(button);
         }
-        page.add(button, "growx 0, wmin 60, gaptop 4");
+        page.add(button, "growx 0, alignx left, wmin 60, gaptop 6");
         for (String text : said) {
             if (!text.isBlank()) {
                 Words.Area area = Words.plain(name + " said");
                 area.setFocusable(false);
                 Words.say(area, text);
-                page.add((Component) area, "wmin 60, wmax " + Looks.em(READABLE) + ", gapleft 8");
+                page.add((Component) area, "wmin 60, wmax " + Looks.em(READABLE) + ", gapleft 8, alignx left");
             }
         }
     }
