@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSeparator;
@@ -39,6 +40,9 @@ final class MainPane extends JPanel {
     private final ReportPane report;
     private final CirclePane circle;
     private final StartPane start;
+    private final CustomerPane customer;
+    private final JPanel top;
+    private final JSeparator rule = new JSeparator(JSeparator.VERTICAL);
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JScrollPane scroll;
@@ -64,6 +68,7 @@ final class MainPane extends JPanel {
         circle = new CirclePane(bench, () -> turnTo(Look.Page.ANSWER));
         start = new StartPane(
                 cabinet, () -> turnTo(Look.Page.MEASURING_UP), () -> turnTo(Look.Page.ANSWER));
+        customer = new CustomerPane(bench, writer, () -> turnTo(Look.Page.ANSWER));
         report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
         JPanel page = new Page();
@@ -83,17 +88,19 @@ final class MainPane extends JPanel {
         middle.add(measure, Look.Page.MEASURING_UP.name());
         middle.add(circle, Look.Page.CIRCLE.name());
         middle.add(start, Look.Page.START.name());
+        middle.add(customer, Look.Page.CUSTOMER.name());
         middle.add(report, Look.Page.REPORT.name());
         JPanel right = new JPanel(new BorderLayout());
         right.add(notice, BorderLayout.NORTH);
         right.add(middle, BorderLayout.CENTER);
 
         JPanel centre = new JPanel(new MigLayout(
-                "insets 0, gap 0, fill", "[" + Looks.em(19) + "!,fill][pref!][grow,fill]", "[grow,fill]"));
-        centre.add(side, "grow");
-        centre.add(new JSeparator(JSeparator.VERTICAL), "growy");
+                "insets 0, gap 0, fill, hidemode 2", "[][][grow,fill]", "[grow,fill]"));
+        centre.add(side, "grow, w " + Looks.em(19) + "!");
+        centre.add(rule, "growy");
         centre.add(right, "grow, wmin 200");
-        TopBar top = new TopBar(bench, () -> About.show(this));
+        TopBar bar = new TopBar(bench, () -> About.show(this));
+        top = bar;
         add(top, BorderLayout.NORTH);
         add(centre, BorderLayout.CENTER);
         add(pace, BorderLayout.SOUTH);
@@ -105,7 +112,7 @@ final class MainPane extends JPanel {
 
         // The theme first: what the others make is then of the right one.
         bench.add(this::show);
-        bench.add(top);
+        bench.add(bar);
         side.addViews();
         bench.add(answer);
         bench.add(form);
@@ -114,6 +121,7 @@ final class MainPane extends JPanel {
         bench.add(circle);
         bench.add(report);
         bench.add(start);
+        bench.add(customer);
         bench.add(cabinet);
     }
 
@@ -131,6 +139,10 @@ final class MainPane extends JPanel {
         }
         if (before.look().page() != now.look().page()) {
             measure.units(now.look().units());
+            boolean forTheOwner = now.look().page() == Look.Page.CUSTOMER;
+            for (JComponent part : List.of(top, side, rule, pace)) {
+                part.setVisible(!forTheOwner);
+            }
             cards.show(middle, now.look().page().name());
         }
     }
@@ -173,6 +185,8 @@ final class MainPane extends JPanel {
             SwingUtilities.invokeLater(circle::focusFirst);
         } else if (page == Look.Page.START) {
             SwingUtilities.invokeLater(start::focusFirst);
+        } else if (page == Look.Page.CUSTOMER) {
+            SwingUtilities.invokeLater(customer::requestFocusInWindow);
         }
     }
 
@@ -225,6 +239,10 @@ final class MainPane extends JPanel {
 
     MeasurePane measure() {
         return measure;
+    }
+
+    CustomerPane customer() {
+        return customer;
     }
 
     ReportPane report() {

@@ -76,6 +76,7 @@ final class Menus {
         menu.addSeparator();
         item(menu, "At the circle …", KeyEvent.VK_T, CTRL, () -> pane.turnTo(Look.Page.CIRCLE));
         item(menu, "Report and set-up sheet …", KeyEvent.VK_R, CTRL, () -> pane.turnTo(Look.Page.REPORT));
+        item(menu, "For the customer", KeyEvent.VK_F11, 0, () -> pane.turnTo(Look.Page.CUSTOMER));
         item(menu, "Print …", KeyEvent.VK_P, CTRL, print);
         menu.addSeparator();
         item(menu, "Quit", KeyEvent.VK_Q, CTRL, quit);

@@ -202,7 +202,7 @@ final class ReportPane extends JPanel implements Bench.View {
                 || !before.work().base().equals(now.work().base());
         if (before.is(now) || other || !names.equals(names(handedOver))) {
             names(base, names, now.work().base());
-            names(handedOver, names, last(now));
+            names(handedOver, names, now.work().handedOver());
         }
         List<String> cars =
                 WhichCar.offered(now.work()).stream().map(WhichCar::words).toList();
@@ -257,16 +257,6 @@ final class ReportPane extends JPanel implements Bench.View {
 
     PreviewPane preview() {
         return preview;
-    }
-
-    /** The active set-up; where that is the base, the last of the others that are shown. */
-    private static String last(Desk desk) {
-        String active = desk.work().active();
-        return desk.work().shown().stream()
-                .map(Setup::name)
-                .filter(name -> active.equals(desk.work().base()) && !name.equals(active))
-                .reduce((one, other) -> other)
-                .orElse(active);
     }
 
     private static List<String> names(JComboBox<String> combo) {

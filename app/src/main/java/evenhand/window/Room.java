@@ -42,6 +42,7 @@ record Room(MainPane pane, Answering answering) {
     /** Ends the work in the background. */
     void close() {
         pane.report().close();
+        pane.customer().close();
         pane.cabinet().close();
         answering.close();
     }

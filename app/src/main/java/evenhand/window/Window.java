@@ -10,6 +10,8 @@ import evenhand.window.question.Questions;
 import evenhand.words.Units;
 import java.awt.AWTError;
 import java.awt.Dimension;
+import java.awt.Frame;
+import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.Rectangle;
@@ -37,6 +39,9 @@ public final class Window {
     private final CountDownLatch closed = new CountDownLatch(1);
     private final Room room;
     private final MainPane pane;
+
+    /** How it stood before it had the whole screen. */
+    private int ordinary = Frame.NORMAL;
 
     /**
      * Opens the window and waits until it is closed.
@@ -103,6 +108,10 @@ public final class Window {
         });
         frame.setTransferHandler(new Dropped());
         pane.bench().add((before, now) -> {
+            boolean forTheOwner = now.look().page() == Look.Page.CUSTOMER;
+            if (forTheOwner != (before.look().page() == Look.Page.CUSTOMER)) {
+                fullScreen(forTheOwner);
+            }
             frame.setTitle(now.name());
             frame.getRootPane()
                     .putClientProperty("Window.documentModified", now.unsaved()); // where the system marks it
@@ -124,6 +133,19 @@ public final class Window {
                     .findFirst()
                     .ifPresent(knob -> knob.track().requestFocusInWindow());
         }
+    }
+
+    /** The whole screen for the page that the owner of the car is shown, as far as the desktop gives it. */
+    private void fullScreen(boolean whole) {
+        frame.getJMenuBar().setVisible(!whole);
+        GraphicsDevice screen = frame.getGraphicsConfiguration().getDevice();
+        if (screen.isFullScreenSupported()) {
+            screen.setFullScreenWindow(whole ? frame : null);
+        } else {
+            ordinary = whole ? frame.getExtendedState() : ordinary;
+            frame.setExtendedState(whole ? Frame.MAXIMIZED_BOTH : ordinary);
+        }
+        frame.validate();
     }
 
     MainPane pane() {

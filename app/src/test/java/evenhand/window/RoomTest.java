@@ -77,7 +77,7 @@ class RoomTest {
     @ParameterizedTest
     @EnumSource(
             value = Look.Page.class,
-            names = {"START", "MEASURING_UP", "REPORT"})
+            names = {"START", "CUSTOMER", "MEASURING_UP", "REPORT"})
     void aPageThatAnswersNoQuestionIsLeftByAnyOfThem(Look.Page page, @TempDir Path folder) throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             Look look = Look.at(Questions.ALL.get(0).key(), Units.METRIC, false);

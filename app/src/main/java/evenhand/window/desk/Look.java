@@ -19,6 +19,8 @@ public record Look(Page page, String question, Units units, boolean dark, Map<St
         ANSWER,
         /** What there is to begin with. */
         START,
+        /** What the owner of the car is shown, with nothing to be changed. */
+        CUSTOMER,
         MEASURING_UP,
         CIRCLE,
         REPORT
