@@ -10,6 +10,7 @@ import evenhand.window.desk.Filed;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Memory;
+import evenhand.window.desk.Openings;
 import evenhand.window.desk.Safekeeping;
 import evenhand.window.desk.Verdicts;
 import evenhand.window.desk.When;
@@ -33,13 +34,26 @@ final class Cabinet implements Bench.View {
     private final Runnable finishTyping;
     private final Worker<Desk> keeper;
     private final Verdicts verdicts;
+    private final Openings openings;
+
+    /** Since when another window has the file open, as it was told. */
+    private Optional<Instant> elsewhere = Optional.empty();
+
     private ScenarioFile.Since outside = ScenarioFile.Since.SAME;
 
     /** @param finishTyping takes over what is still being typed */
-    Cabinet(Bench bench, Memory memory, Safekeeping safekeeping, Asker asker, Notice notice, Runnable finishTyping) {
+    Cabinet(
+            Bench bench,
+            Memory memory,
+            Safekeeping safekeeping,
+            Openings openings,
+            Asker asker,
+            Notice notice,
+            Runnable finishTyping) {
         this.bench = bench;
         this.memory = memory;
         this.safekeeping = safekeeping;
+        this.openings = openings;
         this.asker = asker;
         this.notice = notice;
         this.finishTyping = finishTyping;
@@ -174,6 +188,7 @@ final class Cabinet implements Bench.View {
         if (bench.desk().look().page() == Look.Page.START) {
             bench.act(new LookAct.TurnTo(Look.Page.ANSWER));
         }
+        hold();
         return true;
     }
 
@@ -292,8 +307,12 @@ final class Cabinet implements Bench.View {
         }
         remember(file);
         outside = ScenarioFile.Since.SAME;
+        boolean other = !desk.filed().path().equals(Optional.of(file));
         bench.act(new LookAct.Saved(
                 new Filed(Optional.of(file), Optional.of(desk.work().scenario().text()))));
+        if (other) {
+            hold();
+        }
         return true;
     }
 
@@ -314,11 +333,33 @@ final class Cabinet implements Bench.View {
     void close() {
         keeper.close();
         verdicts.close();
+        openings.close();
         safekeeping.drop();
     }
 
-    /** Looks whether another program has changed the file; says it once. */
+    /** Tells other windows which file is open here, and the person where another has it too. */
+    private void hold() {
+        elsewhere = Optional.empty();
+        openings.hold(bench.desk().filed().path(), Instant.now());
+        lookElsewhere();
+    }
+
+    private void lookElsewhere() {
+        Optional<Path> file = bench.desk().filed().path();
+        Optional<Instant> since = file.flatMap(openings::elsewhere);
+        if (!since.equals(elsewhere)) {
+            elsewhere = since;
+            since.ifPresent(when -> notice.also(
+                    "“" + file.map(Cabinet::shown).orElse("") + "” is open in another window too, since "
+                            + When.words(when).replaceFirst("^at ", "")
+                            + ". Nothing is lost: whoever saves second is asked which version stays, and both are kept.",
+                    new Notice.Choice("save as …", this::saveAs)));
+        }
+    }
+
+    /** Looks whether another program has changed the file, or another window has opened it; says it once. */
     void lookOutside() {
+        lookElsewhere();
         Filed filed = bench.desk().filed();
         ScenarioFile.Since now = Drawer.outside(filed);
         if (now == outside) {

@@ -46,7 +46,7 @@ final class CustomerPane extends JPanel implements Bench.View {
     /** Sizes of type, and so many lines would fill its height. */
     private static final double LARGER = 1.35;
 
-    private static final double LINES = 55;
+    private static final double LINES = 42;
 
     private final transient Bench bench;
     private final transient ReportWriter writer;

@@ -7,6 +7,7 @@ import evenhand.window.desk.Desk;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Memory;
+import evenhand.window.desk.Openings;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.Safekeeping;
@@ -53,6 +54,7 @@ final class MainPane extends JPanel {
             Answering answering,
             Memory memory,
             Safekeeping kept,
+            Openings openings,
             Asker asker,
             ReportWriter writer) {
         super(new BorderLayout());
@@ -63,7 +65,7 @@ final class MainPane extends JPanel {
         form = new FormPane(bench);
         adjust = new AdjustStrip(bench, questions);
         pace = new PaceStrip(bench);
-        cabinet = new Cabinet(bench, memory, kept, asker, notice, this::finishTyping);
+        cabinet = new Cabinet(bench, memory, kept, openings, asker, notice, this::finishTyping);
         measure = new MeasurePane(this::openMeasured, () -> turnTo(Look.Page.ANSWER));
         circle = new CirclePane(bench, () -> turnTo(Look.Page.ANSWER));
         start = new StartPane(

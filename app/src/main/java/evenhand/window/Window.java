@@ -15,19 +15,13 @@ import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.Rectangle;
-import java.awt.datatransfer.DataFlavor;
-import java.awt.datatransfer.UnsupportedFlavorException;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.io.File;
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
-import javax.swing.TransferHandler;
 import javax.swing.WindowConstants;
 
 /** The window on the screen. */
@@ -106,7 +100,7 @@ public final class Window {
                 pane.cabinet().lookOutside();
             }
         });
-        frame.setTransferHandler(new Dropped());
+        frame.setTransferHandler(new Dropped(pane));
         pane.bench().add((before, now) -> {
             boolean forTheOwner = now.look().page() == Look.Page.CUSTOMER;
             if (forTheOwner != (before.look().page() == Look.Page.CUSTOMER)) {
@@ -171,35 +165,6 @@ public final class Window {
             room.close();
             frame.dispose();
             closed.countDown();
-        }
-    }
-
-    private void dropped(File file, boolean alone) {
-        if (pane.cabinet().open(file.toPath()) && !alone) {
-            pane.notice().say("One job at a time: “" + file.getName() + "” is open; drop the others one by one.");
-        }
-    }
-
-    /** A file dropped on the window is opened. */
-    private final class Dropped extends TransferHandler {
-        @Override
-        public boolean canImport(TransferSupport support) {
-            return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
-        }
-
-        @Override
-        public boolean importData(TransferSupport support) {
-            try {
-                List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
-                if (!files.isEmpty() && files.get(0) instanceof File file) {
-                    boolean alone = files.size() == 1;
-                    SwingUtilities.invokeLater(() -> dropped(file, alone));
-                    return true;
-                }
-            } catch (UnsupportedFlavorException | IOException cannot) {
-                pane.notice().say("What was dropped cannot be read; open it by File, Open.");
-            }
-            return false;
         }
     }
 }

@@ -6,6 +6,7 @@ import evenhand.forms.Table;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.Memory;
+import evenhand.window.desk.Openings;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
 import java.awt.Component;
@@ -186,5 +187,30 @@ class RoomTest {
                 .filter(component -> name.equals(component.getName()))
                 .map(component -> ((JTextComponent) component).getText().replace('\u00a0', ' '))
                 .toList();
+    }
+
+    @Test
+    void whatNobodyCanOpenIsToldWhatCanBeDropped(@TempDir Path folder) throws Exception {
+        Path picture = Files.writeString(folder.resolve("car.png"), "");
+        SwingUtilities.invokeAndWait(() -> {
+            Room room = room(folder);
+            new Dropped(room.pane()).take(picture.toFile(), true);
+            assertThat(room.pane().notice().text()).contains("“car.png”", ".json", ".csv");
+            room.close();
+        });
+    }
+
+    /** One line says since when another window has the file; whoever saves second is asked, so nothing is lost. */
+    @Test
+    void aFileThatAnotherWindowHasOpenIsToldSo(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("mine.json"), Demos.open("slipper-coupe").work().scenario().text());
+        new Openings(folder, 1).hold(Optional.of(file), Instant.now());
+        SwingUtilities.invokeAndWait(() -> {
+            Room room = room(folder);
+            assertThat(room.pane().cabinet().open(file)).isTrue();
+            assertThat(room.pane().notice().text()).contains("“mine.json”", "another window", "today");
+            room.close();
+        });
     }
 }

@@ -210,6 +210,49 @@ class FilesTest {
         assertThat(new Safekeeping(folder, 1).left()).isEmpty();
     }
 
+    /** Two windows on one file knew nothing of each other before one of them saved. */
+    @Test
+    void anotherWindowThatHasTheFileOpenIsKnownWithTheTime() throws IOException {
+        Path file = copy();
+        Openings here = new Openings(folder, ProcessHandle.current().pid());
+        here.hold(Optional.of(file), NOON);
+        assertThat(here.elsewhere(file)).isEmpty();
+        Openings there = new Openings(folder, 1);
+        there.hold(Optional.of(file), NOON.plusSeconds(60));
+        assertThat(here.elsewhere(file)).contains(NOON.plusSeconds(60));
+        assertThat(here.elsewhere(folder.resolve("another.json"))).isEmpty();
+        there.hold(Optional.empty(), NOON);
+        assertThat(here.elsewhere(file)).isEmpty();
+        Openings crashed = new Openings(folder, goneProcess());
+        crashed.hold(Optional.of(file), NOON);
+        assertThat(here.elsewhere(file)).isEmpty();
+        here.close();
+        assertThat(there.elsewhere(file)).isEmpty();
+    }
+
+    @Test
+    void aLogThatIsDroppedJoinsTheLastRoadTestAndIsOneUndo() throws IOException {
+        Path file = copy();
+        Path log = folder.resolve("sunday.csv");
+        Bench bench = open(file);
+        Work before = bench.desk().work();
+        int last = before.scenario().roadTests().size() - 1;
+        assertThat(new LogDrop(log).on(bench)).isInstanceOf(LogDrop.Outcome.Joined.class);
+        assertThat(bench.desk().work().scenario().roadTests().get(last).logs())
+                .extracting(one -> one.file())
+                .endsWith("sunday.csv");
+        assertThat(bench.desk().look().question()).isEqualTo(Question.ROAD);
+        bench.undo();
+        assertThat(bench.desk().work()).isEqualTo(before);
+
+        bench.open(before, Filed.NOWHERE);
+        assertThat(((LogDrop.Outcome.Refused) new LogDrop(log).on(bench)).why()).contains("save the car");
+        Drawer.Opened.Sound coupe =
+                (Drawer.Opened.Sound) Drawer.open(Desks.SCENARIOS.resolve("slipper-coupe.json"));
+        bench.open(coupe.work(), coupe.filed());
+        assertThat(((LogDrop.Outcome.Refused) new LogDrop(log).on(bench)).why()).contains("no road test");
+    }
+
     private static long goneProcess() {
         long process = 4_000_000;
         while (ProcessHandle.of(process).isPresent()) {
