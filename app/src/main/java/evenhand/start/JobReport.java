@@ -38,8 +38,8 @@ public final class JobReport implements ReportWriter {
     public Outcome write(Order order, Path to, Progress progress) {
         try {
             ReportFile target = ReportFile.of(to, true);
-            Delivery delivery = Delivery.write(
-                    question(order, progress), readers(order), target, size(order), progress);
+            Delivery delivery =
+                    Delivery.write(question(order, progress), readers(order), target, size(order), progress);
             return new Outcome.Written(delivery.remarks());
         } catch (CannotReport why) {
             return new Outcome.Failed(String.valueOf(why.getMessage()));
@@ -51,8 +51,8 @@ public final class JobReport implements ReportWriter {
     @Override
     public Preview preview(Order order, Progress progress) {
         try {
-            return new Preview.Ready(new Seen(
-                    Delivery.seen(question(order, progress), readers(order), size(order), progress)));
+            return new Preview.Ready(
+                    new Seen(Delivery.seen(question(order, progress), readers(order), size(order), progress)));
         } catch (CannotReport why) {
             return new Preview.Failed(String.valueOf(why.getMessage()));
         }
@@ -87,7 +87,9 @@ public final class JobReport implements ReportWriter {
     }
 
     private static List<Reader> readers(Order order) {
-        return order.readers().stream().flatMap(word -> Reader.of(word).stream()).toList();
+        return order.readers().stream()
+                .flatMap(word -> Reader.of(word).stream())
+                .toList();
     }
 
     private static PaperSize size(Order order) {

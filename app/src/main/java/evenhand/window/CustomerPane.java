@@ -70,7 +70,9 @@ final class CustomerPane extends JPanel implements Bench.View {
     /** @param leave goes back to the desk */
     CustomerPane(Bench bench, ReportWriter writer, Runnable leave) {
         super(new MigLayout(
-                "insets 16 24 16 24, gap 16 8, fill, hidemode 2", "[grow 62,fill][grow 38,fill]", "[][0:0:,grow 47,fill][][0:0:,grow 53,fill]"));
+                "insets 16 24 16 24, gap 16 8, fill, hidemode 2",
+                "[grow 62,fill][grow 38,fill]",
+                "[][0:0:,grow 47,fill][][0:0:,grow 53,fill]"));
         this.bench = bench;
         this.writer = writer;
         worker = new Worker<>("customer", CALM, this::work, share -> {});
@@ -97,8 +99,7 @@ final class CustomerPane extends JPanel implements Bench.View {
         JScrollPane scroll = new JScrollPane(
                 said, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        said.setLayout(new MigLayout(
-                "insets 0, gap 16 10, fillx", "[pref!,fill][grow,fill]", ""));
+        said.setLayout(new MigLayout("insets 0, gap 16 10, fillx", "[pref!,fill][grow,fill]", ""));
         add(title, "span 2, split 2, growx, wmin 60");
         add(buttons, "growx 0, wrap");
         add(side, "w 62%, hmin " + Looks.em(11));
@@ -149,7 +150,8 @@ final class CustomerPane extends JPanel implements Bench.View {
         }
         boolean turnedTo = was.look().page() != Look.Page.CUSTOMER;
         showsBefore &= hasBefore(now) && !turnedTo;
-        Wanted next = new Wanted(order(now, now.work().base()), order(now, now.work().handedOver()));
+        Wanted next =
+                new Wanted(order(now, now.work().base()), order(now, now.work().handedOver()));
         boolean other = wanted.filter(next::equals).isEmpty();
         if (other) {
             wanted = Optional.of(next);
@@ -231,10 +233,7 @@ final class CustomerPane extends JPanel implements Bench.View {
 
     private Drawing fromTheSide(Desk desk) {
         Detail detail = detail(desk);
-        return drawing(
-                "From the side, standing",
-                desk,
-                stands -> SideView.of(stands.rest(), detail, List.of()));
+        return drawing("From the side, standing", desk, stands -> SideView.of(stands.rest(), detail, List.of()));
     }
 
     private Drawing fromBehind(Desk desk) {
@@ -250,8 +249,7 @@ final class CustomerPane extends JPanel implements Bench.View {
 
     private Drawing drawing(String called, Desk desk, Function<Stands, Drawing> seen) {
         Setup base = desk.work().baseSetup();
-        Setup handed =
-                desk.work().scenario().setup(desk.work().handedOver()).orElseThrow();
+        Setup handed = desk.work().scenario().setup(desk.work().handedOver()).orElseThrow();
         Drawing was = seen.apply(stands(desk, base));
         Drawing is = seen.apply(stands(desk, handed));
         return (showsBefore ? was : is).plain(called, Optional.of(showsBefore ? is : was));
@@ -264,7 +262,8 @@ final class CustomerPane extends JPanel implements Bench.View {
         return new Stands(
                 rest,
                 turns.flatMap(known -> Optional.ofNullable(known.setups().get(setup.name()))
-                                .flatMap(own -> own.row(known.of().pace()).map(row -> rest.turning(row, own.standing()))))
+                                .flatMap(own ->
+                                        own.row(known.of().pace()).map(row -> rest.turning(row, own.standing()))))
                         .orElse(rest));
     }
 

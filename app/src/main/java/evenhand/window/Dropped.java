@@ -53,7 +53,9 @@ final class Dropped extends TransferHandler {
                                             + ((LogDrop.Outcome.Joined) outcome).test() + "”; undo takes it out.");
         } else if (!file.isFile() || !ending.equals("json")) {
             pane.notice()
-                    .say("“" + name + "” is no car: what can be dropped is a car's file (.json), and a log (.csv) for its road test.");
+                    .say(
+                            "“" + name
+                                    + "” is no car: what can be dropped is a car's file (.json), and a log (.csv) for its road test.");
         } else if (pane.cabinet().open(file.toPath()) && !alone) {
             pane.notice().say("One job at a time: “" + name + "” is open; drop the others one by one.");
         }

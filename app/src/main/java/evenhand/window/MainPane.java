@@ -68,8 +68,7 @@ final class MainPane extends JPanel {
         cabinet = new Cabinet(bench, memory, kept, openings, asker, notice, this::finishTyping);
         measure = new MeasurePane(this::openMeasured, () -> turnTo(Look.Page.ANSWER));
         circle = new CirclePane(bench, () -> turnTo(Look.Page.ANSWER));
-        start = new StartPane(
-                cabinet, () -> turnTo(Look.Page.MEASURING_UP), () -> turnTo(Look.Page.ANSWER));
+        start = new StartPane(cabinet, () -> turnTo(Look.Page.MEASURING_UP), () -> turnTo(Look.Page.ANSWER));
         customer = new CustomerPane(bench, writer, () -> turnTo(Look.Page.ANSWER));
         report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
@@ -96,8 +95,8 @@ final class MainPane extends JPanel {
         right.add(notice, BorderLayout.NORTH);
         right.add(middle, BorderLayout.CENTER);
 
-        JPanel centre = new JPanel(new MigLayout(
-                "insets 0, gap 0, fill, hidemode 2", "[][][grow,fill]", "[grow,fill]"));
+        JPanel centre =
+                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 2", "[][][grow,fill]", "[grow,fill]"));
         centre.add(side, "grow, w " + Looks.em(19) + "!");
         centre.add(rule, "growy");
         centre.add(right, "grow, wmin 200");

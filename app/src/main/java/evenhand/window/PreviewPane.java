@@ -75,7 +75,9 @@ final class PreviewPane extends JPanel {
         if (preview instanceof ReportWriter.Preview.Ready ready) {
             pages.show(ready.pages());
             int count = ready.pages().count();
-            Words.say(state, count == 1 ? "One page, as it will be written." : count + " pages, as they will be written.");
+            Words.say(
+                    state,
+                    count == 1 ? "One page, as it will be written." : count + " pages, as they will be written.");
         } else if (preview instanceof ReportWriter.Preview.Failed failed) {
             Words.say(state, failed.why());
         }

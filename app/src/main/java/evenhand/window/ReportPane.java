@@ -87,8 +87,8 @@ final class ReportPane extends JPanel implements Bench.View {
         preview = new PreviewPane(writer);
         setName("report");
         choices = new Page();
-        choices.setLayout(new MigLayout(
-                "insets 0 0 8 8, gap 8 4, fillx, hidemode 3", "[" + Looks.em(7) + "!]8[grow,fill]"));
+        choices.setLayout(
+                new MigLayout("insets 0 0 8 8, gap 8 4, fillx, hidemode 3", "[" + Looks.em(7) + "!]8[grow,fill]"));
         Words.Area title = Words.headline("report and set-up sheet");
         title.setText("Report and set-up sheet");
         Words.Area advice = Words.quiet("what the report is");
@@ -206,8 +206,7 @@ final class ReportPane extends JPanel implements Bench.View {
         }
         List<String> cars =
                 WhichCar.offered(now.work()).stream().map(WhichCar::words).toList();
-        if (!cars.equals(names(which))
-                || !now.work().which().words().equals(String.valueOf(which.getSelectedItem()))) {
+        if (!cars.equals(names(which)) || !now.work().which().words().equals(String.valueOf(which.getSelectedItem()))) {
             names(which, cars, now.work().which().words());
         }
         which.setEnabled(cars.size() > 1);

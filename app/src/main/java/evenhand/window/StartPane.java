@@ -129,8 +129,7 @@ final class StartPane extends JPanel implements Bench.View {
                         where,
                         "Changed by another program since. "
                                 + (recent.verdict().isEmpty() ? "" : "Before: " + recent.verdict()));
-            case SAME ->
-                entry(title, "recent " + file, () -> cabinet.open(recent.file()), where, recent.verdict());
+            case SAME -> entry(title, "recent " + file, () -> cabinet.open(recent.file()), where, recent.verdict());
         }
     }
 

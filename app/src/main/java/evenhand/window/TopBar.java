@@ -62,7 +62,8 @@ final class TopBar extends JPanel implements Bench.View {
         kept.setName("kept");
         add(title, "wmin 60, shrinkprio 200");
         add(kept, "wmin 60, wmax " + Looks.em(26) + ", shrinkprio 50, gapleft 8");
-        for (AbstractButton button : new AbstractButton[] {undo, redo, history, metric, imperial, light, dark, cautions}) {
+        for (AbstractButton button :
+                new AbstractButton[] {undo, redo, history, metric, imperial, light, dark, cautions}) {
             add(button);
         }
     }

@@ -53,8 +53,8 @@ class CustomerPaneTest {
     }
 
     private static void press(JComponent on, String stroke) {
-        Object action = on.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .get(KeyStroke.getKeyStroke(stroke));
+        Object action =
+                on.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke(stroke));
         on.getActionMap().get(action).actionPerformed(null);
     }
 

@@ -114,11 +114,8 @@ class ReportPaneTest {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
         String[] said = new String[1];
         do {
-            SwingUtilities.invokeAndWait(() -> said[0] = pane.report()
-                    .preview()
-                    .pages()
-                    .getAccessibleContext()
-                    .getAccessibleName());
+            SwingUtilities.invokeAndWait(() -> said[0] =
+                    pane.report().preview().pages().getAccessibleContext().getAccessibleName());
         } while (!said[0].equals("the report's 2 pages") && System.nanoTime() < end);
         assertThat(said[0]).isEqualTo("the report's 2 pages");
         SwingUtilities.invokeAndWait(made[0]::close);

@@ -157,7 +157,9 @@ class RoomTest {
 
     @Test
     void recentFilesAreToldWithTheirVerdictAndThoseThatAreGone(@TempDir Path folder) throws Exception {
-        Path file = Files.writeString(folder.resolve("mine.json"), Demos.open("slipper-coupe").work().scenario().text());
+        Path file = Files.writeString(
+                folder.resolve("mine.json"),
+                Demos.open("slipper-coupe").work().scenario().text());
         Path gone = folder.resolve("gone.json");
         Memory memory = new Memory(folder);
         memory.answered(gone, "A car that was sold", "it ran wide", Instant.EPOCH);
@@ -204,7 +206,8 @@ class RoomTest {
     @Test
     void aFileThatAnotherWindowHasOpenIsToldSo(@TempDir Path folder) throws Exception {
         Path file = Files.writeString(
-                folder.resolve("mine.json"), Demos.open("slipper-coupe").work().scenario().text());
+                folder.resolve("mine.json"),
+                Demos.open("slipper-coupe").work().scenario().text());
         new Openings(folder, 1).hold(Optional.of(file), Instant.now());
         SwingUtilities.invokeAndWait(() -> {
             Room room = room(folder);

@@ -29,7 +29,8 @@ final class ActWords {
         Units units = now.look().units();
         if (act instanceof EditAct edit) {
             return edit.setup()
-                    .map(setup -> changes(before, after, Optional.of(setup)).orElse(act.words()) + " in \"" + setup + "\"")
+                    .map(setup ->
+                            changes(before, after, Optional.of(setup)).orElse(act.words()) + " in \"" + setup + "\"")
                     .orElseGet(() -> changes(before, after, Optional.empty()).orElse(act.words()));
         }
         if (act instanceof TrialAct.ChoosePace) {
@@ -74,8 +75,6 @@ final class ActWords {
     }
 
     private static Optional<Entries> entries(Scenario scenario, Optional<String> setup) {
-        return setup.isPresent()
-                ? scenario.setup(setup.get()).map(Setup::entries)
-                : Optional.of(scenario.car());
+        return setup.isPresent() ? scenario.setup(setup.get()).map(Setup::entries) : Optional.of(scenario.car());
     }
 }

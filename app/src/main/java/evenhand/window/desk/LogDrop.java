@@ -22,15 +22,18 @@ public record LogDrop(Path log) {
         String name = String.valueOf(log.getFileName());
         List<TestGiven> tests = desk.work().scenario().roadTests();
         if (desk.filed().path().isEmpty()) {
-            return new Outcome.Refused("“" + name + "” is a log: save the car in a file first, for a log stands beside it.");
+            return new Outcome.Refused(
+                    "“" + name + "” is a log: save the car in a file first, for a log stands beside it.");
         }
         if (tests.isEmpty()) {
             return new Outcome.Refused(
-                    "“" + name + "” is a log, and there is no road test that it could belong to: begin one by File, At the circle.");
+                    "“" + name
+                            + "” is a log, and there is no road test that it could belong to: begin one by File, At the circle.");
         }
         Path home = desk.filed().path().get().toAbsolutePath().normalize().getParent();
         Path whole = log.toAbsolutePath().normalize();
-        String beside = home != null && whole.startsWith(home) ? home.relativize(whole).toString() : whole.toString();
+        String beside =
+                home != null && whole.startsWith(home) ? home.relativize(whole).toString() : whole.toString();
         int last = tests.size() - 1;
         String path = "roadTests[" + last + "].logs[" + tests.get(last).logs().size() + "]";
         String json = "{\"file\": " + ScenarioWriter.quoted(beside.replace('\\', '/')) + "}";

@@ -100,7 +100,8 @@ public final class Safekeeping {
         try {
             Unsaved unsaved = unsaved(Files.readString(kept, StandardCharsets.UTF_8));
             Optional<Path> file = unsaved.file().isEmpty() ? Optional.empty() : Optional.of(Path.of(unsaved.file()));
-            return Optional.of(new Left(kept, file, Files.getLastModifiedTime(kept).toInstant(), unsaved.text()));
+            return Optional.of(
+                    new Left(kept, file, Files.getLastModifiedTime(kept).toInstant(), unsaved.text()));
         } catch (IOException | java.nio.file.InvalidPathException unreadable) {
             return Optional.empty();
         }

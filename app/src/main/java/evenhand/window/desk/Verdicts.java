@@ -31,10 +31,10 @@ public final class Verdicts implements Bench.View, AutoCloseable {
         if (other && file.isPresent() && !now.unsaved() && !now.replies().turnsLate(now.work())) {
             now.replies()
                     .turns()
-                    .flatMap(turns -> Optional.ofNullable(
-                            turns.setups().get(now.work().active())))
-                    .ifPresent(turned ->
-                            worker.ask(new Told(file.get(), now.work().scenario().title(), verdict(turned, now))));
+                    .flatMap(turns ->
+                            Optional.ofNullable(turns.setups().get(now.work().active())))
+                    .ifPresent(turned -> worker.ask(
+                            new Told(file.get(), now.work().scenario().title(), verdict(turned, now))));
         }
     }
 
@@ -45,7 +45,9 @@ public final class Verdicts implements Bench.View, AutoCloseable {
             return name + "no answer.";
         }
         TurnAnswer.Turns turn = turned.turn().get();
-        String way = turned.standing().turnsAlikeBothWays() ? "" : "turning " + turn.direction().key() + ", ";
+        String way = turned.standing().turnsAlikeBothWays()
+                ? ""
+                : "turning " + turn.direction().key() + ", ";
         String limit = OwnerWords.limit(turn.limit(), desk.look().units());
         return name + way + limit.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + limit.substring(1);
     }

@@ -247,8 +247,7 @@ class FilesTest {
 
         bench.open(before, Filed.NOWHERE);
         assertThat(((LogDrop.Outcome.Refused) new LogDrop(log).on(bench)).why()).contains("save the car");
-        Drawer.Opened.Sound coupe =
-                (Drawer.Opened.Sound) Drawer.open(Desks.SCENARIOS.resolve("slipper-coupe.json"));
+        Drawer.Opened.Sound coupe = (Drawer.Opened.Sound) Drawer.open(Desks.SCENARIOS.resolve("slipper-coupe.json"));
         bench.open(coupe.work(), coupe.filed());
         assertThat(((LogDrop.Outcome.Refused) new LogDrop(log).on(bench)).why()).contains("no road test");
     }
