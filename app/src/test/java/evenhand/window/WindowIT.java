@@ -58,7 +58,7 @@ class WindowIT extends AtTheWindow {
     @Test
     void behindTheFirstPageADemoCarLiesOnTheDesk() {
         assertThat(hands.desk().work().scenario().title()).contains("Harbour saloon");
-        assertThat(Hands.see(() -> hands.pane().answer().said())).contains("gives out first");
+        assertThat(Hands.see(() -> hands.pane().answer().said())).contains("goes first");
     }
 
     @Test
