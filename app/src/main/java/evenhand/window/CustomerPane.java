@@ -227,7 +227,6 @@ final class CustomerPane extends JPanel implements Bench.View {
                         ? Looks.theme().quiet()
                         : warning ? Looks.theme().warning() : Looks.theme().ink());
         Words.say(area, words);
-        area.setFocusable(false);
         return area;
     }
 

@@ -9,8 +9,8 @@ import evenhand.window.desk.Memory;
 import evenhand.window.desk.When;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -32,7 +32,7 @@ final class StartPane extends JPanel implements Bench.View {
     private final transient Runnable measure;
     private final transient Runnable leave;
     private final JPanel page = new Page();
-    private transient Optional<JButton> first = Optional.empty();
+    private final transient List<JButton> buttons = new ArrayList<>();
 
     /**
      * @param measure turns to measuring up
@@ -64,12 +64,12 @@ final class StartPane extends JPanel implements Bench.View {
 
     /** The keys go to what is first. */
     void focusFirst() {
-        first.ifPresent(JButton::requestFocusInWindow);
+        buttons.stream().findFirst().ifPresent(JButton::requestFocusInWindow);
     }
 
     private void fill(Desk desk) {
         page.removeAll();
-        first = Optional.empty();
+        buttons.clear();
         Words.Area title = Words.headline("where to begin");
         title.setText("Where to begin?");
         page.add(title, "wmin 60");
@@ -133,6 +133,13 @@ final class StartPane extends JPanel implements Bench.View {
         }
     }
 
+    /** Arrows go from one to the next; Tab reaches what is said of them too. */
+    private void focus(int place) {
+        if (place >= 0 && place < buttons.size()) {
+            buttons.get(place).requestFocusInWindow();
+        }
+    }
+
     private void head(String words) {
         page.add(Words.head(words), "gaptop 12");
     }
@@ -146,22 +153,20 @@ final class StartPane extends JPanel implements Bench.View {
         button.getAccessibleContext().setAccessibleName(words);
         button.getAccessibleContext().setAccessibleDescription(String.join(" ", said));
         button.addActionListener(event -> action.run());
-        Keys.bind(button, "DOWN", button::transferFocus);
-        Keys.bind(button, "UP", button::transferFocusBackward);
         button.addFocusListener(new java.awt.event.FocusAdapter() {
             @Override
             public void focusGained(java.awt.event.FocusEvent e) {
                 ((JPanel) button.getParent()).scrollRectToVisible(button.getBounds());
             }
         });
-        if (first.isEmpty()) {
-            first = Optional.of(button);
-        }
+        int place = buttons.size();
+        buttons.add(button);
+        Keys.bind(button, "DOWN", () -> focus(place + 1));
+        Keys.bind(button, "UP", () -> focus(place - 1));
         page.add(button, "growx 0, alignx left, wmin 60, gaptop 6");
         for (String text : said) {
             if (!text.isBlank()) {
                 Words.Area area = Words.plain(name + " said");
-                area.setFocusable(false);
                 Words.say(area, text);
                 page.add((Component) area, "wmin 60, wmax " + Looks.em(READABLE) + ", gapleft 8, alignx left");
             }
