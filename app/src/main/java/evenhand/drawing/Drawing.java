@@ -1,9 +1,12 @@
 package evenhand.drawing;
 
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -34,6 +37,10 @@ public record Drawing(
      */
     public record Reading(String words, String shown, String unit) {}
 
+    /** What anybody sees of a car. */
+    private static final Set<Item.Ink> PLAIN =
+            EnumSet.of(Item.Ink.GROUND, Item.Ink.BODY, Item.Ink.TYRE, Item.Ink.RIM, Item.Ink.WHEEL);
+
     public Drawing {
         items = List.copyOf(items);
         handles = List.copyOf(handles);
@@ -55,6 +62,27 @@ public record Drawing(
     /** The same without anything to pull, for paper. */
     public Drawing withoutHandles() {
         return new Drawing(title, items, List.of(), world, beside, scaleBar, scaleWords);
+    }
+
+    /**
+     * The same for who knows no terms: the body as a strong line, wheels and road, and the body of another state as a thin line.
+     *
+     * @param other none where there is nothing to see beside it
+     */
+    public Drawing plain(String called, Optional<Drawing> other) {
+        List<Item> seen = new ArrayList<>();
+        other.ifPresent(one -> one.outlines(Set.of(Item.Ink.BODY))
+                .forEach(body -> seen.add(new Item.Outline(body.path(), Item.Ink.MEASURE, body.style()))));
+        outlines(PLAIN)
+                .map(own -> own.ink() == Item.Ink.BODY ? new Item.Outline(own.path(), Item.Ink.LINK, own.style()) : own)
+                .forEach(seen::add);
+        return new Drawing(called, seen, List.of(), world, 0, scaleBar, scaleWords);
+    }
+
+    private Stream<Item.Outline> outlines(Set<Item.Ink> inks) {
+        return items.stream()
+                .filter(item -> item instanceof Item.Outline outline && inks.contains(outline.ink()))
+                .map(Item.Outline.class::cast);
     }
 
     /** The same with something else to be seen whole. */

@@ -4,7 +4,7 @@ package evenhand.report;
 public final class CannotReport extends Exception {
     private static final long serialVersionUID = 1L;
 
-    CannotReport(String why) {
+    public CannotReport(String why) {
         super(why);
     }
 }

@@ -34,9 +34,22 @@ public record Delivery(List<String> remarks, boolean complete) {
                 target.kind() == ReportFile.Kind.PDF ? PdfWriter.write(papers, size) : HtmlWriter.write(papers);
         target.write(printed.bytes());
         List<String> remarks = new ArrayList<>(printed.remarks());
-        for (Candidate candidate : findings.silent()) {
-            candidate.silence().ifPresent(why -> remarks.add("no answer for \"" + candidate.name() + "\": " + why));
-        }
+        remarks.addAll(silences(findings));
         return new Delivery(remarks, findings.silent().isEmpty());
+    }
+
+    private static List<String> silences(Findings findings) {
+        return findings.silent().stream()
+                .flatMap(one -> one.silence().map(why -> "no answer for \"" + one.name() + "\": " + why).stream())
+                .toList();
+    }
+
+    /**
+     * The same pages to be looked at; nothing is written.
+     *
+     * @throws java.util.concurrent.CancellationException if the progress was told to stop
+     */
+    public static SeenPages seen(Question question, List<Reader> readers, PaperSize size, Progress progress) {
+        return SeenPages.of(PdfWriter.write(Papers.of(Findings.of(question, progress), readers), size));
     }
 }

@@ -235,7 +235,8 @@ final class OwnerPages {
         List<String> open = new ArrayList<>();
         for (CostWords.Cost cost : findings.costs()) {
             if (cost.isShort() && !cost.need().equals(Need.FRONT_FIRST)) {
-                open.add(OpenWords.shortOf(cost, units));
+                // of a car by itself nothing is as before
+                open.add(OpenWords.shortOf(findings.compares() ? cost : cost.alone(), units));
             }
         }
         open.addAll(facts.blows().stream()

@@ -1,5 +1,6 @@
 package evenhand.report;
 
+import evenhand.answers.Progress;
 import evenhand.words.TestedWords;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,12 @@ public final class Papers {
     /** A paper for each of them, in their order. */
     public static List<Paper> of(Findings findings, List<Reader> readers) {
         return readers.stream().map(reader -> of(findings, reader)).toList();
+    }
+
+    /** What the owner is told first: round a bend, ride, travel, and what is still open. */
+    public static Section verdict(Question question, Progress progress) {
+        List<Section> first = OwnerPages.first(Findings.of(question, progress));
+        return first.get(first.size() - 1);
     }
 
     /** The sheet alone. */

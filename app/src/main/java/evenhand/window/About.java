@@ -28,7 +28,8 @@ final class About {
             click or Home shows all again; the right button copies it or keeps it as a file.
 
             In the list of set-ups Space shows or hides one, F2 renames it, Delete deletes it, and a drag moves it. \
-            Ctrl+Z undoes anything, Ctrl+F finds a field of the car, Ctrl+1 to Ctrl+9 ask the questions.""";
+            Ctrl+Z undoes anything, Ctrl+H lists what was done and goes back to any of it, Ctrl+F finds a field of the car, Ctrl+1 to Ctrl+9 ask the \
+            questions, Ctrl+B leads to where one begins, F11 shows the owner his car, before and after by the space bar.""";
 
     private About() {}
 

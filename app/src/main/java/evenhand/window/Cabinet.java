@@ -7,11 +7,16 @@ import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Drawer;
 import evenhand.window.desk.Filed;
+import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Memory;
+import evenhand.window.desk.Openings;
 import evenhand.window.desk.Safekeeping;
+import evenhand.window.desk.Verdicts;
+import evenhand.window.desk.When;
 import evenhand.window.desk.Worker;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
@@ -28,25 +33,54 @@ final class Cabinet implements Bench.View {
     private final Notice notice;
     private final Runnable finishTyping;
     private final Worker<Desk> keeper;
+    private final Verdicts verdicts;
+    private final Openings openings;
+
+    /** Since when another window has the file open, as it was told. */
+    private Optional<Instant> elsewhere = Optional.empty();
+
     private ScenarioFile.Since outside = ScenarioFile.Since.SAME;
 
     /** @param finishTyping takes over what is still being typed */
-    Cabinet(Bench bench, Memory memory, Safekeeping safekeeping, Asker asker, Notice notice, Runnable finishTyping) {
+    Cabinet(
+            Bench bench,
+            Memory memory,
+            Safekeeping safekeeping,
+            Openings openings,
+            Asker asker,
+            Notice notice,
+            Runnable finishTyping) {
         this.bench = bench;
         this.memory = memory;
         this.safekeeping = safekeeping;
+        this.openings = openings;
         this.asker = asker;
         this.notice = notice;
         this.finishTyping = finishTyping;
+        verdicts = new Verdicts(memory);
         keeper = new Worker<>("safekeeping", CALM, (desk, progress) -> keep(desk), share -> {});
+    }
+
+    Desk desk() {
+        return bench.desk();
     }
 
     List<Path> recent() {
         return memory.recent();
     }
 
+    /** Recent files with what is remembered of them, those that are gone too. */
+    List<Memory.Recent> remembered() {
+        return memory.remembered();
+    }
+
+    void forget(Path file) {
+        memory.forget(file);
+    }
+
     @Override
     public void show(Desk before, Desk now) {
+        verdicts.show(before, now);
         if (!before.work().scenario().equals(now.work().scenario())
                 || !before.filed().equals(now.filed())) {
             keeper.ask(now);
@@ -75,10 +109,10 @@ final class Cabinet implements Bench.View {
     /** Offers unsaved work that a crash left. */
     void offerLeft() {
         for (Safekeeping.Left left : safekeeping.left().stream().limit(1).toList()) {
-            String of = left.file().map(file -> "“" + shown(file) + "”").orElse("a car without a file");
             notice.also(
-                    "Evenhand ended without saving last time. Unsaved work on " + of + " was kept.",
-                    new Notice.Choice("open it", () -> {
+                    named(left) + ", changed " + When.words(left.when())
+                            + ", was not saved when Evenhand last ended. It was kept.",
+                    new Notice.Choice("take it up", () -> {
                         if (show(Drawer.open(left.text(), left.file()))) {
                             keep(bench.desk());
                             safekeeping.drop(left);
@@ -88,9 +122,20 @@ final class Cabinet implements Bench.View {
         }
     }
 
+    private static String named(Safekeeping.Left left) {
+        String title = Unseen.shown(left.title());
+        String file = left.file().map(path -> "“" + shown(path) + "”").orElse("");
+        return title.isBlank()
+                ? file.isEmpty() ? "A car without a title" : file
+                : title + (file.isEmpty() ? "" : " (" + file + ")");
+    }
+
     void openDemo(String name) {
         if (mayLeave()) {
             show(Demos.open(name));
+            if (name.equals(Demos.NAMES.get(0)) && remembered().isEmpty()) {
+                notice.say(StartPane.TO_DRAG);
+            }
         }
     }
 
@@ -132,7 +177,7 @@ final class Cabinet implements Bench.View {
         }
         boolean opened = show(found);
         if (opened) {
-            memory.opened(file);
+            remember(file);
         }
         return opened;
     }
@@ -151,7 +196,15 @@ final class Cabinet implements Bench.View {
                         .map(file -> sound.work().with(memory.shelf(file)))
                         .orElse(sound.work()),
                 sound.filed());
+        if (bench.desk().look().page() == Look.Page.START) {
+            bench.act(new LookAct.TurnTo(Look.Page.ANSWER));
+        }
+        hold();
         return true;
+    }
+
+    private void remember(Path file) {
+        memory.opened(file, bench.desk().work().scenario().title(), Instant.now());
     }
 
     private Optional<Path> near() {
@@ -263,10 +316,14 @@ final class Cabinet implements Bench.View {
             notice.say(why.get(), new Notice.Choice("save as …", this::saveAs));
             return false;
         }
-        memory.opened(file);
+        remember(file);
         outside = ScenarioFile.Since.SAME;
+        boolean other = !desk.filed().path().equals(Optional.of(file));
         bench.act(new LookAct.Saved(
                 new Filed(Optional.of(file), Optional.of(desk.work().scenario().text()))));
+        if (other) {
+            hold();
+        }
         return true;
     }
 
@@ -286,11 +343,34 @@ final class Cabinet implements Bench.View {
     /** The window is closed in good order: nothing is left behind. */
     void close() {
         keeper.close();
+        verdicts.close();
+        openings.close();
         safekeeping.drop();
     }
 
-    /** Looks whether another program has changed the file; says it once. */
+    /** Tells other windows which file is open here, and the person where another has it too. */
+    private void hold() {
+        elsewhere = Optional.empty();
+        openings.hold(bench.desk().filed().path(), Instant.now());
+        lookElsewhere();
+    }
+
+    private void lookElsewhere() {
+        Optional<Path> file = bench.desk().filed().path();
+        Optional<Instant> since = file.flatMap(openings::elsewhere);
+        if (!since.equals(elsewhere)) {
+            elsewhere = since;
+            since.ifPresent(when -> notice.also(
+                    "“" + file.map(Cabinet::shown).orElse("") + "” is open in another window too, since "
+                            + When.words(when).replaceFirst("^at ", "")
+                            + ". Nothing is lost: whoever saves second is asked which version stays, and both are kept.",
+                    new Notice.Choice("save as …", this::saveAs)));
+        }
+    }
+
+    /** Looks whether another program has changed the file, or another window has opened it; says it once. */
     void lookOutside() {
+        lookElsewhere();
         Filed filed = bench.desk().filed();
         ScenarioFile.Since now = Drawer.outside(filed);
         if (now == outside) {

@@ -19,6 +19,8 @@ import javax.swing.JButton;
 enum Glyph implements Icon {
     UNDO("M 6 2.5 L 2.5 6 L 6 9.5 M 2.5 6 L 10 6 A 3.75 R L 6 13.5"),
     REDO("M 10 2.5 L 13.5 6 L 10 9.5 M 13.5 6 L 6 6 A 3.75 L L 10 13.5"),
+    /** A clock. */
+    HISTORY("O 8 8 6.5 M 8 4 L 8 8 L 11 10"),
     /** A sun. */
     LIGHT("O 8 8 3 M 8 1 L 8 2.5 M 8 13.5 L 8 15 M 1 8 L 2.5 8 M 13.5 8 L 15 8"
             + " M 3 3 L 4 4 M 12 12 L 13 13 M 3 13 L 4 12 M 12 4 L 13 3"),

@@ -7,6 +7,7 @@ import evenhand.window.desk.Desk;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Memory;
+import evenhand.window.desk.Openings;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.Safekeeping;
@@ -16,8 +17,11 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
@@ -37,6 +41,9 @@ final class MainPane extends JPanel {
     private final MeasurePane measure;
     private final ReportPane report;
     private final CirclePane circle;
+    private final StartPane start;
+    private final CustomerPane customer;
+    private final JPanel top;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JScrollPane scroll;
@@ -47,6 +54,7 @@ final class MainPane extends JPanel {
             Answering answering,
             Memory memory,
             Safekeeping kept,
+            Openings openings,
             Asker asker,
             ReportWriter writer) {
         super(new BorderLayout());
@@ -57,9 +65,11 @@ final class MainPane extends JPanel {
         form = new FormPane(bench);
         adjust = new AdjustStrip(bench, questions);
         pace = new PaceStrip(bench);
-        cabinet = new Cabinet(bench, memory, kept, asker, notice, this::finishTyping);
+        cabinet = new Cabinet(bench, memory, kept, openings, asker, notice, this::finishTyping);
         measure = new MeasurePane(this::openMeasured, () -> turnTo(Look.Page.ANSWER));
         circle = new CirclePane(bench, () -> turnTo(Look.Page.ANSWER));
+        start = new StartPane(cabinet, () -> turnTo(Look.Page.MEASURING_UP), () -> turnTo(Look.Page.ANSWER));
+        customer = new CustomerPane(bench, writer, () -> turnTo(Look.Page.ANSWER));
         report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
         JPanel page = new Page();
@@ -82,15 +92,19 @@ final class MainPane extends JPanel {
         middle.add(desk, Look.Page.ANSWER.name());
         middle.add(measure, Look.Page.MEASURING_UP.name());
         middle.add(circle, Look.Page.CIRCLE.name());
+        middle.add(start, Look.Page.START.name());
+        middle.add(customer, Look.Page.CUSTOMER.name());
         middle.add(report, Look.Page.REPORT.name());
         JPanel right = new JPanel(new BorderLayout());
         right.add(notice, BorderLayout.NORTH);
         right.add(middle, BorderLayout.CENTER);
 
-        JPanel centre = new JPanel(new MigLayout("insets 0, gap 0, fill", "[19em!,fill][grow,fill]", "[grow,fill]"));
+        JPanel centre =
+                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 2", "[19em!,fill][grow,fill]", "[grow,fill]"));
         centre.add(side, "grow");
         centre.add(right, "grow, wmin 200");
-        TopBar top = new TopBar(bench, () -> About.show(this));
+        TopBar bar = new TopBar(bench, () -> About.show(this));
+        top = bar;
         add(top, BorderLayout.NORTH);
         add(centre, BorderLayout.CENTER);
         add(pace, BorderLayout.SOUTH);
@@ -102,7 +116,7 @@ final class MainPane extends JPanel {
 
         // The theme first: what the others make is then of the right one.
         bench.add(this::show);
-        bench.add(top);
+        bench.add(bar);
         side.addViews();
         bench.add(answer);
         bench.add(form);
@@ -110,6 +124,8 @@ final class MainPane extends JPanel {
         bench.add(pace);
         bench.add(circle);
         bench.add(report);
+        bench.add(start);
+        bench.add(customer);
         bench.add(cabinet);
     }
 
@@ -129,6 +145,10 @@ final class MainPane extends JPanel {
         }
         if (before.look().page() != now.look().page()) {
             measure.units(now.look().units());
+            boolean forTheOwner = now.look().page() == Look.Page.CUSTOMER;
+            for (JComponent part : List.of(top, side, pace)) {
+                part.setVisible(!forTheOwner);
+            }
             cards.show(middle, now.look().page().name());
         }
     }
@@ -174,7 +194,21 @@ final class MainPane extends JPanel {
             SwingUtilities.invokeLater(measure::focusFirst);
         } else if (page == Look.Page.CIRCLE) {
             SwingUtilities.invokeLater(circle::focusFirst);
+        } else if (page == Look.Page.START) {
+            SwingUtilities.invokeLater(start::focusFirst);
+        } else if (page == Look.Page.CUSTOMER) {
+            SwingUtilities.invokeLater(customer::requestFocusInWindow);
         }
+    }
+
+    /** Begins with a file, or with what there is to begin with; the answers are not yet asked for. */
+    void begin(Optional<Path> file) {
+        file.ifPresent(cabinet::readFirst);
+        bench.show();
+        if (file.isEmpty()) {
+            turnTo(Look.Page.START);
+        }
+        cabinet.offerLeft();
     }
 
     private void openMeasured(String text) {
@@ -216,6 +250,10 @@ final class MainPane extends JPanel {
 
     MeasurePane measure() {
         return measure;
+    }
+
+    CustomerPane customer() {
+        return customer;
     }
 
     ReportPane report() {

@@ -40,6 +40,7 @@ final class Menus {
         Cabinet cabinet = pane.cabinet();
         JMenu menu = new JMenu("File");
         menu.setMnemonic(KeyEvent.VK_F);
+        item(menu, "Where to begin …", KeyEvent.VK_B, CTRL, () -> pane.turnTo(Look.Page.START));
         JMenu demos = new JMenu("New from a demo car");
         for (String name : Demos.NAMES) {
             item(demos, Demos.title(name), 0, 0, () -> cabinet.openDemo(name));
@@ -79,6 +80,7 @@ final class Menus {
         menu.addSeparator();
         item(menu, "At the circle …", KeyEvent.VK_T, CTRL, () -> pane.turnTo(Look.Page.CIRCLE));
         item(menu, "Report and set-up sheet …", KeyEvent.VK_R, CTRL, () -> pane.turnTo(Look.Page.REPORT));
+        item(menu, "For the customer", KeyEvent.VK_F11, 0, () -> pane.turnTo(Look.Page.CUSTOMER));
         item(menu, "Print …", KeyEvent.VK_P, CTRL, print);
         menu.addSeparator();
         item(menu, "Quit", KeyEvent.VK_Q, CTRL, quit);
@@ -90,6 +92,12 @@ final class Menus {
         menu.setMnemonic(KeyEvent.VK_E);
         item(menu, "Undo", KeyEvent.VK_Z, CTRL, pane.bench()::undo);
         item(menu, "Redo", KeyEvent.VK_Z, CTRL | SHIFT, pane.bench()::redo);
+        item(
+                menu,
+                "Go back to …",
+                KeyEvent.VK_H,
+                CTRL,
+                () -> HistoryList.show(pane.bench(), pane, Looks.em(20), Looks.em(3)));
         menu.addSeparator();
         item(menu, "Find a field …", KeyEvent.VK_F, CTRL, () -> {
             pane.bench().act(new LookAct.Ask(Question.FORM));

@@ -125,9 +125,7 @@ final class PaceStrip extends JPanel implements Bench.View {
     private void cars(Desk now) {
         boolean tests = !now.work().scenario().roadTests().isEmpty();
         WhichCar own = now.work().which();
-        List<WhichCar> offered = own == WhichCar.AS_TESTED_ALL_THE_SAME
-                ? List.of(WhichCar.values())
-                : List.of(WhichCar.AS_MEASURED, WhichCar.AS_TESTED);
+        List<WhichCar> offered = WhichCar.offered(now.work());
         if (which.getItemCount() != offered.size()) {
             DefaultComboBoxModel<String> model = new DefaultComboBoxModel<>(
                     offered.stream().map(WhichCar::words).toArray(String[]::new));
@@ -143,12 +141,9 @@ final class PaceStrip extends JPanel implements Bench.View {
     }
 
     private void which() {
-        for (WhichCar one : WhichCar.values()) {
-            if (one.words().equals(which.getSelectedItem())
-                    && one != bench.desk().work().which()) {
-                bench.act(new TrialAct.ChooseCar(one));
-            }
-        }
+        WhichCar.of(String.valueOf(which.getSelectedItem()))
+                .filter(one -> one != bench.desk().work().which())
+                .ifPresent(one -> bench.act(new TrialAct.ChooseCar(one)));
     }
 
     private void loads(Desk now) {

@@ -11,6 +11,7 @@ import evenhand.words.Units;
 import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
 
@@ -43,8 +44,23 @@ public final class Rehearsal {
     /** Nobody sits at it. */
     static final class NoOne implements Asker, ReportWriter {
         @Override
-        public ReportWriter.Outcome write(Order order, Progress progress) {
+        public List<String> readers() {
+            return List.of("owner");
+        }
+
+        @Override
+        public ReportWriter.Outcome write(Order order, Path to, Progress progress) {
             return new ReportWriter.Outcome.Failed("nobody reads it");
+        }
+
+        @Override
+        public Preview preview(Order order, Progress progress) {
+            return new Preview.Failed("nobody looks at it");
+        }
+
+        @Override
+        public Verdict verdict(Order order, Progress progress) {
+            return new Verdict(List.of(), "");
         }
 
         @Override

@@ -7,6 +7,7 @@ import evenhand.window.desk.Desk;
 import evenhand.window.desk.Drawer;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.Memory;
+import evenhand.window.desk.Openings;
 import evenhand.window.desk.Replies;
 import evenhand.window.desk.ReportWriter;
 import evenhand.window.desk.Safekeeping;
@@ -33,15 +34,23 @@ record Room(MainPane pane, Answering answering) {
         Drawer.Opened.Sound first = Demos.open(demo);
         Bench bench = new Bench(new Desk(first.work(), look, Replies.NONE, first.filed()), answering::ask);
         answering.deliverTo(bench::act);
-        Safekeeping safekeeping =
-                new Safekeeping(folder, ProcessHandle.current().pid());
-        MainPane pane = new MainPane(bench, Questions.ALL, answering, new Memory(folder), safekeeping, asker, report);
+        long process = ProcessHandle.current().pid();
+        MainPane pane = new MainPane(
+                bench,
+                Questions.ALL,
+                answering,
+                new Memory(folder),
+                new Safekeeping(folder, process),
+                new Openings(folder, process),
+                asker,
+                report);
         return new Room(pane, answering);
     }
 
     /** Ends the work in the background. */
     void close() {
         pane.report().close();
+        pane.customer().close();
         pane.cabinet().close();
         answering.close();
     }

@@ -38,13 +38,16 @@ final class TopBar extends JPanel implements Bench.View {
     private final JToggleButton dark = new JToggleButton();
 
     TopBar(Bench bench, Runnable about) {
-        super(new MigLayout("insets 6 12 6 12, gap 4, fillx", "[pref][grow,fill,pref]16[][]8[][]8[][]", ""));
+        super(new MigLayout("insets 6 12 6 12, gap 4, fillx", "[pref][grow,fill,pref]16[][][]8[][]8[][]", ""));
         this.bench = bench;
         title.setName("title");
         undo = Glyph.UNDO.button("undo", "undo", "", bench::undo);
         redo = Glyph.REDO.button("redo", "redo", "", bench::redo);
         pair(metric, imperial, "units");
         dark.setName("dark");
+        JButton history = Glyph.HISTORY.button(
+                "history of acts", "history", "what was done, to go back to any of it (Ctrl+H)", () -> {});
+        history.addActionListener(event -> HistoryList.show(bench, history, 0, history.getHeight()));
         metric.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.METRIC)));
         imperial.addActionListener(event -> bench.act(new LookAct.ShowUnits(Units.IMPERIAL)));
         dark.addActionListener(event -> bench.act(new LookAct.ShowDark(dark.isSelected())));
@@ -52,7 +55,7 @@ final class TopBar extends JPanel implements Bench.View {
         kept.setName("kept");
         add(title, "wmin 60, shrinkprio 200");
         add(kept, "wmin 60, wmax 26em, shrinkprio 50, gapleft 8");
-        for (AbstractButton button : new AbstractButton[] {undo, redo, metric, imperial, dark, cautions}) {
+        for (AbstractButton button : new AbstractButton[] {undo, redo, history, metric, imperial, dark, cautions}) {
             add(button);
         }
     }

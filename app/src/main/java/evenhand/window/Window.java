@@ -10,22 +10,18 @@ import evenhand.window.question.Questions;
 import evenhand.words.Units;
 import java.awt.AWTError;
 import java.awt.Dimension;
+import java.awt.Frame;
+import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.Rectangle;
-import java.awt.datatransfer.DataFlavor;
-import java.awt.datatransfer.UnsupportedFlavorException;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.io.File;
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
-import javax.swing.TransferHandler;
 import javax.swing.WindowConstants;
 
 /** The window on the screen. */
@@ -37,6 +33,9 @@ public final class Window {
     private final CountDownLatch closed = new CountDownLatch(1);
     private final Room room;
     private final MainPane pane;
+
+    /** How it stood before it had the whole screen. */
+    private int ordinary = Frame.NORMAL;
 
     /**
      * Opens the window and waits until it is closed.
@@ -101,23 +100,21 @@ public final class Window {
                 pane.cabinet().lookOutside();
             }
         });
-        frame.setTransferHandler(new Dropped());
+        frame.setTransferHandler(new Dropped(pane));
         pane.bench().add((before, now) -> {
+            boolean forTheOwner = now.look().page() == Look.Page.CUSTOMER;
+            if (forTheOwner != (before.look().page() == Look.Page.CUSTOMER)) {
+                fullScreen(forTheOwner);
+            }
             frame.setTitle(now.name());
             frame.getRootPane()
                     .putClientProperty("Window.documentModified", now.unsaved()); // where the system marks it
         });
     }
 
-    /** Shows the window with a file, the latest one, or a demo car at a first start. */
+    /** Shows the window with a file, or with what there is to begin with. */
     void begin(Optional<Path> file) {
-        Optional<Path> wanted = file.or(() -> pane.cabinet().recent().stream().findFirst());
-        wanted.ifPresent(pane.cabinet()::readFirst);
-        pane.bench().show();
-        if (wanted.isEmpty()) {
-            welcome();
-        }
-        pane.cabinet().offerLeft();
+        pane.begin(file);
         Rectangle screen = frame.getGraphicsConfiguration().getBounds();
         frame.setSize(
                 Math.min(screen.width, Math.max(USUAL.width, Looks.em(98))),
@@ -125,17 +122,24 @@ public final class Window {
         frame.setLocationRelativeTo(null);
         frame.setVisible(true);
         SwingUtilities.invokeLater(pane.bench()::ask);
-        pane.adjust().knobs().stream()
-                .findFirst()
-                .ifPresent(knob -> knob.track().requestFocusInWindow());
+        if (file.isPresent()) {
+            pane.adjust().knobs().stream()
+                    .findFirst()
+                    .ifPresent(knob -> knob.track().requestFocusInWindow());
+        }
     }
 
-    private void welcome() {
-        String story = pane.bench().desk().work().scenario().story().orElse("");
-        pane.notice()
-                .say(
-                        "A demo car to try. " + story
-                                + "\nDrag the handle of \"rear lateral locator height\" below, and watch which end lets go first.");
+    /** The whole screen for the page that the owner of the car is shown, as far as the desktop gives it. */
+    private void fullScreen(boolean whole) {
+        frame.getJMenuBar().setVisible(!whole);
+        GraphicsDevice screen = frame.getGraphicsConfiguration().getDevice();
+        if (screen.isFullScreenSupported()) {
+            screen.setFullScreenWindow(whole ? frame : null);
+        } else {
+            ordinary = whole ? frame.getExtendedState() : ordinary;
+            frame.setExtendedState(whole ? Frame.MAXIMIZED_BOTH : ordinary);
+        }
+        frame.validate();
     }
 
     MainPane pane() {
@@ -161,35 +165,6 @@ public final class Window {
             room.close();
             frame.dispose();
             closed.countDown();
-        }
-    }
-
-    private void dropped(File file, boolean alone) {
-        if (pane.cabinet().open(file.toPath()) && !alone) {
-            pane.notice().say("One job at a time: “" + file.getName() + "” is open; drop the others one by one.");
-        }
-    }
-
-    /** A file dropped on the window is opened. */
-    private final class Dropped extends TransferHandler {
-        @Override
-        public boolean canImport(TransferSupport support) {
-            return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
-        }
-
-        @Override
-        public boolean importData(TransferSupport support) {
-            try {
-                List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
-                if (!files.isEmpty() && files.get(0) instanceof File file) {
-                    boolean alone = files.size() == 1;
-                    SwingUtilities.invokeLater(() -> dropped(file, alone));
-                    return true;
-                }
-            } catch (UnsupportedFlavorException | IOException cannot) {
-                pane.notice().say("What was dropped cannot be read; open it by File, Open.");
-            }
-            return false;
         }
     }
 }

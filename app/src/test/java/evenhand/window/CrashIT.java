@@ -98,8 +98,9 @@ class CrashIT {
         assertThat(Files.readString(file)).isEqualTo(before);
 
         try (Hands hands = new Hands(folder.resolve("state"), Optional.empty())) {
-            assertThat(Hands.see(() -> hands.pane().notice().text())).contains("car.json", "was kept");
-            hands.click(hands.find(JButton.class, "notice open it"));
+            assertThat(Hands.see(() -> hands.pane().notice().text()))
+                    .contains("Harbour saloon", "car.json", "today", "was kept");
+            hands.click(hands.find(JButton.class, "notice take it up"));
             hands.answered();
             assertThat(hands.desk()
                             .work()

@@ -2,6 +2,7 @@ package evenhand.window;
 
 import evenhand.window.desk.Act;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.Look;
 import evenhand.words.Units;
 import java.awt.AWTException;
 import java.awt.Component;
@@ -48,6 +49,7 @@ final class Hands implements AutoCloseable, Asker {
         SwingUtilities.invokeAndWait(() -> {
             made[0] = new Window(folder, units, Optional.of(this), new evenhand.start.JobReport());
             made[0].begin(file);
+            made[0].pane().turnTo(Look.Page.ANSWER);
         });
         window = made[0];
         until("the window is on the screen", () -> window.frame().isShowing());

@@ -76,6 +76,11 @@ class ReachableIT extends AtTheWindow {
             return true;
         });
         walk("the report");
+        Hands.see(() -> {
+            hands.pane().turnTo(Look.Page.START);
+            return true;
+        });
+        walk("where to begin");
     }
 
     private void walk(String where) {

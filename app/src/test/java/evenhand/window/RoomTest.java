@@ -3,7 +3,10 @@ package evenhand.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.forms.Table;
+import evenhand.window.desk.Demos;
 import evenhand.window.desk.Look;
+import evenhand.window.desk.Memory;
+import evenhand.window.desk.Openings;
 import evenhand.window.desk.Question;
 import evenhand.window.question.Questions;
 import evenhand.words.Units;
@@ -11,13 +14,18 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,7 +84,7 @@ class RoomTest {
     @ParameterizedTest
     @EnumSource(
             value = Look.Page.class,
-            names = {"MEASURING_UP", "REPORT"})
+            names = {"START", "CUSTOMER", "MEASURING_UP", "REPORT"})
     void aPageThatAnswersNoQuestionIsLeftByAnyOfThem(Look.Page page, @TempDir Path folder) throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             Look look = Look.at(Questions.ALL.get(0).key(), Units.METRIC, false);
@@ -131,5 +139,89 @@ class RoomTest {
         JComponent component = new JPanel();
         component.setPreferredSize(new Dimension(width, height));
         return component;
+    }
+
+    /** Without a file the window shows what there is to begin with; whatever is chosen there is then on the desk. */
+    @Test
+    void aFirstStartTellsTheFirstDemoCarsStoryAndWhatToDrag(@TempDir Path folder) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            Room room = room(folder);
+            MainPane pane = room.pane();
+            pane.begin(Optional.empty());
+            assertThat(pane.bench().desk().look().page()).isEqualTo(Look.Page.START);
+            Snapshot.of(pane, new Dimension(1024, 700));
+            assertThat(texts(pane, "demo harbour-saloon said"))
+                    .hasSize(2)
+                    .satisfies(said -> assertThat(said.get(0)).contains("choir scores", "invented"))
+                    .satisfies(said -> assertThat(said.get(1)).contains("rear lateral locator height"));
+            JButton coupe = (JButton) named(pane, "demo slipper-coupe");
+            assertThat(coupe.getAccessibleContext().getAccessibleDescription()).contains("Low as a slipper");
+            coupe.doClick();
+            assertThat(pane.bench().desk().work().scenario().title()).startsWith("Slipper");
+            assertThat(pane.bench().desk().look().page()).isEqualTo(Look.Page.ANSWER);
+            room.close();
+        });
+    }
+
+    @Test
+    void recentFilesAreToldWithTheirVerdictAndThoseThatAreGone(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("mine.json"),
+                Demos.open("slipper-coupe").work().scenario().text());
+        Path gone = folder.resolve("gone.json");
+        Memory memory = new Memory(folder);
+        memory.answered(gone, "A car that was sold", "it ran wide", Instant.EPOCH);
+        memory.answered(file, "My coupe", "\"Short soft rubbers\": it runs wide", Instant.EPOCH);
+        SwingUtilities.invokeAndWait(() -> {
+            Room room = room(folder);
+            MainPane pane = room.pane();
+            pane.begin(Optional.empty());
+            Snapshot.of(pane, new Dimension(1024, 700));
+            assertThat(texts(pane, "recent mine.json said").get(1)).isEqualTo("\"Short soft rubbers\": it runs wide");
+            assertThat(texts(pane, "recent gone.json said").get(1)).contains("no longer there");
+            ((JButton) named(pane, "recent gone.json")).doClick();
+            assertThat(texts(pane, "recent gone.json said")).isEmpty();
+            ((JButton) named(pane, "recent mine.json")).doClick();
+            assertThat(pane.bench().desk().filed().path()).contains(file);
+            room.close();
+        });
+    }
+
+    private static Room room(Path folder) {
+        Look look = Look.at(Questions.ALL.get(0).key(), Units.METRIC, false);
+        return Room.with("harbour-saloon", look, folder, new Rehearsal.NoOne(), new Rehearsal.NoOne());
+    }
+
+    private static List<String> texts(Component pane, String name) {
+        return all(pane)
+                .filter(component -> name.equals(component.getName()))
+                .map(component -> ((JTextComponent) component).getText().replace('\u00a0', ' '))
+                .toList();
+    }
+
+    @Test
+    void whatNobodyCanOpenIsToldWhatCanBeDropped(@TempDir Path folder) throws Exception {
+        Path picture = Files.writeString(folder.resolve("car.png"), "");
+        SwingUtilities.invokeAndWait(() -> {
+            Room room = room(folder);
+            new Dropped(room.pane()).take(picture.toFile(), true);
+            assertThat(room.pane().notice().text()).contains("“car.png”", ".json", ".csv");
+            room.close();
+        });
+    }
+
+    /** One line says since when another window has the file; whoever saves second is asked, so nothing is lost. */
+    @Test
+    void aFileThatAnotherWindowHasOpenIsToldSo(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("mine.json"),
+                Demos.open("slipper-coupe").work().scenario().text());
+        new Openings(folder, 1).hold(Optional.of(file), Instant.now());
+        SwingUtilities.invokeAndWait(() -> {
+            Room room = room(folder);
+            assertThat(room.pane().cabinet().open(file)).isTrue();
+            assertThat(room.pane().notice().text()).contains("“mine.json”", "another window", "today");
+            room.close();
+        });
     }
 }

@@ -56,10 +56,8 @@ class WindowIT extends AtTheWindow {
     }
 
     @Test
-    void aFirstStartOpensADemoCarAndSaysWhatToDrag() {
+    void behindTheFirstPageADemoCarLiesOnTheDesk() {
         assertThat(hands.desk().work().scenario().title()).contains("Harbour saloon");
-        assertThat(Hands.see(() -> hands.pane().notice().text()))
-                .contains("Drag the handle of \"rear lateral locator height\"");
         assertThat(Hands.see(() -> hands.pane().answer().said())).contains("goes first");
     }
 

@@ -20,6 +20,21 @@ public final class Bench {
     /** The work before an act, and what was done then. */
     private record Step(Work before, String words) {}
 
+    /**
+     * What was done, act by act, the latest first, those that were taken back above it; each line is the work that the act led to.
+     *
+     * @param acts in words; the last line is the work as it was opened
+     * @param now line of the work on the desk
+     */
+    public record History(List<String> acts, int now) {
+        /** The line below all acts. */
+        public static final String OPENED = "as it was opened";
+
+        public History {
+            acts = List.copyOf(acts);
+        }
+    }
+
     private final Deque<Step> past = new ArrayDeque<>();
     private final Deque<Step> future = new ArrayDeque<>();
     private final List<View> views = new ArrayList<>();
@@ -50,9 +65,9 @@ public final class Bench {
         }
         Desk next = ((Outcome.Done) outcome).desk();
         if (act.isWork() && !next.work().equals(desk.work())) {
-            if (!gestureBegun) {
-                past.push(new Step(desk.work(), act.words()));
-            }
+            // a drag is told from where it began
+            Work before = gestureBegun ? past.pop().before() : desk.work();
+            past.push(new Step(before, ActWords.of(act, before, next)));
             gestureBegun = true;
             future.clear();
         }
@@ -61,21 +76,38 @@ public final class Bench {
     }
 
     public void undo() {
-        gestureBegun = false;
-        if (!past.isEmpty()) {
-            Step step = past.pop();
-            future.push(new Step(desk.work(), step.words()));
-            show(desk.with(step.before()));
-        }
+        go(1);
     }
 
     public void redo() {
+        go(-1);
+    }
+
+    /** Takes back so many acts at once; does again what was taken back where it is negative. */
+    public void go(int back) {
         gestureBegun = false;
-        if (!future.isEmpty()) {
-            Step step = future.pop();
-            past.push(new Step(desk.work(), step.words()));
-            show(desk.with(step.before()));
+        Deque<Step> from = back > 0 ? past : future;
+        Deque<Step> to = back > 0 ? future : past;
+        Work work = desk.work();
+        int left = Math.min(Math.abs(back), from.size());
+        if (left == 0) {
+            return;
         }
+        for (; left > 0; left--) {
+            Step step = from.pop();
+            to.push(new Step(work, step.words()));
+            work = step.before();
+        }
+        show(desk.with(work));
+    }
+
+    public History history() {
+        List<String> acts = new ArrayList<>();
+        future.descendingIterator().forEachRemaining(step -> acts.add(step.words()));
+        int now = acts.size();
+        past.forEach(step -> acts.add(step.words()));
+        acts.add(History.OPENED);
+        return new History(acts, now);
     }
 
     /** What undo would take back. */
@@ -89,6 +121,7 @@ public final class Bench {
 
     /** Lays another job on the desk. What was done to the one before is forgotten. */
     public void open(Work work, Filed filed) {
+        gestureBegun = false;
         past.clear();
         future.clear();
         Desk before = desk;

@@ -1,11 +1,15 @@
 package evenhand.window.desk;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The demo cars, which come with the program. */
 public final class Demos {
@@ -20,7 +24,35 @@ public final class Demos {
             "quarry-special",
             "sluice-tourer");
 
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    /** Ends a sentence of a story. */
+    private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?]) ");
+
+    /**
+     * What a demo car is called, and its story.
+     *
+     * @param whole all that its file tells
+     */
+    public record Story(String title, String whole) {
+        /** Its first sentence. */
+        public String first() {
+            return SENTENCE.split(whole, 2)[0];
+        }
+    }
+
     private Demos() {}
+
+    /** The story of a demo car, without reading the car itself. */
+    public static Story story(String name) {
+        try {
+            JsonNode file = JSON.readTree(text(name));
+            return new Story(
+                    file.path("title").asText(title(name)), file.path("story").asText(""));
+        } catch (JsonProcessingException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
 
     /** As a person reads it: "Harbour saloon". */
     public static String title(String name) {

@@ -12,6 +12,11 @@ import java.util.stream.Collectors;
 
 /** Something that is written into the scenario: values of the car or of a set-up, and what stands beside them. */
 public sealed interface EditAct extends Act {
+    /** The set-up that is changed; none where it is the car itself, or what stands beside it. */
+    default Optional<String> setup() {
+        return Optional.empty();
+    }
+
     /**
      * Gives a value another quantity, ratio or word.
      *

@@ -18,6 +18,10 @@ public record Look(
     /** What the middle of the window holds. */
     public enum Page {
         ANSWER,
+        /** What there is to begin with. */
+        START,
+        /** What the owner of the car is shown, with nothing to be changed. */
+        CUSTOMER,
         MEASURING_UP,
         CIRCLE,
         REPORT

@@ -7,10 +7,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Keeps unsaved work on the disk, so that it survives a crash. Each window has a file of its own, named after its process; a
@@ -32,12 +32,12 @@ public final class Safekeeping {
     record Unsaved(String file, String text) {}
 
     private final Path folder;
-    private final Path own;
+    private final ProcessFiles files;
 
     /** @param process number of this process */
     public Safekeeping(Path folder, long process) {
         this.folder = folder;
-        this.own = folder.resolve(process + ENDING);
+        files = new ProcessFiles(folder, ENDING, process);
     }
 
     /**
@@ -45,9 +45,19 @@ public final class Safekeeping {
      *
      * @param kept where it is kept
      * @param file the file that it belongs to, if it has one
+     * @param when it was last changed
      * @param text of the scenario
      */
-    public record Left(Path kept, Optional<Path> file, String text) {}
+    public record Left(Path kept, Optional<Path> file, Instant when, String text) {
+        /** What its car is called; empty where that cannot be told. */
+        public String title() {
+            try {
+                return JSON.readTree(text).path("title").asText("");
+            } catch (IOException broken) {
+                return "";
+            }
+        }
+    }
 
     /** Keeps unsaved work; says why not where it cannot. */
     public Optional<String> keep(Desk desk) {
@@ -58,7 +68,7 @@ public final class Safekeeping {
         try {
             Files.createDirectories(folder);
             ScenarioFile.replace(
-                    own,
+                    files.own(),
                     JSON.writeValueAsString(
                             new Unsaved(name, desk.work().scenario().text())));
             return Optional.empty();
@@ -70,53 +80,28 @@ public final class Safekeeping {
 
     /** Nothing is unsaved any more. */
     public void drop() {
-        drop(own);
+        ProcessFiles.drop(files.own());
     }
 
     /** Forgets work that a crash left. */
     public void drop(Left left) {
-        drop(left.kept());
-    }
-
-    private static void drop(Path file) {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException stays) {
-            // It will be offered again; nothing is lost.
-        }
+        ProcessFiles.drop(left.kept());
     }
 
     /** What crashes left, the latest first. */
     public List<Left> left() {
-        List<Path> files;
-        try (Stream<Path> all = Files.list(folder)) {
-            files = all.filter(file -> file.getFileName().toString().endsWith(ENDING) && !file.equals(own))
-                    .filter(file -> !lives(file))
-                    .toList();
-        } catch (IOException none) {
-            return List.of();
-        }
-        List<Path> sorted = new ArrayList<>(files);
+        List<Path> sorted = new ArrayList<>(files.others(false));
         sorted.sort((one, other) ->
                 Long.compare(other.toFile().lastModified(), one.toFile().lastModified()));
         return sorted.stream().flatMap(file -> read(file).stream()).toList();
-    }
-
-    private static boolean lives(Path file) {
-        String name = file.getFileName().toString();
-        try {
-            long process = Long.parseLong(name.substring(0, name.length() - ENDING.length()));
-            return ProcessHandle.of(process).map(ProcessHandle::isAlive).orElse(false);
-        } catch (NumberFormatException foreign) {
-            return false;
-        }
     }
 
     private static Optional<Left> read(Path kept) {
         try {
             Unsaved unsaved = unsaved(Files.readString(kept, StandardCharsets.UTF_8));
             Optional<Path> file = unsaved.file().isEmpty() ? Optional.empty() : Optional.of(Path.of(unsaved.file()));
-            return Optional.of(new Left(kept, file, unsaved.text()));
+            return Optional.of(
+                    new Left(kept, file, Files.getLastModifiedTime(kept).toInstant(), unsaved.text()));
         } catch (IOException | java.nio.file.InvalidPathException unreadable) {
             return Optional.empty();
         }

@@ -69,6 +69,15 @@ public record Work(
         return scenario.setup(base).orElseThrow();
     }
 
+    /** Name of the set-up that the owner gets: the active one; where that is the base, the last of the others that are shown. */
+    public String handedOver() {
+        return shown().stream()
+                .map(Setup::name)
+                .filter(name -> active.equals(base) && !name.equals(active))
+                .reduce((one, other) -> other)
+                .orElse(active);
+    }
+
     /** The set-ups that are shown, in the order of the file. */
     public List<Setup> shown() {
         return scenario.setups().stream()

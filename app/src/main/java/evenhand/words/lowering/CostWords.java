@@ -30,6 +30,11 @@ public final class CostWords {
             without = List.copyOf(without);
         }
 
+        /** The same without a car before it. */
+        public Cost alone() {
+            return new Cost(need, OptionalDouble.empty(), now, List.of());
+        }
+
         public boolean wasShort() {
             return falls(before);
         }

@@ -247,4 +247,32 @@ class BenchTest {
     private static Replies.Replied replied(Bench bench) {
         return bench.desk().replies().reply().orElseThrow();
     }
+
+    /** Undo alone said "the pace"; whoever looks for a place to go back to wants to know from what to what. */
+    @Test
+    void whatWasDoneIsToldWithValuesAndSetUpAndAnyOfItIsGoneBackTo() {
+        Bench bench = Desks.bench("harbour-saloon");
+        Work opened = bench.desk().work();
+        assertThat(bench.history()).isEqualTo(new Bench.History(List.of("as it was opened"), 0));
+        Desks.done(bench, new EditAct.SetValue(Optional.of("Lowered"), "front.spring.rate", "72 N/mm"));
+        Work stiffer = bench.desk().work();
+        Desks.done(bench, new SetupAct.DeleteSetup("Pivot low"));
+        Desks.done(bench, new TrialAct.ChoosePace(0.3 * 9.80665, false));
+        Desks.done(bench, new TrialAct.ChoosePace(0.4 * 9.80665, true));
+        Work last = bench.desk().work();
+        List<String> acts = List.of(
+                "the pace 0.500 g → 0.400 g",
+                "deleting \"Pivot low\"",
+                "front spring rate 68 N/mm → 72 N/mm in \"Lowered\"",
+                "as it was opened");
+        assertThat(bench.history()).isEqualTo(new Bench.History(acts, 0));
+        bench.go(2);
+        assertThat(bench.desk().work()).isEqualTo(stiffer);
+        assertThat(bench.history()).isEqualTo(new Bench.History(acts, 2));
+        bench.go(1);
+        assertThat(bench.desk().work()).isEqualTo(opened);
+        bench.go(-3);
+        assertThat(bench.desk().work()).isEqualTo(last);
+        assertThat(bench.history()).isEqualTo(new Bench.History(acts, 0));
+    }
 }

@@ -7,6 +7,8 @@ import evenhand.words.Units;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class FilesTest {
+    private static final Instant NOON = Instant.parse("2026-11-30T12:00:00Z");
+
     @TempDir
     Path folder;
 
@@ -52,12 +56,52 @@ class FilesTest {
         Memory memory = new Memory(folder.resolve("state"));
         Path one = Files.writeString(folder.resolve("one.json"), "{}");
         Path two = Files.writeString(folder.resolve("two.json"), "{}");
-        memory.opened(one);
-        memory.opened(two);
-        memory.opened(one);
+        memory.opened(one, "One", NOON);
+        memory.opened(two, "Two", NOON);
+        memory.opened(one, "One", NOON);
         assertThat(memory.recent()).containsExactly(one.toAbsolutePath(), two.toAbsolutePath());
         Files.delete(two);
         assertThat(memory.recent()).containsExactly(one.toAbsolutePath());
+    }
+
+    /** The start page tells what was last answered of a file, and that it is another file now. */
+    @Test
+    void ofARecentFileItsVerdictStandsUntilAnotherProgramHasChangedIt() throws IOException {
+        Memory memory = new Memory(folder.resolve("state"));
+        Path file = Files.writeString(folder.resolve("one.json"), "{}");
+        memory.answered(file, "One", "it runs wide", NOON);
+        memory.opened(file, "One", NOON.plusSeconds(60));
+        Memory.Recent recent = new Memory(folder.resolve("state")).remembered().get(0);
+        assertThat(recent.title()).isEqualTo("One");
+        assertThat(recent.verdict()).isEqualTo("it runs wide");
+        assertThat(recent.when()).contains(NOON.plusSeconds(60));
+        assertThat(recent.since()).isEqualTo(Memory.Since.SAME);
+        Files.writeString(file, "{ }");
+        assertThat(recent.since()).isEqualTo(Memory.Since.CHANGED);
+        Files.delete(file);
+        assertThat(recent.since()).isEqualTo(Memory.Since.GONE);
+        memory.forget(file);
+        assertThat(memory.remembered()).isEmpty();
+    }
+
+    @Test
+    void recentFilesOfTheVersionBeforeAreStillThere() throws IOException {
+        Path file = Files.writeString(folder.resolve("one.json"), "{}");
+        Files.writeString(folder.resolve("recent.txt"), file + "\n");
+        Memory memory = new Memory(folder);
+        assertThat(memory.recent()).containsExactly(file);
+        assertThat(memory.remembered().get(0).since()).isEqualTo(Memory.Since.SAME);
+    }
+
+    @Test
+    void aMomentIsToldAsOnTheWall() {
+        Instant then = Instant.parse("2026-11-30T14:05:00Z");
+        assertThat(When.words(then, then.plusSeconds(60), ZoneOffset.UTC)).isEqualTo("at 14:05 today");
+        assertThat(When.words(then, then.plusSeconds(86_400), ZoneOffset.UTC)).isEqualTo("at 14:05 yesterday");
+        assertThat(When.words(then, then.plusSeconds(3 * 86_400), ZoneOffset.UTC))
+                .isEqualTo("at 14:05 on 30 November");
+        assertThat(When.words(then, then.plusSeconds(60 * 86_400), ZoneOffset.UTC))
+                .isEqualTo("at 14:05 on 30 November 2026");
     }
 
     @Test
@@ -99,7 +143,7 @@ class FilesTest {
     void aFolderThatCannotBeWrittenIsNoError() throws IOException {
         Path file = Files.writeString(folder.resolve("no-folder"), "a file");
         Memory memory = new Memory(file);
-        memory.opened(file);
+        memory.opened(file, "A file", NOON);
         assertThat(memory.recent()).isEmpty();
         assertThat(new Safekeeping(file, 1).keep(Desks.demo("harbour-saloon")))
                 .hasValueSatisfying(why -> assertThat(why).contains("save the file soon"));
@@ -165,6 +209,7 @@ class FilesTest {
         assertThat(next.left()).hasSize(1);
         Safekeeping.Left left = next.left().get(0);
         assertThat(left.file()).contains(file.toAbsolutePath());
+        assertThat(left.title()).startsWith("Harbour saloon");
         Drawer.Opened.Sound sound = (Drawer.Opened.Sound) Drawer.open(left.text(), left.file());
         Desk recovered = new Desk(sound.work(), bench.desk().look(), Replies.NONE, sound.filed());
         assertThat(recovered.work().scenario().text())
@@ -190,6 +235,48 @@ class FilesTest {
         assertThat(new Safekeeping(folder, ProcessHandle.current().pid()).keep(Desks.demo("harbour-saloon")))
                 .isEmpty();
         assertThat(new Safekeeping(folder, 1).left()).isEmpty();
+    }
+
+    /** Two windows on one file knew nothing of each other before one of them saved. */
+    @Test
+    void anotherWindowThatHasTheFileOpenIsKnownWithTheTime() throws IOException {
+        Path file = copy();
+        Openings here = new Openings(folder, ProcessHandle.current().pid());
+        here.hold(Optional.of(file), NOON);
+        assertThat(here.elsewhere(file)).isEmpty();
+        Openings there = new Openings(folder, 1);
+        there.hold(Optional.of(file), NOON.plusSeconds(60));
+        assertThat(here.elsewhere(file)).contains(NOON.plusSeconds(60));
+        assertThat(here.elsewhere(folder.resolve("another.json"))).isEmpty();
+        there.hold(Optional.empty(), NOON);
+        assertThat(here.elsewhere(file)).isEmpty();
+        Openings crashed = new Openings(folder, goneProcess());
+        crashed.hold(Optional.of(file), NOON);
+        assertThat(here.elsewhere(file)).isEmpty();
+        here.close();
+        assertThat(there.elsewhere(file)).isEmpty();
+    }
+
+    @Test
+    void aLogThatIsDroppedJoinsTheLastRoadTestAndIsOneUndo() throws IOException {
+        Path file = copy();
+        Path log = folder.resolve("sunday.csv");
+        Bench bench = open(file);
+        Work before = bench.desk().work();
+        int last = before.scenario().roadTests().size() - 1;
+        assertThat(new LogDrop(log).on(bench)).isInstanceOf(LogDrop.Outcome.Joined.class);
+        assertThat(bench.desk().work().scenario().roadTests().get(last).logs())
+                .extracting(one -> one.file())
+                .endsWith("sunday.csv");
+        assertThat(bench.desk().look().question()).isEqualTo(Question.ROAD);
+        bench.undo();
+        assertThat(bench.desk().work()).isEqualTo(before);
+
+        bench.open(before, Filed.NOWHERE);
+        assertThat(((LogDrop.Outcome.Refused) new LogDrop(log).on(bench)).why()).contains("save the car");
+        Drawer.Opened.Sound coupe = (Drawer.Opened.Sound) Drawer.open(Desks.SCENARIOS.resolve("slipper-coupe.json"));
+        bench.open(coupe.work(), coupe.filed());
+        assertThat(((LogDrop.Outcome.Refused) new LogDrop(log).on(bench)).why()).contains("no road test");
     }
 
     private static long goneProcess() {
