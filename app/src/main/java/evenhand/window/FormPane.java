@@ -4,8 +4,10 @@ import evenhand.catalogue.Entries;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Draft;
+import evenhand.window.desk.Drafting;
 import evenhand.window.desk.Form;
 import evenhand.window.desk.FormField;
+import evenhand.window.desk.FormPlace;
 import evenhand.window.desk.Grid;
 import evenhand.window.desk.PointRow;
 import evenhand.window.desk.Question;
@@ -187,7 +189,7 @@ final class FormPane extends JPanel implements Bench.View {
     private List<FormField> fields(Desk desk, Form.Section section) {
         Draft draft = drafts.get(section.added());
         if (draft != null) {
-            return Form.drafted(section.home(), given(desk, section), section.added(), draft);
+            return Drafting.drafted(section.home(), given(desk, section), section.added(), draft);
         }
         boolean below = drafts.keySet().stream().anyMatch(path -> section.path().startsWith(path + "."));
         return section.absent() || below ? List.of() : withRight(section);
@@ -203,7 +205,7 @@ final class FormPane extends JPanel implements Bench.View {
 
     private List<PointRow> points(Desk now, Form.Section section) {
         return PointRow.among(
-                section.added(), fields(now, section), path -> Form.meaning(section.home(), given(now, section), path));
+                section.added(), fields(now, section), path -> FormPlace.meaning(section.home(), given(now, section), path));
     }
 
     /** How a field is called under the title of its section: "top bolt", "longer, right". */
@@ -347,14 +349,14 @@ final class FormPane extends JPanel implements Bench.View {
     }
 
     private List<String> insteadOf(Form.Section section, String path) {
-        return section.home() == Form.Home.CAR ? Form.insteadOf(car(bench.desk()), path) : List.of();
+        return section.home() == Form.Home.CAR ? FormPlace.insteadOf(car(bench.desk()), path) : List.of();
     }
 
     /** The object of another kind, with what both kinds have. */
     private Draft kindChanged(Form.Section section, FormField kind, String word) {
         Entries given = given(bench.desk(), section);
         Draft draft = Draft.EMPTY.with(kind.path(), word);
-        for (FormField wanted : Form.drafted(section.home(), given, section.path(), draft)) {
+        for (FormField wanted : Drafting.drafted(section.home(), given, section.path(), draft)) {
             Optional<FormField> old = Form.of(car(bench.desk())).field(wanted.path());
             if (wanted.slot().isPresent()
                     && old.isPresent()

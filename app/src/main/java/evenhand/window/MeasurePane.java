@@ -143,7 +143,7 @@ final class MeasurePane extends JPanel {
 
     /** What may be meant, and what can stand in for who does not know. */
     private void offers(FormField field) {
-        Optional<Guess> proposal = measured.proposal(field);
+        Optional<Guess> proposal = Guess.proposed(field, measured);
         boolean scales = field.path().equals("cornerWeights.rearRight");
         Optional<Guess> guess = Guess.of(field, measured, units);
         boolean taken =
@@ -290,7 +290,7 @@ final class MeasurePane extends JPanel {
     /** What is offered at the fields of this step. */
     private List<String> offered() {
         return measured.steps().get(step).fields().stream()
-                .map(field -> measured.proposal(field)
+                .map(field -> Guess.proposed(field, measured)
                         .or(() -> Guess.of(field, measured, units)
                                 .filter(own -> field.given().isEmpty()))
                         .map(Guess::text)

@@ -4,6 +4,8 @@ import static java.util.stream.Collectors.joining;
 
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Content;
+import evenhand.catalogue.Entry;
+import evenhand.catalogue.Shape;
 import evenhand.catalogue.Slot;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Unit;
@@ -54,6 +56,29 @@ public record FormField(
             Optional<String> given,
             Optional<Adjustable> value) {
         this(path, slot, meaning, choices, given, value, Optional.empty());
+    }
+
+    /** The word of a kind. */
+    static FormField kind(String path, Shape.Kinds<?> kinds, Optional<String> word) {
+        return new FormField(
+                path,
+                Optional.empty(),
+                kinds.meaning(),
+                List.copyOf(kinds.kinds().keySet()),
+                word,
+                Optional.empty());
+    }
+
+    static FormField of(String path, Slot<?> slot, Optional<Entry> entry, Optional<Adjustable> value) {
+        return of(path, slot, entry.map(Entry::text), value, Grid.of(slot, entry));
+    }
+
+    static FormField of(
+            String path, Slot<?> slot, Optional<String> given, Optional<Adjustable> value, Optional<Grid> grid) {
+        List<String> choices = slot.content() instanceof Content.Choice<?> choice
+                ? List.copyOf(choice.words().keySet())
+                : slot.content() instanceof Content.Flag ? List.of("true", "false") : List.of();
+        return new FormField(path, Optional.of(slot), slot.meaning(), choices, given, value, grid);
     }
 
     /** The last words of the path: "motion ratio". */
