@@ -129,7 +129,7 @@ final class MeasurePane extends JPanel {
         page.add(advice, "wmin 60, gapbottom 8");
         ways(here);
         for (FormField field : here.fields()) {
-            FormRow row = FormRow.asking(field, field.labelOfAxle(), this::take);
+            FormRow row = FormRow.asking(field, field.labelOfAxle(), this::take, focused -> {});
             rows.add(row);
             page.add(row);
             offers(field);
