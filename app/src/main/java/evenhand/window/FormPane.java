@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.drawing.measuring.Sketches;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Chapter;
 import evenhand.window.desk.Desk;
@@ -42,6 +43,7 @@ final class FormPane extends JPanel implements Bench.View {
     private final ChapterList list = new ChapterList(this::turnTo);
     private final FormRows rows;
     private final JScrollPane scroll;
+    private final SketchPane sketch = new SketchPane();
     private final Words.Area summary = Words.plain("how far the car is filled in");
     private final Words.Area found = Words.plain("what is found");
     private final Words.Area trouble = Words.warning("what is wrong");
@@ -57,7 +59,7 @@ final class FormPane extends JPanel implements Bench.View {
         this.bench = bench;
         setOpaque(false);
         hand = new FormHand(bench, this::say, this::forget, this::again);
-        rows = new FormRows(hand, field -> {});
+        rows = new FormRows(hand, field -> sketch.show(field.path()));
         JPanel page = new Page();
         page.setOpaque(false);
         page.setBorder(BorderFactory.createEmptyBorder(0, 0, 16, 16));
@@ -82,7 +84,11 @@ final class FormPane extends JPanel implements Bench.View {
         add(bar, "span 2, growx, wrap");
         add(summary, "span 2, growx, wmin 60, gapright 16, wrap");
         add(left, "growx, aligny top, hmin 60");
-        add(scroll, "grow, wmin 60, hmin 60");
+        JPanel right = new JPanel(new SketchPane.Beside(scroll, sketch));
+        right.setOpaque(false);
+        right.add(scroll);
+        right.add(sketch);
+        add(right, "grow, wmin 60, hmin 60");
     }
 
     private JPanel bar() {
@@ -205,10 +211,26 @@ final class FormPane extends JPanel implements Bench.View {
             rows.show(now, found(now), notes);
         } else {
             found.setVisible(false);
-            rows.show(now, lots(now, chapter()), notes);
+            List<FormRows.Lot> lots = lots(now, chapter());
+            rows.show(now, lots, notes);
+            sketched(lots);
         }
         revalidate();
         repaint();
+    }
+
+    /** Until a field has the keys, the first that is measured shows how. */
+    private void sketched(List<FormRows.Lot> lots) {
+        List<String> paths = lots.stream()
+                .flatMap(lot -> lot.fields().stream())
+                .map(FormField::path)
+                .filter(path -> Sketches.of(path).isPresent())
+                .toList();
+        if (paths.isEmpty()) {
+            sketch.clear();
+        } else if (!paths.contains(sketch.path())) {
+            sketch.show(paths.get(0));
+        }
     }
 
     /** "212 values are given, 18 estimated, and 3 that move an answer are missing and taken as none." */

@@ -250,12 +250,11 @@ final class FormRow extends JPanel {
             case TAKEN_AS_NONE -> "missing, taken as none";
             case BLANK -> "";
         };
-        state.setText(unusual ? "unusual" : words);
+        state.setText(!showsDefaults ? "" : unusual ? "unusual" : words);
         state.setToolTipText(unusual ? notes.unusual().get(field.path()) : null);
         boolean marked = standing == FormField.Standing.ESTIMATED || standing == FormField.Standing.TAKEN_AS_NONE;
         state.setIcon(marked && showsDefaults && !unusual ? new FillMark(standing) : null);
         state.setForeground(unusual ? Looks.theme().warning() : Looks.theme().quiet());
-        state.setVisible(showsDefaults);
     }
 
     private static String words(FormField field, Units units, String origin) {
