@@ -86,8 +86,8 @@ final class ChapterList extends JList<ChapterList.Line> {
         while (lines.size() > wanted.size()) {
             lines.remove(lines.size() - 1);
         }
-        int index = chosen.map(subject ->
-                        wanted.stream().map(Line::subject).toList().indexOf(subject))
+        int index = chosen.map(
+                        subject -> wanted.stream().map(Line::subject).toList().indexOf(subject))
                 .orElse(-1);
         if (index < 0) {
             clearSelection();
@@ -113,7 +113,8 @@ final class ChapterList extends JList<ChapterList.Line> {
             setBackground(list.getSelectionBackground());
             title.setText(line.subject().title());
             title.setFont(selected ? Looks.strong() : evenhand.look.Typeface.plain(Looks.size()));
-            title.setForeground(selected ? list.getSelectionForeground() : Looks.theme().ink());
+            title.setForeground(
+                    selected ? list.getSelectionForeground() : Looks.theme().ink());
             removeAll();
             add(title, "span, wrap");
             for (Part part : line.parts()) {

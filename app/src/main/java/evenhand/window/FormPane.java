@@ -138,13 +138,10 @@ final class FormPane extends JPanel implements Bench.View {
 
     /** Turns to the chapter of a value, and puts the keys into its field. */
     void turnToValue(String path) {
-        chapters.stream()
-                .filter(chapter -> chapter.has(path))
-                .findFirst()
-                .ifPresent(chapter -> {
-                    turnTo(chapter.subject());
-                    rows.focus(path);
-                });
+        chapters.stream().filter(chapter -> chapter.has(path)).findFirst().ifPresent(chapter -> {
+            turnTo(chapter.subject());
+            rows.focus(path);
+        });
     }
 
     private void turnTo(Chapter.Subject subject) {
@@ -205,7 +202,10 @@ final class FormPane extends JPanel implements Bench.View {
     private void refresh(Desk now) {
         FormRows.Notes notes = FormRows.Notes.of(now);
         boolean searching = !search.getText().isBlank();
-        list.show(chapters, notes.none().keySet(), searching ? Optional.empty() : chapter().map(Chapter::subject));
+        list.show(
+                chapters,
+                notes.none().keySet(),
+                searching ? Optional.empty() : chapter().map(Chapter::subject));
         summary.setText(summary(notes.none().keySet()));
         if (searching) {
             rows.show(now, found(now), notes);
@@ -244,12 +244,13 @@ final class FormPane extends JPanel implements Bench.View {
             estimated += filled.estimated();
             missing += filled.missing();
         }
-        return given + " values are given, " + (estimated == 0 ? "none is" : estimated == 1 ? "1 is" : estimated + " are")
+        return given + " values are given, "
+                + (estimated == 0 ? "none is" : estimated == 1 ? "1 is" : estimated + " are")
                 + " estimated; "
                 + (missing == 0
                         ? "nothing that moves an answer is missing."
-                        : missing + (missing == 1 ? " that moves" : " that move")
-                                + " an answer " + (missing == 1 ? "is" : "are") + " missing and taken as none.");
+                        : missing + (missing == 1 ? " that moves" : " that move") + " an answer "
+                                + (missing == 1 ? "is" : "are") + " missing and taken as none.");
     }
 
     /** A chapter, what was missing as it was turned to before the rest. */
@@ -268,9 +269,8 @@ final class FormPane extends JPanel implements Bench.View {
             if (!wanted.isEmpty()) {
                 missing.add(new FormRows.Lot(section, section.title() + ", not given", false, wanted));
             }
-            List<FormField> others = fields.stream()
-                    .filter(field -> !wanted.contains(field))
-                    .toList();
+            List<FormField> others =
+                    fields.stream().filter(field -> !wanted.contains(field)).toList();
             rest.add(new FormRows.Lot(section, section.title(), true, others));
         }
         missing.addAll(rest);
@@ -310,7 +310,8 @@ final class FormPane extends JPanel implements Bench.View {
                 .flatMap(section -> {
                     List<FormField> fields = hand.fields(now, section);
                     // Points stand in one table, of which no line is told without the others.
-                    boolean points = fields.stream().anyMatch(field -> PointRow.isCoordinate(field) && wanted.test(field));
+                    boolean points =
+                            fields.stream().anyMatch(field -> PointRow.isCoordinate(field) && wanted.test(field));
                     List<FormField> own = fields.stream()
                             .filter(field -> PointRow.isCoordinate(field) ? points : wanted.test(field))
                             .toList();

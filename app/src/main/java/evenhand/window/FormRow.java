@@ -57,8 +57,7 @@ final class FormRow extends JPanel {
         return new FormRow(field, words, false, taker, focused);
     }
 
-    private FormRow(
-            FormField field, String words, boolean showsDefaults, Taker taker, Consumer<FormField> focused) {
+    private FormRow(FormField field, String words, boolean showsDefaults, Taker taker, Consumer<FormField> focused) {
         super(new MigLayout(
                 "insets 2 0 2 0, gap 10 0, fillx, hidemode 3",
                 "[" + Looks.em(13) + "!][" + Looks.em(13) + "!][grow,fill]",

@@ -56,8 +56,7 @@ final class FormRows extends JPanel {
             now.work().activeSetup().assumed().forEach(one -> none.put(one.path(), one.text()));
             Map<String, String> unusual = new LinkedHashMap<>();
             for (Warning warning : now.work().activeSetup().warnings()) {
-                String path =
-                        warning.where().replaceFirst("^.*changes\\.", "").replaceFirst("^car\\.", "");
+                String path = warning.where().replaceFirst("^.*changes\\.", "").replaceFirst("^car\\.", "");
                 unusual.merge(path, warning.what(), (one, other) -> one + "; " + other);
             }
             return new Notes(none, unusual);
@@ -83,8 +82,8 @@ final class FormRows extends JPanel {
         List<String> next = new ArrayList<>();
         for (Lot lot : lots) {
             Form.Section section = lot.section();
-            next.add("# " + lot.title() + section.home() + section.added() + section.absent()
-                    + hand.isDrafted(section));
+            next.add(
+                    "# " + lot.title() + section.home() + section.added() + section.absent() + hand.isDrafted(section));
             lot.fields().forEach(field -> next.add(field.path()));
         }
         if (!next.equals(structure)) {
@@ -157,8 +156,7 @@ final class FormRows extends JPanel {
     }
 
     private PointsPane table(Form.Section section) {
-        return new PointsPane(
-                section.added(), hand.taker(section), asked -> hand.showRight(section, asked), focused);
+        return new PointsPane(section.added(), hand.taker(section), asked -> hand.showRight(section, asked), focused);
     }
 
     private JPanel head(Lot lot) {

@@ -135,7 +135,8 @@ final class MeasurePane extends JPanel {
         page.add(advice, "wmin 60, gapbottom 8");
         ways(here);
         for (FormField field : here.fields()) {
-            FormRow row = FormRow.asking(field, field.labelOfAxle(), this::take, focused -> sketch.show(focused.path()));
+            FormRow row =
+                    FormRow.asking(field, field.labelOfAxle(), this::take, focused -> sketch.show(focused.path()));
             rows.add(row);
             page.add(row);
             offers(field);

@@ -43,8 +43,7 @@ final class PointsPane extends JPanel {
      * @param rightAsked is told whether what could differ on the right is to be shown
      * @param focused is told the field that gets the keys
      */
-    PointsPane(
-            String path, FormRow.Taker taker, Consumer<Boolean> rightAsked, Consumer<FormField> focused) {
+    PointsPane(String path, FormRow.Taker taker, Consumer<Boolean> rightAsked, Consumer<FormField> focused) {
         this.taker = taker;
         this.focused = focused;
         setOpaque(false);

@@ -23,8 +23,8 @@ final class SketchPane extends JPanel {
     private static final double STRIP = 11;
 
     private final Canvas canvas = new Canvas();
-    private final Words.Area name = new Words.Area("what is measured", Looks::strong, () -> Looks.theme()
-            .ink());
+    private final Words.Area name = new Words.Area(
+            "what is measured", Looks::strong, () -> Looks.theme().ink());
     private final Words.Area how = Words.plain("how it is measured");
     private transient Optional<Sketch> shown = Optional.empty();
     private String path = "";

@@ -80,7 +80,11 @@ final class AxleSketches {
                 .words(-0.3, z, 0, 1, "front")
                 .words(0.3, z, 0, 1, "rear")
                 .note(3.4, z, -1, 1, "string")
-                .sketch("strings along both sides, steel rule to the front and the rear edge of the rim; their difference", -1.0, -1.3, 2.75);
+                .sketch(
+                        "strings along both sides, steel rule to the front and the rear edge of the rim; their difference",
+                        -1.0,
+                        -1.3,
+                        2.75);
     }
 
     static Sketch overTravel() {
@@ -147,7 +151,11 @@ final class AxleSketches {
                 .plumb(-0.62, 0.32)
                 .dimension(-0.62, -0.08, 0, -0.08, "ahead")
                 .note(-0.9, 0.7, 1, 0, "front of the car this way")
-                .sketch("plumb lines from the hub and from the joint's middle; behind the axle counts negative", -1.1, -0.25, 1.1);
+                .sketch(
+                        "plumb lines from the hub and from the joint's middle; behind the axle counts negative",
+                        -1.1,
+                        -0.25,
+                        1.1);
     }
 
     static Sketch out() {
@@ -157,7 +165,11 @@ final class AxleSketches {
                 .rod(0.46, 0.2, 0.5, 0.42)
                 .plumb(0.46, 0.2)
                 .dimension(0, 0.08, 0.46, 0.08, "out")
-                .sketch("a line along the middle of the car on the floor; tape from it to under the joint", -1.3, -0.25, 1.45);
+                .sketch(
+                        "a line along the middle of the car on the floor; tape from it to under the joint",
+                        -1.3,
+                        -0.25,
+                        1.45);
     }
 
     static Sketch up() {

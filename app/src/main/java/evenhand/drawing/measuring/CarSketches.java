@@ -44,11 +44,7 @@ final class CarSketches {
 
     static Sketch wheelbase() {
         return side(
-                new Pen(WIDE)
-                        .carFromSide()
-                        .plumb(0, 0.3)
-                        .plumb(AXLE, 0.3)
-                        .dimension(0, -0.1, AXLE, -0.1, "wheelbase"),
+                new Pen(WIDE).carFromSide().plumb(0, 0.3).plumb(AXLE, 0.3).dimension(0, -0.1, AXLE, -0.1, "wheelbase"),
                 "plumb lines from both hubs, tape on the floor between them; on both sides, and the mean taken");
     }
 
@@ -71,10 +67,7 @@ final class CarSketches {
 
     static Sketch roof() {
         return side(
-                new Pen(WIDE)
-                        .carFromSide()
-                        .level(0.95, 1.34, 2.35, 1.34)
-                        .dimension(0.75, 0, 0.75, 1.34, "roof"),
+                new Pen(WIDE).carFromSide().level(0.95, 1.34, 2.35, 1.34).dimension(0.75, 0, 0.75, 1.34, "roof"),
                 "a straight edge across the roof, tape from it to the level floor");
     }
 
@@ -123,7 +116,11 @@ final class CarSketches {
                 .path(Ink.FREE, 0.92, 0.0, 1.08, 0.0, 1.08, 0.22, 0.92, 0.22, 0.92, 0.0)
                 .leader(0.9, 0.25, 1.1, 0.25)
                 .angle(0, 0.27, 0.7, 0, 14, "twist")
-                .sketch("one axle held, a weight on a beam at the other: the angle between both ends, by two levels", -1.3, -0.2, 1.8);
+                .sketch(
+                        "one axle held, a weight on a beam at the other: the angle between both ends, by two levels",
+                        -1.3,
+                        -0.2,
+                        1.8);
     }
 
     static Sketch arch() {
@@ -138,7 +135,11 @@ final class CarSketches {
                 .plumb(-HALF, 0.6)
                 .plumb(HALF, 0.6)
                 .dimension(-HALF, -0.1, HALF, -0.1, "track")
-                .sketch("plumb lines at the middle of both treads, or from edge to same edge; tape between them", -1.3, -0.3, 1.8);
+                .sketch(
+                        "plumb lines at the middle of both treads, or from edge to same edge; tape between them",
+                        -1.3,
+                        -0.3,
+                        1.8);
     }
 
     static Sketch layout() {
@@ -204,6 +205,10 @@ final class CarSketches {
                 .leader(0.67, 0.1, 0.67, 1.1)
                 .angle(0.67, 0.57, 0.48, 76, 90, "")
                 .words(0.67, 1.12, 0, 1, "road wheel")
-                .sketch("a degree plate at the hand wheel, turn plates under the tyres; one angle over the other", -1.3, -0.1, 1.5);
+                .sketch(
+                        "a degree plate at the hand wheel, turn plates under the tyres; one angle over the other",
+                        -1.3,
+                        -0.1,
+                        1.5);
     }
 }

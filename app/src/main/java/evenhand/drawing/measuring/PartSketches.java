@@ -16,7 +16,11 @@ final class PartSketches {
                 .leader(0.2, 0.78, 0.5, 0.78)
                 .dimension(0.38, 0.65, 0.38, 0.78, "shorter by")
                 .note(-0.34, 0.04, -1, 0, "scales")
-                .sketch("a press and a scale: how much more load for 20 mm shorter, in the part of the travel that is used", -0.9, -0.1, 1.2);
+                .sketch(
+                        "a press and a scale: how much more load for 20 mm shorter, in the part of the travel that is used",
+                        -0.9,
+                        -0.1,
+                        1.2);
     }
 
     static Sketch lengths(String path) {
@@ -25,7 +29,11 @@ final class PartSketches {
         length(pen, -0.6, 0.8, "free", asked.equals("freeLength"));
         length(pen, 0, 0.58, "in the car", asked.equals("installedLength"));
         length(pen, 0.6, 0.28, "solid", asked.equals("solidLength"));
-        return pen.sketch("free on the bench; in the car at rest, along the spring; wire thickness times coils", -1.0, -0.2, 1.25);
+        return pen.sketch(
+                "free on the bench; in the car at rest, along the spring; wire thickness times coils",
+                -1.0,
+                -0.2,
+                1.25);
     }
 
     private static void length(Pen pen, double x, double high, String words, boolean asked) {
@@ -51,7 +59,11 @@ final class PartSketches {
         return pen.dimension(0.8, 0, 0.8, 0.06, "")
                 .words(0.6, 0.7, 0, 1, "wheel up 40 mm")
                 .dimension(-0.14, bar ? 0.5 : 0.8, -0.14, 0.34, bar ? "end moves" : "shortens")
-                .sketch("lift the wheel by 40 mm, measure how far the part moves along itself, divide by 40 mm", -1.0, -0.1, 1.1);
+                .sketch(
+                        "lift the wheel by 40 mm, measure how far the part moves along itself, divide by 40 mm",
+                        -1.0,
+                        -0.1,
+                        1.1);
     }
 
     static Sketch eyeToEye() {
@@ -62,7 +74,11 @@ final class PartSketches {
                 .joint(-0.75, 0.2)
                 .joint(0.75, 0.2)
                 .dimension(-0.75, 0.42, 0.75, 0.42, "eye to eye")
-                .sketch("tape between the middles of both eyes: of a damper pushed in and pulled out, of a rod before and after", -1.0, -0.1, 0.8);
+                .sketch(
+                        "tape between the middles of both eyes: of a damper pushed in and pulled out, of a rod before and after",
+                        -1.0,
+                        -0.1,
+                        0.8);
     }
 
     static Sketch leaf() {
@@ -105,9 +121,10 @@ final class PartSketches {
             case "armLength" -> pen.leader(-0.75, 0.6, -1.12, 0.6).dimension(-1.05, 0.6, -1.05, 0.1, "arm");
             case "activeLength" -> pen.dimension(-0.75, 0.78, 0.75, 0.78, "what twists");
             case "diameter" -> pen.dimension(0, 0.5, 0, 0.7, "thickness");
-            default -> pen.path(Ink.PIVOT, 0.82, -0.16, 0.98, -0.16, 0.98, 0, 0.82, 0, 0.82, -0.16)
-                    .leader(0.9, 0.1, 0.9, 0)
-                    .dimension(0.7, 0.1, 0.7, -0.06, "sinks by");
+            default ->
+                pen.path(Ink.PIVOT, 0.82, -0.16, 0.98, -0.16, 0.98, 0, 0.82, 0, 0.82, -0.16)
+                        .leader(0.9, 0.1, 0.9, 0)
+                        .dimension(0.7, 0.1, 0.7, -0.06, "sinks by");
         }
         return pen.note(0, 0.42, 0, -1, "the bar from above")
                 .sketch(
@@ -121,7 +138,10 @@ final class PartSketches {
 
     static Sketch gap(String path) {
         boolean rubber = path.contains("bumpStop");
-        Pen pen = new Pen(1.6).floor(-0.7, 0.7).path(Ink.PART, -0.7, 0.9, 0.7, 0.9).path(Ink.PART, -0.6, 0.3, 0.6, 0.3);
+        Pen pen = new Pen(1.6)
+                .floor(-0.7, 0.7)
+                .path(Ink.PART, -0.7, 0.9, 0.7, 0.9)
+                .path(Ink.PART, -0.6, 0.3, 0.6, 0.3);
         if (rubber) {
             pen.path(Ink.TYRE, -0.1, 0.9, 0.1, 0.9, 0.06, 0.66, -0.06, 0.66, -0.1, 0.9);
         } else {
@@ -132,7 +152,11 @@ final class PartSketches {
                 .leader(0, 0.66, 0.3, 0.66)
                 .note(-0.66, 0.92, 1, 1, "body")
                 .note(-0.56, 0.28, 1, -1, "axle")
-                .sketch("car at rest on level ground, steel rule between the stop and what it meets, times wheel travel over its own", -0.8, -0.1, 1.25);
+                .sketch(
+                        "car at rest on level ground, steel rule between the stop and what it meets, times wheel travel over its own",
+                        -0.8,
+                        -0.1,
+                        1.25);
     }
 
     static Sketch droop() {
@@ -144,7 +168,11 @@ final class PartSketches {
                 .leader(0.5, 0.65, 0.72, 0.65)
                 .leader(0.5, 0.38, 0.72, 0.38)
                 .dimension(0.62, 0.38, 0.62, 0.65, "droop")
-                .sketch("steel rule from hub to arch at rest, and again with the wheel hanging; the difference", -1.0, -0.1, 1.2);
+                .sketch(
+                        "steel rule from hub to arch at rest, and again with the wheel hanging; the difference",
+                        -1.0,
+                        -0.1,
+                        1.2);
     }
 
     static Sketch hubHeight() {
@@ -191,7 +219,11 @@ final class PartSketches {
                 .rod(-0.24, 0.66, 0.4, 0.66)
                 .dimension(-0.36, 0.9, -0.36, 0.08, "to the pad")
                 .dimension(0.1, 0.66, 0.1, 0.9, "to the rod")
-                .sketch("steel rule from the pedal's pivot to the pad and to the rod; one over the other", -0.75, -0.05, 1.05);
+                .sketch(
+                        "steel rule from the pedal's pivot to the pad and to the rod; one over the other",
+                        -0.75,
+                        -0.05,
+                        1.05);
     }
 
     static Sketch disc() {

@@ -97,9 +97,8 @@ final class Pen {
     Pen carFromBehind() {
         return floor(-1.1, 1.1)
                 .path(
-                        Ink.BODY,
-                        -0.6, 0.24, -0.8, 0.34, -0.83, 0.6, -0.76, 0.84, -0.6, 1.28, -0.5, 1.34, 0.5, 1.34, 0.6, 1.28, 0.76,
-                        0.84, 0.83, 0.6, 0.8, 0.34, 0.6, 0.24, -0.6, 0.24)
+                        Ink.BODY, -0.6, 0.24, -0.8, 0.34, -0.83, 0.6, -0.76, 0.84, -0.6, 1.28, -0.5, 1.34, 0.5, 1.34,
+                        0.6, 1.28, 0.76, 0.84, 0.83, 0.6, 0.8, 0.34, 0.6, 0.24, -0.6, 0.24)
                 .tyre(-TRACK / 2)
                 .tyre(TRACK / 2);
     }
@@ -107,9 +106,8 @@ final class Pen {
     /** A car from above, the nose to the left: z is to its right, from the middle. */
     Pen carFromAbove() {
         path(
-                Ink.BODY,
-                -0.72, -0.5, -0.55, -0.76, 0.3, -0.82, 2.2, -0.82, 3.1, -0.76, 3.28, -0.5, 3.28, 0.5, 3.1, 0.76, 2.2, 0.82,
-                0.3, 0.82, -0.55, 0.76, -0.72, 0.5, -0.72, -0.5);
+                Ink.BODY, -0.72, -0.5, -0.55, -0.76, 0.3, -0.82, 2.2, -0.82, 3.1, -0.76, 3.28, -0.5, 3.28, 0.5, 3.1,
+                0.76, 2.2, 0.82, 0.3, 0.82, -0.55, 0.76, -0.72, 0.5, -0.72, -0.5);
         for (double x : new double[] {0, WHEELBASE}) {
             for (double side : new double[] {-1, 1}) {
                 box(Ink.TYRE, x - RADIUS, side * TRACK / 2 - TYRE_WIDTH / 2, 2 * RADIUS, TYRE_WIDTH);
@@ -167,8 +165,7 @@ final class Pen {
 
     /** A plumb line with its bob. */
     Pen plumb(double x, double from) {
-        return leader(x, from, x, 0.06)
-                .path(Ink.PIVOT, x - 0.02, 0.08, x + 0.02, 0.08, x, 0.005, x - 0.02, 0.08);
+        return leader(x, from, x, 0.06).path(Ink.PIVOT, x - 0.02, 0.08, x + 0.02, 0.08, x, 0.005, x - 0.02, 0.08);
     }
 
     /** A spirit or digital level laid along a line. */
@@ -176,18 +173,7 @@ final class Pen {
         double length = Math.hypot(x2 - x1, z2 - z1);
         double acrossX = -(z2 - z1) / length * 0.02 * width;
         double acrossZ = (x2 - x1) / length * 0.02 * width;
-        return path(
-                Ink.PART,
-                x1,
-                z1,
-                x2,
-                z2,
-                x2 + acrossX,
-                z2 + acrossZ,
-                x1 + acrossX,
-                z1 + acrossZ,
-                x1,
-                z1);
+        return path(Ink.PART, x1, z1, x2, z2, x2 + acrossX, z2 + acrossZ, x1 + acrossX, z1 + acrossZ, x1, z1);
     }
 
     /** A dimension from end to end, its words at the middle. */
@@ -225,12 +211,14 @@ final class Pen {
                 new Arc2D.Double(x - radius, z - radius, 2 * radius, 2 * radius, -from, from - to, Arc2D.OPEN));
         double middle = Math.toRadians((from + to) / 2);
         double off = radius * 1.06;
-        return words.isEmpty() ? this : words(
-                x + off * Math.cos(middle),
-                z + off * Math.sin(middle),
-                Math.cos(middle) < -0.3 ? -1 : Math.cos(middle) > 0.3 ? 1 : 0,
-                Math.sin(middle) > 0.3 ? 1 : 0,
-                words);
+        return words.isEmpty()
+                ? this
+                : words(
+                        x + off * Math.cos(middle),
+                        z + off * Math.sin(middle),
+                        Math.cos(middle) < -0.3 ? -1 : Math.cos(middle) > 0.3 ? 1 : 0,
+                        Math.sin(middle) > 0.3 ? 1 : 0,
+                        words);
     }
 
     /** Words at a place: −1 they end there or hang below, 0 in its middle, 1 they begin there or stand above. */

@@ -31,7 +31,8 @@ public record Chapter(Subject subject, List<Form.Section> sections) {
             return title;
         }
 
-        private static final Set<String> SPRUNG = Set.of("spring", "bar", "damper", "bumpStop", "droopStop", "metalStop");
+        private static final Set<String> SPRUNG =
+                Set.of("spring", "bar", "damper", "bumpStop", "droopStop", "metalStop");
         private static final Set<String> LINKED = Set.of("links", "clearances", "propShaft");
 
         /** The chapter that a section stands in. */

@@ -98,6 +98,7 @@ public record Form(List<Section> sections) {
     }
 
     private static final String SHEET = "sheet";
+
     public Form {
         sections = List.copyOf(sections);
     }

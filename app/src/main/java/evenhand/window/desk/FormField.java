@@ -175,16 +175,16 @@ public record FormField(
         }
         boolean estimated =
                 value.filter(own -> own.origin() == Adjustable.Origin.ESTIMATED).isPresent();
-        return estimated
-                ? Standing.ESTIMATED
-                : none.contains(path) ? Standing.TAKEN_AS_NONE : Standing.BLANK;
+        return estimated ? Standing.ESTIMATED : none.contains(path) ? Standing.TAKEN_AS_NONE : Standing.BLANK;
     }
 
     /** What was given in other units than those of show, in these; else empty. */
     public String converted(Units units) {
         return value.filter(own -> own.origin() == Adjustable.Origin.GIVEN
                         && own.dimension() != Dimension.RATIO
-                        && !own.unit().symbol().equals(unit(own.dimension(), units).symbol()))
+                        && !own.unit()
+                                .symbol()
+                                .equals(unit(own.dimension(), units).symbol()))
                 .map(own -> show(own.si(), own.dimension(), units))
                 .orElse("");
     }
@@ -258,14 +258,14 @@ public record FormField(
             }
         }
         return called.length() >= FEWEST_LETTERS
-                && upwards(path).flatMap(above -> Nearest.otherWords(above).stream())
+                && upwards(path)
+                        .flatMap(above -> Nearest.otherWords(above).stream())
                         .anyMatch(other -> other.startsWith(called.toString()));
     }
 
     /** A path, and those of the objects that it stands in. */
     private static Stream<String> upwards(String path) {
-        return Stream.iterate(
-                path, own -> !own.isEmpty(), own -> own.substring(0, Math.max(0, own.lastIndexOf('.'))));
+        return Stream.iterate(path, own -> !own.isEmpty(), own -> own.substring(0, Math.max(0, own.lastIndexOf('.'))));
     }
 
     /** Whether a search for words finds it: each of them somewhere in its path or meaning. */

@@ -38,9 +38,8 @@ public record FormPlace(Shape<?> shape, Optional<Entries> given) {
             return new FormPlace(
                     groups.shape(),
                     there
-                            ? Optional.of(((Entry.Listed) entry.orElseThrow())
-                                    .items()
-                                    .get(step.index()))
+                            ? Optional.of(
+                                    ((Entry.Listed) entry.orElseThrow()).items().get(step.index()))
                             : Optional.empty());
         }
         throw new IllegalArgumentException("no object: " + step);

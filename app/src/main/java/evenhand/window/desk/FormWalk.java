@@ -21,7 +21,11 @@ import java.util.Set;
  * @param renames whether what has a name of its own may get another
  */
 record FormWalk(
-        Form.Home home, Map<String, Adjustable> values, Set<String> decided, boolean renames, List<Form.Section> sections) {
+        Form.Home home,
+        Map<String, Adjustable> values,
+        Set<String> decided,
+        boolean renames,
+        List<Form.Section> sections) {
     private static final String RIGHT = "right";
     private static final Slot<String> OWN_NAME =
             Slot.text("name").means("name of its own, by which set-ups, searches and answers know it");
@@ -73,11 +77,7 @@ record FormWalk(
     }
 
     private void slots(
-            String path,
-            Shape.Plain<?> plain,
-            Optional<Entries> given,
-            List<FormField> fields,
-            boolean pointAbove) {
+            String path, Shape.Plain<?> plain, Optional<Entries> given, List<FormField> fields, boolean pointAbove) {
         for (Slot<?> slot : plain.slots()) {
             Optional<Entry> entry = given.flatMap(own -> own.get(slot.key()));
             String here = Path.join(path, slot.key());
@@ -85,8 +85,7 @@ record FormWalk(
             if (ofRight || (entry.isEmpty() && (slot.isByPoints() || decided.contains(here)))) {
                 continue;
             }
-            if (slot.content() instanceof Content.Group<?> group
-                    && group.shape() instanceof Shape.ByName<?> names) {
+            if (slot.content() instanceof Content.Group<?> group && group.shape() instanceof Shape.ByName<?> names) {
                 names(here, slot.meaning(), names, FormPlace.entries(entry));
             } else if (slot.content() instanceof Content.Group<?> group) {
                 boolean point = given.isPresent() && isPointOfIt(slot);
@@ -102,8 +101,8 @@ record FormWalk(
                             Path.join(here, single.get().key()),
                             FormPlace.plain(end.shape(), Optional.empty()),
                             FormPlace.entries(entry)
-                                    .flatMap(own ->
-                                            FormPlace.entries(own.get(single.get().key()))),
+                                    .flatMap(own -> FormPlace.entries(
+                                            own.get(single.get().key()))),
                             fields);
                 }
                 object(
@@ -149,8 +148,7 @@ record FormWalk(
     }
 
     /** What differs on the right among the fields, and what could: there the left one counts. */
-    private void right(
-            String path, Shape.Plain<?> shape, Entries left, List<FormField> fields, List<FormField> right) {
+    private void right(String path, Shape.Plain<?> shape, Entries left, List<FormField> fields, List<FormField> right) {
         String here = Path.join(path, RIGHT);
         Optional<Entries> given = FormPlace.entries(left.get(RIGHT));
         for (Slot<?> slot : shape.slots()) {

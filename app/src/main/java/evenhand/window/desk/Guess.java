@@ -97,7 +97,8 @@ public record Guess(String text, String from) {
             return Optional.empty();
         }
         if (path.equals("drive.axle")) {
-            List<String> live = Stream.of("front", "rear").filter(measured::isLive).toList();
+            List<String> live =
+                    Stream.of("front", "rear").filter(measured::isLive).toList();
             return live.size() == 1
                     ? Optional.of(new Guess(live.get(0), "a live axle is mostly the one that is driven"))
                     : Optional.empty();
@@ -117,8 +118,8 @@ public record Guess(String text, String from) {
         String other = path.startsWith("front") ? "rear" : "front";
         Optional<String> size = measured.draft().get(path.substring(0, tyre) + ".tyre.size");
         Optional<Guess> bySize = path.endsWith(".kind") ? size.flatMap(Guess::kind) : Optional.empty();
-        return bySize.or(
-                () -> measured.draft().get(other + path.substring(tyre)).map(text -> new Guess(text, "as at the " + other)));
+        return bySize.or(() ->
+                measured.draft().get(other + path.substring(tyre)).map(text -> new Guess(text, "as at the " + other)));
     }
 
     /** How a tyre of a size is mostly built, by common practice, no source: a size in inches or with a hyphen is of before radials. */

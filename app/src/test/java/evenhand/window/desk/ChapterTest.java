@@ -46,8 +46,7 @@ class ChapterTest {
         assertThat(front.missing()).isZero();
         Desks.done(bench, new Target(Form.Home.CAR, Optional.empty()).out("front.rollSteer"));
         Chapter chapter = chapter(bench, Chapter.Subject.FRONT);
-        assertThat(chapter.filled(none(bench)))
-                .isEqualTo(new Chapter.Filled(front.given() - 1, front.estimated(), 1));
+        assertThat(chapter.filled(none(bench))).isEqualTo(new Chapter.Filled(front.given() - 1, front.estimated(), 1));
         assertThat(chapter.missing(none(bench))).containsExactly("front.rollSteer");
 
         Chapter.Filled tyres = chapter(bench, Chapter.Subject.TYRES).filled(none(bench));

@@ -62,7 +62,8 @@ class SketchesTest {
                 without.add(field.path().replaceAll("\\[\\d+]", ""));
             }
         }
-        without.removeIf(path -> path.startsWith("mounts.") || path.startsWith("brakes.") || path.contains("propShaft"));
+        without.removeIf(
+                path -> path.startsWith("mounts.") || path.startsWith("brakes.") || path.contains("propShaft"));
         assertThat(without).isEmpty();
     }
 
@@ -93,8 +94,8 @@ class SketchesTest {
         List<String> outside = new ArrayList<>();
         for (Sketch sketch : seen) {
             Graphics2D g = image.createGraphics();
-            List<DrawingPainter.Label> labels =
-                    DrawingPainter.paint(sketch.drawing(), Theme.light(13), g, area).labels();
+            List<DrawingPainter.Label> labels = DrawingPainter.paint(sketch.drawing(), Theme.light(13), g, area)
+                    .labels();
             g.dispose();
             labels.stream()
                     .filter(label -> !area.contains(label.place()))
