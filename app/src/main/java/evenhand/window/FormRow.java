@@ -103,7 +103,7 @@ final class FormRow extends JPanel {
 
     /** Whether something wrong was typed into it. */
     boolean isWrong() {
-        return trouble.isVisible();
+        return trouble.isVisible() || (input instanceof GridPane grid && grid.isWrong());
     }
 
     /** Whether the keys are in its field. */

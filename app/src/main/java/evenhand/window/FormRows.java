@@ -88,7 +88,7 @@ final class FormRows extends JPanel {
         }
         if (!next.equals(structure)) {
             structure = next;
-            build(now, lots);
+            build(lots);
         }
         for (Lot lot : lots) {
             for (FormField field : lot.fields()) {
@@ -112,7 +112,7 @@ final class FormRows extends JPanel {
         return lot.section().added();
     }
 
-    private void build(Desk now, List<Lot> lots) {
+    private void build(List<Lot> lots) {
         removeAll();
         // A row that stays keeps what is typed in it; so does one with something wrong in it that is out of sight.
         Map<String, FormRow> before = new LinkedHashMap<>(byPath);
