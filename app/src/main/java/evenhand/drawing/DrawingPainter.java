@@ -8,6 +8,7 @@ import evenhand.drawing.Item.Tone;
 import evenhand.drawing.Item.Words;
 import evenhand.look.LabelRoom;
 import evenhand.look.Picture;
+import evenhand.look.SetupStyle;
 import evenhand.look.Theme;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -76,8 +77,8 @@ public final class DrawingPainter {
         g.setColor(theme.background());
         g.fill(area);
         double em = theme.size();
-        double head = 0.7 * em + 1.5 * em;
-        double foot = 1.9 * em;
+        double head = drawing.title().isEmpty() ? 0.7 * em : 2.2 * em;
+        double foot = drawing.scaleWords().isEmpty() ? 0.7 * em : 1.9 * em;
         double beside = em * (1 + drawing.beside());
         Rectangle2D inner = new Rectangle2D.Double(
                 area.getX() + beside,
@@ -86,8 +87,12 @@ public final class DrawingPainter {
                 Math.max(1, area.getHeight() - head - foot));
         Scaling scaling = Scaling.fit(drawing.world(), inner);
         DrawingPainter painter = new DrawingPainter(g, theme, scaling, area);
-        painter.title(drawing, area);
-        painter.scaleBar(drawing, area);
+        if (!drawing.title().isEmpty()) {
+            painter.title(drawing, area);
+        }
+        if (!drawing.scaleWords().isEmpty()) {
+            painter.scaleBar(drawing, area);
+        }
         for (Item item : drawing.items()) {
             if (item instanceof Outline outline) {
                 painter.outline(outline);
@@ -197,6 +202,7 @@ public final class DrawingPainter {
                                 10,
                                 new float[] {(float) width(9), (float) width(3), (float) width(2), (float) width(3)},
                                 0));
+            case DIMENSION -> draw(shape, theme.colour(new SetupStyle(0)), new BasicStroke((float) width(2)));
             case MEASURE -> draw(shape, theme.quiet(), new BasicStroke((float) width(0.8)));
         }
         if (ink != Ink.GROUND && ink != Ink.TRACK) {

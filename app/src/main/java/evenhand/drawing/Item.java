@@ -38,6 +38,8 @@ public sealed interface Item permits Item.Outline, Item.Mark, Item.Words, Item.A
         AXIS,
         /** Thin line of a dimension. */
         MEASURE,
+        /** What a sketch asks to be measured. */
+        DIMENSION,
         /** Room between stops. */
         TRACK,
         /** Travel that is left. */

@@ -7,6 +7,8 @@
  * {@link evenhand.drawing.DrawingPainter} paints it, {@link evenhand.drawing.DrawingView} shows it and reports every
  * {@link evenhand.drawing.Pull} of a handle; it changes nothing itself.
  *
+ * <p>{@code drawing.measuring} has sketches of how a value is measured, painted alike.
+ *
  * <p>Of the body only size and stance are known, so it is a quiet outline of no particular car.
  */
 @NullMarked

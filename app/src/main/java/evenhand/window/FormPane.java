@@ -1,107 +1,134 @@
 package evenhand.window;
 
-import evenhand.catalogue.Entries;
+import evenhand.drawing.measuring.Sketches;
 import evenhand.window.desk.Bench;
+import evenhand.window.desk.Chapter;
 import evenhand.window.desk.Desk;
-import evenhand.window.desk.Draft;
 import evenhand.window.desk.Form;
 import evenhand.window.desk.FormField;
-import evenhand.window.desk.Grid;
 import evenhand.window.desk.PointRow;
 import evenhand.window.desk.Question;
-import evenhand.window.desk.Target;
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
+import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextField;
+import javax.swing.ScrollPaneConstants;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
-/** The car in forms by concept, made from the catalogue; edits the car itself, or the active set-up alone. */
+/**
+ * The car in forms by concept, made from the catalogue; edits the car itself, or the active set-up alone. Its chapters are listed on
+ * the left; of one that is turned to, what is missing comes first, and stays there until another is turned to. Words that are
+ * searched for show what they find in all of them.
+ */
 final class FormPane extends JPanel implements Bench.View {
-    private static final Stack.Above ABOVE_A_SECTION = new Stack.Above(12);
+    /** So many fields that are found are looked through; more are found by more of the word. */
+    private static final int MOST_FOUND = 40;
 
     private final transient Bench bench;
+    private final transient FormHand hand;
     private final JTextField search = new JTextField(18);
     private final JComboBox<String> target = new JComboBox<>();
-    private final JPanel rows = new JPanel(new Stack(2));
-    private final transient Map<String, FormRow> byPath = new LinkedHashMap<>();
-    private final transient Map<String, Draft> drafts = new LinkedHashMap<>();
-    private final transient List<Part> parts = new ArrayList<>();
-    private final Words.Area none = Words.plain("what is not found");
+    private final ChapterList list = new ChapterList(this::turnTo);
+    private final FormRows rows;
+    private final JScrollPane scroll;
+    private final SketchPane sketch = new SketchPane();
+    private final Words.Area summary = Words.plain("how far the car is filled in");
+    private final Words.Area found = Words.plain("what is found");
     private final Words.Area trouble = Words.warning("what is wrong");
-    private transient List<String> structure = List.of();
-    private boolean wholeCar = true;
-
-    /** A section as it is shown. */
-    private record Part(Form.Section section, JPanel head, Optional<PointsPane> points, List<FormRow> rows) {}
-
-    /** Tables of points, by the path of their link. */
-    private final transient Map<String, PointsPane> tables = new LinkedHashMap<>();
-
-    /** Links of which everything is shown that could differ on the right. */
-    private final transient Set<String> rightAsked = new HashSet<>();
+    private transient List<Chapter> chapters = List.of();
+    private transient Chapter.Subject turned = Chapter.Subject.BODY;
+    private transient Set<String> first = Set.of();
 
     FormPane(Bench bench) {
-        super(new Stack(6));
-        setBorder(BorderFactory.createEmptyBorder(0, 16, 16, 16));
+        super(new MigLayout(
+                "insets 12 16 0 0, gap 16 6, fill, hidemode 3",
+                "[" + Looks.em(16) + "!][grow,fill]",
+                "[][][grow,fill]"));
         this.bench = bench;
         setOpaque(false);
-        rows.setOpaque(false);
+        hand = new FormHand(bench, this::say, this::forget, this::again);
+        rows = new FormRows(hand, field -> sketch.show(field.path()));
+        JPanel page = new Page();
+        page.setOpaque(false);
+        page.setBorder(BorderFactory.createEmptyBorder(0, 0, 16, 16));
+        page.add(trouble);
+        page.add(found);
+        page.add(rows);
+        scroll = new JScrollPane(
+                page, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(3));
+        JPanel bar = bar();
+        JScrollPane left = new JScrollPane(
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        left.setBorder(BorderFactory.createEmptyBorder());
+        left.setOpaque(false);
+        left.getViewport().setOpaque(false);
+        trouble.setVisible(false);
+        found.setName("found nothing");
+        found.setVisible(false);
+        add(bar, "span 2, growx, wrap");
+        add(summary, "span 2, growx, wmin 60, gapright 16, wrap");
+        add(left, "growx, aligny top, hmin 60");
+        JPanel right = new JPanel(new SketchPane.Beside(scroll, sketch));
+        right.setOpaque(false);
+        right.add(scroll);
+        right.add(sketch);
+        add(right, "grow, wmin 60, hmin 60");
+    }
+
+    private JPanel bar() {
         search.setName("search");
-        search.putClientProperty("JTextField.placeholderText", "find a field: spring rate");
+        search.putClientProperty("JTextField.placeholderText", "find a value: sway bar, mu, spring rate");
         search.putClientProperty("JTextField.showClearButton", true);
-        search.getAccessibleContext().setAccessibleName("find a field by its name");
+        search.getAccessibleContext().setAccessibleName("find a value by its name or another word of the trade");
         search.getDocument().addDocumentListener(new DocumentListener() {
             @Override
             public void insertUpdate(DocumentEvent e) {
-                filter();
+                searched();
             }
 
             @Override
             public void removeUpdate(DocumentEvent e) {
-                filter();
+                searched();
             }
 
             @Override
             public void changedUpdate(DocumentEvent e) {
-                filter();
+                searched();
             }
         });
         target.setName("edit");
         target.getAccessibleContext().setAccessibleName("what is edited");
         target.addActionListener(event -> {
             boolean whole = target.getSelectedIndex() <= 0;
-            if (whole != wholeCar) {
-                wholeCar = whole;
-                drafts.clear();
-                forget();
-                show(bench.desk(), bench.desk());
+            if (whole != hand.isOnWholeCar()) {
+                hand.turnTo(whole);
+                rows.forget("");
+                again();
             }
         });
-        JPanel bar = new JPanel(new MigLayout("insets 0, gap 8", "[][]16[][]", ""));
+        JPanel bar = new JPanel(new MigLayout("insets 0 0 0 16, gap 8", "[]16[grow,fill]16:push[][]", ""));
         bar.setOpaque(false);
-        bar.add(new JLabel("find"));
-        bar.add(search);
+        bar.add(Words.head("The car itself"));
+        bar.add(search, "wmax " + Looks.em(26));
         bar.add(new JLabel("edit"));
         bar.add(target);
-        add(bar);
-        add(trouble);
-        trouble.setVisible(false);
-        none.setName("found nothing");
-        none.setVisible(false);
-        add(none);
-        add(rows);
+        return bar;
     }
 
     void focusSearch() {
@@ -109,27 +136,54 @@ final class FormPane extends JPanel implements Bench.View {
         search.selectAll();
     }
 
-    private Optional<String> setup() {
-        return wholeCar ? Optional.empty() : Optional.of(bench.desk().work().active());
+    /** Turns to the chapter of a value, and puts the keys into its field. */
+    void turnToValue(String path) {
+        chapters.stream().filter(chapter -> chapter.has(path)).findFirst().ifPresent(chapter -> {
+            turnTo(chapter.subject());
+            rows.focus(path);
+        });
     }
 
-    private Entries car(Desk desk) {
-        return wholeCar
-                ? desk.work().scenario().car()
-                : desk.work().activeSetup().entries();
+    private void turnTo(Chapter.Subject subject) {
+        turned = subject;
+        order(FormRows.Notes.of(bench.desk()));
+        if (search.getText().isEmpty()) {
+            refresh(bench.desk());
+        } else {
+            search.setText("");
+        }
+        scroll.getVerticalScrollBar().setValue(0);
+    }
+
+    /** What is missing in the chapter comes first, as it is now. */
+    private void order(FormRows.Notes notes) {
+        first = chapter()
+                .map(chapter -> Set.copyOf(chapter.missing(notes.none().keySet())))
+                .orElse(Set.of());
+    }
+
+    private Optional<Chapter> chapter() {
+        return chapters.stream()
+                .filter(chapter -> chapter.subject() == turned)
+                .findFirst()
+                .or(() -> chapters.stream().findFirst());
+    }
+
+    private void searched() {
+        refresh(bench.desk());
+        scroll.getVerticalScrollBar().setValue(0);
     }
 
     @Override
     public void show(Desk before, Desk now) {
-        boolean shown = now.look().question().equals(Question.FORM);
-        setVisible(shown);
-        if (!shown) {
+        if (!now.look().question().equals(Question.FORM)) {
             return;
         }
-        if (!before.work().scenario().file().equals(now.work().scenario().file())) {
-            // What was typed into another job's form is no part of this one.
-            drafts.clear();
-            forget();
+        boolean otherFile =
+                !before.work().scenario().file().equals(now.work().scenario().file());
+        if (otherFile) {
+            hand.forget();
+            rows.forget("");
         }
         boolean came = !before.look().question().equals(Question.FORM);
         boolean same = before.work().equals(now.work())
@@ -138,272 +192,156 @@ final class FormPane extends JPanel implements Bench.View {
             return;
         }
         targets(now);
-        Form form =
-                wholeCar ? Form.of(now.work().scenario()) : Form.of(now.work().activeSetup());
-        List<String> next = new ArrayList<>();
-        form.sections().forEach(section -> {
-            next.add("# " + section.home() + section.added() + section.absent() + drafts.containsKey(section.added()));
-            fields(now, section).forEach(field -> next.add(field.path()));
-        });
-        if (!next.equals(structure)) {
-            structure = next;
-            build(now, form);
+        chapters = Chapter.of(hand.form(now));
+        if (came || otherFile || before.is(now)) {
+            order(FormRows.Notes.of(now));
         }
-        for (Form.Section section : form.sections()) {
-            for (FormField field : fields(now, section)) {
-                FormRow row = byPath.get(field.path());
-                if (row != null) {
-                    row.show(field, now.look().units(), "");
-                }
-            }
-            PointsPane table = tables.get(section.added());
-            if (table != null) {
-                table.show(
-                        points(now, section),
-                        !section.right().isEmpty(),
-                        rightAsked.contains(section.added()),
-                        now.look().units());
-            }
+        refresh(now);
+    }
+
+    private void refresh(Desk now) {
+        FormRows.Notes notes = FormRows.Notes.of(now);
+        boolean searching = !search.getText().isBlank();
+        list.show(
+                chapters,
+                notes.none().keySet(),
+                searching ? Optional.empty() : chapter().map(Chapter::subject));
+        summary.setText(summary(notes.none().keySet()));
+        if (searching) {
+            rows.show(now, found(now), notes);
+        } else {
+            found.setVisible(false);
+            List<FormRows.Lot> lots = lots(now, chapter());
+            rows.show(now, lots, notes);
+            sketched(lots);
+        }
+        revalidate();
+        repaint();
+    }
+
+    /** Until a field has the keys, the first that is measured shows how. */
+    private void sketched(List<FormRows.Lot> lots) {
+        List<String> paths = lots.stream()
+                .flatMap(lot -> lot.fields().stream())
+                .map(FormField::path)
+                .filter(path -> Sketches.of(path).isPresent())
+                .toList();
+        if (paths.isEmpty()) {
+            sketch.clear();
+        } else if (!paths.contains(sketch.path())) {
+            sketch.show(paths.get(0));
         }
     }
 
-    private void forget() {
-        byPath.clear();
-        tables.clear();
-        structure = List.of();
+    /** "212 values are given, 18 estimated, and 3 that move an answer are missing and taken as none." */
+    private String summary(Set<String> none) {
+        int given = 0;
+        int estimated = 0;
+        int missing = 0;
+        for (Chapter chapter : chapters) {
+            Chapter.Filled filled = chapter.filled(none);
+            given += filled.given();
+            estimated += filled.estimated();
+            missing += filled.missing();
+        }
+        return given + " values are given, "
+                + (estimated == 0 ? "none is" : estimated == 1 ? "1 is" : estimated + " are")
+                + " estimated; "
+                + (missing == 0
+                        ? "nothing that moves an answer is missing."
+                        : missing + (missing == 1 ? " that moves" : " that move") + " an answer "
+                                + (missing == 1 ? "is" : "are") + " missing and taken as none.");
+    }
+
+    /** A chapter, what was missing as it was turned to before the rest. */
+    private List<FormRows.Lot> lots(Desk now, Optional<Chapter> chapter) {
+        List<FormRows.Lot> missing = new ArrayList<>();
+        List<FormRows.Lot> rest = new ArrayList<>();
+        for (Form.Section section : chapter.map(Chapter::sections).orElse(List.of())) {
+            List<FormField> fields = hand.fields(now, section);
+            if (first.contains(section.path())) {
+                missing.add(new FormRows.Lot(section, section.title(), true, fields));
+                continue;
+            }
+            List<FormField> wanted = fields.stream()
+                    .filter(field -> first.contains(field.path()))
+                    .toList();
+            if (!wanted.isEmpty()) {
+                missing.add(new FormRows.Lot(section, section.title() + ", not given", false, wanted));
+            }
+            List<FormField> others =
+                    fields.stream().filter(field -> !wanted.contains(field)).toList();
+            rest.add(new FormRows.Lot(section, section.title(), true, others));
+        }
+        missing.addAll(rest);
+        return missing;
+    }
+
+    /** What a search finds in all chapters: by name and meaning first, then by the trade's other words. */
+    private List<FormRows.Lot> found(Desk now) {
+        String words = search.getText().strip();
+        List<FormRows.Lot> all = new ArrayList<>(matching(now, field -> field.matches(words), words));
+        Set<String> direct = new LinkedHashSet<>();
+        all.forEach(lot -> lot.fields().forEach(field -> direct.add(field.path())));
+        all.addAll(matching(now, field -> field.isAlsoCalled(words) && !direct.contains(field.path()), ""));
+        List<FormRows.Lot> shown = new ArrayList<>();
+        int count = 0;
+        int left = 0;
+        for (FormRows.Lot lot : all) {
+            if (count >= MOST_FOUND) {
+                left += lot.fields().size();
+            } else {
+                shown.add(lot);
+                count += lot.fields().size();
+            }
+        }
+        Words.say(
+                found,
+                all.isEmpty()
+                        ? "No value of this car has \"" + words + "\" in its name or meaning."
+                        : left > 0 ? left + " more are found by more of the word." : "");
+        found.setVisible(all.isEmpty() || left > 0);
+        return shown;
+    }
+
+    private List<FormRows.Lot> matching(Desk now, Predicate<FormField> wanted, String words) {
+        return chapters.stream()
+                .flatMap(chapter -> chapter.sections().stream())
+                .flatMap(section -> {
+                    List<FormField> fields = hand.fields(now, section);
+                    // Points stand in one table, of which no line is told without the others.
+                    boolean points =
+                            fields.stream().anyMatch(field -> PointRow.isCoordinate(field) && wanted.test(field));
+                    List<FormField> own = fields.stream()
+                            .filter(field -> PointRow.isCoordinate(field) ? points : wanted.test(field))
+                            .toList();
+                    boolean head = !words.isEmpty() && section.matches(words);
+                    return own.isEmpty() && !head
+                            ? Stream.empty()
+                            : Stream.of(new FormRows.Lot(section, section.title(), head, own));
+                })
+                .toList();
     }
 
     private void targets(Desk now) {
         List<String> wanted =
                 List.of("the car, for all set-ups", "“" + now.work().active() + "” alone");
         if (target.getItemCount() != wanted.size() || !target.getItemAt(1).equals(wanted.get(1))) {
-            int index = wholeCar ? 0 : 1;
-            target.setModel(new javax.swing.DefaultComboBoxModel<>(wanted.toArray(new String[0])));
-            target.setSelectedIndex(index);
+            target.setModel(new DefaultComboBoxModel<>(wanted.toArray(new String[0])));
+            target.setSelectedIndex(hand.isOnWholeCar() ? 0 : 1);
         }
     }
 
-    /** The fields of a section: those of its draft while it is drafted; none of one that the car has not. */
-    private List<FormField> fields(Desk desk, Form.Section section) {
-        Draft draft = drafts.get(section.added());
-        if (draft != null) {
-            return Form.drafted(section.home(), given(desk, section), section.added(), draft);
-        }
-        boolean below = drafts.keySet().stream().anyMatch(path -> section.path().startsWith(path + "."));
-        return section.absent() || below ? List.of() : withRight(section);
-    }
-
-    private List<FormField> withRight(Form.Section section) {
-        List<FormField> all = new ArrayList<>(section.fields());
-        if (rightAsked.contains(section.added())) {
-            all.addAll(section.right());
-        }
-        return all;
-    }
-
-    private List<PointRow> points(Desk now, Form.Section section) {
-        return PointRow.among(
-                section.added(), fields(now, section), path -> Form.meaning(section.home(), given(now, section), path));
-    }
-
-    /** How a field is called under the title of its section: "top bolt", "longer, right". */
-    private static String words(Form.Section section, FormField field) {
-        String above = section.added() + ".";
-        return field.path().startsWith(above) ? PointRow.words(field.path().substring(above.length())) : field.label();
-    }
-
-    private Entries given(Desk desk, Form.Section section) {
-        return section.home() == Form.Home.JOB ? desk.work().scenario().given() : car(desk);
-    }
-
-    private Target target(Form.Section section) {
-        return new Target(section.home(), setup());
-    }
-
-    private void build(Desk now, Form form) {
-        rows.removeAll();
-        parts.clear();
-        // A row that stays keeps what is typed in it.
-        Map<String, FormRow> before = new LinkedHashMap<>(byPath);
-        byPath.clear();
-        Map<String, PointsPane> tablesBefore = new LinkedHashMap<>(tables);
-        tables.clear();
-        for (Form.Section section : form.sections()) {
-            JPanel head = head(section);
-            rows.add(head, ABOVE_A_SECTION);
-            Optional<PointsPane> table = Optional.empty();
-            if (!points(now, section).isEmpty()) {
-                PointsPane old = tablesBefore.get(section.added());
-                table = Optional.of(old == null ? table(section) : old);
-                tables.put(section.added(), table.get());
-                rows.add(table.get());
-            }
-            List<FormRow> own = new ArrayList<>();
-            for (FormField field : fields(now, section)) {
-                if (PointRow.isCoordinate(field)) {
-                    continue;
-                }
-                FormRow old = before.get(field.path());
-                FormRow row = old != null && old.fits(field)
-                        ? old
-                        : new FormRow(field, words(section, field), taker(section));
-                byPath.put(field.path(), row);
-                own.add(row);
-                rows.add(row);
-            }
-            parts.add(new Part(section, head, table, own));
-        }
-        filter();
-        revalidate();
-        repaint();
-    }
-
-    private PointsPane table(Form.Section section) {
-        return new PointsPane(section.added(), taker(section), asked -> {
-            if (asked) {
-                rightAsked.add(section.added());
-            } else {
-                rightAsked.remove(section.added());
-            }
-            again();
-        });
-    }
-
-    private JPanel head(Form.Section section) {
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 10, fillx", "[][grow,fill][]", ""));
-        head.setOpaque(false);
-        head.add(Words.head(section.title()));
-        Words.Area meaning = Words.quiet("meaning of " + section.title());
-        meaning.setText(section.meaning());
-        head.add(meaning, "wmin 40");
-        boolean drafted = drafts.containsKey(section.added());
-        boolean adds = section.absent() || section.adds();
-        if (drafted || adds || !section.needed()) {
-            JButton button = new JButton(drafted ? "leave as it was" : adds ? "add" : "remove");
-            button.setName((drafted ? "leave " : adds ? "add " : "remove ") + section.added());
-            button.getAccessibleContext().setAccessibleName(button.getText() + " " + section.title());
-            button.addActionListener(event -> {
-                say(Optional.empty());
-                if (drafted) {
-                    drafts.remove(section.added());
-                } else if (adds) {
-                    drafts.put(section.added(), Draft.EMPTY);
-                } else {
-                    forgetBelow(section.path());
-                    say(bench.act(target(section).remove(section.path())));
-                }
-                again();
-            });
-            head.add(button);
-        }
-        return head;
-    }
-
-    /** What was typed into an object that is taken away goes with it; the items behind one of a list move up. */
-    private void forgetBelow(String path) {
-        String list = path.endsWith("]") ? path.substring(0, path.lastIndexOf('[')) : path;
-        byPath.keySet().removeIf(key -> key.startsWith(list));
-        tables.keySet().removeIf(key -> key.startsWith(list));
+    private void forget(String above) {
+        rows.forget(above);
     }
 
     private void again() {
-        structure = List.of();
         show(bench.desk(), bench.desk());
     }
 
     private void say(Optional<String> why) {
         Words.put(trouble, why.orElse(""));
         trouble.setVisible(why.isPresent());
-    }
-
-    private FormRow.Taker taker(Form.Section section) {
-        return new FormRow.Taker() {
-            @Override
-            public Optional<String> take(FormField field, String text) {
-                say(Optional.empty());
-                Draft draft = drafts.get(section.added());
-                if (draft != null) {
-                    return draft(section, draft.with(field.path(), field.drafted(text)));
-                }
-                if (field.isOwnName(section)) {
-                    forgetBelow(section.path());
-                    return bench.act(target(section).name(section.path(), text));
-                }
-                if (field.slot().isEmpty()) {
-                    return draft(section, kindChanged(section, field, text));
-                }
-                return bench.act(target(section).value(field, text, insteadOf(section, field.path())));
-            }
-
-            @Override
-            public Optional<String> take(FormField field, Grid grid, List<List<String>> wanted) {
-                say(Optional.empty());
-                Draft draft = drafts.get(section.added());
-                return draft == null
-                        ? bench.act(target(section).rows(field, grid, wanted))
-                        : draft(section, draft.with(field.path(), wanted.isEmpty() ? "" : grid.json(wanted)));
-            }
-        };
-    }
-
-    private List<String> insteadOf(Form.Section section, String path) {
-        return section.home() == Form.Home.CAR ? Form.insteadOf(car(bench.desk()), path) : List.of();
-    }
-
-    /** The object of another kind, with what both kinds have. */
-    private Draft kindChanged(Form.Section section, FormField kind, String word) {
-        Entries given = given(bench.desk(), section);
-        Draft draft = Draft.EMPTY.with(kind.path(), word);
-        for (FormField wanted : Form.drafted(section.home(), given, section.path(), draft)) {
-            Optional<FormField> old = Form.of(car(bench.desk())).field(wanted.path());
-            if (wanted.slot().isPresent()
-                    && old.isPresent()
-                    && old.get().given().isPresent()) {
-                FormField had = old.get();
-                String text = had.grid()
-                        .map(grid -> grid.json(grid.rows()))
-                        .orElseGet(() -> had.given().orElse(""));
-                draft = draft.with(wanted.path(), text);
-            }
-        }
-        return draft;
-    }
-
-    /** Takes the draft over if it makes a car, and keeps it as a draft if not yet. */
-    private Optional<String> draft(Form.Section section, Draft draft) {
-        String path = section.added();
-        Optional<String> why = bench.act(target(section).json(path, draft.object(path), insteadOf(section, path)));
-        if (why.isEmpty()) {
-            drafts.remove(path);
-        } else {
-            drafts.put(path, draft);
-        }
-        say(why.map(words -> "Still to be given: " + words));
-        javax.swing.SwingUtilities.invokeLater(this::again);
-        return Optional.empty();
-    }
-
-    private void filter() {
-        String words = search.getText();
-        boolean found = words.isBlank();
-        for (Part part : parts) {
-            boolean any = words.isBlank() || part.section().matches(words);
-            if (part.points().isPresent()) {
-                boolean matches = words.isBlank() || part.points().get().matches(words);
-                part.points().get().setVisible(matches);
-                any |= matches;
-            }
-            for (FormRow row : part.rows()) {
-                boolean matches = words.isBlank() || row.field().matches(words);
-                row.setVisible(matches);
-                any |= matches;
-            }
-            part.head().setVisible(any);
-            found |= any;
-        }
-        Words.say(none, found ? "" : "No field of this car has \"" + words.strip() + "\" in its name or meaning.");
-        none.setVisible(!found);
-        rows.revalidate();
-        rows.repaint();
     }
 }

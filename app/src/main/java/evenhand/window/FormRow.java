@@ -9,6 +9,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -32,34 +33,42 @@ final class FormRow extends JPanel {
         }
     }
 
+    /** Lines of what a field means are no longer than are read with ease, in sizes of type. */
+    private static final double READABLE = 48;
+
     private final transient Taker taker;
+    private final transient Consumer<FormField> focused;
     private transient FormField field;
     private final JLabel label;
     private final JComponent input;
+    private final JLabel state = new JLabel();
     private final Words.Area told;
     private final Words.Area trouble;
     private final boolean showsDefaults;
     private String shown = "";
 
     /** A row of a form, in which a choice that was not made shows what is taken without. */
-    FormRow(FormField field, String words, Taker taker) {
-        this(field, words, true, taker);
+    FormRow(FormField field, String words, Taker taker, Consumer<FormField> focused) {
+        this(field, words, true, taker, focused);
     }
 
     /** A row in which nothing is shown that was not given. */
-    static FormRow asking(FormField field, String words, Taker taker) {
-        return new FormRow(field, words, false, taker);
+    static FormRow asking(FormField field, String words, Taker taker, Consumer<FormField> focused) {
+        return new FormRow(field, words, false, taker, focused);
     }
 
-    private FormRow(FormField field, String words, boolean showsDefaults, Taker taker) {
+    private FormRow(FormField field, String words, boolean showsDefaults, Taker taker, Consumer<FormField> focused) {
         super(new MigLayout(
                 "insets 2 0 2 0, gap 10 0, fillx, hidemode 3",
-                "[" + Looks.em(13) + "!][" + Looks.em(15) + "!][grow,fill]",
+                "[" + Looks.em(13) + "!][" + Looks.em(13) + "!][grow,fill]",
                 "[]"));
         this.field = field;
         this.taker = taker;
+        this.focused = focused;
         this.showsDefaults = showsDefaults;
         setOpaque(false);
+        state.setName("state of " + field.path());
+        state.setFont(Looks.small());
         label = new JLabel(words);
         label.setToolTipText(field.path());
         told = Words.quiet("meaning of " + field.label());
@@ -74,11 +83,11 @@ final class FormRow extends JPanel {
         add(label, "aligny top, gaptop 4");
         if (input instanceof GridPane) {
             add(input, "span 2, wrap");
-            add(told, "skip 1, span 2, growx, wmin 60, wrap");
         } else {
             add(input, "growx, aligny top");
-            add(told, "wmin 60, aligny top, gaptop 3, wrap");
+            add(state, "wmin 0, aligny top, gaptop 4, wrap");
         }
+        add(told, "skip 1, span 2, growx, wmin 60, wmax " + Looks.em(READABLE) + ", wrap");
         add(trouble, "skip 1, span 2, growx, wmin 60");
         trouble.setVisible(false);
     }
@@ -90,6 +99,11 @@ final class FormRow extends JPanel {
     /** Puts the keys into its field. */
     void focus() {
         input.requestFocusInWindow();
+    }
+
+    /** Whether something wrong was typed into it. */
+    boolean isWrong() {
+        return trouble.isVisible() || (input instanceof GridPane grid && grid.isWrong());
     }
 
     /** Whether the keys are in its field. */
@@ -108,6 +122,12 @@ final class FormRow extends JPanel {
         if (!field.choices().isEmpty()) {
             JComboBox<String> combo = new JComboBox<>(field.choices().toArray(new String[0]));
             combo.setSelectedItem(null);
+            combo.addFocusListener(new FocusAdapter() {
+                @Override
+                public void focusGained(FocusEvent e) {
+                    focused.accept(field);
+                }
+            });
             combo.addActionListener(event -> {
                 String word = combo.getSelectedItem() == null
                         ? ""
@@ -140,6 +160,7 @@ final class FormRow extends JPanel {
         text.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {
+                focused.accept(field);
                 // Who goes from field to field by the keys sees where he is.
                 if (e.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
                         || e.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD) {
@@ -177,7 +198,13 @@ final class FormRow extends JPanel {
 
     /** Shows the field as it is now; what is being typed, or was and is wrong, is left alone. */
     void show(FormField now, Units units, String origin) {
+        show(now, units, origin, FormRows.Notes.NONE);
+    }
+
+    /** The same with what is said about it. */
+    void show(FormField now, Units units, String origin, FormRows.Notes notes) {
         field = now;
+        state(units, notes);
         // who measures sees what he has written; the car is seen in the units of show
         String text = showsDefaults ? now.given(units) : now.given().orElse("");
         if (input instanceof GridPane grid) {
@@ -199,10 +226,35 @@ final class FormRow extends JPanel {
                 Words.put(area, text);
                 say(Optional.empty());
             }
-            area.putClientProperty("JTextField.placeholderText", now.standIn(units));
+            area.putClientProperty("JTextField.placeholderText", standIn(units));
         }
-        Words.put(told, words(now, units, origin));
+        String none = now.given().isPresent() ? "" : notes.none().getOrDefault(now.path(), "");
+        Words.put(told, words(now, units, none.isEmpty() ? origin : none));
         input.getAccessibleContext().setAccessibleDescription(told.getText());
+    }
+
+    /** What stands in the field while it is empty. */
+    private String standIn(Units units) {
+        String standIn = field.standIn(units);
+        return standIn.isEmpty() && showsDefaults ? "not given" : standIn;
+    }
+
+    /** Where what stands in the field comes from, and what is unusual about it. */
+    private void state(Units units, FormRows.Notes notes) {
+        FormField.Standing standing = field.standing(notes.none().keySet());
+        boolean unusual = notes.unusual().containsKey(field.path());
+        String typed = field.typed(units);
+        String words = switch (standing) {
+            case GIVEN -> typed.isEmpty() ? "" : "typed " + typed;
+            case ESTIMATED -> "estimated";
+            case TAKEN_AS_NONE -> "missing, taken as none";
+            case BLANK -> "";
+        };
+        state.setText(!showsDefaults ? "" : unusual ? "unusual" : words);
+        state.setToolTipText(unusual ? notes.unusual().get(field.path()) : null);
+        boolean marked = standing == FormField.Standing.ESTIMATED || standing == FormField.Standing.TAKEN_AS_NONE;
+        state.setIcon(marked && showsDefaults && !unusual ? new FillMark(standing) : null);
+        state.setForeground(unusual ? Looks.theme().warning() : Looks.theme().quiet());
     }
 
     private static String words(FormField field, Units units, String origin) {

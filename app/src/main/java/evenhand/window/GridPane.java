@@ -254,4 +254,10 @@ final class GridPane extends JPanel {
         revalidate();
         repaint();
     }
+
+    /** Whether something wrong, or a row that is not whole, was typed into one of its lines. */
+    boolean isWrong() {
+        return lines.stream().anyMatch(line -> line.trouble.isVisible())
+                || next.cells.stream().anyMatch(cell -> !cell.getText().isBlank());
+    }
 }

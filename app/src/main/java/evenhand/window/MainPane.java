@@ -30,6 +30,8 @@ import net.miginfocom.swing.MigLayout;
 
 /** Everything inside the window. It needs no screen: painted into a picture it looks as it does in a frame. */
 final class MainPane extends JPanel {
+    private static final String ANSWER = "answer";
+
     private final transient Bench bench;
     private final Notice notice = new Notice();
     private final SideBar side;
@@ -47,6 +49,11 @@ final class MainPane extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JScrollPane scroll;
+
+    /** What a question has its room for: the answer, or the form of the car. */
+    private final CardLayout rooms = new CardLayout();
+
+    private final JPanel room = new JPanel(rooms);
 
     MainPane(
             Bench bench,
@@ -74,7 +81,6 @@ final class MainPane extends JPanel {
 
         JPanel page = new Page();
         page.add(answer);
-        page.add(form);
         scroll = new JScrollPane(
                 page, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -87,7 +93,9 @@ final class MainPane extends JPanel {
         scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(3));
 
         JPanel desk = new JPanel(new BorderLayout());
-        desk.add(scroll, BorderLayout.CENTER);
+        room.add(scroll, ANSWER);
+        room.add(form, Question.FORM);
+        desk.add(room, BorderLayout.CENTER);
         desk.add(adjust, BorderLayout.SOUTH);
         middle.add(desk, Look.Page.ANSWER.name());
         middle.add(measure, Look.Page.MEASURING_UP.name());
@@ -139,6 +147,10 @@ final class MainPane extends JPanel {
         boolean other = !before.look().question().equals(now.look().question());
         if (other) {
             scroll.getVerticalScrollBar().setValue(0);
+        }
+        boolean formed = now.look().question().equals(Question.FORM);
+        if (form.isVisible() != formed) {
+            rooms.show(room, formed ? Question.FORM : ANSWER);
         }
         if (other || before.look().page() != now.look().page()) {
             keepTheKeys();

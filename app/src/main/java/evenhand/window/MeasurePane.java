@@ -1,5 +1,6 @@
 package evenhand.window;
 
+import evenhand.drawing.measuring.Sketches;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.window.desk.FormField;
@@ -32,6 +33,7 @@ final class MeasurePane extends JPanel {
             new JPanel(new MigLayout("insets 0, gap 0 6, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
     private final Words.Area status = Words.quiet("what is still missing");
     private final JPanel links = new JPanel(new FlowLayout(FlowLayout.LEADING, 2, 0));
+    private final SketchPane sketch = new SketchPane();
     private final JButton back = new JButton("back");
     private final JButton next = new JButton("next");
     private final JButton done = new JButton("open the car");
@@ -73,7 +75,11 @@ final class MeasurePane extends JPanel {
                 all, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(3));
-        add(scroll, "grow, hmin 60, h 60:60:, wrap");
+        JPanel right = new JPanel(new SketchPane.Beside(scroll, sketch));
+        right.setOpaque(false);
+        right.add(scroll);
+        right.add(sketch);
+        add(right, "grow, hmin 60, h 60:60:, wrap");
         // Under both columns, so that they stay under the mouse whatever the steps above are called.
         add(status, "span 2, growx, wmin 60, wrap");
         links.setOpaque(false);
@@ -129,11 +135,17 @@ final class MeasurePane extends JPanel {
         page.add(advice, "wmin 60, gapbottom 8");
         ways(here);
         for (FormField field : here.fields()) {
-            FormRow row = FormRow.asking(field, field.labelOfAxle(), this::take);
+            FormRow row =
+                    FormRow.asking(field, field.labelOfAxle(), this::take, focused -> sketch.show(focused.path()));
             rows.add(row);
             page.add(row);
             offers(field);
         }
+        here.fields().stream()
+                .map(FormField::path)
+                .filter(path -> Sketches.of(path).isPresent())
+                .findFirst()
+                .ifPresentOrElse(sketch::show, sketch::clear);
         refresh();
         back.setEnabled(step > 0);
         next.setEnabled(step < all.size() - 1);
@@ -143,7 +155,7 @@ final class MeasurePane extends JPanel {
 
     /** What may be meant, and what can stand in for who does not know. */
     private void offers(FormField field) {
-        Optional<Guess> proposal = measured.proposal(field);
+        Optional<Guess> proposal = Guess.proposed(field, measured);
         boolean scales = field.path().equals("cornerWeights.rearRight");
         Optional<Guess> guess = Guess.of(field, measured, units);
         boolean taken =
@@ -290,7 +302,7 @@ final class MeasurePane extends JPanel {
     /** What is offered at the fields of this step. */
     private List<String> offered() {
         return measured.steps().get(step).fields().stream()
-                .map(field -> measured.proposal(field)
+                .map(field -> Guess.proposed(field, measured)
                         .or(() -> Guess.of(field, measured, units)
                                 .filter(own -> field.given().isEmpty()))
                         .map(Guess::text)

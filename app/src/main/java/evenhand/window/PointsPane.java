@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -27,6 +28,7 @@ import net.miginfocom.swing.MigLayout;
  */
 final class PointsPane extends JPanel {
     private final transient FormRow.Taker taker;
+    private final transient Consumer<FormField> focused;
     private final JCheckBox right = new JCheckBox("show what differs on the right side");
     private transient Map<String, Line> lines = new LinkedHashMap<>();
     private transient List<Grid.Column> columns = List.of();
@@ -39,9 +41,11 @@ final class PointsPane extends JPanel {
      *
      * @param path of the link
      * @param rightAsked is told whether what could differ on the right is to be shown
+     * @param focused is told the field that gets the keys
      */
-    PointsPane(String path, FormRow.Taker taker, java.util.function.Consumer<Boolean> rightAsked) {
+    PointsPane(String path, FormRow.Taker taker, Consumer<Boolean> rightAsked, Consumer<FormField> focused) {
         this.taker = taker;
+        this.focused = focused;
         setOpaque(false);
         right.setName("right " + path);
         right.setFont(Looks.small());
@@ -79,6 +83,11 @@ final class PointsPane extends JPanel {
             cell.getAccessibleContext().setAccessibleDescription(row.meaning() + ", " + field.meaning());
             cell.addActionListener(event -> typed(column));
             cell.addFocusListener(new FocusAdapter() {
+                @Override
+                public void focusGained(FocusEvent e) {
+                    focused.accept(field);
+                }
+
                 @Override
                 public void focusLost(FocusEvent e) {
                     typed(column);
@@ -177,27 +186,16 @@ final class PointsPane extends JPanel {
     private List<String> heads() {
         List<String> heads = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
-            String unit = grid.head(i, units).substring(columns.get(i).label().length());
-            heads.add(fromWhere(columns.get(i).key()) + unit);
+            heads.add(grid.head(i, units));
         }
         return heads;
-    }
-
-    /** What a coordinate counts from. */
-    private static String fromWhere(String key) {
-        return switch (key) {
-            case "ahead" -> "ahead of the axle";
-            case "out" -> "out from the middle";
-            case "left" -> "left of the middle";
-            default -> "up from the floor";
-        };
     }
 
     private void build(List<PointRow> rows) {
         Component focus = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         removeAll();
-        StringBuilder widths = new StringBuilder("[" + Looks.em(13) + "!]10");
-        columns.forEach(column -> widths.append("[").append(Looks.em(10)).append("::]10"));
+        StringBuilder widths = new StringBuilder("[" + Looks.em(8) + "!]10");
+        columns.forEach(column -> widths.append("[").append(Looks.em(8.8)).append("!]10"));
         setLayout(new MigLayout("insets 2 0 2 0, gap 0 2, fillx, hidemode 3", widths + "[grow,fill]", ""));
         add(new JLabel());
         List<String> heads = heads();
@@ -224,7 +222,8 @@ final class PointsPane extends JPanel {
             Words.Area meaning = Words.quiet("meaning of " + row.label());
             meaning.setFocusable(false); // Tab goes from cell to cell; a cell tells its meaning itself
             meaning.setText(row.meaning());
-            add(meaning, "wmin 60, wrap");
+            add(new JLabel(), "wrap");
+            add(meaning, "skip 1, span, growx, wmin 60, gapbottom 4, wrap");
             add(line.trouble, "skip 1, span, growx, wmin 60, wrap");
         }
         add(right, "skip 1, span");
@@ -235,9 +234,8 @@ final class PointsPane extends JPanel {
         repaint();
     }
 
-    /** Whether any of its cells or lines is found by words. */
-    boolean matches(String search) {
-        return lines.values().stream()
-                .anyMatch(line -> line.row.cells().stream().anyMatch(cell -> cell.matches(search)));
+    /** Whether something wrong was typed into one of its cells. */
+    boolean isWrong() {
+        return lines.values().stream().anyMatch(line -> !line.wrong.isEmpty());
     }
 }

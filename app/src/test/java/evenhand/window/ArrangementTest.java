@@ -101,7 +101,7 @@ class ArrangementTest {
                     .isEqualTo("take off front spring rate: was 388.29 lbf/in, is 400 lbf/in");
             off.doClick();
             assertThat(chips(pane)).noneMatch(chip -> chip.startsWith("front spring"));
-            assertThat(bench.undoable()).hasValue("taking back front spring rate");
+            assertThat(bench.undoable()).hasValue("front spring rate 400 lbf/in → 68 N/mm");
         });
     }
 

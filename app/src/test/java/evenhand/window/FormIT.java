@@ -39,6 +39,14 @@ class FormIT extends AtTheWindow {
         return hands.desk().work().scenario().text();
     }
 
+    /** Turns to the chapter in which a value, or what can be added, stands. */
+    private void turnTo(String path) {
+        Hands.see(() -> {
+            hands.pane().form().turnToValue(path);
+            return true;
+        });
+    }
+
     private JTextField cell(String name) {
         return hands.find(JTextField.class, "field " + name);
     }
@@ -108,32 +116,39 @@ class FormIT extends AtTheWindow {
         form("tinkers-lane-roadster");
         String before = scenario();
         Form form = Form.of(hands.desk().work().scenario());
-        List<JTextField> fields = new ArrayList<>();
-        Hands.see(() -> {
-            collect(hands.pane().form(), fields);
-            return true;
-        });
+        ChapterList chapters = hands.find(ChapterList.class, "chapters");
         String page = "a page of text, \"quoted\" {[ ".repeat(100);
         List<String> kinds = List.of("soft", "{", "[[\"", "12 lb/in/g", "1e999 mm", "-", page);
         int tried = 0;
-        for (JTextField field : fields) {
-            String name = String.valueOf(field.getName());
-            String path = name.replaceFirst("field ", "");
-            boolean quantity = form.field(path).map(FormField::isQuantity).orElse(name.endsWith("].force"));
-            if (!name.startsWith("field ") || !quantity || !Hands.see(field::isShowing)) {
-                continue;
+        for (int i = 0; i < chapters.getModel().getSize(); i++) {
+            int chapter = i;
+            List<JTextField> fields = new ArrayList<>();
+            Hands.see(() -> {
+                chapters.setSelectedIndex(chapter);
+                hands.pane().validate();
+                collect(hands.pane().form(), fields);
+                return true;
+            });
+            for (JTextField field : fields) {
+                String name = String.valueOf(field.getName());
+                String path = name.replaceFirst("field ", "");
+                boolean quantity = form.field(path).map(FormField::isQuantity).orElse(name.endsWith("].force"));
+                if (!name.startsWith("field ") || !quantity || !Hands.see(field::isShowing)) {
+                    continue;
+                }
+                String given = text(field);
+                // One reader reads them all: each kind of nonsense comes to one field in seven.
+                String nonsense = kinds.get(tried % kinds.size());
+                commit(field, nonsense);
+                assertThat(text(field)).as(name).isEqualTo(nonsense);
+                assertThat(scenario()).as(name).isEqualTo(before);
+                commit(field, given);
+                assertThat(scenario()).as(name).isEqualTo(before);
+                tried++;
             }
-            String given = text(field);
-            // One reader reads them all: each kind of nonsense comes to one field in seven.
-            String nonsense = kinds.get(tried % kinds.size());
-            commit(field, nonsense);
-            assertThat(text(field)).as(name).isEqualTo(nonsense);
-            assertThat(scenario()).as(name).isEqualTo(before);
-            commit(field, given);
-            assertThat(scenario()).as(name).isEqualTo(before);
-            tried++;
         }
         assertThat(tried).isGreaterThan(100);
+        turnTo("mass");
         JTextField mass = cell("mass");
         commit(mass, page);
         assertThat(trouble("mass")).isNotBlank().doesNotContain("Exception");
@@ -153,6 +168,7 @@ class FormIT extends AtTheWindow {
     void aPointIsAddedByTypingGoesToItsPlaceAndIsOneUndo() {
         form("tinkers-lane-roadster");
         String before = scenario();
+        turnTo("front.damper.bump");
         hands.type(cell("front.damper.bump[5].speed"), "8");
         assertThat(scenario()).isEqualTo(before);
         hands.type(cell("front.damper.bump[5].force"), "82");
@@ -184,13 +200,11 @@ class FormIT extends AtTheWindow {
         commit(next, "700 mm");
         assertThat(scenario()).contains("{\"rise\": \"700 mm\", \"otherAxleGain\": \"31 kg\"}");
         assertThat(text(cell("axleLift.readings[1].rise"))).isEqualTo("45 kg");
-        String absent = Form.of(hands.desk().work().scenario()).sections().stream()
-                .filter(Form.Section::absent)
-                .findFirst()
-                .orElseThrow()
-                .added();
+        String absent = "front.sideView";
+        turnTo(absent);
         hands.click(hands.find(JButton.class, "add " + absent));
         hands.find(JButton.class, "leave " + absent);
+        turnTo("axleLift.readings");
         assertThat(text(cell("axleLift.readings[1].rise"))).isEqualTo("45 kg");
         commit(cell("axleLift.readings[1].rise"), "455");
         assertThat(scenario()).contains("\"rise\": \"455 mm\"");
@@ -199,6 +213,7 @@ class FormIT extends AtTheWindow {
     @Test
     void aLoadCaseIsAddedAndComesAboard() {
         form("harbour-saloon");
+        turnTo("loadCases[0]");
         hands.click(hands.find(JButton.class, "add loadCases[0]"));
         hands.type(cell("loadCases[0].name"), "two up");
         hands.type(cell("loadCases[0].added[0].mass"), "75");
@@ -233,6 +248,7 @@ class FormIT extends AtTheWindow {
         });
         String setup = hands.desk().work().active();
         int rows = hands.desk().work().activeSetup().sheet().size();
+        turnTo("sheet");
         hands.type(cell("sheet[" + rows + "].what"), "castor");
         hands.type(cell("sheet[" + rows + "].words"), "4 deg");
         assertThat(hands.desk().work().scenario().setup(setup).orElseThrow().sheet())
@@ -244,6 +260,7 @@ class FormIT extends AtTheWindow {
         form("sluice-tourer");
         String before = scenario();
         String up = "rear.links.lowerLink.body.up";
+        turnTo(up);
         hands.type(cell(up), "251");
         assertThat(text(cell(up))).isEqualTo("251 mm");
         assertThat(scenario()).contains("\"up\": \"251 mm\"");

@@ -57,6 +57,11 @@ public final class Nearest {
                 || TradeWords.key(written, List.of(key)).filter(key::equals).isPresent();
     }
 
+    /** Other words that the trade has for what a path leads to, in small letters and without spaces: "swaybar". */
+    public static List<String> otherWords(String path) {
+        return TradeWords.others(path);
+    }
+
     /** Whether one word is the other with a slip of the pen: two letters wrong, or a third of them. */
     public static boolean isSlip(String written, String meant) {
         return written.length() <= 60

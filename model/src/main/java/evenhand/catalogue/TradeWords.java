@@ -135,6 +135,17 @@ final class TradeWords {
         return Arrays.stream(KEYS).map(line -> line.split(": ", 2)[0]).toList();
     }
 
+    /** Other words for what a path leads to, in small letters and without spaces: "swaybar". */
+    static List<String> others(String path) {
+        String plain = path.replaceAll("\\[\\d+]", "");
+        return Arrays.stream(KEYS)
+                .map(line -> line.split(": ", 2))
+                .filter(halves -> plain.equals(halves[0]) || plain.endsWith("." + halves[0]))
+                .flatMap(halves -> Arrays.stream(halves[1].split(", ", -1)))
+                .map(TradeWords::letters)
+                .toList();
+    }
+
     /** "Track Width", "track_width" and "trackWidth" are one word. */
     private static String letters(String word) {
         return word.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");

@@ -77,7 +77,7 @@ final class Edit {
             return text;
         }
         Entries car = desk.work().scenario().setup(setup.get()).orElseThrow().entries();
-        return Form.given(car, list)
+        return FormPlace.given(car, list)
                 .map(given -> ScenarioWriter.setJson(text, setup, list, given))
                 .orElse(text);
     }

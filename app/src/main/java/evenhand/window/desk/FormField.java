@@ -4,6 +4,9 @@ import static java.util.stream.Collectors.joining;
 
 import evenhand.catalogue.Adjustable;
 import evenhand.catalogue.Content;
+import evenhand.catalogue.Entry;
+import evenhand.catalogue.Nearest;
+import evenhand.catalogue.Shape;
 import evenhand.catalogue.Slot;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
@@ -19,6 +22,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -40,11 +44,24 @@ public record FormField(
         Optional<String> given,
         Optional<Adjustable> value,
         Optional<Grid> grid) {
+    /** Where what stands in a field comes from. */
+    public enum Standing {
+        GIVEN,
+        ESTIMATED,
+        /** Not given, though it moves an answer. */
+        TAKEN_AS_NONE,
+        /** Not given, and a car is whole without. */
+        BLANK
+    }
+
     private static final int DIGITS = 4;
     private static final int EXAMPLE_DIGITS = 2;
 
     /** So many, that a tape's reading is the same in either system. */
     private static final int GIVEN_DIGITS = 5;
+
+    /** Fewer begin too many words. */
+    private static final int FEWEST_LETTERS = 2;
 
     public FormField {
         choices = List.copyOf(choices);
@@ -59,6 +76,29 @@ public record FormField(
             Optional<String> given,
             Optional<Adjustable> value) {
         this(path, slot, meaning, choices, given, value, Optional.empty());
+    }
+
+    /** The word of a kind. */
+    static FormField kind(String path, Shape.Kinds<?> kinds, Optional<String> word) {
+        return new FormField(
+                path,
+                Optional.empty(),
+                kinds.meaning(),
+                List.copyOf(kinds.kinds().keySet()),
+                word,
+                Optional.empty());
+    }
+
+    static FormField of(String path, Slot<?> slot, Optional<Entry> entry, Optional<Adjustable> value) {
+        return of(path, slot, entry.map(Entry::text), value, Grid.of(slot, entry));
+    }
+
+    static FormField of(
+            String path, Slot<?> slot, Optional<String> given, Optional<Adjustable> value, Optional<Grid> grid) {
+        List<String> choices = slot.content() instanceof Content.Choice<?> choice
+                ? List.copyOf(choice.words().keySet())
+                : slot.content() instanceof Content.Flag ? List.of("true", "false") : List.of();
+        return new FormField(path, Optional.of(slot), slot.meaning(), choices, given, value, grid);
     }
 
     /** The last words of the path: "motion ratio". */
@@ -130,6 +170,27 @@ public record FormField(
     public String standIn(Units units) {
         return value.filter(own -> own.origin() != Adjustable.Origin.GIVEN)
                 .map(own -> Double.isInfinite(own.si()) ? "rigid" : show(own.si(), own.dimension(), units))
+                .orElse("");
+    }
+
+    /** @param none paths of what was not given and is taken as none */
+    public Standing standing(Set<String> none) {
+        if (given.isPresent()) {
+            return Standing.GIVEN;
+        }
+        boolean estimated =
+                value.filter(own -> own.origin() == Adjustable.Origin.ESTIMATED).isPresent();
+        return estimated ? Standing.ESTIMATED : none.contains(path) ? Standing.TAKEN_AS_NONE : Standing.BLANK;
+    }
+
+    /** What was typed in other units than those of show, as it was typed; else empty. */
+    public String typed(Units units) {
+        return value.filter(own -> own.origin() == Adjustable.Origin.GIVEN
+                        && own.dimension() != Dimension.RATIO
+                        && !own.unit()
+                                .symbol()
+                                .equals(unit(own.dimension(), units).symbol()))
+                .flatMap(own -> given)
                 .orElse("");
     }
 
@@ -213,6 +274,29 @@ public record FormField(
     /** The unit that a dimension is typed in. */
     public static Unit unit(Dimension dimension, Units units) {
         return dimension == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(dimension);
+    }
+
+    /** Whether a search for words finds it by another word that the trade has for it: "sway bar". */
+    public boolean isAlsoCalled(String search) {
+        StringBuilder called = new StringBuilder();
+        for (String word : search.toLowerCase(java.util.Locale.ROOT).split("[^a-z0-9]+", -1)) {
+            if (word.equals("front") || word.equals("rear")) {
+                if (!path.startsWith(word)) {
+                    return false;
+                }
+            } else {
+                called.append(word);
+            }
+        }
+        return called.length() >= FEWEST_LETTERS
+                && upwards(path)
+                        .flatMap(above -> Nearest.otherWords(above).stream())
+                        .anyMatch(other -> other.startsWith(called.toString()));
+    }
+
+    /** A path, and those of the objects that it stands in. */
+    private static Stream<String> upwards(String path) {
+        return Stream.iterate(path, own -> !own.isEmpty(), own -> own.substring(0, Math.max(0, own.lastIndexOf('.'))));
     }
 
     /** Whether a search for words finds it: each of them somewhere in its path or meaning. */

@@ -9,12 +9,15 @@ import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
 import evenhand.quantity.Unit;
 import evenhand.scenario.Setup;
+import evenhand.tyre.TyreSize;
 import evenhand.words.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What stands in for a value that is hard to measure, with the tolerance that it needs, and what that leaves open in the answer.
@@ -85,6 +88,51 @@ public record Guess(String text, String from) {
             case "tyre.pressure" -> in.guess(2.0e5, 0.3e5, Dimension.PRESSURE, "road tyres");
             default -> Optional.empty();
         };
+    }
+
+    /** What may be meant by a field that is empty, and why; the person takes it or not. */
+    public static Optional<Guess> proposed(FormField field, MeasureUp measured) {
+        String path = field.path();
+        if (!field.given().isEmpty()) {
+            return Optional.empty();
+        }
+        if (path.equals("drive.axle")) {
+            List<String> live =
+                    Stream.of("front", "rear").filter(measured::isLive).toList();
+            return live.size() == 1
+                    ? Optional.of(new Guess(live.get(0), "a live axle is mostly the one that is driven"))
+                    : Optional.empty();
+        }
+        if (path.equals("axleLift.liftedAxle")) {
+            OptionalDouble front = measured.axleLoad("front");
+            OptionalDouble rear = measured.axleLoad("rear");
+            return front.isEmpty() || rear.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Guess(
+                            front.getAsDouble() < rear.getAsDouble() ? "front" : "rear", "the lighter end is lifted"));
+        }
+        int tyre = path.indexOf(".tyre.");
+        if (tyre < 0) {
+            return Optional.empty();
+        }
+        String other = path.startsWith("front") ? "rear" : "front";
+        Optional<String> size = measured.draft().get(path.substring(0, tyre) + ".tyre.size");
+        Optional<Guess> bySize = path.endsWith(".kind") ? size.flatMap(Guess::kind) : Optional.empty();
+        return bySize.or(() ->
+                measured.draft().get(other + path.substring(tyre)).map(text -> new Guess(text, "as at the " + other)));
+    }
+
+    /** How a tyre of a size is mostly built, by common practice, no source: a size in inches or with a hyphen is of before radials. */
+    private static Optional<Guess> kind(String size) {
+        return TyreSize.read(size, Optional.empty()).map(read -> {
+            boolean radial = size.toUpperCase(Locale.ROOT).contains("R");
+            String kind = !radial
+                    ? "cross-ply"
+                    : read.aspect() > 0.72
+                            ? "tall radial"
+                            : read.aspect() > 0.57 ? "touring radial" : "performance radial";
+            return new Guess(kind, "by its size");
+        });
     }
 
     /** Numbers in the units of show, to two digits: more would say more than is known. */

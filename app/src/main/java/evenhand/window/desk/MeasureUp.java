@@ -14,7 +14,6 @@ import evenhand.scenario.Problem;
 import evenhand.scenario.Reading;
 import evenhand.scenario.ScenarioReader;
 import evenhand.scenario.ScenarioWriter;
-import evenhand.tyre.TyreSize;
 import evenhand.words.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -27,7 +26,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Measuring a car up, step by step: asks only for what cannot be estimated. May be left and taken up again at any step; what
@@ -276,50 +274,6 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
         return whole;
     }
 
-    /** What may be meant by a field that is empty, and why; the person takes it or not. */
-    public Optional<Guess> proposal(FormField field) {
-        String path = field.path();
-        if (!field.given().isEmpty()) {
-            return Optional.empty();
-        }
-        if (path.equals("drive.axle")) {
-            List<String> live = Stream.of("front", "rear").filter(this::isLive).toList();
-            return live.size() == 1
-                    ? Optional.of(new Guess(live.get(0), "a live axle is mostly the one that is driven"))
-                    : Optional.empty();
-        }
-        if (path.equals("axleLift.liftedAxle")) {
-            OptionalDouble front = axleLoad("front");
-            OptionalDouble rear = axleLoad("rear");
-            return front.isEmpty() || rear.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new Guess(
-                            front.getAsDouble() < rear.getAsDouble() ? "front" : "rear", "the lighter end is lifted"));
-        }
-        int tyre = path.indexOf(".tyre.");
-        if (tyre < 0) {
-            return Optional.empty();
-        }
-        String other = path.startsWith("front") ? "rear" : "front";
-        Optional<String> size = draft.get(path.substring(0, tyre) + ".tyre.size");
-        Optional<Guess> bySize = path.endsWith(".kind") ? size.flatMap(MeasureUp::kind) : Optional.empty();
-        return bySize.or(
-                () -> draft.get(other + path.substring(tyre)).map(text -> new Guess(text, "as at the " + other)));
-    }
-
-    /** How a tyre of a size is mostly built, by common practice, no source: a size in inches or with a hyphen is of before radials. */
-    private static Optional<Guess> kind(String size) {
-        return TyreSize.read(size, Optional.empty()).map(read -> {
-            boolean radial = size.toUpperCase(Locale.ROOT).contains("R");
-            String kind = !radial
-                    ? "cross-ply"
-                    : read.aspect() > 0.72
-                            ? "tall radial"
-                            : read.aspect() > 0.57 ? "touring radial" : "performance radial";
-            return new Guess(kind, "by its size");
-        });
-    }
-
     /** The step that asks for a value. */
     public OptionalInt step(String path) {
         List<Step> steps = steps();
@@ -332,7 +286,7 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
     /** The fields that an object cannot do without, in the order of the catalogue. */
     private List<FormField> needed(String path, Shape<?> shape) {
         List<FormField> fields = new ArrayList<>();
-        Form.draft(path, shape, draft, false, fields);
+        Drafting.draft(path, shape, draft, false, fields);
         return fields;
     }
 
@@ -341,13 +295,13 @@ public record MeasureUp(Draft draft, Weighing weighing, Height height) {
                 .filter(slot -> keys.contains(slot.key()))
                 .map(slot -> {
                     String here = Path.join(path, slot.key());
-                    return Form.field(here, slot, draft.get(here), Optional.empty(), Optional.empty());
+                    return FormField.of(here, slot, draft.get(here), Optional.empty(), Optional.empty());
                 })
                 .toList();
     }
 
     private Shape.Plain<?> plain(Shape<?> shape, String path) {
-        return Form.plain(
+        return FormPlace.plain(
                 shape,
                 shape instanceof Shape.Kinds<?> kinds ? draft.get(Path.join(path, kinds.key())) : Optional.empty());
     }

@@ -182,7 +182,7 @@ class FormListsTest {
                 .orElseThrow();
         Draft draft = Draft.EMPTY.with(list.added() + ".name", "track day");
         Entries car = bench.desk().work().scenario().car();
-        List<FormField> wanted = Form.drafted(Form.Home.CAR, car, list.added(), draft);
+        List<FormField> wanted = Drafting.drafted(Form.Home.CAR, car, list.added(), draft);
         assertThat(wanted).extracting(FormField::label).containsExactly("name", "bump", "rebound");
         Act unready = CAR.json(list.added(), draft.object(list.added()), List.of());
         assertThat(bench.act(unready)).hasValueSatisfying(why -> assertThat(why).contains("is missing"));
@@ -191,7 +191,7 @@ class FormListsTest {
             draft = draft.with(
                     curve.path(), grid.json(List.of(List.of("10 in/s", "200 lbf"), List.of("0 in/s", "0 lbf"))));
         }
-        assertThat(Form.drafted(Form.Home.CAR, car, list.added(), draft)
+        assertThat(Drafting.drafted(Form.Home.CAR, car, list.added(), draft)
                         .get(1)
                         .grid()
                         .orElseThrow()
@@ -263,11 +263,11 @@ class FormListsTest {
         String lift =
                 "{\"liftedAxle\": \"rear\", \"readings\": [{\"rise\": \"400 mm\", \"otherAxleGain\": \"16 kg\"}]}";
         assertThat(bench.act(CAR.json("axleLift", lift, List.of()))).isPresent();
-        Desks.done(bench, CAR.json("axleLift", lift, Form.insteadOf(car, "axleLift")));
+        Desks.done(bench, CAR.json("axleLift", lift, FormPlace.insteadOf(car, "axleLift")));
         Entries lifted = bench.desk().work().scenario().car();
         assertThat(lifted.get("cgHeight")).isEmpty();
         FormField height = field(bench, "cgHeight");
-        Desks.done(bench, CAR.value(height, "540 mm", Form.insteadOf(lifted, "cgHeight")));
+        Desks.done(bench, CAR.value(height, "540 mm", FormPlace.insteadOf(lifted, "cgHeight")));
         assertThat(bench.desk().work().scenario().car().get("axleLift")).isEmpty();
     }
 

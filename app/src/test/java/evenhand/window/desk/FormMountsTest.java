@@ -69,7 +69,7 @@ class FormMountsTest {
     @Test
     void aMountIsDraftedUnderTheNextNameAndAdded() {
         String path = section("mounts").added();
-        List<FormField> wanted = Form.drafted(Form.Home.CAR, job().car(), path, Draft.EMPTY);
+        List<FormField> wanted = Drafting.drafted(Form.Home.CAR, job().car(), path, Draft.EMPTY);
         assertThat(wanted).extracting(FormField::label).containsExactly("carries", "faces", "rated load");
         Draft draft = Draft.EMPTY
                 .with(
@@ -147,7 +147,7 @@ class FormMountsTest {
                 .containsExactly(List.of("-5 kN"), List.of("2.5 kN"), List.of("9 kN"));
         String path = section("hardUse").added();
         Draft draft = Draft.EMPTY.with(path + ".kind", "given").with(path + ".name", "Tow eye");
-        List<FormField> wanted = Form.drafted(Form.Home.JOB, job().given(), path, draft);
+        List<FormField> wanted = Drafting.drafted(Form.Home.JOB, job().given(), path, draft);
         assertThat(wanted).extracting(FormField::path).contains(path + ".wheels.frontLeft", path + ".wheels.rearRight");
         FormField front = wanted.stream()
                 .filter(field -> field.path().endsWith("frontLeft"))

@@ -112,7 +112,7 @@ class MeasureUpTest {
     }
 
     private static String proposed(MeasureUp measured, String path) {
-        return measured.proposal(field(measured, path)).map(Guess::text).orElse("-");
+        return Guess.proposed(field(measured, path), measured).map(Guess::text).orElse("-");
     }
 
     @Test
