@@ -99,7 +99,9 @@ public final class DrawingPainter {
         g.setColor(theme.background());
         g.fill(area);
         double em = theme.size();
-        double head = 0.7 * em + 1.5 * em;
+        List<String> title = LabelRoom.folded(
+                drawing.title(), theme.head(), g.getFontRenderContext(), area.getWidth() - 1.4 * em - corner);
+        double head = 0.7 * em + 1.5 * em * title.size();
         double foot = 1.9 * em + drawing.below() * em;
         double beside = 0.5 * em;
         Rectangle2D inner = new Rectangle2D.Double(
@@ -109,25 +111,26 @@ public final class DrawingPainter {
                 Math.max(1, area.getHeight() - head - foot));
         Scaling scaling = Scaling.fit(drawing.world(), inner);
         DrawingPainter painter = new DrawingPainter(g, theme, scaling, area, before);
-        painter.title(drawing, area, corner);
+        painter.title(title, area, corner);
         painter.foot(drawing, area);
         painter.lines(drawing);
         painter.words(drawing);
         return new Painted(scaling, painter.labels, painter.ways);
     }
 
-    private void title(Drawing drawing, Rectangle2D area, double corner) {
+    private void title(List<String> title, Rectangle2D area, double corner) {
         double em = theme.size();
         Font font = theme.head();
-        String words =
-                LabelRoom.cut(drawing.title(), font, g.getFontRenderContext(), area.getWidth() - 1.4 * em - corner);
-        Rectangle2D size = LabelRoom.size(words, font, g.getFontRenderContext());
-        write(
-                words,
-                font,
-                theme.ink(),
-                new Rectangle2D.Double(
-                        area.getX() + 0.7 * em, area.getY() + 0.7 * em, size.getWidth(), size.getHeight()));
+        double y = area.getY() + 0.7 * em;
+        for (String words : title) {
+            Rectangle2D size = LabelRoom.size(words, font, g.getFontRenderContext());
+            write(
+                    words,
+                    font,
+                    theme.ink(),
+                    new Rectangle2D.Double(area.getX() + 0.7 * em, y, size.getWidth(), size.getHeight()));
+            y += 1.5 * em;
+        }
         if (corner > 0) {
             room.take(new Rectangle2D.Double(area.getMaxX() - corner - 0.5 * em, area.getY(), corner + em, corner + em));
         }
@@ -167,7 +170,7 @@ public final class DrawingPainter {
         for (Item item : drawing.items()) {
             if (item instanceof Outline outline) {
                 Shape shape = inks.outline(outline);
-                if (outline.ink() == Ink.TYRE || outline.ink() == Ink.WHEEL) {
+                if (isWhole(outline.ink())) {
                     room.cover(shape.getBounds2D());
                 } else {
                     room.avoid(shape);
@@ -190,6 +193,14 @@ public final class DrawingPainter {
                 room.point(px(arrow.tipX(), arrow.tipZ()));
             }
         }
+    }
+
+    /** Whether no words are to stand inside it either. */
+    private static boolean isWhole(Ink ink) {
+        return switch (ink) {
+            case TYRE, WHEEL, TRACK, SQUEEZED -> true;
+            default -> false;
+        };
     }
 
     /** What is said loudest finds its place first. */
@@ -257,7 +268,9 @@ public final class DrawingPainter {
                         g.draw(leader);
                     });
                     Rectangle2D place = found.place();
-                    LabelRoom.rim(g, words, font, theme.background(), inks.width(3), place);
+                    if (!found.clear()) {
+                        LabelRoom.rim(g, words, font, theme.background(), inks.width(3), place);
+                    }
                     write(words, font, colour, place);
                     ways.put(key, new Point2D.Double(place.getX() - at.getX(), place.getY() - at.getY()));
                 });

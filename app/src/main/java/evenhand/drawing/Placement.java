@@ -19,9 +19,12 @@ final class Placement {
     private static final double CELL = 3;
 
     /** What a square under words weighs, against a px of way from the point that they belong to. */
-    private static final double UNDER_WORDS = 6;
+    private static final double UNDER_WORDS = 20;
 
-    private static final double UNDER_LEADER = 1.5;
+    private static final double UNDER_LEADER = 5;
+
+    /** A leader across words or another leader: only where they would not be said at all. */
+    private static final double ACROSS = 1000;
 
     /** Words beside another point are read as that point's. */
     private static final double BESIDE_ANOTHER = 40;
@@ -60,8 +63,13 @@ final class Placement {
     record Sought(
             Point2D at, double width, double height, double gap, Optional<Point2D> wish, Optional<Point2D> before) {}
 
-    /** A place, and the line to the point where it is not beside it. */
-    record Found(Rectangle2D place, Optional<Line2D> leader) {}
+    /**
+     * A place.
+     *
+     * @param leader to the point, where it is not beside it
+     * @param clear whether no line runs under it
+     */
+    record Found(Rectangle2D place, Optional<Line2D> leader, boolean clear) {}
 
     /** Words are to stay off these lines. */
     void avoid(Shape shape) {
@@ -172,7 +180,7 @@ final class Placement {
             Point2D at = sought.at();
             double way = distance(place, at);
             double weight = start + Math.max(0, way - sought.gap());
-            if (weight >= least || !inside.contains(place) || way < 0.5 * sought.gap()) {
+            if (weight >= least || !inside.contains(place) || way < sought.gap() - 0.5) {
                 return;
             }
             for (Rectangle2D other : taken) {
@@ -185,7 +193,8 @@ final class Placement {
                     return;
                 }
             }
-            weight += UNDER_WORDS * under(place);
+            int under = under(place);
+            weight += UNDER_WORDS * under;
             for (Point2D other : points) {
                 if (other.distance(at) > 1 && distance(place, other) <= Math.min(way, 2 * sought.gap())) {
                     weight += BESIDE_ANOTHER;
@@ -197,15 +206,15 @@ final class Placement {
             Optional<Line2D> leader = way > 1.5 * sought.gap() ? Optional.of(leader(place)) : Optional.empty();
             if (leader.isPresent()) {
                 Line2D line = leader.get();
-                if (taken.stream().anyMatch(other -> line.intersects(other) && !other.contains(at))
-                        || leaders.stream().anyMatch(line::intersectsLine)) {
-                    return;
-                }
-                weight += UNDER_LEADER * along(line);
+                long crossed = taken.stream()
+                                .filter(other -> line.intersects(other) && !other.contains(at))
+                                .count()
+                        + leaders.stream().filter(line::intersectsLine).count();
+                weight += UNDER_LEADER * along(line) + ACROSS * crossed;
             }
             if (weight < least) {
                 least = weight;
-                found = new Found(place, leader);
+                found = new Found(place, leader, under == 0);
             }
         }
 
@@ -218,7 +227,12 @@ final class Placement {
                     : place.getCenterY();
             double length = at.distance(x, y);
             double off = Math.min(0.6 * sought.gap(), 0.4 * length) / length;
-            return new Line2D.Double(at.getX() + off * (x - at.getX()), at.getY() + off * (y - at.getY()), x, y);
+            double before = 1 - Math.min(2, 0.2 * length) / length;
+            return new Line2D.Double(
+                    at.getX() + off * (x - at.getX()),
+                    at.getY() + off * (y - at.getY()),
+                    at.getX() + before * (x - at.getX()),
+                    at.getY() + before * (y - at.getY()));
         }
     }
 

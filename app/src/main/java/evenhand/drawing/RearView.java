@@ -228,10 +228,9 @@ public final class RearView {
         }
         items.add(Lines.line(Ink.LINK, x - width, middle, x + width, middle));
         int align = wheel.side() == Side.LEFT ? -1 : 1;
-        double words = x + side * 0.018 * l;
         if (left.bump().isPresent()) {
             items.add(new Words(
-                    words,
+                    x,
                     middle + Math.max(0, bump),
                     align,
                     0,
@@ -242,7 +241,7 @@ public final class RearView {
         }
         if (left.droop().isPresent()) {
             items.add(new Words(
-                    words,
+                    x,
                     middle - Math.max(0, droop),
                     align,
                     0,
