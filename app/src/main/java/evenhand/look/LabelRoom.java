@@ -39,6 +39,9 @@ public final class LabelRoom {
         {-1, 3.2}
     };
 
+    /** Directions in which a rim is written about words, alternately at its whole and at half its width. */
+    private static final int AROUND = 16;
+
     private final Rectangle2D inside;
     private final List<Rectangle2D> taken = new ArrayList<>();
     private final List<Line2D> lines = new ArrayList<>();
@@ -127,13 +130,27 @@ public final class LabelRoom {
         g.drawString(words, (float) place.getX(), baseline);
     }
 
-    /** Draws a rim about words that are to stand over lines. */
+    /**
+     * Draws a rim about words that are to stand over lines. On a screen it is the words themselves, written all around: their letters
+     * are at hand there, while an outline would be worked out for each picture anew. On paper it is an outline, so that the words
+     * stand there once.
+     */
     public static void rim(Graphics2D g, String words, Font font, Color colour, double width, Rectangle2D place) {
         FontRenderContext context = g.getFontRenderContext();
         double baseline = place.getY() + font.getLineMetrics(words, context).getAscent();
         g.setColor(colour);
-        g.setStroke(new BasicStroke((float) (2 * width), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.draw(font.createGlyphVector(context, words).getOutline((float) place.getX(), (float) baseline));
+        if (g.getDeviceConfiguration() == null) {
+            g.setStroke(new BasicStroke((float) (2 * width), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.draw(font.createGlyphVector(context, words).getOutline((float) place.getX(), (float) baseline));
+            return;
+        }
+        g.setFont(font);
+        for (int i = 0; i < AROUND; i++) {
+            double angle = 2 * Math.PI * i / AROUND;
+            double reach = i % 2 == 0 ? width : width / 2;
+            g.drawString(words, (float) (place.getX() + reach * Math.cos(angle)), (float)
+                    (baseline + reach * Math.sin(angle)));
+        }
     }
 
     /** Words in lines that are no wider, broken between words; none where there are no words. */

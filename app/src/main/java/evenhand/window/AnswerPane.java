@@ -1,10 +1,8 @@
 package evenhand.window;
 
-import evenhand.chart.Chart;
 import evenhand.chart.ChartView;
 import evenhand.chart.ChartWish;
 import evenhand.drawing.DrawingView;
-import evenhand.quantity.Dimension;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Bench;
@@ -14,13 +12,13 @@ import evenhand.window.desk.Replies;
 import evenhand.window.desk.Reply;
 import evenhand.words.TestedWords;
 import java.awt.Rectangle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.IntSupplier;
 import java.util.function.Predicate;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -33,17 +31,17 @@ final class AnswerPane extends JPanel implements Bench.View {
     /** A late answer is dimmed when it is late for so long, ms; sooner would flicker. */
     private static final int PATIENCE = 250;
 
-    private static final int MOST_COLUMNS = 3;
+    /** Between what stands one below the other, px. */
+    private static final int GAP = 8;
 
-    /** So many pictures stand above the numbers; the others below, or beside them. */
-    private static final int FOREMOST = 2;
+    /** So much of what is scrolled to is seen, in sizes of type: it says that there is more. */
+    private static final double PEEK = 2.2;
 
     /** Longer lines are hard to read, in sizes of type. */
     private static final double READABLE = 85;
 
     private final transient Bench bench;
     private final transient List<Question> questions;
-    private final transient Consumer<ChartWish> wishes;
     private final Words.Area title =
             new Words.Area("question", Looks::strong, () -> Looks.theme().quiet());
     /** What every answer of a corrected car wears. */
@@ -56,9 +54,8 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final JPanel waiting = new JPanel(new MigLayout("insets 0", "[][]", ""));
     private final Words.Area haltedWords = Words.plain("stopped");
     private final JPanel halted = new JPanel(new MigLayout("insets 0, gap 8", "[pref][]", ""));
-    private final JPanel tiles = new JPanel(new Tiles(FOREMOST));
-    private final transient Tiles below = new Tiles(MOST_COLUMNS);
-    private final JPanel moreTiles = new JPanel(below);
+    private final VerdictPane verdict;
+    private final transient Pictures pictures;
     private final FiguresTable figures = new FiguresTable();
     private final JPanel numbers =
             new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
@@ -66,10 +63,6 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final JPanel lower;
     private final Todo todo;
     private final Said said = new Said();
-    private final transient List<ChartView> charts = new ArrayList<>();
-    private final transient List<DrawingView> drawings = new ArrayList<>();
-    private final DrawingTile drawing;
-    private final transient Pulls pulls;
     private transient Optional<Asking> stopped = Optional.empty();
     /** Whether nothing stands there, because what stood there answered another question. */
     private boolean empty;
@@ -80,14 +73,20 @@ final class AnswerPane extends JPanel implements Bench.View {
     private transient BooleanSupplier held = () -> false;
     private final Timer lateness = new Timer(PATIENCE, event -> dim());
 
-    AnswerPane(Bench bench, List<Question> questions, Answering answering, Consumer<ChartWish> wishes) {
-        super(new MigLayout("insets 12 16 16 16, gap 0 10, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
+    /** @param screen height that is seen without scrolling, px */
+    AnswerPane(
+            Bench bench,
+            List<Question> questions,
+            Answering answering,
+            Consumer<ChartWish> wishes,
+            IntSupplier screen) {
+        super(new Stack(GAP));
+        setBorder(BorderFactory.createEmptyBorder(12, 16, 16, 16));
         this.bench = bench;
         this.questions = questions;
-        this.wishes = wishes;
         fields = new FieldRow(bench);
-        drawing = new DrawingTile(bench);
-        pulls = new Pulls(bench);
+        verdict = new VerdictPane(bench);
+        pictures = new Pictures(bench, wishes);
         JButton stop = new JButton("stop");
         stop.setName("stop");
         stop.addActionListener(event -> {
@@ -111,28 +110,23 @@ final class AnswerPane extends JPanel implements Bench.View {
         waiting.add(progress);
         waiting.add(stop);
         waiting.setVisible(false);
-        tiles.setOpaque(false);
-        moreTiles.setOpaque(false);
         todo = new Todo(bench);
         lateness.setRepeats(false);
-        add(title, "wmin 100");
-        add(tested, "wmin 100");
         tested.setVisible(false);
-        add(headline, "wmin 100");
-        add(fields);
-        add(waiting);
-        add(halted);
-        add(tiles, "wmin 100");
+        for (JComponent part : List.of(title, tested, headline, fields, waiting, halted, verdict)) {
+            add(part);
+        }
+        add(pictures.foremost(), new Stack.Filling(() -> screen.getAsInt() - Looks.em(PEEK)));
         numbers.setOpaque(false);
         numbers.add(figures, "wmin 100, growx 0, alignx left");
         numbers.add(todo, "wmin 100, wmax " + Looks.em(READABLE));
-        beside = new Beside(figures, below);
+        beside = new Beside(figures, pictures.layoutOfOthers());
         lower = new JPanel(beside);
         lower.setOpaque(false);
         lower.add(numbers);
-        lower.add(moreTiles);
-        add(lower, "wmin 100");
-        add(said, "wmin 100, wmax " + Looks.em(READABLE));
+        lower.add(pictures.others());
+        add(lower);
+        add(said);
     }
 
     /** @param hand whether it is on something that moves the answer: axes are then not drawn in */
@@ -142,21 +136,21 @@ final class AnswerPane extends JPanel implements Bench.View {
 
     /** The charts that are shown, for tests. */
     List<ChartView> charts() {
-        return List.copyOf(charts);
+        return pictures.charts();
     }
 
     /** The drawings of the answer, for tests. */
     List<DrawingView> drawings() {
-        return List.copyOf(drawings);
+        return pictures.drawings();
     }
 
     /** Whether a hand is on a track of the question, or on a handle of its drawings. */
     boolean isHeld() {
-        return fields.isHeld() || pulls.isHeld();
+        return fields.isHeld() || pictures.isHeld();
     }
 
     DrawingTile drawing() {
-        return drawing;
+        return pictures.drawing();
     }
 
     String said() {
@@ -175,7 +169,7 @@ final class AnswerPane extends JPanel implements Bench.View {
             dimmed = false;
         }
         fields.show(question, before, now);
-        drawing.show(before, now);
+        pictures.drawing().show(before, now);
         boolean other =
                 before.is(now) || !before.replies().reply().equals(now.replies().reply());
         boolean otherTheme = before.look().dark() != now.look().dark();
@@ -226,7 +220,8 @@ final class AnswerPane extends JPanel implements Bench.View {
         Desk desk = bench.desk();
         title.setText(Answering.question(questions, desk.look().question()).words());
         tested.setVisible(false);
-        tiles.setVisible(false);
+        verdict.setVisible(false);
+        pictures.foremost().setVisible(false);
         lower.setVisible(false);
         said.setVisible(false);
         empty = true;
@@ -242,7 +237,8 @@ final class AnswerPane extends JPanel implements Bench.View {
             showStopped();
             waiting.setVisible(desk.replies().progress().isPresent());
         } else if (desk.replies().replyLate(desk.asking())) {
-            charts.forEach(ChartView::showLate);
+            pictures.showLate();
+            verdict.showLate();
             figures.showLate();
             headline.showLate();
             waiting.setVisible(desk.replies().progress().isPresent());
@@ -254,76 +250,18 @@ final class AnswerPane extends JPanel implements Bench.View {
         title.setText(Answering.question(questions, replied.of().question()).words());
         empty = false;
         dimmed = false;
+        verdict.setVisible(true);
         lower.setVisible(true);
         said.setVisible(true);
         Words.say(tested, reply.tested().map(TestedWords::inALine).orElse(""));
         tested.setVisible(reply.tested().isPresent());
         headline.say(reply.headlines());
         beside.picturesFirst(!reply.drawings().isEmpty());
-        pictures(reply, replied);
+        verdict.show(replied);
+        pictures.show(
+                replied, Answering.question(questions, replied.of().question()).drawsTheCar(), held);
         figures.show(reply.figures());
         todo.show(replied);
         said.show(reply.more());
-    }
-
-    private void pictures(Reply reply, Replies.Replied replied) {
-        List<Chart> wanted = reply.charts();
-        boolean drawn = Answering.question(questions, replied.of().question()).drawsTheCar();
-        boolean same = wanted.size() == charts.size()
-                && reply.drawings().size() == drawings.size()
-                && drawn == (drawing.getParent() != null);
-        if (!same) {
-            lay(reply, drawn);
-        }
-        for (int i = 0; i < drawings.size(); i++) {
-            Reply.Drawn one = reply.drawings().get(i);
-            drawings.get(i).show(one.drawing(), Looks.theme(), one.detail());
-        }
-        tiles.setVisible(tiles.getComponentCount() > 0);
-        double g = Dimension.ACCELERATION.metric().fromSi(replied.of().work().pace());
-        for (int i = 0; i < wanted.size(); i++) {
-            Chart chart = wanted.get(i);
-            if (held.getAsBoolean()) {
-                charts.get(i).showSteady(chart, Looks.theme());
-            } else {
-                charts.get(i).show(chart, Looks.theme());
-            }
-            boolean overAcceleration = chart.across().words().equals("lateral acceleration");
-            charts.get(i).mark(overAcceleration ? OptionalDouble.of(g) : OptionalDouble.empty());
-        }
-    }
-
-    /** The first drawing, or that of the car, stands beside the first chart; the other drawings come before the other charts. */
-    private void lay(Reply reply, boolean drawn) {
-        tiles.removeAll();
-        moreTiles.removeAll();
-        charts.clear();
-        drawings.clear();
-        List<JComponent> all = new ArrayList<>();
-        for (Reply.Drawn one : reply.drawings()) {
-            DrawingView view = new DrawingView(one.drawing(), Looks.theme(), one.detail(), pulls::take);
-            view.setName("drawing " + drawings.size());
-            drawings.add(view);
-            all.add(view);
-        }
-        for (Chart chart : reply.charts()) {
-            ChartView view = new ChartView(chart, Looks.theme(), wishes);
-            view.setName("chart " + charts.size());
-            charts.add(view);
-            all.add(view);
-        }
-        if (!charts.isEmpty()) {
-            all.remove(charts.get(0));
-            all.add(0, charts.get(0));
-        }
-        if (drawn) {
-            all.add(Math.min(1, all.size()), drawing);
-        }
-        for (JComponent view : all) {
-            (tiles.getComponentCount() < FOREMOST ? tiles : moreTiles).add(view);
-        }
-        moreTiles.setVisible(moreTiles.getComponentCount() > 0);
-        revalidate();
-        repaint();
     }
 }

@@ -14,6 +14,8 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
@@ -52,7 +54,7 @@ final class MainPane extends JPanel {
         this.bench = bench;
         side = new SideBar(bench, questions, asker, notice);
         Keeping keeping = new Keeping(asker, notice);
-        answer = new AnswerPane(bench, questions, answering, keeping);
+        answer = new AnswerPane(bench, questions, answering, keeping, this::screen);
         form = new FormPane(bench);
         adjust = new AdjustStrip(bench, questions);
         pace = new PaceStrip(bench);
@@ -62,13 +64,17 @@ final class MainPane extends JPanel {
         report = new ReportPane(bench, cabinet, asker, writer, () -> turnTo(Look.Page.ANSWER));
 
         JPanel page = new Page();
-        // an answer's texts wrap inside other layouts, which are asked more than once how high they are
-        page.setLayout(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
-        page.add(answer, "growx");
-        page.add(form, "growx");
+        page.add(answer);
+        page.add(form);
         scroll = new JScrollPane(
                 page, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.getViewport().addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                answer.revalidate(); // its pictures take the height that there is
+            }
+        });
         scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(3));
 
         JPanel desk = new JPanel(new BorderLayout());
@@ -144,6 +150,11 @@ final class MainPane extends JPanel {
                 }
             });
         }
+    }
+
+    /** Height of an answer that is seen without scrolling; of none where the form of the car stands below it. */
+    private int screen() {
+        return form.isVisible() ? 0 : scroll.getViewport().getHeight();
     }
 
     /** Takes over what is still being typed. */

@@ -9,6 +9,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** All that is said besides the headline, each paragraph under its set-up. */
 final class Said extends JPanel {
+    /** Longer lines are hard to read, in sizes of type. */
+    private static final double READABLE = 85;
+
     private record Part(JLabel heading, Words.Area sentences) {}
 
     private final transient List<Part> parts = new ArrayList<>();
@@ -37,7 +40,7 @@ final class Said extends JPanel {
             Part part = new Part(Words.head(""), Words.plain("more"));
             parts.add(part);
             add(part.heading(), "gaptop 8");
-            add(part.sentences(), "wmin 60");
+            add(part.sentences(), "wmin 60, wmax " + Looks.em(READABLE));
         }
         revalidate();
         repaint();

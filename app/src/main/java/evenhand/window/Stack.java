@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager2;
 import java.util.IdentityHashMap;
+import java.util.function.IntSupplier;
 
 /**
  * What is shown stands one below the other, as wide as there is room and as high as it wants to be. Each is asked once how high that
@@ -16,8 +17,12 @@ final class Stack implements LayoutManager2 {
     /** A constraint: more room above. */
     record Above(int pixels) {}
 
+    /** A constraint: as high as what is above it leaves of a height, and not lower than it wants to be. */
+    record Filling(IntSupplier height) {}
+
     private final int gap;
     private final IdentityHashMap<Component, Integer> above = new IdentityHashMap<>();
+    private final IdentityHashMap<Component, Filling> filling = new IdentityHashMap<>();
 
     /** @param gap between two of them, pixels */
     Stack(int gap) {
@@ -28,6 +33,8 @@ final class Stack implements LayoutManager2 {
     public void addLayoutComponent(Component component, Object constraint) {
         if (constraint instanceof Above room) {
             above.put(component, room.pixels());
+        } else if (constraint instanceof Filling room) {
+            filling.put(component, room);
         }
     }
 
@@ -37,6 +44,7 @@ final class Stack implements LayoutManager2 {
     @Override
     public void removeLayoutComponent(Component component) {
         above.remove(component);
+        filling.remove(component);
     }
 
     @Override
@@ -47,13 +55,20 @@ final class Stack implements LayoutManager2 {
         boolean first = true;
         for (Component each : stack.getComponents()) {
             if (each.isVisible()) {
-                Dimension wanted = each.getPreferredSize();
-                width = Math.max(width, wanted.width);
-                height += above(each, first) + wanted.height;
+                width = Math.max(width, each.getPreferredSize().width);
+                height += above(each, first);
+                height += high(each, height);
                 first = false;
             }
         }
         return new Dimension(width + in.left + in.right, height);
+    }
+
+    /** How high something is that begins at a place. */
+    private int high(Component component, int y) {
+        int wanted = component.getPreferredSize().height;
+        Filling room = filling.get(component);
+        return room == null ? wanted : Math.max(wanted, room.height().getAsInt() - y);
     }
 
     private int above(Component component, boolean first) {
@@ -81,10 +96,11 @@ final class Stack implements LayoutManager2 {
             if (each.isVisible()) {
                 if (each.getWidth() != width) {
                     each.setSize(width, each.getHeight()); // text wraps at its width
+                    each.doLayout();
                 }
-                int height = each.getPreferredSize().height;
                 y += above(each, first);
                 first = false;
+                int height = high(each, y);
                 each.setBounds(in.left, y, width, height);
                 y += height;
             }

@@ -29,7 +29,7 @@ final class Todo extends JPanel {
 
     void show(Replies.Replied replied) {
         List<Reply.Next> own = replied.reply().next();
-        shown = Stream.concat(own.stream(), replied.after().stream()).toList();
+        shown = Stream.concat(own.stream(), replied.after().next().stream()).toList();
         if (rows.size() != shown.size()) {
             lay();
         }

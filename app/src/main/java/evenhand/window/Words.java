@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 /** Pieces of text in the window. Fonts and colours are asked again when the theme changes. */
 final class Words {
     /** Between a number and the short word behind it, most likely its unit. */
+    /** Letters of a line beside the pointer. */
+    private static final int LINE = 72;
+
     private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=\\S{1,8}(?:\\s|$))");
 
     private Words() {}
@@ -90,6 +93,23 @@ final class Words {
     /** Words in which a line ends before a number, not between it and its unit. */
     static String unbroken(String words) {
         return BEFORE_UNIT.matcher(words).replaceAll("\u00a0");
+    }
+
+    /** Words that are shown beside the pointer, in lines that can be read. */
+    static String wrapped(String words) {
+        StringBuilder lines = new StringBuilder();
+        int used = 0;
+        for (String word : words.split(" ", -1)) {
+            if (used > 0 && used + word.length() > LINE) {
+                lines.append('\n');
+                used = 0;
+            } else if (used > 0) {
+                lines.append(' ');
+            }
+            lines.append(word);
+            used += word.length() + 1;
+        }
+        return lines.toString();
     }
 
     static Area headline(String name) {

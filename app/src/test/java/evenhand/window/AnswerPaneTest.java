@@ -112,7 +112,7 @@ class AnswerPaneTest {
                 Look look = Look.at("quick", Units.METRIC, false);
                 bench[0] = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
                 answering.deliverTo(bench[0]::act);
-                made[0] = new AnswerPane(bench[0], questions, answering, wish -> {});
+                made[0] = new AnswerPane(bench[0], questions, answering, wish -> {}, () -> 0);
                 bench[0].add(made[0]);
                 bench[0].begin();
             });
@@ -153,7 +153,7 @@ class AnswerPaneTest {
                 Look look = Look.at("slow", Units.METRIC, false);
                 Bench bench = new Bench(new Desk(demo.work(), look, Replies.NONE, demo.filed()), answering::ask);
                 answering.deliverTo(bench::act);
-                made[0] = new AnswerPane(bench, questions, answering, wish -> {});
+                made[0] = new AnswerPane(bench, questions, answering, wish -> {}, () -> 0);
                 bench.add(made[0]);
                 bench.begin();
             });

@@ -1,7 +1,9 @@
 package evenhand.window;
 
+import evenhand.scenario.Setup;
 import evenhand.window.desk.Demos;
 import evenhand.window.desk.Desk;
+import evenhand.window.desk.TrialAct;
 import java.awt.event.MouseEvent;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
@@ -23,6 +25,7 @@ public final class FrameTimes {
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int WARM = 300;
     private static final int STEPS = 600;
+    private static final int MOST = 8;
 
     private FrameTimes() {}
 
@@ -37,9 +40,22 @@ public final class FrameTimes {
                 });
                 hands.answered();
                 measure(hands, demo);
+                int ticked = tickAll(hands);
+                hands.answered();
+                measure(hands, demo + ", " + ticked + " ticked");
             }
         }
         System.exit(0);
+    }
+
+    /** Ticks as many set-ups as there are, eight at most. */
+    private static int tickAll(Hands hands) {
+        List<String> names = hands.desk().work().scenario().setups().stream()
+                .map(Setup::name)
+                .limit(MOST)
+                .toList();
+        names.forEach(name -> hands.act(new TrialAct.Show(name, true)));
+        return names.size();
     }
 
     private static void measure(Hands hands, String demo) throws Exception {
@@ -69,7 +85,7 @@ public final class FrameTimes {
         }
         mouse(track, MouseEvent.MOUSE_RELEASED, width / 2);
         System.out.printf(
-                "%-24s frame: median %5.1f ms, 99th %5.1f ms (work of the processor: %5.1f, %5.1f)"
+                "%-32s frame: median %5.1f ms, 99th %5.1f ms (work of the processor: %5.1f, %5.1f)"
                         + "   answer: median %5.1f ms, 99th %5.1f ms%n",
                 demo,
                 part(frames, 0.5),

@@ -60,7 +60,7 @@ class WindowIT extends AtTheWindow {
         assertThat(hands.desk().work().scenario().title()).contains("Harbour saloon");
         assertThat(Hands.see(() -> hands.pane().notice().text()))
                 .contains("Drag the handle of \"rear lateral locator height\"");
-        assertThat(Hands.see(() -> hands.pane().answer().said())).contains("gives out first");
+        assertThat(Hands.see(() -> hands.pane().answer().said())).contains("goes first");
     }
 
     @Test

@@ -26,6 +26,9 @@ public final class Answering implements AutoCloseable {
     /** What may be done next is worked out when the hands were still for so long, ms. */
     private static final long CALM = 200;
 
+    /** So many things that were not given are named in a line. */
+    private static final int NAMED = 3;
+
     private final List<Question> questions;
     private final Executor eventThread;
     private final Balances balances = new Balances();
@@ -114,9 +117,10 @@ public final class Answering implements AutoCloseable {
         Reply reply;
         try {
             reply = job.car() instanceof AsTested.Corrected corrected
-                    ? question(questions, asked.asking().question())
-                            .answer(asked, progress)
-                            .with(notGiven(asked))
+                    ? withWhatIsNotMeasured(
+                                    question(questions, asked.asking().question())
+                                            .answer(asked, progress),
+                                    asked)
                             .of(corrected.scenario().tested())
                     : Corrections.none(job.car());
         } catch (CancellationException stopped) {
@@ -133,29 +137,33 @@ public final class Answering implements AutoCloseable {
         };
     }
 
-    /** What every answer says of the set-ups that are shown: what was not given and was taken as none. */
-    private static List<Reply.Paragraph> notGiven(Question.Asked asked) {
+    /** The answer with what every answer says of the set-ups that are shown: what was not given, and what was estimated. */
+    private static Reply withWhatIsNotMeasured(Reply reply, Question.Asked asked) {
         List<Setup> setups = asked.shown().stream().map(TurnedSetup::setup).toList();
-        List<Reply.Paragraph> paragraphs = new ArrayList<>();
-        List<String> cautions = NotGiven.cautions(setups);
-        if (!cautions.isEmpty()) {
-            paragraphs.add(new Reply.Paragraph("Probably wrong", cautions));
-        }
-        NotGiven.inFull(setups)
-                .ifPresent(none -> paragraphs.add(new Reply.Paragraph(NotGiven.HEADING, List.of(none + "."))));
-        return paragraphs;
+        List<String> line = new ArrayList<>();
+        NotGiven.inShort(setups, NAMED).ifPresent(line::add);
+        setups.stream().mapToInt(setup -> setup.estimated().size()).max().ifPresent(values -> {
+            if (values > 0) {
+                line.add("Estimated, not measured: " + values + (values == 1 ? " value." : " values."));
+            }
+        });
+        return reply.with(
+                NotGiven.cautions(setups),
+                line.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", line)),
+                NotGiven.inFull(setups).map(none -> new Reply.Paragraph(NotGiven.HEADING, List.of(none + "."))));
     }
 
     private Runnable afterthought(Question.Asked asked, Progress progress) {
-        List<Reply.Next> next;
+        Afterthought after;
         try {
-            next = question(questions, asked.asking().question()).next(asked, progress);
+            after = question(questions, asked.asking().question()).after(asked, progress);
         } catch (CancellationException stopped) {
             throw stopped; // something newer is waited for
         } catch (RuntimeException defect) {
-            next = List.of(new Reply.Next(String.join("", defect(defect).headlines()), Optional.empty()));
+            after = Afterthought.of(
+                    List.of(new Reply.Next(String.join("", defect(defect).headlines()), Optional.empty())));
         }
-        LookAct.AfterthoughtCame came = new LookAct.AfterthoughtCame(asked.asking(), next);
+        LookAct.AfterthoughtCame came = new LookAct.AfterthoughtCame(asked.asking(), after);
         return () -> post(came);
     }
 

@@ -1,7 +1,6 @@
 package evenhand.window.desk;
 
 import evenhand.words.Units;
-import java.util.List;
 import java.util.Optional;
 
 /** Something that undo leaves alone: how the desk is looked at, that it was saved, answers that come in. */
@@ -76,15 +75,11 @@ public sealed interface LookAct extends Act {
         }
     }
 
-    /** What may be done next has come; it joins the reply that it belongs to, if that is still shown. */
-    record AfterthoughtCame(Asking of, List<Reply.Next> next) implements LookAct {
-        public AfterthoughtCame {
-            next = List.copyOf(next);
-        }
-
+    /** What was thought after a reply has come; it joins it, if it is still shown. */
+    record AfterthoughtCame(Asking of, Afterthought after) implements LookAct {
         @Override
         public Outcome on(Desk desk) {
-            return new Outcome.Done(desk.with(desk.replies().withAfter(of, next)));
+            return new Outcome.Done(desk.with(desk.replies().withAfter(of, after)));
         }
     }
 

@@ -53,9 +53,9 @@ public interface Question {
      */
     Reply answer(Asked asked, Progress progress);
 
-    /** What may be done next: worked out when the hands are still, as it may take longer than the answer. */
-    default List<Reply.Next> next(Asked asked, Progress progress) {
-        return List.of();
+    /** What may follow the answer: worked out when the hands are still, as it may take longer. */
+    default Afterthought after(Asked asked, Progress progress) {
+        return Afterthought.NONE;
     }
 
     /**

@@ -2,7 +2,6 @@ package evenhand.window.desk;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,12 +25,13 @@ public record Replies(Optional<Turns> turns, Optional<Replied> reply, Optional<D
     /**
      * A reply to a question.
      *
-     * @param after what may be done next besides the reply's own, worked out when the hands were still
-     * @param afterLate whether it was worked out for an earlier asking
+     * @param after what was worked out besides when the hands were still
+     * @param afterLate whether that was for an earlier asking
      */
-    public record Replied(Asking of, Reply reply, List<Reply.Next> after, boolean afterLate) {
-        public Replied {
-            after = List.copyOf(after);
+    public record Replied(Asking of, Reply reply, Afterthought after, boolean afterLate) {
+        /** The verdict, with its doubt where that is known. */
+        public Optional<Verdict> verdict() {
+            return afterLate || after.verdict().isEmpty() ? reply.verdict() : after.verdict();
         }
     }
 
@@ -49,16 +49,16 @@ public record Replies(Optional<Turns> turns, Optional<Replied> reply, Optional<D
         return new Replies(Optional.of(next), reply, progress);
     }
 
-    /** With a newer reply; what may be done next stays for the time being where it is of the same question. */
+    /** With a newer reply; what was thought after the one before stays for the time being where it is of the same question. */
     Replies with(Asking of, Reply next) {
-        List<Reply.Next> after = reply.filter(before -> before.of().question().equals(of.question()))
+        Afterthought after = reply.filter(before -> before.of().question().equals(of.question()))
                 .map(Replied::after)
-                .orElse(List.of());
+                .orElse(Afterthought.NONE);
         return new Replies(turns, Optional.of(new Replied(of, next, after, true)), Optional.empty());
     }
 
-    /** With what may be done next, if the reply that it belongs to is still shown. */
-    Replies withAfter(Asking of, List<Reply.Next> after) {
+    /** With what was thought after the reply, if that is still shown. */
+    Replies withAfter(Asking of, Afterthought after) {
         return new Replies(
                 turns,
                 reply.map(shown -> shown.of().equals(of) ? new Replied(of, shown.reply(), after, false) : shown),

@@ -101,13 +101,14 @@ final class Remedies {
         Effect effect = remedy.whereWorst();
         Effect.Move move = effect.move(complaint.judged()).orElseThrow();
         List<String> others = EffectWords.sideEffects(effect, complaint.judged(), units);
-        String said = RemedyWords.name(remedy.step()) + " " + EffectWords.step(effect, units) + " moves the "
+        String what = RemedyWords.name(remedy.step()) + " " + EffectWords.step(effect, units);
+        String said = what + " moves the "
                 + complaint.judged().criterion().name() + " by " + EffectWords.difference(move, units)
                 + (others.isEmpty() ? "" : "; with it " + String.join("; ", others))
                 + EffectWords.past(complaint, move, units)
                         .map(caution -> ". " + caution)
                         .orElse("");
-        return new Reply.Next(said, Optional.of(act(remedy.step())));
+        return new Reply.Next(what + ": " + EffectWords.difference(move, units), said, Optional.of(act(remedy.step())));
     }
 
     private Act act(Effect.Step step) {

@@ -2,12 +2,11 @@ package evenhand.window.question;
 
 import evenhand.load.Laden;
 import evenhand.scenario.Setup;
-import evenhand.turn.TurnAnswer;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.balance.BalanceWords;
-import evenhand.words.balance.LimitWords;
+import evenhand.words.balance.VerdictWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,28 +15,13 @@ import java.util.Optional;
 final class Said {
     private Said() {}
 
-    /**
-     * Which end of a set-up lets go first, both ways round. What goes one way here and the other way there is said before all
-     * else; then the set-up that is adjusted comes first.
-     */
-    static List<String> limits(Question.Asked asked) {
-        List<String> split = new ArrayList<>();
-        List<String> sentences = new ArrayList<>();
-        for (TurnedSetup one : activeFirst(asked)) {
-            String name = asked.shown().size() > 1 ? named(one.setup()) + ": " : "";
-            if (one.turn().isEmpty()) {
-                sentences.add(name + "No answer: " + one.silence().orElse("it falls over") + ".");
-                continue;
-            }
-            TurnAnswer.Turns turn = one.turn().get();
-            TurnAnswer back = asked.turnedBack(one);
-            LimitWords.split(turn, back).ifPresent(warning -> split.add(name + warning));
-            List<String> both = new ArrayList<>(List.of(BalanceWords.ofLimit(turn, asked.units())));
-            both.addAll(BalanceWords.ofOtherWay(turn, back));
-            sentences.add(name + String.join(" ", both));
-        }
-        split.addAll(sentences);
-        return split;
+    /** Which end of the set-up that is adjusted lets go first; the others have their lines in the verdict. */
+    static List<String> limit(Question.Asked asked) {
+        TurnedSetup one = asked.active();
+        return List.of((asked.shown().size() > 1 ? named(one.setup()) + ": " : "")
+                + one.turn()
+                        .map(turn -> VerdictWords.sentence(turn, asked.turnedBack(one)))
+                        .orElse("No answer: " + one.silence().orElse("it falls over") + "."));
     }
 
     /** The set-ups that are shown, the one that is adjusted before the others: what is said first is read. */

@@ -21,12 +21,14 @@ import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Verdict;
 import evenhand.words.Alike;
 import evenhand.words.Numbers;
 import evenhand.words.Units;
 import evenhand.words.balance.AgainstSteady;
 import evenhand.words.balance.AlongWords;
 import evenhand.words.balance.LimitWords;
+import evenhand.words.balance.VerdictWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -168,7 +170,7 @@ final class WhatIfTheDriverLifts implements Question {
         headlines.addAll(Straight.large(asked, alike));
         List<Reply.Paragraph> more = new ArrayList<>(Straight.below(asked, alike));
         more.add(new Reply.Paragraph(Straight.MIND, List.of(AlongWords.CAUTION)));
-        return new Reply(headlines, more, charts(asked, all), table(asked, all), List.of());
+        return new Reply(headlines, more, charts(asked, all), table(asked, all), List.of()).with(verdict(asked, all));
     }
 
     /** The pace of the window, then the limit; both ways round. */
@@ -196,6 +198,31 @@ final class WhatIfTheDriverLifts implements Question {
                             sentences.add(opening + AlongWords.limit(turns.get().limit(), steady)));
         }
         return sentences;
+    }
+
+    private static Optional<Verdict> verdict(Asked asked, List<Lifted> all) {
+        Lines<Lifted> lines = new Lines<>(all, one -> one.turned().setup(), asked.units());
+        double pace = asked.work().pace();
+        for (Direction direction : directions(asked)) {
+            lines.amount(
+                    "steer, " + direction.key(),
+                    "deg",
+                    "How much more steer than in the steady turn it needs at " + Units.pace(pace)
+                            + ": below zero it tightens its line by itself, above zero it runs wide.",
+                    one -> one.at(direction, pace).map(there -> Numbers.signed(there.moreInDegrees(), 2)));
+        }
+        for (Direction direction : directions(asked)) {
+            lines.words(
+                    "lets go, " + direction.key(),
+                    "The end that then lets go first, and where.",
+                    one -> one.way(direction)
+                            .map(turns -> VerdictWords.inACell(turns.limit()))
+                            .orElse("no answer"),
+                    one -> one.way(direction)
+                            .map(turns -> !turns.limit().frontFirst())
+                            .orElse(false));
+        }
+        return lines.verdict();
     }
 
     private static String none(Lifted one, Asked asked, Direction direction) {

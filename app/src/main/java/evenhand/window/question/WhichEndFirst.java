@@ -5,12 +5,13 @@ import evenhand.chart.NearLimit;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.scenario.Setup;
-import evenhand.terminal.asked.Asked;
+import evenhand.window.desk.Afterthought;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
 import evenhand.words.balance.LimitWords;
 import java.util.List;
+import java.util.Optional;
 
 /** The balance at the chosen pace and at the limit. */
 final class WhichEndFirst implements Question {
@@ -35,25 +36,29 @@ final class WhichEndFirst implements Question {
     public Reply answer(Asked asked, Progress progress) {
         List<Shown> cars = SideBySide.cars(asked);
         return new Reply(
-                Said.limits(asked),
-                Said.balances(asked),
-                List.of(
-                        NearLimit.gripInHand(cars, asked.units()),
-                        TurnCharts.understeerFromBase(cars, asked.work().base(), asked.units()),
-                        TurnCharts.gripUsed(cars, asked.units()),
-                        TurnCharts.understeerGradient(cars, asked.units()),
-                        TurnCharts.steer(cars, asked.units()),
-                        TurnCharts.sideslip(cars, asked.units())),
-                SideBySide.of(asked).figures(asked.work().pace(), asked.work().direction()),
-                List.of());
+                        Said.limit(asked),
+                        Said.balances(asked),
+                        List.of(
+                                NearLimit.gripInHand(cars, asked.units()),
+                                TurnCharts.understeerFromBase(cars, asked.work().base(), asked.units()),
+                                TurnCharts.gripUsed(cars, asked.units()),
+                                TurnCharts.understeerGradient(cars, asked.units()),
+                                TurnCharts.steer(cars, asked.units()),
+                                TurnCharts.sideslip(cars, asked.units())),
+                        SideBySide.of(asked)
+                                .figures(asked.work().pace(), asked.work().direction()),
+                        List.of())
+                .with(Optional.of(LimitVerdict.of(asked)));
     }
 
     @Override
-    public List<Reply.Next> next(Asked asked, Progress progress) {
+    public Afterthought after(Asked asked, Progress progress) {
         TurnedSetup active = asked.active();
-        return active.turn()
+        List<Reply.Next> next = active.turn()
                 .map(turn -> LimitWords.pushesNear(turn.limit()) ? "pushes at the limit" : "slides at the limit")
                 .map(complaint -> Remedies.against(complaint, active, asked).next(REMEDIES))
                 .orElse(List.of());
+        return new Afterthought(
+                Optional.of(LimitVerdict.withDoubt(asked, progress)), LimitVerdict.because(asked, progress), next);
     }
 }

@@ -1,7 +1,9 @@
 package evenhand.window.question;
 
+import evenhand.answers.BrakeFigures;
 import evenhand.answers.Progress;
 import evenhand.car.BrakeParts;
+import evenhand.car.End;
 import evenhand.chart.BrakeCharts;
 import evenhand.chart.BrakeCharts.Stopping;
 import evenhand.chart.Chart;
@@ -15,7 +17,9 @@ import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Verdict;
 import evenhand.words.Alike;
+import evenhand.words.Units;
 import evenhand.words.brakes.BrakeWords;
 import evenhand.words.brakes.BrakedSetup;
 import evenhand.words.brakes.BrakedSetup.Braked;
@@ -173,10 +177,44 @@ final class WhichEndLocks implements Question {
                 ? List.of()
                 : List.of(BrakeCharts.forces(stopping, asked.units()), BrakeCharts.adhesion(stopping, asked.units()));
         return new Reply(
-                Straight.large(asked, alike),
-                more,
-                charts,
-                braked.isEmpty() ? Table.NONE : BrakesTable.of(braked, asked.units()),
-                List.of());
+                        Straight.large(asked, alike),
+                        more,
+                        charts,
+                        braked.isEmpty() ? Table.NONE : BrakesTable.of(braked, asked.units()),
+                        List.of())
+                .with(verdict(braked, asked.units()));
+    }
+
+    private static Optional<Verdict> verdict(List<Braked> braked, Units units) {
+        return new Lines<>(braked, Braked::setup, units)
+                .words(
+                        "locks first",
+                        "The wheels that lock first on these tyres as the pedal is pressed harder. The rear first is unsafe:"
+                                + " the car comes round.",
+                        one -> locks(one).map(locks -> locks.axle().key()).orElse("neither"),
+                        one -> locks(one).map(locks -> locks.axle() == End.REAR).orElse(false))
+                .figure(
+                        "at",
+                        "How hard the car slows as the first wheel locks.",
+                        BrakeFigures.LOCK_AT,
+                        WhichEndLocks::locks)
+                .words(
+                        "rear goes first",
+                        "On some road the rear locks first where the car slows harder than this: wet grip is near 0.5,"
+                                + " dry near 0.9.",
+                        one -> one.answer().rearLocksAbove().isEmpty()
+                                ? "never"
+                                : one.answer().rearLocksAbove().getAsDouble() == 0
+                                        ? "always"
+                                        : "beyond "
+                                                + Units.exactPace(one.answer()
+                                                        .rearLocksAbove()
+                                                        .getAsDouble()),
+                        one -> one.answer().rearLocksAbove().isPresent())
+                .verdict();
+    }
+
+    private static Optional<Braking.Locks> locks(Braked one) {
+        return one.answer().own().locks();
     }
 }

@@ -1,5 +1,6 @@
 package evenhand.window.question;
 
+import evenhand.answers.DriveFigures;
 import evenhand.answers.Progress;
 import evenhand.chart.Chart;
 import evenhand.chart.LaunchCharts;
@@ -8,11 +9,15 @@ import evenhand.forms.DriveTable;
 import evenhand.forms.Table;
 import evenhand.look.SetupStyle;
 import evenhand.scenario.Setup;
+import evenhand.straight.Driving;
+import evenhand.turn.Wheel;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Verdict;
 import evenhand.words.Alike;
+import evenhand.words.Units;
 import evenhand.words.drive.DriveToGive;
 import evenhand.words.drive.DriveWords;
 import evenhand.words.drive.DrivenSetup;
@@ -97,13 +102,14 @@ final class WhichWheelSpins implements Question {
         }
         more.add(new Reply.Paragraph(Straight.MIND, DriveWords.CAUTIONS));
         return new Reply(
-                Straight.large(asked, alike),
-                more,
-                charts(asked, driven),
-                driven.isEmpty() ? Table.NONE : DriveTable.withGears(driven, speed, asked.units()),
-                engineMissing
-                        ? List.of(Straight.toTheForm("give engine and gears under \"The car itself\""))
-                        : List.of());
+                        Straight.large(asked, alike),
+                        more,
+                        charts(asked, driven),
+                        driven.isEmpty() ? Table.NONE : DriveTable.withGears(driven, speed, asked.units()),
+                        engineMissing
+                                ? List.of(Straight.toTheForm("give engine and gears under \"The car itself\""))
+                                : List.of())
+                .with(verdict(driven, asked.units()));
     }
 
     private static List<Chart> charts(Asked asked, List<Driven> driven) {
@@ -120,5 +126,29 @@ final class WhichWheelSpins implements Question {
                         LaunchCharts.gears(launching))
                 .filter(chart -> !chart.isEmpty())
                 .toList();
+    }
+
+    private static Optional<Verdict> verdict(List<Driven> driven, Units units) {
+        return new Lines<>(driven, Driven::setup, units, units::ofRide)
+                .words(
+                        "spins first",
+                        "The wheel that spins first as the car pulls away harder.",
+                        one -> one.answer()
+                                .launch()
+                                .flatMap(Driving.Launch::firstWheel)
+                                .map(Wheel::words)
+                                .orElse("none"),
+                        one -> false)
+                .figure(
+                        "grip allows",
+                        "How hard the car can pull away before that wheel spins.",
+                        DriveFigures.GRIP,
+                        one -> one.answer().launch())
+                .figure(
+                        "engine allows",
+                        "How hard the engine can push in first gear.",
+                        DriveFigures.ENGINE,
+                        one -> one.answer().launch())
+                .verdict();
     }
 }

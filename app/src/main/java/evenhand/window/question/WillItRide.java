@@ -20,6 +20,7 @@ import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Verdict;
 import evenhand.words.Units;
 import evenhand.words.compare.RideComparisonWords;
 import evenhand.words.ride.RideWords;
@@ -105,7 +106,33 @@ final class WillItRide implements Question {
             }
         }
         more.add(new Reply.Paragraph("What the verdicts rest on", List.of(RideWords.PRACTICE)));
-        return new Reply(headlines, more, charts(asked, rides), table(rides, asked.units()), List.of());
+        return new Reply(headlines, more, charts(asked, rides), table(rides, asked.units()), List.of())
+                .with(verdict(rides, asked.units()));
+    }
+
+    private static Optional<Verdict> verdict(List<Riding> rides, Units units) {
+        Lines<Riding> lines = new Lines<>(rides, one -> one.setup().setup(), units, units::ofRide);
+        for (End end : End.values()) {
+            lines.figure(
+                    end.key() + " swings",
+                    "How often the body swings on its springs above this axle: near 1 a saloon at ease, 1.5 a fast road car,"
+                            + " 2 and more a car for the track.",
+                    RideFigures.BODY_FREQUENCY,
+                    one -> Optional.of(one.ride().axle(end)));
+            lines.figure(
+                    end.key() + " damping",
+                    "Part of the damping that would just stop the swinging: 0.2 floats, 0.3 to 0.4 is usual on the road,"
+                            + " more is firm.",
+                    RideFigures.BODY_DAMPING,
+                    one -> Optional.of(one.ride().axle(end)));
+        }
+        return lines.figure(
+                        "shakes the driver",
+                        "What comes through to the seat's mounting on this road, weighted as people feel it: below 0.3 hardly"
+                                + " felt, above 0.8 uncomfortable.",
+                        RideFigures.SEAT_COMFORT,
+                        one -> Optional.of(one.ride()))
+                .verdict();
     }
 
     private static List<Chart> charts(Asked asked, List<Riding> rides) {

@@ -1,6 +1,9 @@
 package evenhand.window.question;
 
+import evenhand.answers.BumpFigures;
+import evenhand.answers.Figure;
 import evenhand.answers.Progress;
+import evenhand.bump.Bump;
 import evenhand.bump.BumpAnswer;
 import evenhand.bump.DriveOver;
 import evenhand.bump.SeatMotion;
@@ -23,6 +26,7 @@ import evenhand.window.desk.Asking;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.window.desk.TurnedSetup;
+import evenhand.window.desk.Verdict;
 import evenhand.window.desk.Work;
 import evenhand.words.Alike;
 import evenhand.words.Units;
@@ -30,6 +34,7 @@ import evenhand.words.road.BumpWheel;
 import evenhand.words.road.BumpWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -176,7 +181,41 @@ final class WillItSkip implements Question {
         Alike.of(each).forEach(some -> more.add(new Reply.Paragraph(some.heading(), some.saidOfAll())));
         more.add(new Reply.Paragraph("What the figures mean", List.of(BumpWords.gripLost(pace.isPresent()))));
         more.add(new Reply.Paragraph("What can be driven over", List.of("Write " + EventText.KNOWN + ".")));
-        return new Reply(headlines, more, charts(asked, answers), table(asked, answers), List.of());
+        return new Reply(headlines, more, charts(asked, answers), table(asked, answers), List.of())
+                .with(verdict(asked, answers));
+    }
+
+    private static Optional<Verdict> verdict(Asked asked, List<Over> answers) {
+        Lines<Over> lines = new Lines<>(
+                answers.stream().filter(one -> !wheels(asked, one).isEmpty()).toList(),
+                one -> one.setup().setup(),
+                asked.units());
+        for (End end : End.values()) {
+            lines.figure(
+                    end.key() + " off the ground",
+                    "How long a wheel of this axle has no load; of both wheels the longer.",
+                    BumpFigures.TIME_OFF_GROUND,
+                    one -> worst(asked, one, end, BumpFigures.TIME_OFF_GROUND));
+        }
+        for (End end : End.values()) {
+            lines.figure(
+                    end.key() + " jolts",
+                    "The hardest jolt that the body gets above this axle.",
+                    BumpFigures.PEAK_BODY_ACCELERATION,
+                    one -> worst(asked, one, end, BumpFigures.PEAK_BODY_ACCELERATION));
+        }
+        return lines.verdict();
+    }
+
+    private static List<BumpWheel> wheels(Asked asked, Over one) {
+        return BumpWheel.of(one.answer(), asked.work().direction());
+    }
+
+    private static Optional<Bump> worst(Asked asked, Over one, End end, Figure<Bump> figure) {
+        return wheels(asked, one).stream()
+                .filter(wheel -> wheel.end() == end)
+                .map(BumpWheel::bump)
+                .max(Comparator.comparingDouble(bump -> figure.si(bump).orElse(0)));
     }
 
     private static List<Chart> charts(Asked asked, List<Over> answers) {

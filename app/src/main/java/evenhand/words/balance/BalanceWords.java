@@ -18,6 +18,7 @@ import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -97,7 +98,7 @@ public final class BalanceWords {
         words.steerAndSideslipAtTheLimit(sentences);
         sentences.addAll(OtherWay.of(turn, other));
         words.changeOfMind(sentences);
-        words.causes(sentences);
+        causes(turn, sentences);
         words.roll(sentences);
         words.insideWheels(sentences);
         return sentences;
@@ -276,7 +277,14 @@ public final class BalanceWords {
                         : ", and at the limit of " + at + " the " + LimitWords.first(limit) + " goes first."));
     }
 
-    private void causes(List<String> sentences) {
+    /** What the understeer gradient is made of at the fastest pace that is answered, largest part first. */
+    public static Optional<String> largestCauses(TurnAnswer.Turns turn) {
+        List<String> sentences = new ArrayList<>();
+        causes(turn, sentences);
+        return sentences.isEmpty() ? Optional.empty() : Optional.of(sentences.get(sentences.size() - 1));
+    }
+
+    private static void causes(TurnAnswer.Turns turn, List<String> sentences) {
         for (PaceAnswer answer : turn.paces()) {
             if (answer instanceof PaceAnswer.InBalance pace) {
                 OptionalDouble gradient = TurnFigures.UNDERSTEER_GRADIENT.si(pace.row());

@@ -32,7 +32,7 @@ class AnsweringTest {
         }
 
         @Override
-        public List<Reply.Next> next(Asked asked, Progress progress) {
+        public Afterthought after(Asked asked, Progress progress) {
             throw new IllegalStateException("what to do next is broken");
         }
     }
@@ -53,7 +53,7 @@ class AnsweringTest {
                 answering.ask(Desks.asking(work, "next"));
                 assertThat(next(came, LookAct.ReplyCame.class).reply().headlines())
                         .containsExactly("All is well.");
-                assertThat(next(came, LookAct.AfterthoughtCame.class).next())
+                assertThat(next(came, LookAct.AfterthoughtCame.class).after().next())
                         .singleElement()
                         .asString()
                         .contains("defect", "what to do next is broken");

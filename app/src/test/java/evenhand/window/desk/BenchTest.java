@@ -211,7 +211,7 @@ class BenchTest {
     void whatMayBeDoneNextStaysMarkedLateUntilItIsWorkedOutAnew() {
         Bench bench = Desks.bench("harbour-saloon");
         Asking asking = bench.desk().asking();
-        List<Reply.Next> first = List.of(new Reply.Next("a stiffer bar", Optional.empty()));
+        Afterthought first = Afterthought.of(List.of(new Reply.Next("a stiffer bar", Optional.empty())));
         Desks.done(bench, new LookAct.ReplyCame(asking, Reply.only("It pushes.")));
         Desks.done(bench, new LookAct.AfterthoughtCame(asking, first));
         assertThat(replied(bench).after()).isEqualTo(first);
@@ -223,10 +223,10 @@ class BenchTest {
         assertThat(replied(bench).after()).isEqualTo(first);
         assertThat(replied(bench).afterLate()).isTrue();
 
-        Desks.done(bench, new LookAct.AfterthoughtCame(asking, List.of()));
+        Desks.done(bench, new LookAct.AfterthoughtCame(asking, Afterthought.NONE));
         assertThat(replied(bench).afterLate()).isTrue();
-        Desks.done(bench, new LookAct.AfterthoughtCame(later, List.of()));
-        assertThat(replied(bench).after()).isEmpty();
+        Desks.done(bench, new LookAct.AfterthoughtCame(later, Afterthought.NONE));
+        assertThat(replied(bench).after()).isEqualTo(Afterthought.NONE);
         assertThat(replied(bench).afterLate()).isFalse();
     }
 
@@ -237,10 +237,11 @@ class BenchTest {
         Desks.done(
                 bench,
                 new LookAct.AfterthoughtCame(
-                        bench.desk().asking(), List.of(new Reply.Next("a stiffer bar", Optional.empty()))));
+                        bench.desk().asking(),
+                        Afterthought.of(List.of(new Reply.Next("a stiffer bar", Optional.empty())))));
         Desks.done(bench, new LookAct.Ask("another"));
         Desks.done(bench, new LookAct.ReplyCame(bench.desk().asking(), Reply.only("It rides.")));
-        assertThat(replied(bench).after()).isEmpty();
+        assertThat(replied(bench).after()).isEqualTo(Afterthought.NONE);
     }
 
     private static Replies.Replied replied(Bench bench) {

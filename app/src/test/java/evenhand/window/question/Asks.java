@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenhand.forms.Table;
 import evenhand.window.desk.Act;
+import evenhand.window.desk.Afterthought;
 import evenhand.window.desk.Answering;
 import evenhand.window.desk.Asking;
 import evenhand.window.desk.Bench;
@@ -81,6 +82,19 @@ final class Asks {
             answering.deliverTo(act -> {
                 if (act instanceof LookAct.ReplyCame reply) {
                     came.complete(reply.reply());
+                }
+            });
+            answering.ask(new Asking(work(), question, units, wishes));
+            return came.get(60, TimeUnit.SECONDS);
+        }
+    }
+
+    Afterthought after(String question) throws Exception {
+        CompletableFuture<Afterthought> came = new CompletableFuture<>();
+        try (Answering answering = new Answering(Questions.ALL, Runnable::run)) {
+            answering.deliverTo(act -> {
+                if (act instanceof LookAct.AfterthoughtCame after) {
+                    came.complete(after.after());
                 }
             });
             answering.ask(new Asking(work(), question, units, wishes));
