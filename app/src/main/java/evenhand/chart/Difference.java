@@ -47,7 +47,8 @@ final class Difference {
                     : chart.noting("The base is not shown: there is nothing to take a difference from.");
         }
         if (setups.size() == 1) {
-            return chart.noting("Only \"" + base + "\" is shown: beside another set-up the difference between them stands here.");
+            return chart.noting(
+                    "Only \"" + base + "\" is shown: beside another set-up the difference between them stands here.");
         }
         return new Difference(chart, base).chart(words);
     }
@@ -100,8 +101,6 @@ final class Difference {
     /** Its values up to a part of its way. */
     private static DoubleStream upTo(double part, Line line) {
         double end = line.points().get(line.points().size() - 1).x();
-        return line.points().stream()
-                .filter(point -> point.x() <= part * end)
-                .mapToDouble(Point::y);
+        return line.points().stream().filter(point -> point.x() <= part * end).mapToDouble(Point::y);
     }
 }

@@ -92,7 +92,8 @@ final class HairPainter {
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             double at = top + 0.4 * em + i % rows * line;
-            double start = left + i / rows * column + 0.6 * em;
+            int inColumn = i / rows;
+            double start = left + inColumn * column + 0.6 * em;
             if (entry.style().ofSetup()) {
                 g.setColor(theme.colour(entry.style()));
                 g.fill(entry.style().marker().at(start + 0.4 * em, at + line / 2, 0.65 * em));

@@ -56,8 +56,7 @@ final class Layout {
         }
     }
 
-    private Layout(
-            Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area, double corner) {
+    private Layout(Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area, double corner) {
         this.chart = chart;
         this.theme = theme;
         this.context = context;
@@ -66,7 +65,9 @@ final class Layout {
         line = 1.3 * em;
         double pad = 0.7 * em;
         double inner = area.getWidth() - 2 * pad;
-        title = chart.title().isEmpty() ? List.of() : Wrapped.lines(chart.title(), theme.head(), context, inner - corner, 2);
+        title = chart.title().isEmpty()
+                ? List.of()
+                : Wrapped.lines(chart.title(), theme.head(), context, inner - corner, 2);
         notes = chart.notes().stream()
                 .flatMap(note -> Wrapped.lines(note, theme.small(), context, inner, 3).stream())
                 .toList();
@@ -108,8 +109,7 @@ final class Layout {
     }
 
     /** @param corner width of what else stands in the upper right corner, px */
-    static Layout of(
-            Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area, double corner) {
+    static Layout of(Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area, double corner) {
         return new Layout(chart, zoom, theme, context, area, corner);
     }
 

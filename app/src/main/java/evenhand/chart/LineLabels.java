@@ -121,7 +121,8 @@ final class LineLabels {
         for (int round = 0; round < sorted.size(); round++) {
             boolean still = true;
             for (int i = 1; i < sorted.size(); i++) {
-                if (leader(sheet, sorted.get(i - 1), x, y[i - 1]).intersectsLine(leader(sheet, sorted.get(i), x, y[i]))) {
+                if (leader(sheet, sorted.get(i - 1), x, y[i - 1])
+                        .intersectsLine(leader(sheet, sorted.get(i), x, y[i]))) {
                     Collections.swap(sorted, i - 1, i);
                     y = spread(sheet, sorted);
                     still = false;
@@ -135,8 +136,7 @@ final class LineLabels {
     }
 
     private static Line2D leader(Sheet sheet, Named one, double x, double middle) {
-        return new Line2D.Double(
-                sheet.x(one.end().x()), sheet.y(one.end().y()), x, middle);
+        return new Line2D.Double(sheet.x(one.end().x()), sheet.y(one.end().y()), x, middle);
     }
 
     /** Middles of the labels, px: as near to the lines' ends as they may be without overlap. */

@@ -37,16 +37,16 @@ public final class NearLimit {
                 .filter(rule -> rule.along() == Rule.Along.ACROSS && across.holds(rule.value()))
                 .forEach(parts::add);
         parts.add(new Rule(Rule.Kind.ZERO, Rule.Along.UP, 0, "no grip left"));
-        List<Line> lines = used.lines().stream()
-                .map(line -> inHand(line, across.low()))
-                .toList();
+        List<Line> lines =
+                used.lines().stream().map(line -> inHand(line, across.low())).toList();
         parts.addAll(lines);
         for (Mark mark : used.marks()) {
             Point at = new Point(mark.at().x(), ALL - mark.at().y());
             parts.add(new Mark(mark.kind(), mark.name(), mark.style(), at, mark.words()));
         }
         Axis.Measure percent = (Axis.Measure) used.up();
-        Span up = Span.around(lines.stream().flatMap(line -> line.points().stream()).mapToDouble(Point::y))
+        Span up = Span.around(
+                        lines.stream().flatMap(line -> line.points().stream()).mapToDouble(Point::y))
                 .including(0)
                 .loosened(0.04)
                 .rounded();

@@ -41,8 +41,7 @@ public final class DrawingPainter {
     private final Map<String, Point2D> ways = new HashMap<>();
     private final Set<String> said = new HashSet<>();
 
-    private DrawingPainter(
-            Graphics2D g, Theme theme, Scaling scaling, Rectangle2D area, Map<String, Point2D> before) {
+    private DrawingPainter(Graphics2D g, Theme theme, Scaling scaling, Rectangle2D area, Map<String, Point2D> before) {
         this.g = g;
         this.theme = theme;
         this.scaling = scaling;
@@ -132,7 +131,8 @@ public final class DrawingPainter {
             y += 1.5 * em;
         }
         if (corner > 0) {
-            room.take(new Rectangle2D.Double(area.getMaxX() - corner - 0.5 * em, area.getY(), corner + em, corner + em));
+            room.take(
+                    new Rectangle2D.Double(area.getMaxX() - corner - 0.5 * em, area.getY(), corner + em, corner + em));
         }
     }
 

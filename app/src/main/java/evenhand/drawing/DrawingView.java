@@ -98,9 +98,7 @@ public final class DrawingView extends JComponent implements Accessible {
         theme = nextTheme;
         detail = nextDetail;
         // Nothing but the car moves under the hand.
-        glide.show(
-                grip == null ? next : next.in(grip.world()),
-                grip == null && isShowing() && Glide.isWanted());
+        glide.show(grip == null ? next : next.in(grip.world()), grip == null && isShowing() && Glide.isWanted());
     }
 
     private void put(Drawing next) {

@@ -10,8 +10,8 @@ import evenhand.look.SetupStyle;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** The set-up that a drawn one is held against, thin under it: only what of it stands elsewhere. */
@@ -68,7 +68,9 @@ final class Ghost {
             if (kind != b.currentSegment(q)) {
                 return false;
             }
-            int numbers = kind == PathIterator.SEG_CLOSE ? 0 : kind == PathIterator.SEG_QUADTO ? 4 : kind == PathIterator.SEG_CUBICTO ? 6 : 2;
+            int numbers = kind == PathIterator.SEG_CLOSE
+                    ? 0
+                    : kind == PathIterator.SEG_QUADTO ? 4 : kind == PathIterator.SEG_CUBICTO ? 6 : 2;
             for (int i = 0; i < numbers; i++) {
                 if (!(Math.abs(p[i] - q[i]) <= SAME)) {
                     return false;

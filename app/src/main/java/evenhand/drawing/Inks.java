@@ -50,7 +50,8 @@ final class Inks {
                         shape,
                         outline.style().ofSetup() ? own : theme.mixed(theme.quiet(), 0.6),
                         outline.style().ofSetup() ? outline.style().stroke(width(1.6)) : thin(1.2));
-            case GHOST -> draw(shape, theme.soft(outline.style(), 0.75), outline.style().stroke(width(1)));
+            case GHOST ->
+                draw(shape, theme.soft(outline.style(), 0.75), outline.style().stroke(width(1)));
             case LINK -> draw(shape, theme.ink(), thin(2));
             case ROD -> clear(shape, theme.ink(), asThick(2));
             case STOPPED -> clear(shape, theme.warning(), asThick(3));

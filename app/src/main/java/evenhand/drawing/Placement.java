@@ -184,7 +184,9 @@ final class Placement {
                 return;
             }
             for (Rectangle2D other : taken) {
-                if (other.intersects(place)) {
+                // Words one behind the other would be read as one line.
+                if (other.intersects(
+                        x - sought.height() / 2, y, place.getWidth() + sought.height(), place.getHeight())) {
                     return;
                 }
             }
@@ -263,7 +265,10 @@ final class Placement {
         int top = Math.max(0, row(place.getY()));
         int bottom = Math.min(rows - 1, row(place.getMaxY())) + 1;
         int wide = columns + 1;
-        return all[bottom * wide + right] - all[top * wide + right] - all[bottom * wide + left] + all[top * wide + left];
+        return all[bottom * wide + right]
+                - all[top * wide + right]
+                - all[bottom * wide + left]
+                + all[top * wide + left];
     }
 
     /** Of all squares above and left of each corner. */

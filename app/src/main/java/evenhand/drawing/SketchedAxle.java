@@ -76,8 +76,8 @@ final class SketchedAxle {
         for (Side each : Side.values()) {
             double side = -each.sign();
             Stance.Posture posture = stance.wheel(Wheel.of(end, each));
-            AffineTransform carrier = AffineTransform.getTranslateInstance(
-                    -posture.y() - side * half, posture.height() - radius);
+            AffineTransform carrier =
+                    AffineTransform.getTranslateInstance(-posture.y() - side * half, posture.height() - radius);
             carrier.rotate(-posture.lean(), side * half, radius);
             double in = half - 0.62 * stance.tyreWidth(end);
             for (double[] arm : new double[][] {{LOWER_JOINT, LOWER_ARM}, {UPPER_JOINT, UPPER_ARM}}) {
@@ -85,8 +85,7 @@ final class SketchedAxle {
                 double slope = (aimedAt - z) / (away - (half - in));
                 double length = arm[1] * axle.track();
                 Point2D out = carrier.transform(new Point2D.Double(side * in, z), null);
-                Point2D on = body.transform(
-                        new Point2D.Double(side * (in - length), z + slope * length), null);
+                Point2D on = body.transform(new Point2D.Double(side * (in - length), z + slope * length), null);
                 items.add(Lines.line(Ink.SKETCH, out.getX(), out.getY(), on.getX(), on.getY()));
                 items.add(Lines.circle(Ink.PIVOT, on.getX(), on.getY(), 0.012));
                 items.add(Lines.circle(Ink.JOINT, out.getX(), out.getY(), 0.012));

@@ -124,7 +124,10 @@ public final class FullSize {
                 path.lineTo(x + middle + across * tip, y + middle + down * tip);
                 path.lineTo(x + middle + across * end, y + middle + down * tip);
             }
-            g.setColor(button.getModel().isRollover() ? theme.get().ink() : theme.get().quiet());
+            g.setColor(
+                    button.getModel().isRollover()
+                            ? theme.get().ink()
+                            : theme.get().quiet());
             g.setStroke(new BasicStroke((float) (size / 9), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
             g.draw(path);
             g.dispose();

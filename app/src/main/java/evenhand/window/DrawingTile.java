@@ -111,7 +111,8 @@ final class DrawingTile extends JPanel implements Bench.View {
         Stance rest = Stance.laden(
                 setup.name(), setup.look(), setup.car(), desk.work().trial().load(), setup.entries());
         return turned(desk, setup.name())
-                .flatMap(own -> own.row(desk.replies().turns().orElseThrow().of().pace())
+                .flatMap(
+                        own -> own.row(desk.replies().turns().orElseThrow().of().pace())
                                 .map(row -> rest.turning(row, own.standing())))
                 .orElse(rest);
     }

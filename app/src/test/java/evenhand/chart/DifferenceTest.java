@@ -48,14 +48,12 @@ class DifferenceTest {
                             org.assertj.core.api.recursive.comparison.RecursiveComparisonConfiguration.builder()
                                     .withComparatorForType((a, b) -> Math.abs(a - b) < 1e-12 ? 0 : 1, Double.class)
                                     .build())
-                    .containsExactly(
-                            new Point(0, 0), new Point(0.25, -0.5), new Point(0.4, -0.8), new Point(0.5, -1));
+                    .containsExactly(new Point(0, 0), new Point(0.25, -0.5), new Point(0.4, -0.8), new Point(0.5, -1));
         });
         assertThat(chart.up().title()).isEqualTo("more roll than the base (below zero: less), deg");
         assertThat(chart.rules())
                 .extracting(Rule::kind, Rule::words)
-                .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(Rule.Kind.ZERO, "as \"As bought\", the base"));
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(Rule.Kind.ZERO, "as \"As bought\", the base"));
         assertThat(chart.up().span().holds(-1)).isTrue();
     }
 
@@ -115,7 +113,9 @@ class DifferenceTest {
                             .isCloseTo(100 - CrossHair.value(whole.points(), g).orElseThrow(), within(1e-9));
                 }
                 boolean first = turn.limit().firstAxle().orElseThrow().key().equals(part);
-                assertThat(line.ending()).startsWith(first ? "first to let go, at " : "").endsWith(first ? " g" : " % left");
+                assertThat(line.ending())
+                        .startsWith(first ? "first to let go, at " : "")
+                        .endsWith(first ? " g" : " % left");
             }
             assertThat(chart.marks())
                     .filteredOn(mark -> mark.name().equals(car.name()) && mark.kind() == Mark.Kind.LIMIT)

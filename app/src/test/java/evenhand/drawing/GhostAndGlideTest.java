@@ -21,7 +21,8 @@ class GhostAndGlideTest {
     private static final Scenario SALOON = Demo.read("harbour-saloon");
     private static final Stance AS_BOUGHT = DrawingTest.stance(SALOON, 0);
     private static final Stance LOWERED = DrawingTest.stance(SALOON, 1);
-    private static final TurnAnswer.Turns TURN = DrawingTest.turn(SALOON.setups().get(0), Direction.LEFT);
+    private static final TurnAnswer.Turns TURN =
+            DrawingTest.turn(SALOON.setups().get(0), Direction.LEFT);
 
     private static Drawing rear(Stance stance) {
         return RearView.of(stance, End.REAR, DrawingTest.METRIC, List.of());
@@ -48,10 +49,11 @@ class GhostAndGlideTest {
         List<Outline> ghost = drawn(over, Ink.GHOST);
         assertThat(ghost).extracting(Outline::style).containsOnly(new SetupStyle(0));
         Outline body = drawn(rear(AS_BOUGHT), Ink.BODY).get(0);
-        assertThat(ghost).anySatisfy(one -> assertThat(one.path().getBounds2D()).isEqualTo(body.path().getBounds2D()));
-        double tyre = drawn(rear(LOWERED), Ink.TYRE).get(0).path().getBounds2D().getWidth();
         assertThat(ghost)
-                .noneMatch(one -> Math.abs(one.path().getBounds2D().getWidth() - tyre) < 1e-6);
+                .anySatisfy(one -> assertThat(one.path().getBounds2D())
+                        .isEqualTo(body.path().getBounds2D()));
+        double tyre = drawn(rear(LOWERED), Ink.TYRE).get(0).path().getBounds2D().getWidth();
+        assertThat(ghost).noneMatch(one -> Math.abs(one.path().getBounds2D().getWidth() - tyre) < 1e-6);
         assertThat(over.words().stream().filter("As bought"::equals)).hasSize(1);
         int all = over.items().size();
         assertThat(over.items().subList(all - lowered.items().size(), all)).isEqualTo(lowered.items());
@@ -112,7 +114,8 @@ class GhostAndGlideTest {
     void sketchedArmsAimWhereTheRollCentreAsksForIt() {
         Drawing front = RearView.of(AS_BOUGHT, End.FRONT, DrawingTest.METRIC, List.of());
         assertThat(front.note()).isEqualTo(RearView.SKETCHED);
-        List<double[]> arms = drawn(front, Ink.SKETCH).stream().map(GhostAndGlideTest::ends).toList();
+        List<double[]> arms =
+                drawn(front, Ink.SKETCH).stream().map(GhostAndGlideTest::ends).toList();
         assertThat(arms).hasSize(4);
         double half = AS_BOUGHT.car().front().track() / 2;
         double height = AS_BOUGHT.car().front().geometry().rollCentreHeight();

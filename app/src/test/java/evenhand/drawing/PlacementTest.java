@@ -33,8 +33,7 @@ class PlacementTest {
                     assertThat(one.place().intersects(other.place())).isFalse();
                     assertThat(one.leader().map(line -> line.intersects(other.place())))
                             .isNotEqualTo(Optional.of(true));
-                    assertThat(one.leader()
-                                    .flatMap(line -> other.leader().map(line::intersectsLine)))
+                    assertThat(one.leader().flatMap(line -> other.leader().map(line::intersectsLine)))
                             .isNotEqualTo(Optional.of(true));
                 }
             }
@@ -56,8 +55,7 @@ class PlacementTest {
     @Test
     void wordsStayWhereTheyStoodWhileThatIsGood() {
         Point2D above = new Point2D.Double(-40, -20);
-        Placement.Sought sought =
-                new Placement.Sought(MIDDLE, 80, 14, 6, Optional.empty(), Optional.of(above));
+        Placement.Sought sought = new Placement.Sought(MIDDLE, 80, 14, 6, Optional.empty(), Optional.of(above));
         assertThat(new Placement(AREA).place(sought).orElseThrow().place())
                 .isEqualTo(new Rectangle2D.Double(160, 130, 80, 14));
         Placement full = new Placement(AREA);
