@@ -26,14 +26,17 @@ class PlacementTest {
             all.add(room.place(words(new Point2D.Double(80 + i % 4 * 80, 120 + i / 4 * 60)))
                     .orElseThrow());
         }
-        for (Placement.Found one : all) {
+        for (int i = 0; i < all.size(); i++) {
+            Placement.Found one = all.get(i);
             assertThat(AREA.contains(one.place())).isTrue();
-            for (Placement.Found other : all) {
-                if (one != other) {
+            for (int j = 0; j < all.size(); j++) {
+                Placement.Found other = all.get(j);
+                if (i != j) {
                     assertThat(one.place().intersects(other.place())).isFalse();
                     assertThat(one.leader().map(line -> line.intersects(other.place())))
                             .isNotEqualTo(Optional.of(true));
-                    assertThat(one.leader().flatMap(line -> other.leader().map(line::intersectsLine)))
+                    assertThat(one.leader()
+                                    .flatMap(line -> other.leader().map(line::intersectsLine)))
                             .isNotEqualTo(Optional.of(true));
                 }
             }
