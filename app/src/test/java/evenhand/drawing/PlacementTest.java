@@ -15,7 +15,7 @@ class PlacementTest {
     private static final Point2D MIDDLE = new Point2D.Double(200, 150);
 
     private static Placement.Sought words(Point2D at) {
-        return new Placement.Sought(at, 80, 14, 6, Optional.empty(), Optional.empty());
+        return new Placement.Sought(at, 60, 14, 6, Optional.empty(), Optional.empty());
     }
 
     @Test
@@ -23,7 +23,11 @@ class PlacementTest {
         Placement room = new Placement(AREA);
         List<Placement.Found> all = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
-            all.add(room.place(words(new Point2D.Double(80 + i % 4 * 80, 120 + i / 4 * 60)))
+            Point2D at = new Point2D.Double(150 + i % 4 * 30, 140 + i / 4 * 20);
+            room.take(new Rectangle2D.Double(at.getX() - 5, at.getY() - 5, 10, 10)); // its mark
+        }
+        for (int i = 0; i < 8; i++) {
+            all.add(room.place(words(new Point2D.Double(150 + i % 4 * 30, 140 + i / 4 * 20)))
                     .orElseThrow());
         }
         for (int i = 0; i < all.size(); i++) {
