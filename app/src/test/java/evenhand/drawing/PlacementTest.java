@@ -39,8 +39,7 @@ class PlacementTest {
                     assertThat(one.place().intersects(other.place())).isFalse();
                     assertThat(one.leader().map(line -> line.intersects(other.place())))
                             .isNotEqualTo(Optional.of(true));
-                    assertThat(one.leader()
-                                    .flatMap(line -> other.leader().map(line::intersectsLine)))
+                    assertThat(one.leader().flatMap(line -> other.leader().map(line::intersectsLine)))
                             .isNotEqualTo(Optional.of(true));
                 }
             }
