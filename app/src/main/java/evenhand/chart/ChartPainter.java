@@ -78,6 +78,15 @@ public final class ChartPainter {
 
     /** Paints part of a chart into an area. */
     public static Painted paint(Chart chart, Zoom zoom, Theme theme, Graphics2D g, Rectangle2D area) {
+        return paint(chart, zoom, theme, g, area, 0);
+    }
+
+    /**
+     * The same, with something else in the upper right corner.
+     *
+     * @param corner its width, px
+     */
+    static Painted paint(Chart chart, Zoom zoom, Theme theme, Graphics2D g, Rectangle2D area, double corner) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
@@ -85,7 +94,7 @@ public final class ChartPainter {
         g.setColor(theme.background());
         g.fill(area);
 
-        Layout layout = Layout.of(chart, zoom, theme, g.getFontRenderContext(), area);
+        Layout layout = Layout.of(chart, zoom, theme, g.getFontRenderContext(), area, corner);
         Ruling across = layout.across();
         Ruling up = layout.up();
         XYPlot plot = new XYPlot(null, across, up, new XYLineAndShapeRenderer()) /* without one it draws no grid */;
@@ -250,6 +259,9 @@ public final class ChartPainter {
     private void markers(Line line) {
         double every = MARKER_EVERY * sheet.em();
         double shift = (MARKER_STRIDE * line.style().index() % SetupStyle.DISTINCT + 0.5) / SetupStyle.DISTINCT * every;
+        if (line.weight() == Part.Weight.FINE) {
+            shift = (shift + every / 2) % every; // where it runs with the set-up's other line
+        }
         double size = sheet.width(line.weight() == Part.Weight.HEAVY ? 7.5 : 6);
         Point first = line.points().get(0);
         double from = Math.max(sheet.x(first.x()), sheet.plot.getX());

@@ -1,6 +1,7 @@
 package evenhand.chart;
 
 import evenhand.chart.ChartPainter.Painted;
+import evenhand.look.FullSize;
 import evenhand.look.Theme;
 import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
@@ -55,6 +56,7 @@ public final class ChartView extends JComponent implements Accessible {
     private transient @Nullable BufferedImage kept;
     private transient Consumer<ChartWish> wishes;
     private boolean late;
+    private final transient FullSize fullSize = new FullSize(this, () -> theme());
 
     /**
      * Shows a chart.
@@ -128,6 +130,20 @@ public final class ChartView extends JComponent implements Accessible {
         return chart;
     }
 
+    /** The button that shows it at full size. */
+    public FullSize fullSize() {
+        return fullSize;
+    }
+
+    private Theme theme() {
+        return theme;
+    }
+
+    @Override
+    public void doLayout() {
+        fullSize.layOut();
+    }
+
     public Zoom zoom() {
         return zoom;
     }
@@ -192,7 +208,7 @@ public final class ChartView extends JComponent implements Accessible {
                     : g.getDeviceConfiguration().createCompatibleImage(width, height, Transparency.OPAQUE);
             Graphics2D into = image.createGraphics();
             into.scale(scale, scale);
-            now = ChartPainter.paint(chart, zoom, theme, into, area);
+            now = ChartPainter.paint(chart, zoom, theme, into, area, fullSize.room());
             into.dispose();
             kept = image;
             painted = now;
@@ -260,8 +276,10 @@ public final class ChartView extends JComponent implements Accessible {
         }
         key("HOME", 0, this::showAll);
         key("ESCAPE", 0, () -> {
-            hair = OptionalDouble.empty();
-            repaint();
+            if (!fullSize.back()) {
+                hair = OptionalDouble.empty();
+                repaint();
+            }
         });
         key("CONTEXT_MENU", 0, () -> menu().show(this, getWidth() / 2, getHeight() / 2));
         key("F10", InputEvent.SHIFT_DOWN_MASK, () -> menu().show(this, getWidth() / 2, getHeight() / 2));

@@ -74,7 +74,12 @@ final class HairPainter {
                             + (entry.style().ofSetup() ? 1.2 * em : 0));
         }
         width += 1.2 * em;
-        double height = entries.size() * line + 0.8 * em;
+        // Many set-ups stand in columns beside one another.
+        int rows = (int) Math.max(1, Math.min(entries.size(), (area.getHeight() - 0.8 * em) / line));
+        int columns = (entries.size() + rows - 1) / rows;
+        double column = width;
+        width *= columns;
+        double height = rows * line + 0.8 * em;
         double right = x + em;
         double left = right + width <= free ? right : Math.max(area.getX(), x - em - width);
         double top = Math.max(area.getY(), Math.min(y, area.getMaxY() - height));
@@ -84,9 +89,11 @@ final class HairPainter {
         g.setColor(theme.quiet());
         g.setStroke(new BasicStroke(1));
         g.draw(box);
-        double at = top + 0.4 * em;
-        for (Entry entry : entries) {
-            double start = left + 0.6 * em;
+        for (int i = 0; i < entries.size(); i++) {
+            Entry entry = entries.get(i);
+            double at = top + 0.4 * em + i % rows * line;
+            int inColumn = i / rows;
+            double start = left + inColumn * column + 0.6 * em;
             if (entry.style().ofSetup()) {
                 g.setColor(theme.colour(entry.style()));
                 g.fill(entry.style().marker().at(start + 0.4 * em, at + line / 2, 0.65 * em));
@@ -95,7 +102,6 @@ final class HairPainter {
             g.setFont(font);
             g.setColor(theme.ink());
             LabelRoom.draw(g, entry.words(), new Rectangle2D.Double(start, at, width, line));
-            at += line;
         }
     }
 }

@@ -18,7 +18,7 @@ import org.jfree.chart.ui.RectangleInsets;
 /** Where title, keys, labels and notes of a chart stand around its plot. */
 final class Layout {
     /** No column beside the plot is wider than this part of the picture. */
-    private static final double WIDEST_COLUMN = 0.34;
+    private static final double WIDEST_COLUMN = 1.0 / 3;
 
     /** Names of rows alone may take more. */
     private static final double WIDEST_ALONE = 0.5;
@@ -56,7 +56,7 @@ final class Layout {
         }
     }
 
-    private Layout(Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area) {
+    private Layout(Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area, double corner) {
         this.chart = chart;
         this.theme = theme;
         this.context = context;
@@ -65,7 +65,9 @@ final class Layout {
         line = 1.3 * em;
         double pad = 0.7 * em;
         double inner = area.getWidth() - 2 * pad;
-        title = chart.title().isEmpty() ? List.of() : Wrapped.lines(chart.title(), theme.head(), context, inner, 2);
+        title = chart.title().isEmpty()
+                ? List.of()
+                : Wrapped.lines(chart.title(), theme.head(), context, inner - corner, 2);
         notes = chart.notes().stream()
                 .flatMap(note -> Wrapped.lines(note, theme.small(), context, inner, 3).stream())
                 .toList();
@@ -106,8 +108,9 @@ final class Layout {
                 : Ruling.ofRows((Axis.Rows) chart.up(), theme);
     }
 
-    static Layout of(Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area) {
-        return new Layout(chart, zoom, theme, context, area);
+    /** @param corner width of what else stands in the upper right corner, px */
+    static Layout of(Chart chart, Zoom zoom, Theme theme, FontRenderContext context, Rectangle2D area, double corner) {
+        return new Layout(chart, zoom, theme, context, area, corner);
     }
 
     Ruling across() {

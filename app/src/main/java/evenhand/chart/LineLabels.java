@@ -9,6 +9,7 @@ import java.awt.font.FontRenderContext;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -89,8 +90,8 @@ final class LineLabels {
         List<Named> sorted = new ArrayList<>(named);
         sorted.sort(Comparator.comparingDouble(one -> sheet.y(one.end().y())));
         double em = sheet.em();
-        double[] y = spread(sheet, sorted);
         double x = sheet.plot.getMaxX() + 0.5 * em;
+        double[] y = uncrossed(sheet, sorted, x);
         for (int i = 0; i < sorted.size(); i++) {
             Named one = sorted.get(i);
             double middle = y[i];
@@ -98,7 +99,7 @@ final class LineLabels {
             double endY = sheet.y(one.end().y());
             sheet.g.setColor(sheet.theme.soft(one.line().style(), 0.55));
             sheet.g.setStroke(new BasicStroke((float) sheet.width(0.8)));
-            sheet.g.draw(new Line2D.Double(endX, endY, x, middle));
+            sheet.g.draw(leader(sheet, one, x, middle));
             sheet.room.avoid(endX, endY, x, middle);
             if (one.line().style().ofSetup()) {
                 sheet.marker(one.line().style(), x + 0.5 * em, middle, sheet.width(7.5));
@@ -112,6 +113,30 @@ final class LineLabels {
                 top += lineHeight;
             }
         }
+    }
+
+    /** Middles of the labels, px, in an order that has no two leaders cross: their lines do not all end at the same place. */
+    private double[] uncrossed(Sheet sheet, List<Named> sorted, double x) {
+        double[] y = spread(sheet, sorted);
+        for (int round = 0; round < sorted.size(); round++) {
+            boolean still = true;
+            for (int i = 1; i < sorted.size(); i++) {
+                if (leader(sheet, sorted.get(i - 1), x, y[i - 1])
+                        .intersectsLine(leader(sheet, sorted.get(i), x, y[i]))) {
+                    Collections.swap(sorted, i - 1, i);
+                    y = spread(sheet, sorted);
+                    still = false;
+                }
+            }
+            if (still) {
+                break;
+            }
+        }
+        return y;
+    }
+
+    private static Line2D leader(Sheet sheet, Named one, double x, double middle) {
+        return new Line2D.Double(sheet.x(one.end().x()), sheet.y(one.end().y()), x, middle);
     }
 
     /** Middles of the labels, px: as near to the lines' ends as they may be without overlap. */

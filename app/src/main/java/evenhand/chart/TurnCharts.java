@@ -79,6 +79,16 @@ public final class TurnCharts {
         return charts.chart("Understeer gradient", up, parts);
     }
 
+    /** How much more understeer gradient than the base each other set-up has. */
+    public static Chart understeerFromBase(List<Shown> cars, String base, Units units) {
+        return Difference.from(understeerGradient(cars, units), base, "understeer");
+    }
+
+    /** How much more the other set-ups roll than the base. */
+    public static Chart rollFromBase(List<Shown> cars, String base, Units units) {
+        return Difference.from(roll(cars, units), base, "roll");
+    }
+
     /** From the gradients on most of the way; where a car comes to oversteer only near its limit, the beginning of that too. */
     private static Span gradients(List<Shown> cars, Unit unit) {
         double lowest = gradients(cars, unit, 1).min().orElse(0);

@@ -1,5 +1,6 @@
 package evenhand.drawing;
 
+import evenhand.look.SetupStyle;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,9 +16,10 @@ import java.util.stream.Stream;
  * @param title what is seen
  * @param items in the order that they are drawn
  * @param world what is to be seen whole, m; z up. It depends on the car's size only, so that it stays while a value is pulled
- * @param beside room for words left and right of it, in sizes of type
+ * @param below room for words under it, in sizes of type
  * @param scaleBar length of the scale bar, m
  * @param scaleWords what stands beside it: "500 mm"
+ * @param note what is to be known of the whole drawing; empty where nothing is
  * @param readings figures that are told at the hand where pulling moves them
  */
 public record Drawing(
@@ -25,9 +27,10 @@ public record Drawing(
         List<Item> items,
         List<Handle> handles,
         Rectangle2D world,
-        double beside,
+        double below,
         double scaleBar,
         String scaleWords,
+        String note,
         List<Reading> readings) {
     /**
      * A figure that a pulled handle may move.
@@ -53,15 +56,62 @@ public record Drawing(
             List<Item> items,
             List<Handle> handles,
             Rectangle2D world,
-            double beside,
+            double below,
             double scaleBar,
             String scaleWords) {
-        this(title, items, handles, world, beside, scaleBar, scaleWords, List.of());
+        this(title, items, handles, world, below, scaleBar, scaleWords, "", List.of());
+    }
+
+    /** The same with something to be known of all of it. */
+    Drawing noting(String words) {
+        return new Drawing(title, items, handles, world, below, scaleBar, scaleWords, words, readings);
+    }
+
+    /** The same over another set-up, of which only what stands elsewhere is seen, and its name. */
+    public Drawing over(Drawing base, String name, SetupStyle style) {
+        List<Item> all = new ArrayList<>(Ghost.under(items, base.items, name, style));
+        all.addAll(items);
+        return new Drawing(title, all, handles, world, below, scaleBar, scaleWords, note, readings);
+    }
+
+    /** Whether another is of the same parts, so that one can glide to the other. */
+    boolean isAlike(Drawing other) {
+        if (items.size() != other.items.size() || !world.equals(other.world) || !seen().equals(other.seen())) {
+            return false;
+        }
+        for (int i = 0; i < items.size(); i++) {
+            if (!Between.alike(items.get(i), other.items.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The view, whatever the pace: its title up to the comma. */
+    private String seen() {
+        int comma = title.indexOf(',');
+        return comma < 0 ? title : title.substring(0, comma);
+    }
+
+    /** Part of the way to another of the same parts; all the way is that itself. */
+    Drawing towards(Drawing to, double part) {
+        return part >= 1
+                ? to
+                : new Drawing(
+                        to.title,
+                        Between.items(items, to.items, part),
+                        to.handles,
+                        to.world,
+                        to.below,
+                        to.scaleBar,
+                        to.scaleWords,
+                        to.note,
+                        to.readings);
     }
 
     /** The same without anything to pull, for paper. */
     public Drawing withoutHandles() {
-        return new Drawing(title, items, List.of(), world, beside, scaleBar, scaleWords);
+        return new Drawing(title, items, List.of(), world, below, scaleBar, scaleWords, note, List.of());
     }
 
     /**
@@ -87,7 +137,7 @@ public record Drawing(
 
     /** The same with something else to be seen whole. */
     Drawing in(Rectangle2D other) {
-        return new Drawing(title, items, handles, other, beside, scaleBar, scaleWords, readings);
+        return new Drawing(title, items, handles, other, below, scaleBar, scaleWords, note, readings);
     }
 
     /** What stands otherwise in another state of it: "roll centre 295.4 → 301.2 mm". */

@@ -3,60 +3,70 @@ package evenhand.drawing;
 import evenhand.drawing.Item.Ink;
 import evenhand.drawing.Item.Mark;
 import evenhand.drawing.Item.Outline;
-import evenhand.drawing.Item.Sign;
 import evenhand.drawing.Item.Tone;
 import evenhand.drawing.Item.Words;
 import evenhand.look.LabelRoom;
 import evenhand.look.Picture;
-import evenhand.look.SetupStyle;
 import evenhand.look.Theme;
+import evenhand.look.Typeface;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
-import java.awt.geom.Arc2D;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Paints drawings: thin lines, the body quiet, wheels and links dark, words where nothing else stands. */
 public final class DrawingPainter {
-    /** Sizes of type per metre from which on lines of parts are as thick as they get. */
-    private static final double FULL_SIZE = 17;
-
-    private static final double THINNEST = 0.5;
-
-    /** Of words at the hand, in sizes of type. */
-    private static final double WIDEST = 24;
+    private static final Pattern NUMBERS = Pattern.compile("[0-9.,−-]+");
 
     private final Graphics2D g;
     private final Theme theme;
     private final Scaling scaling;
-    private final LabelRoom room;
+    private final Inks inks;
+    private final Placement room;
+    private final Map<String, Point2D> before;
     private final List<Label> labels = new ArrayList<>();
+    private final Map<String, Point2D> ways = new HashMap<>();
+    private final Set<String> said = new HashSet<>();
 
-    private DrawingPainter(Graphics2D g, Theme theme, Scaling scaling, Rectangle2D area) {
+    private DrawingPainter(Graphics2D g, Theme theme, Scaling scaling, Rectangle2D area, Map<String, Point2D> before) {
         this.g = g;
         this.theme = theme;
         this.scaling = scaling;
-        room = new LabelRoom(area);
+        this.before = before;
+        inks = new Inks(g, theme, scaling);
+        double edge = 0.3 * theme.size();
+        room = new Placement(new Rectangle2D.Double(
+                area.getX() + edge,
+                area.getY() + edge,
+                Math.max(0, area.getWidth() - 2 * edge),
+                Math.max(0, area.getHeight() - 2 * edge)));
     }
 
     /** Words in a painted drawing, and where, px. */
     public record Label(String words, Rectangle2D place) {}
 
-    /** A drawing as it was painted. */
-    public record Painted(Scaling scaling, List<Label> labels) {
+    /**
+     * A drawing as it was painted.
+     *
+     * @param ways from the points that words belong to to the words, by what they say without its numbers
+     */
+    public record Painted(Scaling scaling, List<Label> labels, Map<String, Point2D> ways) {
         public Painted {
             labels = List.copyOf(labels);
+            ways = Map.copyOf(ways);
         }
     }
 
@@ -70,6 +80,17 @@ public final class DrawingPainter {
 
     /** Paints a drawing into an area. */
     public static Painted paint(Drawing drawing, Theme theme, Graphics2D g, Rectangle2D area) {
+        return paint(drawing, theme, g, area, 0, Map.of());
+    }
+
+    /**
+     * Paints a drawing into an area.
+     *
+     * @param corner width of what else stands in the upper right corner, px
+     * @param before where words stood when it was last painted: they stay there as long as that is good
+     */
+    static Painted paint(
+            Drawing drawing, Theme theme, Graphics2D g, Rectangle2D area, double corner, Map<String, Point2D> before) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
@@ -77,294 +98,193 @@ public final class DrawingPainter {
         g.setColor(theme.background());
         g.fill(area);
         double em = theme.size();
-        double head = drawing.title().isEmpty() ? 0.7 * em : 2.2 * em;
-        double foot = drawing.scaleWords().isEmpty() ? 0.7 * em : 1.9 * em;
-        double beside = em * (1 + drawing.beside());
+        List<String> title = LabelRoom.folded(
+                drawing.title(), theme.head(), g.getFontRenderContext(), area.getWidth() - 1.4 * em - corner);
+        double head = 0.7 * em + 1.5 * em * title.size();
+        double foot = (drawing.scaleWords().isEmpty() ? 0.7 : 1.9) * em + drawing.below() * em;
+        double beside = 0.5 * em;
         Rectangle2D inner = new Rectangle2D.Double(
                 area.getX() + beside,
                 area.getY() + head,
                 Math.max(1, area.getWidth() - 2 * beside),
                 Math.max(1, area.getHeight() - head - foot));
         Scaling scaling = Scaling.fit(drawing.world(), inner);
-        DrawingPainter painter = new DrawingPainter(g, theme, scaling, area);
-        if (!drawing.title().isEmpty()) {
-            painter.title(drawing, area);
-        }
+        DrawingPainter painter = new DrawingPainter(g, theme, scaling, area, before);
+        painter.title(title, area, corner);
         if (!drawing.scaleWords().isEmpty()) {
-            painter.scaleBar(drawing, area);
+            painter.foot(drawing, area);
         }
-        for (Item item : drawing.items()) {
-            if (item instanceof Outline outline) {
-                painter.outline(outline);
-            }
-        }
-        drawing.handles().stream().filter(handle -> !handle.isPoint()).forEach(painter::handle);
-        for (Mark mark : drawing.marks()) {
-            painter.sign(mark);
-        }
-        for (Item item : drawing.items()) {
-            if (item instanceof Item.Arrow arrow) {
-                painter.arrow(arrow);
-            }
-        }
-        for (Item item : drawing.items()) {
-            if (item instanceof Item.Arrow arrow) {
-                painter.arrowWords(arrow);
-            }
-        }
-        for (Item item : drawing.items()) {
-            if (item instanceof Words words) {
-                painter.words(words);
-            }
-        }
-        for (Mark mark : drawing.marks()) {
-            painter.markWords(mark, drawing.marks());
-        }
-        return new Painted(scaling, painter.labels);
+        painter.lines(drawing);
+        painter.words(drawing);
+        return new Painted(scaling, painter.labels, painter.ways);
     }
 
-    private void title(Drawing drawing, Rectangle2D area) {
+    private void title(List<String> title, Rectangle2D area, double corner) {
         double em = theme.size();
         Font font = theme.head();
-        String words = LabelRoom.cut(drawing.title(), font, g.getFontRenderContext(), area.getWidth() - 1.4 * em);
-        Rectangle2D size = LabelRoom.size(words, font, g.getFontRenderContext());
-        write(
-                words,
-                font,
-                theme.ink(),
-                new Rectangle2D.Double(
-                        area.getX() + 0.7 * em, area.getY() + 0.7 * em, size.getWidth(), size.getHeight()));
+        double y = area.getY() + 0.7 * em;
+        for (String words : title) {
+            Rectangle2D size = LabelRoom.size(words, font, g.getFontRenderContext());
+            write(
+                    words,
+                    font,
+                    theme.ink(),
+                    new Rectangle2D.Double(area.getX() + 0.7 * em, y, size.getWidth(), size.getHeight()));
+            y += 1.5 * em;
+        }
+        if (corner > 0) {
+            room.take(
+                    new Rectangle2D.Double(area.getMaxX() - corner - 0.5 * em, area.getY(), corner + em, corner + em));
+        }
     }
 
-    private void scaleBar(Drawing drawing, Rectangle2D area) {
+    /** The scale bar, and what is to be known of the whole drawing. */
+    private void foot(Drawing drawing, Rectangle2D area) {
         double em = theme.size();
         double x = area.getX() + 0.7 * em;
         double y = area.getMaxY() - em;
         double length = scaling.scale() * drawing.scaleBar();
         g.setColor(theme.quiet());
-        g.setStroke(new BasicStroke((float) width(1.2)));
+        g.setStroke(new BasicStroke((float) inks.width(1.2)));
         g.draw(new Line2D.Double(x, y, x + length, y));
         g.draw(new Line2D.Double(x, y - 0.3 * em, x, y + 0.3 * em));
         g.draw(new Line2D.Double(x + length, y - 0.3 * em, x + length, y + 0.3 * em));
+        room.take(new Rectangle2D.Double(x, y - 0.4 * em, length, 0.8 * em));
         Rectangle2D size = LabelRoom.size(drawing.scaleWords(), theme.small(), g.getFontRenderContext());
+        double end = x + length + 0.5 * em;
         write(
                 drawing.scaleWords(),
                 theme.small(),
                 theme.quiet(),
-                new Rectangle2D.Double(
-                        x + length + 0.5 * em, y - size.getHeight() / 2, size.getWidth(), size.getHeight()));
-    }
-
-    private double width(double width) {
-        return width * theme.size() / 12;
-    }
-
-    private void outline(Outline outline) {
-        Shape shape = outline.path().createTransformedShape(scaling.transform());
-        Ink ink = outline.ink();
-        Color own = outline.style().ofSetup() ? theme.colour(outline.style()) : theme.quiet();
-        switch (ink) {
-            case TYRE -> fill(shape, theme.mixed(theme.ink(), 0.7));
-            case RIM -> fill(shape, theme.mixed(theme.ink(), 0.25));
-            case FREE -> fill(shape, theme.mixed(theme.ink(), 0.35));
-            case SQUEEZED -> fill(shape, theme.warning());
-            case TRACK -> draw(shape, theme.quiet(), new BasicStroke((float) width(1)));
-            case GROUND -> draw(shape, theme.quiet(), new BasicStroke((float) width(1.2)));
-            case BODY ->
-                draw(
-                        shape,
-                        outline.style().ofSetup() ? own : theme.mixed(theme.quiet(), 0.6),
-                        outline.style().ofSetup()
-                                ? outline.style().stroke(width(1.6))
-                                : new BasicStroke((float) width(1.2)));
-            case LINK -> draw(shape, theme.ink(), new BasicStroke((float) width(2)));
-            case ROD -> clear(shape, theme.ink(), asThick(2));
-            case STOPPED -> clear(shape, theme.warning(), asThick(3));
-            case PART -> draw(shape, theme.mixed(theme.ink(), 0.5), new BasicStroke((float) asThick(2.6)));
-            case PIVOT -> fill(shape, theme.ink());
-            case JOINT -> {
-                fill(shape, theme.background());
-                draw(shape, theme.ink(), new BasicStroke((float) asThick(1.2)));
-            }
-            case WHEEL -> {
-                fill(shape, theme.mixed(theme.ink(), 0.1));
-                draw(shape, theme.mixed(theme.ink(), 0.5), new BasicStroke((float) width(1.2)));
-            }
-            case SPRING -> draw(shape, theme.ink(), new BasicStroke((float) asThick(1.2)));
-            case AXIS ->
-                draw(
-                        shape,
-                        own,
-                        new BasicStroke(
-                                (float) width(1.4),
-                                BasicStroke.CAP_BUTT,
-                                BasicStroke.JOIN_MITER,
-                                10,
-                                new float[] {(float) width(9), (float) width(3), (float) width(2), (float) width(3)},
-                                0));
-            case DIMENSION -> draw(shape, theme.colour(new SetupStyle(0)), new BasicStroke((float) width(2)));
-            case MEASURE -> draw(shape, theme.quiet(), new BasicStroke((float) width(0.8)));
-        }
-        if (ink != Ink.GROUND && ink != Ink.TRACK) {
-            avoid(shape);
+                new Rectangle2D.Double(end, y - size.getHeight() / 2, size.getWidth(), size.getHeight()));
+        Rectangle2D note = LabelRoom.size(drawing.note(), theme.small(), g.getFontRenderContext());
+        double start = area.getMaxX() - 0.7 * em - note.getWidth();
+        if (!drawing.note().isEmpty() && start > end + size.getWidth() + em) {
+            write(
+                    drawing.note(),
+                    theme.small(),
+                    theme.quiet(),
+                    new Rectangle2D.Double(start, y - note.getHeight() / 2, note.getWidth(), note.getHeight()));
         }
     }
 
-    /** A force: a shaft with a head that is no longer than the arrow. */
-    private void arrow(Item.Arrow arrow) {
-        double x = scaling.px(arrow.x());
-        double y = scaling.py(arrow.z());
-        double tipX = scaling.px(arrow.tipX());
-        double tipY = scaling.py(arrow.tipZ());
-        double length = Math.hypot(tipX - x, tipY - y);
-        double head = Math.min(width(9), 0.7 * length);
-        double alongX = (tipX - x) / length;
-        double alongY = (tipY - y) / length;
-        Color colour = theme.colour(arrow.style());
-        clear(
-                new Line2D.Double(x, y, tipX - head * alongX, tipY - head * alongY),
-                colour,
-                width(arrow.style().ofSetup() ? 2.4 : 1.4));
-        Path2D point = new Path2D.Double();
-        point.moveTo(tipX, tipY);
-        point.lineTo(tipX - head * alongX - 0.4 * head * alongY, tipY - head * alongY + 0.4 * head * alongX);
-        point.lineTo(tipX - head * alongX + 0.4 * head * alongY, tipY - head * alongY - 0.4 * head * alongX);
-        point.closePath();
-        fill(point, colour);
-        room.avoid(x, y, tipX, tipY);
-    }
-
-    /** Beside the arrow's tip, or its foot, where there is room. */
-    private void arrowWords(Item.Arrow arrow) {
-        Font font = theme.plain();
-        Rectangle2D size = LabelRoom.size(arrow.words(), font, g.getFontRenderContext());
-        Point2D tip = new Point2D.Double(scaling.px(arrow.tipX()), scaling.py(arrow.tipZ()));
-        Point2D foot = new Point2D.Double(scaling.px(arrow.x()), scaling.py(arrow.z()));
-        room.beside(tip, size.getWidth(), size.getHeight(), width(4))
-                .or(() -> room.beside(foot, size.getWidth(), size.getHeight(), width(4)))
-                .ifPresent(place -> over(arrow.words(), font, theme.colour(arrow.style()), place));
-    }
-
-    /** The width of a part's line, thinner where the whole car is small. */
-    private double asThick(double width) {
-        double full = width(width);
-        return full * Math.max(THINNEST, Math.min(1, scaling.scale() / theme.size() / FULL_SIZE));
-    }
-
-    /** A line with a rim of the ground, so that it is seen on what is dark. */
-    private void clear(Shape shape, Color colour, double width) {
-        draw(shape, theme.background(), new BasicStroke((float) (2.2 * width)));
-        draw(shape, colour, new BasicStroke((float) width));
-    }
-
-    private void fill(Shape shape, Color colour) {
-        g.setColor(colour);
-        g.fill(shape);
-    }
-
-    private void draw(Shape shape, Color colour, BasicStroke stroke) {
-        g.setColor(colour);
-        g.setStroke(stroke);
-        g.draw(shape);
-    }
-
-    /** Words are to stay off these lines. */
-    private void avoid(Shape shape) {
-        double[] at = new double[6];
-        double x = 0;
-        double y = 0;
-        double startX = 0;
-        double startY = 0;
-        for (PathIterator path = shape.getPathIterator(null, 2); !path.isDone(); path.next()) {
-            switch (path.currentSegment(at)) {
-                case PathIterator.SEG_MOVETO -> {
-                    startX = at[0];
-                    startY = at[1];
-                }
-                case PathIterator.SEG_LINETO -> room.avoid(x, y, at[0], at[1]);
-                default -> {
-                    room.avoid(x, y, startX, startY);
-                    at[0] = startX;
-                    at[1] = startY;
+    private void lines(Drawing drawing) {
+        for (Item item : drawing.items()) {
+            if (item instanceof Outline outline) {
+                Shape shape = inks.outline(outline);
+                if (isWhole(outline.ink())) {
+                    room.cover(shape.getBounds2D());
+                } else {
+                    room.avoid(shape);
                 }
             }
-            x = at[0];
-            y = at[1];
+        }
+        drawing.handles().stream()
+                .filter(handle -> !handle.isPoint())
+                .forEach(handle -> HandPainter.free(g, theme, scaling, handle));
+        for (Mark mark : drawing.marks()) {
+            double reach = inks.sign(mark);
+            Point2D at = px(mark.x(), mark.z());
+            room.take(new Rectangle2D.Double(at.getX() - reach, at.getY() - reach, 2 * reach, 2 * reach));
+            room.point(at);
+        }
+        for (Item item : drawing.items()) {
+            if (item instanceof Item.Arrow arrow) {
+                inks.arrow(arrow);
+                room.avoid(new Line2D.Double(px(arrow.x(), arrow.z()), px(arrow.tipX(), arrow.tipZ())));
+                room.point(px(arrow.tipX(), arrow.tipZ()));
+            }
         }
     }
 
-    private void sign(Mark mark) {
-        double x = scaling.px(mark.x());
-        double y = scaling.py(mark.z());
-        double r = width(6);
-        Color colour = theme.colour(mark.style());
-        g.setStroke(new BasicStroke((float) width(1.8)));
-        if (mark.sign() == Sign.ROLL_CENTRE) {
-            fill(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r), theme.background());
-            g.setColor(colour);
-            g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
-            g.draw(new Line2D.Double(x - 1.7 * r, y, x + 1.7 * r, y));
-        } else {
-            double d = 1.25 * r;
-            Path2D diamond = new Path2D.Double();
-            diamond.moveTo(x, y - d);
-            diamond.lineTo(x + d, y);
-            diamond.lineTo(x, y + d);
-            diamond.lineTo(x - d, y);
-            diamond.closePath();
-            fill(diamond, theme.background());
-            Path2D lower = new Path2D.Double();
-            lower.moveTo(x - d, y);
-            lower.lineTo(x + d, y);
-            lower.lineTo(x, y + d);
-            lower.closePath();
-            fill(lower, colour);
-            g.setColor(colour);
-            g.draw(diamond);
+    /** Whether no words are to stand inside it either. */
+    private static boolean isWhole(Ink ink) {
+        return switch (ink) {
+            case TYRE, WHEEL, TRACK, SQUEEZED -> true;
+            default -> false;
+        };
+    }
+
+    /** What is said loudest finds its place first. */
+    private void words(Drawing drawing) {
+        List<Words> all = new ArrayList<>();
+        for (Item item : drawing.items()) {
+            if (item instanceof Words words) {
+                all.add(words);
+            }
         }
-        room.take(new Rectangle2D.Double(x - 1.3 * r, y - 1.3 * r, 2.6 * r, 2.6 * r));
+        all.stream().filter(words -> words.tone() == Tone.STRONG).forEach(this::words);
+        for (Mark mark : drawing.marks()) {
+            seek(mark.words(), theme.plain(), theme.ink(), px(mark.x(), mark.z()), inks.width(12), Optional.empty());
+        }
+        for (Item item : drawing.items()) {
+            if (item instanceof Item.Arrow arrow) {
+                seek(
+                        arrow.words(),
+                        theme.plain(),
+                        theme.colour(arrow.style()),
+                        px(arrow.tipX(), arrow.tipZ()),
+                        inks.width(4),
+                        Optional.empty());
+            }
+        }
+        all.stream().filter(words -> words.tone() == Tone.WARNING).forEach(this::words);
+        all.stream().filter(words -> words.tone() == Tone.PLAIN).forEach(this::words);
+        all.stream().filter(words -> words.tone() == Tone.QUIET).forEach(this::words);
     }
 
-    private void markWords(Mark mark, List<Mark> marks) {
-        Font font = theme.plain();
-        Rectangle2D size = LabelRoom.size(mark.words(), font, g.getFontRenderContext());
-        Point2D at = place(mark);
-        List<Point2D> others = marks.stream()
-                .filter(other -> !other.equals(mark))
-                .map(this::place)
-                .toList();
-        Optional<Rectangle2D> free = room.beside(at, others, size.getWidth(), size.getHeight(), width(12))
-                .or(() -> room.beside(at, size.getWidth(), size.getHeight(), width(12)));
-        free.ifPresent(place -> over(mark.words(), font, theme.ink(), place));
-    }
-
-    private Point2D place(Mark mark) {
-        return new Point2D.Double(scaling.px(mark.x()), scaling.py(mark.z()));
+    private Point2D px(double x, double z) {
+        return new Point2D.Double(scaling.px(x), scaling.py(z));
     }
 
     private void words(Words words) {
-        Font font = words.tone() == Tone.STRONG ? evenhand.look.Typeface.strong(theme.size()) : theme.plain();
+        Font font = words.tone() == Tone.STRONG ? Typeface.strong(theme.size()) : theme.plain();
         Color colour = switch (words.tone()) {
             case PLAIN, STRONG -> theme.ink();
             case QUIET -> theme.quiet();
             case WARNING -> theme.warning();
         };
-        Rectangle2D size = LabelRoom.size(words.words(), font, g.getFontRenderContext());
-        double gap = width(3);
-        double x = scaling.px(words.x()) + words.alignX() * gap + (words.alignX() - 1) * size.getWidth() / 2;
-        double y = scaling.py(words.z()) - words.alignZ() * gap - (words.alignZ() + 1) * size.getHeight() / 2;
-        Rectangle2D place = new Rectangle2D.Double(x, y, size.getWidth(), size.getHeight());
-        for (int i = 0; i < 6 && !room.isFree(place); i++) {
-            double move = (i / 2 + 1) * 0.6 * size.getHeight() * (i % 2 == 0 ? -1 : 1);
-            place = new Rectangle2D.Double(x, y + move, size.getWidth(), size.getHeight());
+        // The same of left and right is said once; what a wheel carries is said at each.
+        if (words.tone() != Tone.STRONG && !said.add(words.words())) {
+            return;
         }
-        room.take(place);
-        over(words.words(), font, colour, place);
+        Rectangle2D size = LabelRoom.size(words.words(), font, g.getFontRenderContext());
+        double gap = inks.width(3);
+        Point2D at = px(words.x(), words.z());
+        double x = at.getX() + words.alignX() * gap + (words.alignX() - 1) * size.getWidth() / 2;
+        double y = at.getY() - words.alignZ() * gap - (words.alignZ() + 1) * size.getHeight() / 2;
+        boolean over = words.alignX() == 0 && words.alignZ() == 0;
+        seek(words.words(), font, colour, at, over ? 0 : gap, Optional.of(new Point2D.Double(x, y)));
     }
 
-    private void over(String words, Font font, Color colour, Rectangle2D place) {
-        LabelRoom.rim(g, words, font, theme.background(), width(3), place);
-        write(words, font, colour, place);
+    /** Sets words at the best place for them; they are left out where there is no room at all. */
+    private void seek(String words, Font font, Color colour, Point2D at, double gap, Optional<Point2D> wish) {
+        Rectangle2D size = LabelRoom.size(words, font, g.getFontRenderContext());
+        String key = key(words);
+        room.place(new Placement.Sought(
+                        at, size.getWidth(), size.getHeight(), gap, wish, Optional.ofNullable(before.get(key))))
+                .ifPresent(found -> {
+                    found.leader().ifPresent(leader -> {
+                        g.setColor(theme.quiet());
+                        g.setStroke(new BasicStroke((float) inks.width(0.8)));
+                        g.draw(leader);
+                    });
+                    Rectangle2D place = found.place();
+                    if (!found.clear()) {
+                        LabelRoom.rim(g, words, font, theme.background(), inks.width(3), place);
+                    }
+                    write(words, font, colour, place);
+                    ways.put(key, new Point2D.Double(place.getX() - at.getX(), place.getY() - at.getY()));
+                });
+    }
+
+    /** What says the same of another number; of several, the one that is reached first. */
+    private String key(String words) {
+        String key = NUMBERS.matcher(words).replaceAll("#");
+        while (ways.containsKey(key)) {
+            key += "'";
+        }
+        return key;
     }
 
     private void write(String words, Font font, Color colour, Rectangle2D place) {
@@ -373,95 +293,5 @@ public final class DrawingPainter {
         LabelRoom.draw(g, words, place);
         room.take(place);
         labels.add(new Label(words, place));
-    }
-
-    /** What can be pulled: a light ring, so that it is found without being loud. */
-    private void handle(Handle handle) {
-        double x = scaling.px(handle.x());
-        double y = scaling.py(handle.z());
-        double r = width(11);
-        g.setColor(theme.mixed(theme.quiet(), 0.7));
-        g.setStroke(new BasicStroke((float) width(1)));
-        g.draw(new Arc2D.Double(x - r, y - r, 2 * r, 2 * r, 50, 80, Arc2D.OPEN));
-        g.draw(new Arc2D.Double(x - r, y - r, 2 * r, 2 * r, 230, 80, Arc2D.OPEN));
-    }
-
-    /**
-     * Room for words at the hand: links run along the picture, so words of a point stand above or below it where they can; words of
-     * what goes up and down stand beside it.
-     */
-    private static Rectangle2D box(
-            Handle handle, double x, double y, double wide, double high, double off, Rectangle2D area) {
-        double left = Math.max(area.getX(), Math.min(x - wide / 2, area.getMaxX() - wide));
-        double top = Math.max(area.getY(), Math.min(y - high / 2, area.getMaxY() - high));
-        List<Rectangle2D> beside = List.of(
-                new Rectangle2D.Double(x + off, top, wide, high),
-                new Rectangle2D.Double(x - off - wide, top, wide, high));
-        List<Rectangle2D> overAndUnder = List.of(
-                new Rectangle2D.Double(left, y + off, wide, high),
-                new Rectangle2D.Double(left, y - off - high, wide, high));
-        List<Rectangle2D> places = new ArrayList<>(handle.isPoint() ? overAndUnder : beside);
-        places.addAll(handle.isPoint() ? beside : overAndUnder);
-        return places.stream()
-                .filter(area::contains)
-                .findFirst()
-                .orElse(new Rectangle2D.Double(left, area.getMaxY() - high, wide, high));
-    }
-
-    /**
-     * A handle that is pointed at, focused or pulled: its usual range, and lines of words beside it.
-     *
-     * @param refused why it cannot be where it was pulled to; empty where it can
-     */
-    static void held(
-            Graphics2D g,
-            Theme theme,
-            Scaling scaling,
-            Handle handle,
-            List<String> words,
-            String refused,
-            Rectangle2D area) {
-        double x = scaling.px(handle.x());
-        double y = scaling.py(handle.z());
-        double em = theme.size();
-        handle.way(Handle.Direction.UP).flatMap(way -> way.usual()).ifPresent(range -> {
-            Handle.Way way = handle.way(Handle.Direction.UP).orElseThrow();
-            double low = scaling.py(handle.z() + way.sign() * (range.low() - way.value()));
-            double high = scaling.py(handle.z() + way.sign() * (range.high() - way.value()));
-            g.setColor(theme.mixed(theme.quiet(), 0.5));
-            g.setStroke(new BasicStroke((float) (0.35 * em), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            g.draw(new Line2D.Double(x, low, x, high));
-        });
-        double r = 0.55 * em;
-        g.setColor(theme.background());
-        g.fill(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
-        g.setColor(theme.ink());
-        g.setStroke(new BasicStroke((float) (0.18 * em)));
-        g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
-        double line = 1.3 * em;
-        double wide = em;
-        List<String> lines = new ArrayList<>(words);
-        lines.addAll(LabelRoom.folded(refused, theme.plain(), g.getFontRenderContext(), WIDEST * em));
-        for (String one : lines) {
-            wide = Math.max(
-                    wide,
-                    LabelRoom.size(one, theme.plain(), g.getFontRenderContext()).getWidth() + em);
-        }
-        double high = line * lines.size() + 0.5 * em;
-        Rectangle2D box = box(handle, x, y, wide, high, 1.2 * em, area);
-        double top = box.getY();
-        g.setColor(theme.background());
-        g.fill(box);
-        g.setColor(theme.quiet());
-        g.setStroke(new BasicStroke(1));
-        g.draw(box);
-        g.setFont(theme.plain());
-        for (int i = 0; i < lines.size(); i++) {
-            g.setColor(i == 0 ? theme.ink() : i < words.size() ? theme.quiet() : theme.warning());
-            LabelRoom.draw(
-                    g,
-                    lines.get(i),
-                    new Rectangle2D.Double(box.getX() + em / 2, top + 0.25 * em + i * line, wide, line));
-        }
     }
 }

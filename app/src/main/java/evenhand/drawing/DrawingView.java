@@ -2,6 +2,7 @@ package evenhand.drawing;
 
 import evenhand.drawing.DrawingPainter.Painted;
 import evenhand.drawing.Handle.Direction;
+import evenhand.look.FullSize;
 import evenhand.look.Theme;
 import java.awt.Cursor;
 import java.awt.Dimension;
@@ -14,9 +15,11 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -46,6 +49,9 @@ public final class DrawingView extends JComponent implements Accessible {
     private transient @Nullable String hovered;
     private transient @Nullable Grip grip;
     private transient String refused = "";
+    private transient Map<String, Point2D> ways = Map.of();
+    private final transient FullSize fullSize = new FullSize(this, () -> theme());
+    private final transient Glide glide;
 
     /** The figures as they stood when the handle was chosen or taken. */
     private transient List<Drawing.Reading> before = List.of();
@@ -63,6 +69,7 @@ public final class DrawingView extends JComponent implements Accessible {
         this.theme = theme;
         this.detail = detail;
         this.pulls = pulls;
+        glide = new Glide(drawing, this::put);
         setOpaque(true);
         setFocusable(true);
         Listener listener = new Listener();
@@ -88,11 +95,29 @@ public final class DrawingView extends JComponent implements Accessible {
 
     /** Shows another drawing; a handle that is held stays held. */
     public void show(Drawing next, Theme nextTheme, Detail nextDetail) {
-        // Nothing but the car moves under the hand.
-        drawing = grip == null ? next : next.in(grip.world());
         theme = nextTheme;
         detail = nextDetail;
+        // Nothing but the car moves under the hand.
+        glide.show(grip == null ? next : next.in(grip.world()), grip == null && isShowing() && Glide.isWanted());
+    }
+
+    private void put(Drawing next) {
+        drawing = next;
         repaint();
+    }
+
+    /** The button that shows it at full size. */
+    public FullSize fullSize() {
+        return fullSize;
+    }
+
+    private Theme theme() {
+        return theme;
+    }
+
+    @Override
+    public void doLayout() {
+        fullSize.layOut();
     }
 
     /** What is shown. */
@@ -126,9 +151,10 @@ public final class DrawingView extends JComponent implements Accessible {
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         Rectangle2D area = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
-        Painted now = DrawingPainter.paint(drawing, theme, g, area);
+        Painted now = DrawingPainter.paint(drawing, theme, g, area, fullSize.room(), ways);
         painted = now;
-        held().ifPresent(handle -> DrawingPainter.held(g, theme, now.scaling(), handle, words(handle), refused, area));
+        ways = now.ways();
+        held().ifPresent(handle -> HandPainter.held(g, theme, now.scaling(), handle, words(handle), refused, area));
         g.dispose();
     }
 
@@ -224,7 +250,9 @@ public final class DrawingView extends JComponent implements Accessible {
 
     /** Puts a handle that is held back to where it was taken. */
     private void letGo() {
-        if (grip != null) {
+        if (grip == null) {
+            fullSize.back();
+        } else {
             Handle handle = grip.handle();
             grip = null;
             tell(new Pull(handle.path(), handle.values(), Pull.Phase.DONE));
@@ -284,6 +312,7 @@ public final class DrawingView extends JComponent implements Accessible {
         @Override
         public void mousePressed(MouseEvent e) {
             requestFocusInWindow();
+            glide.end();
             if (e.getButton() != MouseEvent.BUTTON1) {
                 return;
             }

@@ -27,6 +27,10 @@ public sealed interface Item permits Item.Outline, Item.Mark, Item.Words, Item.A
         STOPPED,
         /** What goes with the wheel or the axle. */
         PART,
+        /** A part whose place is not known: drawn for orientation. */
+        SKETCH,
+        /** Thin, of the set-up that the shown one is held against. */
+        GHOST,
         /** A joint on the body. */
         PIVOT,
         /** A joint elsewhere. */

@@ -5,6 +5,7 @@ import evenhand.drawing.Item.Outline;
 import evenhand.look.SetupStyle;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.util.List;
 
 /** Outlines that the views are made of, in metres. */
 final class Lines {
@@ -21,6 +22,22 @@ final class Lines {
         path.moveTo(x1, z1);
         path.lineTo(x2, z2);
         return new Outline(path, ink, style);
+    }
+
+    /** A dimension line from the ground up to a place, so far beside it. */
+    static List<Outline> height(double x, double z, double beside) {
+        double at = x + beside;
+        double tip = 0.018;
+        Path2D ends = new Path2D.Double();
+        for (double[] one : new double[][] {{0, 1}, {z, -1}}) {
+            ends.moveTo(at - 0.4 * tip, one[0] + one[1] * Math.signum(z) * tip);
+            ends.lineTo(at, one[0]);
+            ends.lineTo(at + 0.4 * tip, one[0] + one[1] * Math.signum(z) * tip);
+        }
+        return List.of(
+                line(Ink.MEASURE, x, z, at + 0.15 * beside, z),
+                line(Ink.MEASURE, at, 0, at, z),
+                new Outline(ends, Ink.MEASURE, SetupStyle.NONE));
     }
 
     static Outline circle(Ink ink, double x, double z, double radius) {

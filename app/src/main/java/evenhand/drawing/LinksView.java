@@ -160,7 +160,7 @@ public final class LinksView {
         forces(world);
         double bar = axle.detail().scaleBar(axle.stance().car()) / 2;
         List<Handle> handles = PointHandles.of(axle.now(), axle.end(), axle.values(), seen);
-        return new Drawing(title, items, handles, world, 0, bar, axle.detail().length(bar), axle.readings());
+        return new Drawing(title, items, handles, world, 0, bar, axle.detail().length(bar), "", axle.readings());
     }
 
     /** Around everything at rest, so that the picture stays while the axle moves. */

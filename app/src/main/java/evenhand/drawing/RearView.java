@@ -3,10 +3,7 @@ package evenhand.drawing;
 import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
-import evenhand.car.LateralLocator;
-import evenhand.car.LateralLocator.CarriedBy;
 import evenhand.car.Side;
-import evenhand.car.Spring;
 import evenhand.car.links.LinkedLiveAxle;
 import evenhand.car.links.Locator;
 import evenhand.catalogue.Adjustable;
@@ -36,13 +33,11 @@ import java.util.Set;
  * gravity, travel left at the stops, weight on each tyre. The body leans about the roll centre and heaves.
  */
 public final class RearView {
-    /** Length of a spring that is not known, m. */
-    private static final double SPRING_LENGTH = 0.30;
+    /** Room for the loads under the wheels, in sizes of type. */
+    static final double BELOW = 1.5;
 
-    private static final double SPRING_WIDTH = 0.09;
-
-    /** Room for "114 mm to droop stop", in sizes of type. */
-    private static final double BESIDE = 9.5;
+    /** What is said where parts stand where no file has them. */
+    static final String SKETCHED = "suspension: outline for orientation";
 
     /** A stop is touched where less is left, m: half a millimetre. */
     private static final double TOUCHED = 0.0005;
@@ -117,9 +112,11 @@ public final class RearView {
     private Drawing drawing(String title, List<Handle> handles) {
         Car car = stance.car();
         double half = BodyShape.halfWidth(car) + 0.06 * car.wheelbase();
-        Rectangle2D world = new Rectangle2D.Double(-half, -0.09 * car.wheelbase(), 2 * half, 0.68 * car.wheelbase());
+        double low = (detail.dimensions() ? 0.09 : 0.015) * car.wheelbase();
+        Rectangle2D world = new Rectangle2D.Double(-half, -low, 2 * half, low + 0.58 * car.wheelbase());
         double bar = detail.scaleBar(car);
-        return new Drawing(title, items, handles, world, BESIDE, bar, detail.length(bar));
+        Drawing drawing = new Drawing(title, items, handles, world, alone ? BELOW : 0, bar, detail.length(bar));
+        return alone && links.isEmpty() ? drawing.noting(SKETCHED) : drawing;
     }
 
     private void draw() {
@@ -140,15 +137,20 @@ public final class RearView {
             if (links.isPresent()) {
                 items.addAll(DrawnLinks.of(links.get().lines(), this::seen, Set.of()));
             }
+            SketchedAxle sketched = new SketchedAxle(stance, end, body, unsprung);
             if (axle instanceof Axle.Live live) {
-                axleTube();
+                sketched.tube(links.isPresent());
                 if (links.isEmpty() || !isLocatedByPoints()) {
-                    locator(live.lateralLocator());
+                    sketched.locator(live.lateralLocator());
                 }
+            } else if (links.isEmpty()) {
+                sketched.arms();
             }
             if (links.isEmpty() || !hasSpringsByPoints()) {
-                springs();
+                sketched.springs();
             }
+            items.addAll(sketched.items());
+            heights();
             dimensions();
         }
         marks();
@@ -226,10 +228,9 @@ public final class RearView {
         }
         items.add(Lines.line(Ink.LINK, x - width, middle, x + width, middle));
         int align = wheel.side() == Side.LEFT ? -1 : 1;
-        double words = x + side * 0.018 * l;
         if (left.bump().isPresent()) {
             items.add(new Words(
-                    words,
+                    x,
                     middle + Math.max(0, bump),
                     align,
                     0,
@@ -240,7 +241,7 @@ public final class RearView {
         }
         if (left.droop().isPresent()) {
             items.add(new Words(
-                    words,
+                    x,
                     middle - Math.max(0, droop),
                     align,
                     0,
@@ -261,74 +262,12 @@ public final class RearView {
                 lifted ? Tone.WARNING : Tone.STRONG));
     }
 
-    private void axleTube() {
-        double half = axle.track() / 2 - stance.tyreWidth(end) / 2;
-        double z = axle.tyre().loadedRadius();
-        Point2D from = unsprung.transform(new Point2D.Double(-half, z), null);
-        Point2D to = unsprung.transform(new Point2D.Double(half, z), null);
-        if (links.isEmpty()) {
-            items.add(Lines.line(Ink.LINK, from.getX(), from.getY(), to.getX(), to.getY()));
-        }
-        Point2D middle = unsprung.transform(new Point2D.Double(0, z), null);
-        items.add(Lines.circle(Ink.LINK, middle.getX(), middle.getY(), 0.11));
-    }
-
-    /** What holds the axle sideways; where its ends are is not known, so they are drawn level. */
-    private void locator(LateralLocator locator) {
-        double h = locator.height();
-        double reach = 0.36 * axle.track();
-        if (locator instanceof LateralLocator.WattsLinkage watt) {
-            AffineTransform carrier = watt.carriedBy() == CarriedBy.BODY ? body : unsprung;
-            AffineTransform ends = watt.carriedBy() == CarriedBy.BODY ? unsprung : body;
-            double crank = 0.055;
-            Point2D top = carrier.transform(new Point2D.Double(0, h + crank), null);
-            Point2D bottom = carrier.transform(new Point2D.Double(0, h - crank), null);
-            Point2D right = ends.transform(new Point2D.Double(reach, h + crank), null);
-            Point2D left = ends.transform(new Point2D.Double(-reach, h - crank), null);
-            items.add(line(top, bottom));
-            items.add(line(top, right));
-            items.add(line(bottom, left));
-        } else if (locator instanceof LateralLocator.PanhardRod) {
-            Point2D onAxle = unsprung.transform(new Point2D.Double(-1.15 * reach, h), null);
-            Point2D onBody = body.transform(new Point2D.Double(1.15 * reach, h), null);
-            items.add(line(onAxle, onBody));
-        }
-    }
-
-    private static Outline line(Point2D from, Point2D to) {
-        return Lines.line(Ink.LINK, from.getX(), from.getY(), to.getX(), to.getY());
-    }
-
-    private void springs() {
-        double length = axle.spring().lengths().installed().orElse(SPRING_LENGTH);
-        for (Side each : Side.values()) {
-            double side = -each.sign();
-            double foot;
-            double lower;
-            double lean = 0;
-            if (axle.spring() instanceof Spring.Leaning leaning) {
-                foot = leaning.base() / 2;
-                lower = leaning.lowerMountHeight();
-                lean = leaning.lean();
-            } else if (axle.spring() instanceof Spring.Upright upright) {
-                foot = upright.base() / 2;
-                lower = axle.tyre().loadedRadius();
-            } else {
-                Spring.AtWheel at = (Spring.AtWheel) axle.spring();
-                foot = Math.min(1, at.motionRatio()) * (axle.track() - stance.tyreWidth(end)) / 2 - SPRING_WIDTH / 2;
-                lower = axle.tyre().loadedRadius() - 0.06;
-            }
-            boolean leaf =
-                    axle instanceof Axle.Live live && live.lateralLocator() instanceof LateralLocator.LeafSprings;
-            Point2D from = unsprung.transform(new Point2D.Double(side * foot, lower), null);
-            if (leaf) {
-                items.add(Lines.upright(Ink.SPRING, from.getX(), 0.06, from.getY() - 0.06, from.getY() - 0.02));
-                continue;
-            }
-            Point2D to = body.transform(
-                    new Point2D.Double(side * (foot - length * Math.sin(lean)), lower + length * Math.cos(lean)), null);
-            items.add(Lines.spring(from.getX(), from.getY(), to.getX(), to.getY(), SPRING_WIDTH));
-        }
+    /** How high roll centre and centre of gravity stand over the ground, measured beside them. */
+    private void heights() {
+        double off = 0.09 * axle.track();
+        Point2D cg = body.transform(new Point2D.Double(0, stance.car().cgHeight()), null);
+        items.addAll(Lines.height(0, stance.rollCentreHeight(end), -off));
+        items.addAll(Lines.height(cg.getX(), cg.getY(), off));
     }
 
     private void dimensions() {

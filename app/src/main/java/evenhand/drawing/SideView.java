@@ -62,9 +62,10 @@ public final class SideView {
     private Drawing drawing(String title, List<Handle> handles) {
         Car car = stance.car();
         double l = car.wheelbase();
-        Rectangle2D world = new Rectangle2D.Double(-0.38 * l, -0.09 * l, 1.82 * l, 0.68 * l);
+        double low = (detail.dimensions() ? 0.09 : 0.015) * l;
+        Rectangle2D world = new Rectangle2D.Double(-0.33 * l, -low, 1.72 * l, low + 0.58 * l);
         double bar = detail.scaleBar(car);
-        return new Drawing(title, items, handles, world, 0, bar, detail.length(bar));
+        return new Drawing(title, items, handles, world, alone ? RearView.BELOW : 0, bar, detail.length(bar));
     }
 
     /** Straight through both axles. */
@@ -75,7 +76,7 @@ public final class SideView {
     private void draw() {
         Car car = stance.car();
         double l = car.wheelbase();
-        items.add(Lines.line(Ink.GROUND, -0.38 * l, 0, 1.44 * l, 0));
+        items.add(Lines.line(Ink.GROUND, -0.33 * l, 0, 1.39 * l, 0));
         double front = stance.heave(End.FRONT) - stance.down(End.FRONT);
         double rear = stance.heave(End.REAR) - stance.down(End.REAR);
         Path2D body = BodyShape.fromTheLeft(
@@ -111,6 +112,12 @@ public final class SideView {
         double cgX = car.cgBehindFront();
         double cgZ = stance.cgHeight();
         String whose = alone ? "" : stance.name() + ": ";
+        if (alone) {
+            double beside = 0.06 * l;
+            items.addAll(Lines.height(0, frontCentre, -stance.freeRadius(End.FRONT) - beside));
+            items.addAll(Lines.height(l, rearCentre, stance.freeRadius(End.REAR) + beside));
+            items.addAll(Lines.height(cgX, cgZ, beside));
+        }
         if (alone && detail.dimensions()) {
             double axis = between(frontCentre, rearCentre, cgX);
             items.add(Lines.line(Ink.MEASURE, cgX, axis, cgX, cgZ));

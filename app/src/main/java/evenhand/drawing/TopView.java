@@ -42,8 +42,8 @@ public final class TopView {
         view.draw();
         Car car = stance.car();
         double l = car.wheelbase();
-        double half = BodyShape.halfWidth(car) + 0.12 * l;
-        Rectangle2D world = new Rectangle2D.Double(-0.38 * l, -half, 1.82 * l, 2 * half);
+        double half = BodyShape.halfWidth(car) + 0.09 * l;
+        Rectangle2D world = new Rectangle2D.Double(-0.36 * l, -half, 1.76 * l, 2 * half);
         double bar = detail.scaleBar(car);
         return new Drawing(
                 "The car from above" + RearView.pace(stance), view.items, List.of(), world, 0, bar, detail.length(bar));

@@ -1,6 +1,7 @@
 package evenhand.window;
 
 import evenhand.car.End;
+import evenhand.catalogue.Adjustable;
 import evenhand.drawing.Detail;
 import evenhand.drawing.Drawing;
 import evenhand.drawing.DrawingView;
@@ -94,30 +95,42 @@ final class DrawingTile extends JPanel implements Bench.View {
 
     private Drawing drawing(Desk desk) {
         Setup setup = desk.work().activeSetup();
-        Optional<TurnedSetup> turned = turned(desk);
+        Drawing drawing = seen(standing(desk, setup), setup.values(), detail(desk));
+        Setup base = desk.work().baseSetup();
+        if (base.name().equals(setup.name())) {
+            return drawing;
+        }
+        Stance other = standing(desk, base);
+        return drawing.over(seen(other, List.of(), detail(desk)), other.name(), other.style());
+    }
+
+    /** How a set-up stands at the pace, by the newest answer there is. */
+    private static Stance standing(Desk desk, Setup setup) {
         // How it stands is worked out at once, so that a handle stays under the hand; how it leans comes with the
         // answer.
         Stance rest = Stance.laden(
                 setup.name(), setup.look(), setup.car(), desk.work().trial().load(), setup.entries());
-        Stance stance = turned.flatMap(
+        return turned(desk, setup.name())
+                .flatMap(
                         own -> own.row(desk.replies().turns().orElseThrow().of().pace())
                                 .map(row -> rest.turning(row, own.standing())))
                 .orElse(rest);
-        Detail detail = detail(desk);
+    }
+
+    private Drawing seen(Stance stance, List<Adjustable> values, Detail detail) {
         return switch (seen) {
-            case BEHIND -> RearView.of(stance, End.REAR, detail, setup.values());
-            case FRONT -> RearView.of(stance, End.FRONT, detail, setup.values());
-            case SIDE -> SideView.of(stance, detail, setup.values());
+            case BEHIND -> RearView.of(stance, End.REAR, detail, values);
+            case FRONT -> RearView.of(stance, End.FRONT, detail, values);
+            case SIDE -> SideView.of(stance, detail, values);
             case ABOVE -> TopView.of(stance, detail);
         };
     }
 
-    /** The set-up by the newest answer there is. */
-    private static Optional<TurnedSetup> turned(Desk desk) {
+    /** A set-up by the newest answer there is. */
+    private static Optional<TurnedSetup> turned(Desk desk, String name) {
         return desk.replies()
                 .turns()
-                .flatMap(known ->
-                        Optional.ofNullable(known.setups().get(desk.work().active())));
+                .flatMap(known -> Optional.ofNullable(known.setups().get(name)));
     }
 
     /** Whether a hand is on one of its handles. */

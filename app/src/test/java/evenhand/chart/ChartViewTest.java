@@ -65,6 +65,27 @@ class ChartViewTest {
     }
 
     @Test
+    void itAsksForFullSizeByItsKeysAndGoesBackByEscape() {
+        List<String> asked = new ArrayList<>();
+        view.fullSize().whenAsked(() -> asked.add("turn"));
+        view.doLayout();
+        assertThat(view.getComponents()).singleElement().satisfies(button -> {
+            assertThat(button.getAccessibleContext().getAccessibleName()).isEqualTo("full size");
+            assertThat(view.getBounds().contains(button.getBounds())).isTrue();
+            assertThat(((javax.swing.AbstractButton) button).getToolTipText()).isEqualTo("full size (F)");
+        });
+        key(KeyEvent.VK_ESCAPE, 0);
+        assertThat(asked).isEmpty();
+        key(KeyEvent.VK_F, 0);
+        view.fullSize().shown(true);
+        key(KeyEvent.VK_ESCAPE, 0);
+        key(KeyEvent.VK_ENTER, 0);
+        assertThat(asked).hasSize(3);
+        assertThat(view.getComponent(0).getAccessibleContext().getAccessibleName())
+                .isEqualTo("back to its place");
+    }
+
+    @Test
     void axesAreNotDrawnInUnderAHandAndAreAfterwards() {
         Chart wide = TurnCharts.roll(cars, Units.METRIC);
         Chart narrow = wide.over(new Span(0, 0.4), new Span(0, 1));

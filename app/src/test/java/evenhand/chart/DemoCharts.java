@@ -48,6 +48,10 @@ final class DemoCharts {
         charts.put("steer", TurnCharts.steer(cars, units));
         charts.put("understeer gradient", TurnCharts.understeerGradient(cars, units));
         charts.put("grip used", TurnCharts.gripUsed(cars, units));
+        charts.put("grip in hand", NearLimit.gripInHand(cars, units));
+        charts.put(
+                "understeer from base",
+                TurnCharts.understeerFromBase(cars, cars.get(0).name(), units));
         charts.put("wheel loads", TurnCharts.wheelLoads(cars, units));
         charts.put("front wheel loads", TurnCharts.wheelLoads(cars, End.FRONT, units));
         charts.put("roll", TurnCharts.roll(cars, units));

@@ -4,6 +4,7 @@ import evenhand.answers.Criterion;
 import evenhand.answers.Progress;
 import evenhand.chart.Chart;
 import evenhand.chart.CurveCharts;
+import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.choice.AskedOnce;
 import evenhand.choice.Comparison;
@@ -108,8 +109,11 @@ final class WhatDidItDo implements Question {
             more.add(new Reply.Paragraph(one.setup().name(), sentences));
             rows(comparison, one, asked, table);
         }
-        charts.add(TurnCharts.understeerGradient(SideBySide.cars(asked), asked.units()));
-        charts.add(TurnCharts.roll(SideBySide.cars(asked), asked.units()));
+        List<Shown> shown = SideBySide.cars(asked);
+        charts.add(TurnCharts.understeerFromBase(shown, asked.work().base(), asked.units()));
+        charts.add(TurnCharts.rollFromBase(shown, asked.work().base(), asked.units()));
+        charts.add(TurnCharts.understeerGradient(shown, asked.units()));
+        charts.add(TurnCharts.roll(shown, asked.units()));
         return new Reply(headlines, more, charts, table.build(), List.of());
     }
 

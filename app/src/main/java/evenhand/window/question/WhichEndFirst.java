@@ -1,6 +1,7 @@
 package evenhand.window.question;
 
 import evenhand.answers.Progress;
+import evenhand.chart.NearLimit;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.scenario.Setup;
@@ -43,6 +44,8 @@ final class WhichEndFirst implements Question {
                         Said.limit(asked),
                         Said.balances(asked),
                         List.of(
+                                NearLimit.gripInHand(cars, asked.units()),
+                                TurnCharts.understeerFromBase(cars, asked.work().base(), asked.units()),
                                 TurnCharts.gripUsed(cars, asked.units()),
                                 TurnCharts.understeerGradient(cars, asked.units()),
                                 TurnCharts.steer(cars, asked.units()),
