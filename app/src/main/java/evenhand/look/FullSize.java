@@ -66,6 +66,11 @@ public final class FullSize {
         picture.repaint();
     }
 
+    /** What it is the button of. */
+    public JComponent picture() {
+        return picture;
+    }
+
     /** Says how it is shown now. */
     public void shown(boolean large) {
         full = large;

@@ -119,6 +119,7 @@ final class AnswerPane extends JPanel implements Bench.View {
             add(part);
         }
         add(pictures.foremost(), new Stack.Filling(() -> screen.getAsInt() - Looks.em(PEEK)));
+        pictures.whenLarge(alone -> room());
         numbers.setOpaque(false);
         numbers.add(figures, "wmin 100, growx 0, alignx left");
         numbers.add(todo, "wmin 100, wmax " + Looks.em(READABLE));
@@ -144,6 +145,17 @@ final class AnswerPane extends JPanel implements Bench.View {
     /** The drawings of the answer, for tests. */
     List<DrawingView> drawings() {
         return pictures.drawings();
+    }
+
+    /** A picture that has all the room stands alone below its question. */
+    private void room() {
+        boolean words = !pictures.isLarge() && !empty;
+        for (JComponent part : List.of(headline, verdict, lower, said)) {
+            part.setVisible(words);
+        }
+        fields.setVisible(!pictures.isLarge() && fields.getComponentCount() > 0);
+        revalidate();
+        repaint();
     }
 
     /** Whether a hand is on a track of the question, or on a handle of its drawings. */
@@ -253,9 +265,6 @@ final class AnswerPane extends JPanel implements Bench.View {
         title.setText(Answering.question(questions, replied.of().question()).words());
         empty = false;
         dimmed = false;
-        verdict.setVisible(true);
-        lower.setVisible(true);
-        said.setVisible(true);
         Words.say(tested, reply.tested().map(TestedWords::inALine).orElse(""));
         tested.setVisible(reply.tested().isPresent());
         headline.say(reply.headlines());
@@ -266,5 +275,6 @@ final class AnswerPane extends JPanel implements Bench.View {
         figures.show(reply.figures());
         todo.show(replied);
         said.show(reply.more());
+        room();
     }
 }

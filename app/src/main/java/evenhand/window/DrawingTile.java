@@ -26,14 +26,16 @@ import net.miginfocom.swing.MigLayout;
 final class DrawingTile extends JPanel implements Bench.View {
     /** Where the car is seen from. */
     private enum Seen {
-        BEHIND("from behind"),
-        FRONT("from the front"),
-        SIDE("from the side"),
-        ABOVE("from above");
+        BEHIND("behind", "from behind"),
+        FRONT("front", "from the front"),
+        SIDE("side", "from the side"),
+        ABOVE("above", "from above");
 
+        private final String brief;
         private final String words;
 
-        Seen(String words) {
+        Seen(String brief, String words) {
+            this.brief = brief;
             this.words = words;
         }
     }
@@ -54,7 +56,7 @@ final class DrawingTile extends JPanel implements Bench.View {
         // No group: Tab would reach the chosen one alone.
         List<JToggleButton> buttons = new ArrayList<>();
         for (Seen one : Seen.values()) {
-            JToggleButton button = new JToggleButton(one.words, one == seen);
+            JToggleButton button = new JToggleButton(one.brief, one == seen);
             button.setName(one.words);
             button.setFont(Looks.small());
             button.getAccessibleContext().setAccessibleName("the car seen " + one.words);

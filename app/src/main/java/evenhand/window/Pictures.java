@@ -4,12 +4,14 @@ import evenhand.chart.Chart;
 import evenhand.chart.ChartView;
 import evenhand.chart.ChartWish;
 import evenhand.drawing.DrawingView;
+import evenhand.look.FullSize;
 import evenhand.quantity.Dimension;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Replies;
 import evenhand.window.desk.Reply;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -32,12 +34,40 @@ final class Pictures {
     private final DrawingTile drawing;
     private final Pulls pulls;
 
+    /** All that are shown, the most telling first. */
+    private final List<JComponent> all = new ArrayList<>();
+
+    /** The one that has all the room of the answer. */
+    private Optional<JComponent> large = Optional.empty();
+
+    private Consumer<Boolean> whenLarge = alone -> {};
+
     Pictures(Bench bench, Consumer<ChartWish> wishes) {
         this.wishes = wishes;
         drawing = new DrawingTile(bench);
         pulls = new Pulls(bench);
         foremost.setOpaque(false);
         others.setOpaque(false);
+        FullSize ofCar = drawing.view().fullSize();
+        ofCar.whenAsked(() -> turn(drawing, ofCar));
+    }
+
+    /** @param told whether one picture now has all the room */
+    void whenLarge(Consumer<Boolean> told) {
+        whenLarge = told;
+    }
+
+    /** Whether one picture has all the room. */
+    boolean isLarge() {
+        return large.isPresent();
+    }
+
+    private void turn(JComponent picture, FullSize size) {
+        large = large.isPresent() ? Optional.empty() : Optional.of(picture);
+        size.shown(large.isPresent());
+        place();
+        whenLarge.accept(large.isPresent());
+        size.picture().requestFocusInWindow();
     }
 
     /** Those that are seen first. */
@@ -84,7 +114,7 @@ final class Pictures {
         List<Chart> wanted = reply.charts();
         boolean same = wanted.size() == charts.size()
                 && reply.drawings().size() == drawings.size()
-                && drawn == (drawing.getParent() != null);
+                && drawn == all.contains(drawing);
         if (!same) {
             lay(reply, drawn);
         }
@@ -108,20 +138,25 @@ final class Pictures {
 
     /** The first drawing, or that of the car, stands beside the first chart; the other drawings come before the other charts. */
     private void lay(Reply reply, boolean drawn) {
-        foremost.removeAll();
-        others.removeAll();
+        if (large.isPresent()) {
+            large = Optional.empty();
+            drawing.view().fullSize().shown(false);
+            whenLarge.accept(false);
+        }
         charts.clear();
         drawings.clear();
-        List<JComponent> all = new ArrayList<>();
+        all.clear();
         for (Reply.Drawn one : reply.drawings()) {
             DrawingView view = new DrawingView(one.drawing(), Looks.theme(), one.detail(), pulls::take);
             view.setName("drawing " + drawings.size());
+            view.fullSize().whenAsked(() -> turn(view, view.fullSize()));
             drawings.add(view);
             all.add(view);
         }
         for (Chart chart : reply.charts()) {
             ChartView view = new ChartView(chart, Looks.theme(), wishes);
             view.setName("chart " + charts.size());
+            view.fullSize().whenAsked(() -> turn(view, view.fullSize()));
             charts.add(view);
             all.add(view);
         }
@@ -132,8 +167,18 @@ final class Pictures {
         if (drawn) {
             all.add(Math.min(1, all.size()), drawing);
         }
-        for (JComponent view : all) {
-            (foremost.getComponentCount() < FOREMOST ? foremost : others).add(view);
+        place();
+    }
+
+    private void place() {
+        foremost.removeAll();
+        others.removeAll();
+        if (large.isPresent()) {
+            foremost.add(large.get());
+        } else {
+            for (JComponent view : all) {
+                (foremost.getComponentCount() < FOREMOST ? foremost : others).add(view);
+            }
         }
         others.setVisible(others.getComponentCount() > 0);
         foremost.revalidate();
