@@ -72,7 +72,7 @@ final class CustomerPane extends JPanel implements Bench.View {
         super(new MigLayout(
                 "insets 16 24 16 24, gap 16 8, fill, hidemode 2",
                 "[grow 62,fill][grow 38,fill]",
-                "[][0:0:,grow 47,fill][][0:0:,grow 53,fill]"));
+                "[][grow,fill][][shrinkprio 200,fill]"));
         this.bench = bench;
         this.writer = writer;
         worker = new Worker<>("customer", CALM, this::work, share -> {});

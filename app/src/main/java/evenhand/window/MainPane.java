@@ -108,8 +108,8 @@ final class MainPane extends JPanel {
         right.add(middle, BorderLayout.CENTER);
 
         JPanel centre = new JPanel(
-                new MigLayout("insets 0, gap 0, fill, hidemode 2", "[19em!,fill][grow,fill]", "[grow,fill]"));
-        centre.add(side, "grow");
+                new MigLayout("insets 0, gap 0, fill, hidemode 2", "[][grow,fill]", "[grow,fill]"));
+        centre.add(side, "grow, w 19em!");
         centre.add(right, "grow, wmin 200");
         TopBar bar = new TopBar(bench, () -> About.show(this));
         top = bar;

@@ -33,6 +33,7 @@ class StoryIT {
         try (Hands hands = new Hands(folder.resolve("state"), Optional.empty())) {
             // From an empty start: the menu, a demo car, all by keys.
             hands.key(KeyEvent.VK_ALT, KeyEvent.VK_F);
+            hands.key(KeyEvent.VK_DOWN);
             hands.key(KeyEvent.VK_RIGHT);
             for (int i = 0; i < 4; i++) {
                 hands.key(KeyEvent.VK_DOWN);
