@@ -54,7 +54,7 @@ final class FormPane extends JPanel implements Bench.View {
     FormPane(Bench bench) {
         super(new MigLayout(
                 "insets 12 16 0 0, gap 16 6, fill, hidemode 3",
-                "[" + Looks.em(16) + "!][grow,fill]",
+                "[18em!][grow,fill]",
                 "[][][grow,fill]"));
         this.bench = bench;
         setOpaque(false);
