@@ -31,6 +31,10 @@ public final class Rehearsal {
             Menus.bar(room[0].pane(), Questions.ALL, () -> {}, () -> {});
             room[0].pane().bench().begin();
         });
+        for (Look.Page page : Look.Page.values()) {
+            SwingUtilities.invokeAndWait(() -> room[0].pane().turnTo(page));
+            SwingUtilities.invokeAndWait(() -> Snapshot.of(room[0].pane(), SIZE));
+        }
         for (Question question : Questions.ALL) {
             SwingUtilities.invokeAndWait(() -> room[0].pane().bench().act(new LookAct.Ask(question.key())));
             Thread.sleep(PATIENCE);
