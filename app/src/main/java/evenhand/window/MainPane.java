@@ -109,7 +109,7 @@ final class MainPane extends JPanel {
 
         JPanel centre = new JPanel(
                 new MigLayout("insets 0, gap 0, fill, hidemode 2", "[][grow,fill]", "[grow,fill]"));
-        centre.add(side, "grow, w 19em!");
+        centre.add(side, "grow, w 19.4em!");
         centre.add(right, "grow, wmin 200");
         TopBar bar = new TopBar(bench, () -> About.show(this));
         top = bar;
