@@ -164,7 +164,7 @@ final class Cabinet implements Bench.View {
 
     /** Reads the file that the window begins with; where it cannot be opened, a demo car is shown. */
     boolean readFirst(Path file) {
-        return read(file, "A demo car is shown instead: ");
+        return read(file, "Choose another, or go on with the demo car ");
     }
 
     private boolean read(Path file, String instead) {
@@ -318,6 +318,9 @@ final class Cabinet implements Bench.View {
         }
         remember(file);
         outside = ScenarioFile.Since.SAME;
+        if (notice.text().contains("“" + shown(file) + "”")) {
+            notice.hush(); // what kept it from being saved is overcome
+        }
         boolean other = !desk.filed().path().equals(Optional.of(file));
         bench.act(new LookAct.Saved(
                 new Filed(Optional.of(file), Optional.of(desk.work().scenario().text()))));

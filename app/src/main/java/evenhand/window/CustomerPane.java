@@ -10,6 +10,8 @@ import evenhand.drawing.SideView;
 import evenhand.drawing.Stance;
 import evenhand.look.Typeface;
 import evenhand.scenario.Setup;
+import evenhand.quantity.Unseen;
+import evenhand.window.desk.Work;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Look;
@@ -205,6 +207,7 @@ final class CustomerPane extends JPanel implements Bench.View {
             return;
         }
         Verdict verdict = showsBefore ? told.get().before() : told.get().after();
+        whatItIs(late);
         String above = "";
         for (Verdict.Said one : verdict.said()) {
             Words.Area head = area(one.head().equals(above) ? "" : one.head(), late, false);
@@ -217,6 +220,22 @@ final class CustomerPane extends JPanel implements Bench.View {
         Words.Area foot = Words.quiet("what the figures are of");
         Words.say(foot, verdict.foot());
         said.add(foot, "skip 1, wmin 60");
+    }
+
+    /** Which set-up stands there, and what was done to the car by the workshop's own note. */
+    private void whatItIs(boolean late) {
+        Work work = bench.desk().work();
+        String name = showsBefore ? work.base() : work.handedOver();
+        Words.Area head = area(showsBefore ? "Before" : hasBefore(bench.desk()) ? "After" : "The car", late, false);
+        head.setFont(Typeface.strong(head.getFont().getSize2D()));
+        said.add(head, "aligny top");
+        String note = work.scenario()
+                .setup(name)
+                .flatMap(Setup::note)
+                .filter(text -> !text.isBlank())
+                .map(text -> ": " + text.strip())
+                .orElse("");
+        said.add(area(Unseen.shown(name + note), late, false), "wmin 60, aligny top, wrap");
     }
 
     private Words.Area area(String words, boolean late, boolean warning) {

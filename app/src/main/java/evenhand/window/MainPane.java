@@ -2,6 +2,7 @@ package evenhand.window;
 
 import evenhand.chart.ChartView;
 import evenhand.window.desk.Answering;
+import evenhand.window.desk.Arrangement;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Desk;
 import evenhand.window.desk.Look;
@@ -30,6 +31,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** Everything inside the window. It needs no screen: painted into a picture it looks as it does in a frame. */
 final class MainPane extends JPanel {
+    /** Of the window for its type, in sizes of it. */
+    private static final double LEAST_WIDTH = 60;
+
     private static final String ANSWER = "answer";
 
     private final transient Bench bench;
@@ -215,12 +219,23 @@ final class MainPane extends JPanel {
 
     /** Begins with a file, or with what there is to begin with; the answers are not yet asked for. */
     void begin(Optional<Path> file) {
-        file.ifPresent(cabinet::readFirst);
+        boolean open = file.isPresent() && cabinet.readFirst(file.get());
         bench.show();
-        if (file.isEmpty()) {
+        if (!open) {
             turnTo(Look.Page.START);
         }
         cabinet.offerLeft();
+    }
+
+    /** Makes all type larger by a step where the window is wide enough for it: numbers that are cut read as others. */
+    void largerText() {
+        Arrangement now = bench.desk().look().arrangement();
+        double em = Looks.size() * now.zoomed(1).zoom() / now.zoom();
+        if (getWidth() < LEAST_WIDTH * em) {
+            notice.say("This window is too narrow for larger text: make it wider first.");
+        } else {
+            bench.act(new LookAct.Zoom(1));
+        }
     }
 
     private void openMeasured(String text) {

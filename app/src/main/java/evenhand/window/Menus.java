@@ -140,7 +140,7 @@ final class Menus {
         JMenu menu = new JMenu("View");
         menu.setMnemonic(KeyEvent.VK_V);
         Bench bench = pane.bench();
-        item(menu, "Larger text", KeyEvent.VK_PLUS, CTRL, () -> bench.act(new LookAct.Zoom(1)));
+        item(menu, "Larger text", KeyEvent.VK_PLUS, CTRL, pane::largerText);
         item(menu, "Smaller text", KeyEvent.VK_MINUS, CTRL, () -> bench.act(new LookAct.Zoom(-1)));
         item(menu, "Usual size of text", KeyEvent.VK_0, CTRL, () -> bench.act(new LookAct.ZoomBack()));
         menu.addSeparator();
@@ -152,10 +152,13 @@ final class Menus {
         // the plus of most keyboards is on the key of the equals sign, or on a pad
         for (int key : new int[] {KeyEvent.VK_EQUALS, KeyEvent.VK_ADD, KeyEvent.VK_SUBTRACT, KeyEvent.VK_NUMPAD0}) {
             pane.registerKeyboardAction(
-                    event -> bench.act(
-                            key == KeyEvent.VK_NUMPAD0
-                                    ? new LookAct.ZoomBack()
-                                    : new LookAct.Zoom(key == KeyEvent.VK_SUBTRACT ? -1 : 1)),
+                    event -> {
+                        switch (key) {
+                            case KeyEvent.VK_NUMPAD0 -> bench.act(new LookAct.ZoomBack());
+                            case KeyEvent.VK_SUBTRACT -> bench.act(new LookAct.Zoom(-1));
+                            default -> pane.largerText();
+                        }
+                    },
                     KeyStroke.getKeyStroke(key, CTRL),
                     JComponent.WHEN_IN_FOCUSED_WINDOW);
         }

@@ -149,7 +149,7 @@ class JobFilesIT {
         hands = new Hands(folder.resolve("state"), Optional.of(file));
         assertThat(notice())
                 .contains("“saloon.json” cannot be opened", "saloon.json:2:18: car.mass: needs a unit")
-                .contains("A demo car is shown instead: “" + title() + "”");
+                .contains("Choose another, or go on with the demo car “" + title() + "”");
         Path other = Files.writeString(folder.resolve("other.json"), "{");
         Hands.see(() -> hands.pane().cabinet().open(other));
         assertThat(notice()).contains("“other.json” cannot be opened", "other.json:1:", "still shown, as it was");

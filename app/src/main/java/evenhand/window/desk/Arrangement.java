@@ -67,7 +67,7 @@ public record Arrangement(int zoom, Map<String, Boolean> folded, boolean differe
     }
 
     /** Larger or smaller by so many steps. */
-    Arrangement zoomed(int steps) {
+    public Arrangement zoomed(int steps) {
         int at = ZOOMS.indexOf(zoom) + steps;
         return new Arrangement(ZOOMS.get(Math.max(0, Math.min(ZOOMS.size() - 1, at))), folded, differences);
     }

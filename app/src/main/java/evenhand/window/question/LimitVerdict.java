@@ -18,6 +18,7 @@ import evenhand.window.desk.TurnedSetup;
 import evenhand.window.desk.Verdict;
 import evenhand.words.EventWords;
 import evenhand.words.Numbers;
+import evenhand.words.Units;
 import evenhand.words.balance.BalanceWords;
 import evenhand.words.balance.LimitWords;
 import evenhand.words.balance.OtherWay;
@@ -29,7 +30,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Which end lets go first, at what pace, and what the other end has in hand, both ways round: a line for each set-up. */
@@ -91,11 +91,18 @@ final class LimitVerdict {
         if (active.equals(base) || base.turn().isEmpty()) {
             return BalanceWords.largestCauses(active.turn().get()).stream().toList();
         }
-        Trial trial = asked.work().usualTrial();
-        Comparison comparison =
-                Comparison.ofFew(base.setup().entries(), active.setup().entries(), trial, List.of(NEAR), progress);
+        LimitVerdict verdict = new LimitVerdict(asked);
+        List<Direction> ways = verdict.ways();
+        Direction worse = verdict.worse(active, ways).orElse(asked.work().direction());
+        Comparison comparison = Comparison.ofFew(
+                base.setup().entries(),
+                active.setup().entries(),
+                asked.work().usualTrial().turning(worse),
+                List.of(NEAR),
+                progress);
+        String turning = ways.size() > 1 ? ", turning " + worse.key() : "";
         return NearLimitWords.why(comparison).stream()
-                .map(why -> Said.named(active.setup()) + " against " + Said.named(base.setup()) + ": " + why)
+                .map(why -> Said.named(active.setup()) + " against " + Said.named(base.setup()) + turning + ": " + why)
                 .toList();
     }
 
@@ -126,7 +133,7 @@ final class LimitVerdict {
             columns.add(new Verdict.Column("lets go first, " + round, FIRST_MEANS, Verdict.Kind.WORDS));
         }
         columns.add(new Verdict.Column("near limit, deg/g", NEAR_MEANS, Verdict.Kind.NUMBER_WITH_DOUBT));
-        List<String> warnings = new ArrayList<>();
+        List<String> warnings = new ArrayList<>(beyond().stream().toList());
         List<Verdict.Line> lines = new ArrayList<>();
         int turned = 0;
         for (TurnedSetup one : shown) {
@@ -151,6 +158,17 @@ final class LimitVerdict {
         return new Verdict(warnings, columns, lines, sure());
     }
 
+    /** What is shown where the pace that was chosen is beyond the limit of the set-up that is adjusted. */
+    private Optional<String> beyond() {
+        TurnedSetup active = asked.active();
+        double pace = asked.work().pace();
+        return active.turn()
+                .filter(turn -> !active.reaches(pace))
+                .map(turn -> Said.named(active.setup()) + " does not reach " + Units.pace(pace)
+                        + ": what is drawn is at its limit, " + Units.exactPace(turn.limit().lateralAcceleration())
+                        + ".");
+    }
+
     private TurnAnswer turn(TurnedSetup one, Direction way) {
         return way == asked.work().direction() ? one.turn().orElseThrow() : asked.turnedBack(one);
     }
@@ -170,25 +188,33 @@ final class LimitVerdict {
 
     /** The understeer near the limit, of the way round where it pushes or slides more. */
     private Verdict.Cell near(TurnedSetup one, int car, List<Direction> ways) {
-        Function<Direction, OptionalDouble> near = way -> turn(one, way) instanceof TurnAnswer.Turns turn
-                ? turn.limit().nearUndersteer()
-                : OptionalDouble.empty();
-        Optional<Direction> worse = ways.stream()
-                .filter(way -> near.apply(way).isPresent())
-                .reduce((here, there) -> Math.abs(near.apply(there).getAsDouble())
-                                > Math.abs(near.apply(here).getAsDouble())
-                        ? there
-                        : here);
-        return worse.map(way -> new Verdict.Cell(
+        return worse(one, ways)
+                .map(way -> new Verdict.Cell(
                         Numbers.signed(
                                 Criterion.NEAR_UNDERSTEER
                                         .unit()
-                                        .fromSi(near.apply(way).getAsDouble()),
+                                        .fromSi(nearLimit(one, way).getAsDouble()),
                                 1),
                         doubt(way, car, NEAR, 1),
                         Optional.empty(),
                         false))
                 .orElse(Verdict.Cell.of(""));
+    }
+
+    private OptionalDouble nearLimit(TurnedSetup one, Direction way) {
+        return turn(one, way) instanceof TurnAnswer.Turns turn
+                ? turn.limit().nearUndersteer()
+                : OptionalDouble.empty();
+    }
+
+    /** The way round where it pushes or slides more near its limit. */
+    private Optional<Direction> worse(TurnedSetup one, List<Direction> ways) {
+        return ways.stream()
+                .filter(way -> nearLimit(one, way).isPresent())
+                .reduce((here, there) -> Math.abs(nearLimit(one, there).getAsDouble())
+                                > Math.abs(nearLimit(one, here).getAsDouble())
+                        ? there
+                        : here);
     }
 
     private Optional<SlopeSpread> spread(Direction way, int car, Judged figure) {
