@@ -144,8 +144,13 @@ public record NewEntry(
                 .collect(Collectors.joining(", ", "{", "}"));
     }
 
+    /** A scenario's text with it behind the last entry of its book; nothing else of it changes. */
+    public String behind(String text) {
+        return ScenarioWriter.addToBook(text, json());
+    }
+
     /**
-     * A scenario's text with it.
+     * The same, looked through before and after.
      *
      * @throws Refused where the file would be broken by it, or is
      */
@@ -154,7 +159,7 @@ public record NewEntry(
         if (!before.isEmpty()) {
             throw new Refused("the file has to be mended first: " + before.get(0));
         }
-        String added = ScenarioWriter.addToBook(text, json());
+        String added = behind(text);
         List<Problem> problems = ScenarioReader.read(file, added).problems();
         if (!problems.isEmpty()) {
             String where = problems.get(0).where();

@@ -280,7 +280,7 @@ final class EntryForm extends JPanel {
             case TEXT -> "What was done";
             case DATE -> "The date";
             case DISTANCE -> "The distance";
-            case PAPERS -> "The papers";
+            case PAPERS -> "The papers:";
         };
     }
 

@@ -9,12 +9,7 @@ public record EntryAct(NewEntry entry) implements Act {
 
     @Override
     public Outcome on(Desk desk) {
-        String file = desk.work().scenario().file();
-        try {
-            return Edit.whole(desk, desk.work(), old -> entry.in(file, old));
-        } catch (NewEntry.Refused refused) {
-            return new Outcome.Refused(String.valueOf(refused.getMessage()));
-        }
+        return Edit.whole(desk, desk.work(), entry::behind);
     }
 
     @Override

@@ -103,14 +103,14 @@ public record Jotting(
         if (text.isBlank()) {
             wrong.put(Part.TEXT, "is empty; say what was done");
         }
-        LocalDate day = date.isBlank() ? today : day(date, Part.DATE, wrong).orElse(today);
+        LocalDate day = date.isBlank() ? today : day(date, Part.DATE, "", wrong).orElse(today);
         Optional<Quantity> way = distance.isBlank() ? Optional.empty() : way(units, wrong);
         Map<String, LocalDate> until = papers(wrong);
-        if (!wrong.isEmpty()) {
+        if (text.isBlank()) {
             return new Checked.Wrong(wrong);
         }
         NewEntry entry = new NewEntry(day, way, text.strip(), setup, measured, torqued, until, corrects);
-        entry.problems(book).forEach((member, what) -> wrong.put(part(member), what));
+        entry.problems(book).forEach((member, what) -> wrong.putIfAbsent(part(member), what));
         return wrong.isEmpty() ? new Checked.Sound(entry) : new Checked.Wrong(wrong);
     }
 
@@ -122,13 +122,21 @@ public record Jotting(
         };
     }
 
-    private static Optional<LocalDate> day(String typed, Part part, Map<Part, String> wrong) {
+    private static Optional<LocalDate> day(String typed, Part part, String before, Map<Part, String> wrong) {
         try {
             return Optional.of(NewEntry.day(typed));
         } catch (NewEntry.Refused none) {
-            wrong.put(part, String.valueOf(none.getMessage()));
+            wrong.put(part, before + none.getMessage());
             return Optional.empty();
         }
+    }
+
+    private static Optional<LocalDate> paper(Paper paper, Map<Part, String> wrong) {
+        if (paper.until().isBlank()) {
+            wrong.put(Part.PAPERS, "\"" + paper.what().strip() + "\" needs its last day, for example 2027-03-31");
+            return Optional.empty();
+        }
+        return day(paper.until(), Part.PAPERS, "the day of \"" + paper.what().strip() + "\" ", wrong);
     }
 
     private Optional<Quantity> way(Units units, Map<Part, String> wrong) {
@@ -151,10 +159,9 @@ public record Jotting(
                 continue;
             }
             if (paper.what().isBlank()) {
-                wrong.put(Part.PAPERS, "have a day without a name; say which paper it is");
+                wrong.put(Part.PAPERS, "a day without a name; say which paper it is");
             } else {
-                day(paper.until(), Part.PAPERS, wrong)
-                        .ifPresent(day -> until.put(paper.what().strip(), day));
+                paper(paper, wrong).ifPresent(day -> until.put(paper.what().strip(), day));
             }
         }
         return until;
