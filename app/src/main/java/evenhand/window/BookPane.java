@@ -61,10 +61,8 @@ final class BookPane extends JPanel {
         boolean came = before.is(now) || wanted != isVisible();
         setVisible(wanted);
         due.setVisible(wanted && due.getComponentCount() > 1);
-        boolean otherJob = !before.work()
-                .scenario()
-                .file()
-                .equals(now.work().scenario().file());
+        boolean otherJob =
+                !before.work().scenario().file().equals(now.work().scenario().file());
         if (otherJob) {
             most = BookPage.MOST;
             form.show(now, true);
@@ -118,7 +116,8 @@ final class BookPane extends JPanel {
     }
 
     private void lay(BookPage.Row row) {
-        Words.Area words = row.corrected() ? Words.quiet("entry " + row.number()) : Words.plain("entry " + row.number());
+        Words.Area words =
+                row.corrected() ? Words.quiet("entry " + row.number()) : Words.plain("entry " + row.number());
         Words.say(words, row.words());
         JButton correct = new JButton("correct");
         correct.setName("correct " + row.number());

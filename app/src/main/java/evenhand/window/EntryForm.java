@@ -13,7 +13,6 @@ import java.awt.Component;
 import java.awt.event.ActionEvent;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -161,8 +160,7 @@ final class EntryForm extends JPanel {
     private void torques(Scenario scenario) {
         List<String> wanted =
                 scenario.record().torques().stream().map(Torque::what).toList();
-        List<String> shown =
-                ticks().stream().map(JCheckBox::getText).toList();
+        List<String> shown = ticks().stream().map(JCheckBox::getText).toList();
         if (wanted.equals(shown)) {
             return;
         }
@@ -245,8 +243,8 @@ final class EntryForm extends JPanel {
 
     private void putDown() {
         Desk desk = bench.desk();
-        Jotting.Checked checked = jotted()
-                .checked(desk.work().scenario().record().book(), desk.look().units(), today());
+        Jotting.Checked checked = jotted().checked(
+                        desk.work().scenario().record().book(), desk.look().units(), today());
         Map<Jotting.Part, String> wrong = new EnumMap<>(Jotting.Part.class);
         if (checked instanceof Jotting.Checked.Wrong troubled) {
             wrong.putAll(troubled.by());

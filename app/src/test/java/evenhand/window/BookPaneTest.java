@@ -53,7 +53,9 @@ class BookPaneTest {
 
         private static Stream<Component> all(Component component) {
             return component instanceof Container container
-                    ? Stream.concat(Stream.of(component), Stream.of(container.getComponents()).flatMap(Shown::all))
+                    ? Stream.concat(
+                            Stream.of(component),
+                            Stream.of(container.getComponents()).flatMap(Shown::all))
                     : Stream.of(component);
         }
 
@@ -93,7 +95,9 @@ class BookPaneTest {
             assertThat(shown.trouble("distance")).startsWith("The distance is less than 61160 km");
             assertThat(shown.scenario().record().book().entries()).hasSize(5);
             assertThat(shown.named(JTextField.class, "entry text").getText()).isEqualTo("Links again");
-            assertThat(shown.named(JTextField.class, "entry date").getAccessibleContext().getAccessibleDescription())
+            assertThat(shown.named(JTextField.class, "entry date")
+                            .getAccessibleContext()
+                            .getAccessibleDescription())
                     .startsWith("is before");
 
             shown.type("entry date", "2026-12-11");
@@ -115,8 +119,10 @@ class BookPaneTest {
         shown("quarry-special", shown -> {
             shown.named(JButton.class, "correct 1").doClick();
             assertThat(shown.named(JTextField.class, "entry text").getText()).startsWith("Four scales");
-            assertThat(shown.named(JTextField.class, "entry distance").getText()).isEqualTo("61020 km");
-            assertThat(shown.named(JComboBox.class, "entry setup").getSelectedItem()).isEqualTo("Tight differential");
+            assertThat(shown.named(JTextField.class, "entry distance").getText())
+                    .isEqualTo("61020 km");
+            assertThat(shown.named(JComboBox.class, "entry setup").getSelectedItem())
+                    .isEqualTo("Tight differential");
             JCheckBox measured = shown.named(JCheckBox.class, "entry measured");
             assertThat(measured.isVisible()).isTrue();
             shown.type("entry date", "2026-12-11");
@@ -131,7 +137,8 @@ class BookPaneTest {
                     .isEmpty();
             shown.named(JButton.class, "correct 2").doClick();
             shown.named(JButton.class, "correct nothing").doClick();
-            assertThat(shown.named(JCheckBox.class, "torqued wheel nuts").isSelected()).isFalse();
+            assertThat(shown.named(JCheckBox.class, "torqued wheel nuts").isSelected())
+                    .isFalse();
         });
     }
 
@@ -143,7 +150,8 @@ class BookPaneTest {
             assertThat(due.getText().replace('\u00a0', ' ')).startsWith("Overdue: road licence");
             assertThat(due.getForeground()).isEqualTo(Looks.theme().warning());
             shown.bench.act(new LookAct.Wish("on", "2026-12-01"));
-            assertThat(shown.named(Words.Area.class, "due").getForeground()).isEqualTo(Looks.theme().ink());
+            assertThat(shown.named(Words.Area.class, "due").getForeground())
+                    .isEqualTo(Looks.theme().ink());
         });
     }
 

@@ -16,7 +16,9 @@ public record EntryAct(NewEntry entry) implements Act {
     public String words() {
         String text = entry.text();
         boolean whole = text.codePointCount(0, text.length()) <= MOST;
-        String read = whole ? text : text.substring(0, text.offsetByCodePoints(0, MOST)).strip() + "…";
+        String read = whole
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, MOST)).strip() + "…";
         return "put down: " + read
                 + (entry.corrects().isPresent()
                         ? " (corrects entry " + entry.corrects().getAsInt() + ")"

@@ -20,8 +20,8 @@ public final class BookWords {
     public static final String NOTHING_YET = "Nothing is in the book yet.";
 
     /** The same, with how the first entry is made. */
-    public static final String EMPTY = NOTHING_YET
-            + " `log --add \"what was done\" --distance \"48210 km\"` makes the first entry.";
+    public static final String EMPTY =
+            NOTHING_YET + " `log --add \"what was done\" --distance \"48210 km\"` makes the first entry.";
 
     private BookWords() {}
 

@@ -37,8 +37,7 @@ class JottingTest {
     }
 
     private static EntryAct act(Bench bench, Jotting jotting, Units units) {
-        Jotting.Checked checked =
-                jotting.checked(scenario(bench).record().book(), units, TODAY);
+        Jotting.Checked checked = jotting.checked(scenario(bench).record().book(), units, TODAY);
         assertThat(checked).isInstanceOf(Jotting.Checked.Sound.class);
         return new EntryAct(((Jotting.Checked.Sound) checked).entry());
     }
@@ -58,8 +57,21 @@ class JottingTest {
         Desks.done(bench, act(bench, jotting(" Links \"again\" ", "", "61600"), Units.METRIC));
         Path file = Files.copy(Desks.SCENARIOS.resolve("quarry-special.json"), folder.resolve("car.json"));
         Run run = Run.of(
-                "log", file.toString(), "--add", "Links \"again\"", "--date", TODAY.toString(), "--distance", "61600 km",
-                "--setup", "Welded up", "--torqued", "rear upper links", "--torqued", "wheel nuts", "--paper",
+                "log",
+                file.toString(),
+                "--add",
+                "Links \"again\"",
+                "--date",
+                TODAY.toString(),
+                "--distance",
+                "61600 km",
+                "--setup",
+                "Welded up",
+                "--torqued",
+                "rear upper links",
+                "--torqued",
+                "wheel nuts",
+                "--paper",
                 "insurance=2027-01-31");
         assertThat(run.status()).as(run.err()).isEqualTo(Status.DONE);
         assertThat(scenario(bench).text()).isEqualTo(Files.readString(file)).isNotEqualTo(before);
@@ -75,7 +87,13 @@ class JottingTest {
     void aBareDistanceIsInTheUnitThatIsChosenAndTheFirstEntryBeginsABook() {
         Bench bench = Desks.bench("slipper-coupe");
         Jotting first = new Jotting(
-                "Came in", "2026-11-30", " 38000 ", Optional.empty(), List.of(), List.of(), BookEntry.Measured.NOTHING,
+                "Came in",
+                "2026-11-30",
+                " 38000 ",
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                BookEntry.Measured.NOTHING,
                 OptionalInt.empty());
         Desks.done(bench, act(bench, first, Units.IMPERIAL));
         assertThat(scenario(bench).text())
@@ -103,12 +121,16 @@ class JottingTest {
 
         BookPage page = BookPage.of(scenario(bench).record(), Units.METRIC, TODAY, 50);
         assertThat(page.rows()).extracting(BookPage.Row::number).containsExactly(6, 5, 4, 3, 2, 1);
-        assertThat(page.rows()).extracting(BookPage.Row::corrected).endsWith(true).startsWith(false, false, false, true);
+        assertThat(page.rows())
+                .extracting(BookPage.Row::corrected)
+                .endsWith(true)
+                .startsWith(false, false, false, true);
         assertThat(Jotting.correcting(scenario(bench).record().book(), 3, Units.METRIC))
                 .satisfies(all -> assertThat(all.measured().other()).containsKey("floor"))
                 .satisfies(all ->
                         assertThat(all.papers()).containsExactly(new Jotting.Paper("road licence", "2027-03-31")));
-        assertThat(Jotting.correcting(scenario(bench).record().book(), 1, Units.IMPERIAL).distance())
+        assertThat(Jotting.correcting(scenario(bench).record().book(), 1, Units.IMPERIAL)
+                        .distance())
                 .isEqualTo("37916 mi");
     }
 
@@ -123,8 +145,14 @@ class JottingTest {
                 .hasEntrySatisfying(Part.DATE, why -> assertThat(why).startsWith("is before 2026-10-06"))
                 .hasEntrySatisfying(Part.DISTANCE, why -> assertThat(why).startsWith("is less than 61160 km"));
         Jotting nameless = new Jotting(
-                "x", "", "", Optional.empty(), List.of(), List.of(new Jotting.Paper("", "2027-01-01")),
-                BookEntry.Measured.NOTHING, OptionalInt.empty());
+                "x",
+                "",
+                "",
+                Optional.empty(),
+                List.of(),
+                List.of(new Jotting.Paper("", "2027-01-01")),
+                BookEntry.Measured.NOTHING,
+                OptionalInt.empty());
         assertThat(wrong(bench, nameless)).containsOnlyKeys(Part.PAPERS);
         assertThat(bench.act(act(bench, jotting("bell \u0007", "", ""), Units.METRIC)))
                 .as("what no file may hold")
