@@ -26,8 +26,7 @@ final class BookPane extends JPanel {
     private transient Optional<BookPage> shown = Optional.empty();
 
     BookPane(Bench bench) {
-        super(new MigLayout(
-                "insets 0, gap 0 6, fillx, wrap 1, hidemode 3", "[grow,fill,:" + Looks.em(READABLE) + ":]push", ""));
+        super(new MigLayout("insets 0, gap 0 6, fillx, wrap 1, hidemode 3", "[grow,fill]", ""));
         setName("the book");
         setOpaque(false);
         form = new EntryForm(bench);
@@ -39,9 +38,9 @@ final class BookPane extends JPanel {
         due.setName("what is due");
         setVisible(false);
         due.setVisible(false);
-        add(form, "wmin 60");
+        add(form, "wmin 60, wmax " + Looks.em(READABLE));
         add(Words.head("The book, the newest entry first"), "gaptop 8");
-        add(entries, "wmin 60");
+        add(entries, "wmin 60, wmax " + Looks.em(READABLE));
         add(older, "growx 0, alignx left");
     }
 
