@@ -56,6 +56,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private final Words.Area haltedWords = Words.plain("stopped");
     private final JPanel halted = new JPanel(new MigLayout("insets 0, gap 8", "[pref][]", ""));
     private final VerdictPane verdict;
+    private final BookPane book;
     private final transient Pictures pictures;
     private final FiguresTable figures;
     private final JPanel numbers =
@@ -88,6 +89,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         figures = new FiguresTable(wanted -> bench.act(new LookAct.ShowDifferences(wanted)));
         fields = new FieldRow(bench);
         verdict = new VerdictPane(bench);
+        book = new BookPane(bench);
         pictures = new Pictures(bench, wishes);
         JButton stop = new JButton("stop");
         stop.setName("stop");
@@ -115,7 +117,7 @@ final class AnswerPane extends JPanel implements Bench.View {
         todo = new Todo(bench);
         lateness.setRepeats(false);
         tested.setVisible(false);
-        for (JComponent part : List.of(title, tested, headline, fields, waiting, halted, verdict)) {
+        for (JComponent part : List.of(title, tested, book.due(), headline, fields, waiting, halted, verdict, book)) {
             add(part);
         }
         add(pictures.foremost(), new Stack.Filling(() -> screen.getAsInt() - Looks.em(PEEK)));
@@ -183,6 +185,7 @@ final class AnswerPane extends JPanel implements Bench.View {
             dimmed = false;
         }
         fields.show(question, before, now);
+        book.show(question.showsTheBook(), before, now);
         pictures.drawing().show(before, now);
         figures.show(now);
         boolean other =

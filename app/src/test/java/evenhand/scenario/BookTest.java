@@ -105,11 +105,11 @@ class BookTest {
     void anEntryIsWrittenBehindTheLastAndNothingElseChanges() throws IOException {
         String text = Files.readString(CROOKED);
         NewEntry entry = new NewEntry(
-                "2026-12-24",
-                Optional.of("39000 mi"),
+                NewEntry.day("2026-12-24"),
+                Optional.of(NewEntry.way("39000 mi")),
                 "Said \"hm\" and drove on",
                 Optional.of("Welded up"),
-                Map.of(),
+                BookEntry.Measured.NOTHING,
                 List.of("strut tops"),
                 Map.of(),
                 OptionalInt.empty());

@@ -1,8 +1,7 @@
 package evenhand.terminal.book;
 
-import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
-import evenhand.quantity.QuantityException;
+import evenhand.scenario.BookEntry;
 import evenhand.scenario.NewEntry;
 import evenhand.scenario.Scenario;
 import evenhand.scenario.WholeFile;
@@ -23,7 +22,6 @@ import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -178,23 +176,21 @@ public final class LogCommand implements AskedInForms {
         if (add.orElseThrow().isBlank()) {
             throw new Mistake("--add \"\": is empty; say what was done");
         }
-        Map<String, String> until = new LinkedHashMap<>();
+        Map<String, LocalDate> until = new LinkedHashMap<>();
         for (String paper : papers) {
             int sign = paper.lastIndexOf('=');
             if (sign <= 0) {
                 throw new Mistake("--paper \"" + paper + "\": write what it is, = and its last day, for example"
                         + " \"road licence=2027-03-31\"");
             }
-            until.put(
-                    paper.substring(0, sign).strip(),
-                    day("--paper", paper.substring(sign + 1)).toString());
+            until.put(paper.substring(0, sign).strip(), day("--paper", paper.substring(sign + 1)));
         }
         return new NewEntry(
-                day.toString(),
+                day,
                 distance.isPresent() ? Optional.of(way(distance.get())) : Optional.empty(),
                 add.orElseThrow().strip(),
                 setup,
-                heights.heights(),
+                new BookEntry.Measured(heights.heights(), Map.of(), Map.of()),
                 torqued,
                 until,
                 corrects.isPresent()
@@ -202,20 +198,19 @@ public final class LogCommand implements AskedInForms {
                         : OptionalInt.empty());
     }
 
-    private static String way(String text) throws Mistake {
+    private static Quantity way(String text) throws Mistake {
         try {
-            return Quantity.parse(text, Dimension.DISTANCE).text().strip();
-        } catch (QuantityException e) {
-            throw new Mistake("--distance \"" + text + "\": " + e.message(Dimension.DISTANCE.example()));
+            return NewEntry.way(text);
+        } catch (NewEntry.Refused e) {
+            throw new Mistake("--distance \"" + text + "\": " + e.getMessage());
         }
     }
 
     private static LocalDate day(String option, String text) throws Mistake {
         try {
-            return LocalDate.parse(text.strip());
-        } catch (DateTimeParseException e) {
-            throw new Mistake(
-                    option + " \"" + text + "\": is no day; write year, month and day, for example 2026-11-25");
+            return NewEntry.day(text);
+        } catch (NewEntry.Refused e) {
+            throw new Mistake(option + " \"" + text + "\": " + e.getMessage());
         }
     }
 }

@@ -1,7 +1,7 @@
 package evenhand.window.desk;
 
 /** Something that is done to the desk. */
-public sealed interface Act permits EditAct, ReadingAct, SetupAct, TrialAct, LookAct {
+public sealed interface Act permits EditAct, EntryAct, ReadingAct, SetupAct, TrialAct, LookAct {
     /** The desk afterwards, or why it cannot be done. */
     Outcome on(Desk desk);
 

@@ -69,6 +69,11 @@ public interface Question {
         return true;
     }
 
+    /** Whether the shop's book stands below the answer, with an entry to put down. */
+    default boolean showsTheBook() {
+        return false;
+    }
+
     /**
      * The answer. Asked on a worker's thread; looks at the progress between two cars where it takes long.
      *

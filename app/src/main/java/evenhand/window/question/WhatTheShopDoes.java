@@ -6,43 +6,35 @@ import evenhand.forms.Table;
 import evenhand.quantity.Dimension;
 import evenhand.quantity.Quantity;
 import evenhand.quantity.QuantityException;
-import evenhand.scenario.Book;
-import evenhand.scenario.BookEntry;
+import evenhand.scenario.NewEntry;
 import evenhand.scenario.Problem;
 import evenhand.scenario.Setup;
 import evenhand.window.desk.Asking;
+import evenhand.window.desk.BookPage;
 import evenhand.window.desk.Look;
 import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
-import evenhand.words.Units;
-import evenhand.words.book.BookWords;
 import evenhand.words.level.LevelledSetup;
 import evenhand.words.level.LevelledSetup.Levelled;
 import evenhand.words.level.Wanted;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** How far to turn which perch, what the book says and what is due of it, and the way to the sheet. */
+/** How far to turn which perch, and the way to the sheet; the book and what is due of it stand below. */
 final class WhatTheShopDoes implements Question {
     private static final Field CROSS = Field.empty("cross", "cross weight", "50 %");
     private static final String UNHOOKED = "unhooked";
     private static final Field BARS = new Field("bars", "bars", List.of(UNHOOKED, "hooked"), UNHOOKED);
-    private static final Field DAY = Field.empty("on", "due on", "today");
+    private static final Field DAY = Field.empty(BookPage.DAY, "due on", "today");
 
     /** Cross weights that a car can be asked for. */
     private static final double LEAST = 0.3;
 
     private static final double MOST = 0.7;
-
-    /** So many of the last entries are shown; `log --full` and the handover's paper have all. */
-    private static final int LAST = 12;
 
     @Override
     public String key() {
@@ -75,6 +67,11 @@ final class WhatTheShopDoes implements Question {
     }
 
     @Override
+    public boolean showsTheBook() {
+        return true;
+    }
+
+    @Override
     public Reply answer(Asked asked, Progress progress) {
         String cross = asked.wish(CROSS).strip();
         OptionalDouble wished = OptionalDouble.empty();
@@ -90,16 +87,17 @@ final class WhatTheShopDoes implements Question {
             }
         }
         String day = asked.wish(DAY).strip();
-        LocalDate on;
-        try {
-            on = day.isEmpty() ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(day);
-        } catch (DateTimeParseException none) {
-            return Reply.only("\"" + day + "\" is no day; write year, month and day, for example 2026-11-25.");
+        if (!day.isEmpty()) {
+            try {
+                NewEntry.day(day);
+            } catch (NewEntry.Refused none) {
+                return Reply.only("\"" + day + "\" " + none.getMessage() + ".");
+            }
         }
-        return reply(asked, wished, on);
+        return reply(asked, wished);
     }
 
-    private static Reply reply(Asked asked, OptionalDouble cross, LocalDate on) {
+    private static Reply reply(Asked asked, OptionalDouble cross) {
         Setup setup = asked.active().setup();
         Wanted wanted = Wanted.of(
                 asked.work().scenario(),
@@ -128,41 +126,9 @@ final class WhatTheShopDoes implements Question {
                     + asked.active().silence().orElse("it finds no rest on all four wheels")
                     + ".");
         }
-        book(asked, on, more);
         next.add(new Reply.Next(
                 "print the set-up sheet, or the book to hand over: `report --for workshop` and `--for handover`",
                 Optional.of(new LookAct.TurnTo(Look.Page.REPORT))));
         return new Reply(headlines, more, List.of(), figures, next);
-    }
-
-    private static void book(Asked asked, LocalDate on, List<Reply.Paragraph> more) {
-        Book book = asked.work().scenario().record().book();
-        List<String> due =
-                BookWords.due(book.due(asked.work().scenario().record().torques(), on), asked.units());
-        if (!due.isEmpty()) {
-            more.add(new Reply.Paragraph("Due, as of " + on, due));
-        }
-        more.add(new Reply.Paragraph("The book", entries(book, asked.units())));
-    }
-
-    private static List<String> entries(Book book, Units units) {
-        if (book.entries().isEmpty()) {
-            return List.of(BookWords.EMPTY);
-        }
-        Map<Integer, Integer> corrections = book.corrections();
-        List<String> lines = new ArrayList<>();
-        int from = Math.max(0, book.entries().size() - LAST);
-        if (from > 0) {
-            lines.add("The last " + LAST + " of " + book.entries().size() + " entries:");
-        }
-        for (int i = from; i < book.entries().size(); i++) {
-            BookEntry entry = book.entries().get(i);
-            lines.add((i + 1) + ". " + entry.date()
-                    + entry.distance()
-                            .map(way -> ", " + BookWords.distance(way.si(), units))
-                            .orElse("")
-                    + ": " + BookWords.entry(entry, i + 1, corrections));
-        }
-        return lines;
     }
 }

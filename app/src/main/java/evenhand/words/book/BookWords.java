@@ -16,9 +16,12 @@ import java.util.stream.Collectors;
 
 /** What stands in the book of a car, and what is due, in sentences. */
 public final class BookWords {
-    /** What stands where the book is empty. */
+    /** What is said of a book without entries. */
+    public static final String NOTHING_YET = "Nothing is in the book yet.";
+
+    /** The same, with how the first entry is made. */
     public static final String EMPTY =
-            "Nothing is in the book yet. `log --add \"what was done\" --distance \"48210 km\"` makes the first entry.";
+            NOTHING_YET + " `log --add \"what was done\" --distance \"48210 km\"` makes the first entry.";
 
     private BookWords() {}
 
