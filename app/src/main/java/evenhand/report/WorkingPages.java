@@ -49,9 +49,9 @@ final class WorkingPages {
             }
             sections.add(new Section("The working", true, blocks));
         });
+        sections.add(MadeFrom.section(findings.question().scenario(), drawn(findings)));
         sections.add(Origins.of(findings));
         notGiven(chosen.setup()).ifPresent(sections::add);
-        sections.add(MadeFrom.section(findings.question().scenario(), drawn(findings)));
         return sections;
     }
 
