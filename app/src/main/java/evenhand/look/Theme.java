@@ -93,13 +93,7 @@ public record Theme(
     public static Theme page(double size) {
         Theme paper = paper(size);
         return new Theme(
-                paper.background(),
-                new Color(0x010101),
-                paper.quiet(),
-                paper.grid(),
-                paper.warning(),
-                ON_LIGHT,
-                size);
+                paper.background(), new Color(0x010101), paper.quiet(), paper.grid(), paper.warning(), ON_LIGHT, size);
     }
 
     /** The colour of a set-up's lines; quiet ink for what belongs to none. */

@@ -17,7 +17,8 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 final class HtmlFonts {
     /** Outlines, widths and letters; without kerning and ligatures, which are as large again. */
     private static final List<String> KEPT = List.of(
-            "head", "hhea", "maxp", "loca", "glyf", "hmtx", "cmap", "name", "OS/2", "post", "cvt ", "fpgm", "prep", "gasp");
+            "head", "hhea", "maxp", "loca", "glyf", "hmtx", "cmap", "name", "OS/2", "post", "cvt ", "fpgm", "prep",
+            "gasp");
 
     private HtmlFonts() {}
 

@@ -33,8 +33,11 @@ final class HtmlPictures {
     /** A picture's document without its prologue, its names made its own among all pictures. */
     String of(Block.Figure figure, int width, int height) {
         String mark = "f" + ++count + "-";
-        String light = PdfPictures.picture(figure, Theme.page(TYPE), width, height).svg();
-        learn(light, PdfPictures.picture(figure, Theme.dark(TYPE), width, height).svg());
+        String light =
+                PdfPictures.picture(figure, Theme.page(TYPE), width, height).svg();
+        learn(
+                light,
+                PdfPictures.picture(figure, Theme.dark(TYPE), width, height).svg());
         String svg = PROLOGUE.matcher(light).replaceFirst("");
         svg = NEEDLESS.matcher(BREAK.matcher(svg).replaceAll("")).replaceAll("");
         svg = FINE.matcher(svg).replaceAll("");
@@ -50,8 +53,8 @@ final class HtmlPictures {
         return svg.substring(0, end)
                         .replaceFirst(
                                 "<svg",
-                                "<svg role=\"img\" aria-labelledby=\"" + mark + "t\" viewBox=\"0 0 " + width + " " + height
-                                        + "\"")
+                                "<svg role=\"img\" aria-labelledby=\"" + mark + "t\" viewBox=\"0 0 " + width + " "
+                                        + height + "\"")
                 + "><title id=\"" + mark + "t\">" + name + "</title>" + svg.substring(end + 1) + "\n";
     }
 

@@ -92,7 +92,9 @@ public final class HtmlWriter {
         text.append("</header>\n");
         contents(paper.sections());
         for (Section section : paper.sections()) {
-            text.append("<section id=\"s").append(++sections).append(section.opensPage() ? "\" class=\"page\">\n" : "\">\n");
+            text.append("<section id=\"s")
+                    .append(++sections)
+                    .append(section.opensPage() ? "\" class=\"page\">\n" : "\">\n");
             heading = section.title();
             element("h2", "", section.title());
             section.blocks().forEach(this::block);

@@ -56,9 +56,7 @@ final class MadeFrom {
                 Row.of("scenario file, as it was read", file(scenario)),
                 Row.of("its SHA-256", whole(scenario)),
                 Row.of("program", "Evenhand " + Edition.words()),
-                Row.of(
-                        "SHA-256 of its archive",
-                        Edition.archive().orElse("none: it did not run from an archive")),
+                Row.of("SHA-256 of its archive", Edition.archive().orElse("none: it did not run from an archive")),
                 Row.of("drawn at random", drawn)));
         scenario.tested().ifPresent(tested -> rows.add(Row.of("corrected by road tests", TestedWords.inALine(tested))));
         return new Section(
@@ -66,7 +64,8 @@ final class MadeFrom {
                 false,
                 List.of(
                         new Table(List.of(Column.words("", 2), Column.words("", 7.5)), rows),
-                        Text.quiet("Whoever has this file and this program makes the same paper again. Worked out by Evenhand "
-                                + Edition.words() + ".")));
+                        Text.quiet(
+                                "Whoever has this file and this program makes the same paper again. Worked out by Evenhand "
+                                        + Edition.words() + ".")));
     }
 }

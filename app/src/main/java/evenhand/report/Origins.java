@@ -25,8 +25,7 @@ final class Origins {
         Units units = findings.question().units();
         List<Row> rows = new ArrayList<>();
         Stream.concat(
-                        chosen.setup().values().stream()
-                                .filter(value -> value.origin() != Adjustable.Origin.ESTIMATED),
+                        chosen.setup().values().stream().filter(value -> value.origin() != Adjustable.Origin.ESTIMATED),
                         chosen.setup().estimatedForRide(chosen.car()).stream())
                 .map(value -> Row.of(
                         ChangeWords.name(value.path()),
@@ -38,8 +37,9 @@ final class Origins {
                 "What went in, and what was estimated",
                 true,
                 List.of(
-                        Text.plain("Every number of \"" + chosen.name() + "\". Within: nineteen times in twenty it is no"
-                                + " further off; a number without it was taken as exact."),
+                        Text.plain(
+                                "Every number of \"" + chosen.name() + "\". Within: nineteen times in twenty it is no"
+                                        + " further off; a number without it was taken as exact."),
                         new Table(
                                 List.of(
                                         Column.words("value", 2.6),

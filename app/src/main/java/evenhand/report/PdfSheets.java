@@ -131,7 +131,8 @@ final class PdfSheets {
     /** Ends the paper: at the foot of each sheet its title and number. */
     void close(String title) throws IOException {
         stream.close();
-        String left = type.wrap(type.clean(title), false, FOOT_SIZE, width() - 150).get(0);
+        String left =
+                type.wrap(type.clean(title), false, FOOT_SIZE, width() - 150).get(0);
         for (int i = 0; i < pages.size(); i++) {
             String right = "page " + (i + 1) + " of " + pages.size();
             try (PDPageContentStream under = new PDPageContentStream(

@@ -78,8 +78,7 @@ final class PdfTags {
         stream.endMarkedContent();
     }
 
-    private static PDMarkedContentReference elsewhere(
-            PDPage page, int place) {
+    private static PDMarkedContentReference elsewhere(PDPage page, int place) {
         PDMarkedContentReference reference = new PDMarkedContentReference();
         reference.setPage(page);
         reference.setMCID(place);

@@ -158,8 +158,7 @@ public final class PdfWriter {
         sheets.y -= 2;
     }
 
-    private void lines(
-            String kind, String text, boolean bold, double size, double leading, double width, Color colour)
+    private void lines(String kind, String text, boolean bold, double size, double leading, double width, Color colour)
             throws IOException {
         lines(PdfTags.in(part, kind), text, bold, size, leading, width, colour, 0);
     }
@@ -241,7 +240,7 @@ public final class PdfWriter {
                 }
                 height += 3;
             } else if (block instanceof Block.Fields fields) {
-                height += (fields.labels().size() + 2) / 3 * FIELD + 6;
+                height += Math.ceil(fields.labels().size() / 3.0) * FIELD + 6;
             }
         }
         return height;

@@ -4,15 +4,18 @@ import java.util.regex.Pattern;
 
 /** Signs as a printer sets them: quotes that open and close, an apostrophe, and a number never torn from its unit. */
 final class Typeset {
-    private static final Pattern UNIT = Pattern.compile("(?<=\\d) (?=(?:%|°|(?:mm|cm|m|km|N|kN|kg|g|deg|rad|Hz|bar|kPa|psi|lb|lbf|in|ft|"
-            + "mph|rpm|s|rev)(?:[/·²*][^ ]*)?(?![A-Za-z])|km/h))");
+    private static final Pattern UNIT =
+            Pattern.compile("(?<=\\d) (?=(?:%|°|(?:mm|cm|m|km|N|kN|kg|g|deg|rad|Hz|bar|kPa|psi|lb|lbf|in|ft|"
+                    + "mph|rpm|s|rev)(?:[/·²*][^ ]*)?(?![A-Za-z])|km/h))");
     private static final Pattern TOLERANCE = Pattern.compile("± (?=\\d)");
     private static final char FIRM = '\u00a0';
 
     private Typeset() {}
 
     static String of(String words) {
-        String firm = TOLERANCE.matcher(UNIT.matcher(words).replaceAll(Character.toString(FIRM))).replaceAll("±" + FIRM);
+        String firm = TOLERANCE
+                .matcher(UNIT.matcher(words).replaceAll(Character.toString(FIRM)))
+                .replaceAll("±" + FIRM);
         if (firm.indexOf('"') < 0 && firm.indexOf('\'') < 0) {
             return firm;
         }

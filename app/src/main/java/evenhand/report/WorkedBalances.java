@@ -61,10 +61,14 @@ final class WorkedBalances {
                 + " × " + n(car.cgHeight()) + ") ÷ " + n(car.wheelbase());
         for (End end : End.values()) {
             boolean front = end == End.FRONT;
-            double lift = pressure * (front ? car.air().frontLiftArea() : car.air().rearLiftArea());
+            double lift =
+                    pressure * (front ? car.air().frontLiftArea() : car.air().rearLiftArea());
             double share = (front ? car.wheelbase() - car.cgBehindFront() : car.cgBehindFront()) / car.wheelbase();
-            double left = wheel(row, end, true).load() + wheel(row, end, false).load() - m * Weights.GRAVITY * share
-                    + (front ? transfer : -transfer) + lift;
+            double left = wheel(row, end, true).load()
+                    + wheel(row, end, false).load()
+                    - m * Weights.GRAVITY * share
+                    + (front ? transfer : -transfer)
+                    + lift;
             pencil.left(
                     "upright, " + EventWords.end(end) + " axle",
                     "ΣFz − m·g·" + (front ? "b ÷ L + Q" : "a ÷ L − Q") + " + lift",
@@ -96,7 +100,8 @@ final class WorkedBalances {
     }
 
     private static double yaw(Car car, TurnRow row) {
-        double yaw = total(row, WheelState::aligningMoment) + car.cgLeftOfMiddle() * total(row, WheelState::longitudinalForce);
+        double yaw = total(row, WheelState::aligningMoment)
+                + car.cgLeftOfMiddle() * total(row, WheelState::longitudinalForce);
         for (End end : End.values()) {
             WheelState left = wheel(row, end, true);
             WheelState right = wheel(row, end, false);

@@ -32,12 +32,7 @@ final class WorkedRide {
                         + n(car.axle(end).unsprung().mass()) + " ÷ 2",
                 ms,
                 "kg");
-        pencil.step(
-                "wheel rate, the slope of springs and stops at rest",
-                "Kw_" + i,
-                n(ks),
-                ks,
-                "N/m");
+        pencil.step("wheel rate, the slope of springs and stops at rest", "Kw_" + i, n(ks), ks, "N/m");
         pencil.step(
                 "ride rate, the tyre in series",
                 "Kr_" + i + " = Kw·k_tyre ÷ (Kw + k_tyre)",
@@ -72,7 +67,9 @@ final class WorkedRide {
                 "√(" + n(product) + ") ÷ " + n(hop) + " ÷ (2 × 3.141593)",
                 ride.bodyFrequency(),
                 "Hz");
-        ride.damped().ifPresent(damped -> damping(pencil, damped, WheelDamper.of(car, end).orElseThrow(), i));
+        ride.damped()
+                .ifPresent(damped ->
+                        damping(pencil, damped, WheelDamper.of(car, end).orElseThrow(), i));
         return pencil.part(
                 "Frequencies and damping, " + EventWords.end(end), "Gillespie 1992 ch. 5; Wong 2008 ch. 7; two masses");
     }

@@ -52,9 +52,11 @@ public final class Edition {
         if (!Files.isRegularFile(archive)) {
             return Optional.empty();
         }
-        try (InputStream in = new DigestInputStream(Files.newInputStream(archive), MessageDigest.getInstance("SHA-256"))) {
+        try (InputStream in =
+                new DigestInputStream(Files.newInputStream(archive), MessageDigest.getInstance("SHA-256"))) {
             in.transferTo(OutputStream.nullOutputStream());
-            return Optional.of(HexFormat.of().formatHex(((DigestInputStream) in).getMessageDigest().digest()));
+            return Optional.of(HexFormat.of()
+                    .formatHex(((DigestInputStream) in).getMessageDigest().digest()));
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         } catch (IOException unreadable) {

@@ -71,12 +71,14 @@ class HtmlWriterTest {
             Element picture = (Element) pictures.item(i);
             assertThat(picture.getAttribute("role")).isEqualTo("img");
             assertThat(ids).contains(picture.getAttribute("aria-labelledby"));
-            assertThat(picture.getElementsByTagName("title").item(0).getTextContent()).isNotBlank();
+            assertThat(picture.getElementsByTagName("title").item(0).getTextContent())
+                    .isNotBlank();
         }
         NodeList tables = document.getElementsByTagName("table");
         for (int i = 0; i < tables.getLength(); i++) {
             Element table = (Element) tables.item(i);
-            assertThat(table.getElementsByTagName("caption").item(0).getTextContent()).isNotBlank();
+            assertThat(table.getElementsByTagName("caption").item(0).getTextContent())
+                    .isNotBlank();
             NodeList heads = table.getElementsByTagName("th");
             for (int k = 0; k < heads.getLength(); k++) {
                 assertThat(((Element) heads.item(k)).getAttribute("scope")).isIn("col", "row");
@@ -85,7 +87,8 @@ class HtmlWriterTest {
         NodeList links = document.getElementsByTagName("a");
         assertThat(links.getLength()).isGreaterThan(10);
         for (int i = 0; i < links.getLength(); i++) {
-            assertThat(ids).contains(((Element) links.item(i)).getAttribute("href").substring(1));
+            assertThat(ids)
+                    .contains(((Element) links.item(i)).getAttribute("href").substring(1));
         }
         java.util.regex.Pattern.compile("(?:fill|stroke)=\"(rgb[^\"]*)\"")
                 .matcher(text)

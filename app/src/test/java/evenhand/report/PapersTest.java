@@ -116,6 +116,17 @@ class PapersTest {
     }
 
     @Test
+    void whatIsChangedIsNamedAndWhatMovesWithTheBodyIsSaid() {
+        for (String demo : List.of("harbour-saloon", "quarry-special")) {
+            Findings findings = Reports.demo(demo, Units.METRIC);
+            assertThat(CarPages.changes(findings).toString()).doesNotContain("other value");
+            assertThat(Papers.of(findings, Reader.WORKSHOP).toString().contains("What hangs on the body has moved"))
+                    .as(demo)
+                    .isEqualTo(demo.equals("harbour-saloon"));
+        }
+    }
+
+    @Test
     void theInspectorCanTellFileProgramSeedAndSources() throws Exception {
         Findings findings = Reports.demo("harbour-saloon", Units.METRIC);
         String digest = HexFormat.of()

@@ -86,11 +86,30 @@ class PdfTagsTest {
             List<PDStructureElement> all = tree(document);
             assertThat(all.stream().map(PDStructureElement::getStructureType).limit(16))
                     .containsExactly(
-                            "Document", "Part", "H1", "P", "Sect", "H2", "H3", "P", "L", "LI", "Lbl", "LBody", "LI",
-                            "Lbl", "LBody", "Figure");
-            assertThat(all).filteredOn(one -> one.getStructureType().equals("TH")).hasSize(2);
-            assertThat(all).filteredOn(one -> one.getStructureType().equals("TD")).hasSize(180);
-            assertThat(all).filteredOn(one -> one.getStructureType().equals("Figure"))
+                            "Document",
+                            "Part",
+                            "H1",
+                            "P",
+                            "Sect",
+                            "H2",
+                            "H3",
+                            "P",
+                            "L",
+                            "LI",
+                            "Lbl",
+                            "LBody",
+                            "LI",
+                            "Lbl",
+                            "LBody",
+                            "Figure");
+            assertThat(all)
+                    .filteredOn(one -> one.getStructureType().equals("TH"))
+                    .hasSize(2);
+            assertThat(all)
+                    .filteredOn(one -> one.getStructureType().equals("TD"))
+                    .hasSize(180);
+            assertThat(all)
+                    .filteredOn(one -> one.getStructureType().equals("Figure"))
                     .extracting(PDStructureElement::getAlternateDescription)
                     .containsExactly("Which end works harder");
         }
@@ -113,7 +132,9 @@ class PdfTagsTest {
                     if (content.getTag().equals("Artifact")) {
                         continue;
                     }
-                    assertThat(places.add(content.getMCID())).as("each place once").isTrue();
+                    assertThat(places.add(content.getMCID()))
+                            .as("each place once")
+                            .isTrue();
                     PDStructureElement of = new PDStructureElement(
                             (org.apache.pdfbox.cos.COSDictionary) ((COSArray) own).getObject(content.getMCID()));
                     assertThat(of.getStructureType()).isEqualTo(content.getTag());
@@ -132,12 +153,14 @@ class PdfTagsTest {
     void bookmarksLeadToSectionsAndHeadingsAndToEachPaperOfSeveral() throws IOException {
         try (PDDocument document = Loader.loadPDF(paper("For the owner"))) {
             List<String> titles = new ArrayList<>();
-            for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
+            for (PDOutlineItem item :
+                    document.getDocumentCatalog().getDocumentOutline().children()) {
                 titles.add(item.getTitle());
                 item.children().forEach(below -> titles.add("> " + below.getTitle()));
             }
             assertThat(titles).containsExactly("First", "> Heading", "Second");
-            PDOutlineItem last = document.getDocumentCatalog().getDocumentOutline().getLastChild();
+            PDOutlineItem last =
+                    document.getDocumentCatalog().getDocumentOutline().getLastChild();
             assertThat(document.getPages().indexOf(last.findDestinationPage(document)))
                     .isEqualTo(document.getNumberOfPages() - 2);
         }

@@ -43,9 +43,11 @@ class WorkingTest {
                 .toList();
         assertThat(left).hasSize(3);
         assertThat(left.get(2).title()).startsWith("What is left over at the limit, ");
-        assertThat(left).flatExtracting(Working.Part::steps).hasSize(15).allSatisfy(step -> assertThat(step.value())
-                .as("%s: %s", demo, step.what())
-                .isZero());
+        assertThat(left)
+                .flatExtracting(Working.Part::steps)
+                .hasSize(15)
+                .allSatisfy(step ->
+                        assertThat(step.value()).as("%s: %s", demo, step.what()).isZero());
         for (End end : End.values()) {
             assertThat(parts.stream()
                             .filter(part -> part.title().startsWith("Frequencies and damping, " + end.key()))

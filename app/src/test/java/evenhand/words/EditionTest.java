@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.StringReader;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Properties;
@@ -30,7 +29,8 @@ class EditionTest {
     @Test
     void theProgramsArchiveIsToldByItsDigest(@TempDir Path folder) throws IOException {
         Path archive = Files.writeString(folder.resolve("a.jar"), "abc");
-        assertThat(Edition.digest(archive)).hasValue("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+        assertThat(Edition.digest(archive))
+                .hasValue("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
         assertThat(Edition.digest(folder)).isEmpty();
     }
 }
