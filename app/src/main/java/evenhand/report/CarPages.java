@@ -176,7 +176,8 @@ final class CarPages {
             List<Change> others =
                     each.stream().filter(one -> !named.contains(one)).toList();
             if (!others.isEmpty()) {
-                rows.add(Row.of(ChangeWords.name(change) + (named.isEmpty() ? "" : ", also"), "", within(change, others)));
+                rows.add(Row.of(
+                        ChangeWords.name(change) + (named.isEmpty() ? "" : ", also"), "", within(change, others)));
             }
         }
         return new Table(List.of(Column.words("changed", 3), Column.words("from", 2.5), Column.words("to", 2.5)), rows);
