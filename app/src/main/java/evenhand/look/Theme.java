@@ -89,6 +89,13 @@ public record Theme(
                 size);
     }
 
+    /** White paper on a screen. Its ink is a shade off black, so that a picture says it wherever it draws with it. */
+    public static Theme page(double size) {
+        Theme paper = paper(size);
+        return new Theme(
+                paper.background(), new Color(0x010101), paper.quiet(), paper.grid(), paper.warning(), ON_LIGHT, size);
+    }
+
     /** The colour of a set-up's lines; quiet ink for what belongs to none. */
     public Color colour(SetupStyle style) {
         return style.ofSetup() ? setups.get(style.colour()) : quiet;

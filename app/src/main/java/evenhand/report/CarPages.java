@@ -159,7 +159,7 @@ final class CarPages {
         return new Section("What was changed, and why: \"" + chosen.name() + "\"", false, blocks);
     }
 
-    /** What is set by hand, value by value; of the others how many there are. */
+    /** What is set by hand, value by value; of the others which they are. */
     private Table changes() {
         Set<String> byHand = SetupSheet.of(chosen.setup(), Optional.of(base.setup()), units).items().stream()
                 .map(SetupSheet.Item::path)
@@ -173,15 +173,24 @@ final class CarPages {
                     : each.stream().filter(one -> byHand.contains(one.path())).toList();
             named.forEach(
                     one -> rows.add(Row.of(ChangeWords.name(one), InPrint.given(one.from()), InPrint.given(one.to()))));
-            int others = each.size() - named.size();
-            if (others > 0) {
+            List<Change> others =
+                    each.stream().filter(one -> !named.contains(one)).toList();
+            if (!others.isEmpty()) {
                 rows.add(Row.of(
-                        ChangeWords.name(change) + (named.isEmpty() ? "" : ", also"),
-                        "",
-                        others == 1 ? "one other value" : others + " other values"));
+                        ChangeWords.name(change) + (named.isEmpty() ? "" : ", also"), "", within(change, others)));
             }
         }
         return new Table(List.of(Column.words("changed", 3), Column.words("from", 2.5), Column.words("to", 2.5)), rows);
+    }
+
+    /** Which values of a part are changed, by what tells them apart within it. */
+    private static String within(Change part, List<Change> values) {
+        String before = part.path() + ".";
+        return values.stream()
+                .map(one -> ChangeWords.name(
+                        one.path().startsWith(before) ? one.path().substring(before.length()) : one.path()))
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 
     private double brisk() {

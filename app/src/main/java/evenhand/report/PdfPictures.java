@@ -29,16 +29,15 @@ final class PdfPictures {
         words = new Words(type);
     }
 
-    /** A figure as a picture on white paper, its words of a size. */
-    static Picture picture(Block.Figure figure, double size, int width, int height) {
-        Theme paper = Theme.paper(size);
+    /** A figure as a picture. */
+    static Picture picture(Block.Figure figure, Theme theme, int width, int height) {
         return figure instanceof Block.Plot plot
-                ? ChartPainter.picture(plot.chart(), paper, width, height)
-                : DrawingPainter.picture(((Block.View) figure).drawing(), paper, width, height);
+                ? ChartPainter.picture(plot.chart(), theme, width, height)
+                : DrawingPainter.picture(((Block.View) figure).drawing(), theme, width, height);
     }
 
     PDFormXObject form(Block.Figure figure, int width, int height) throws IOException {
-        Picture picture = picture(figure, TYPE, width, height);
+        Picture picture = picture(figure, Theme.paper(TYPE), width, height);
         PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);
         g.setFontTextDrawer(words);
         picture.painting().accept(g);

@@ -67,9 +67,9 @@ final class PdfType {
     /** A text in one line, without what cannot be shown: control characters become spaces. */
     String clean(String text) {
         StringBuilder clean = new StringBuilder();
-        text.codePoints().forEach(letter -> {
+        Typeset.of(text).codePoints().forEach(letter -> {
             int kind = Character.getType(letter);
-            if (Character.isISOControl(letter) || letter == 0x2028 || letter == 0x2029 || letter == 0xA0) {
+            if (Character.isISOControl(letter) || letter == 0x2028 || letter == 0x2029) {
                 clean.append(' ');
             } else if (kind == Character.SURROGATE || kind == Character.UNASSIGNED || kind == Character.PRIVATE_USE) {
                 miss(letter, clean);
@@ -114,9 +114,10 @@ final class PdfType {
         }
     }
 
-    /** Sets a clean text; y of its base line from below. */
-    void draw(PDPageContentStream page, String text, double x, double y, boolean bold, double size, Color colour)
+    /** Sets a clean text; y of its base line from below. What held it together has done its work and is set as a blank. */
+    void draw(PDPageContentStream page, String firm, double x, double y, boolean bold, double size, Color colour)
             throws IOException {
+        String text = firm.replace('\u00a0', ' ');
         if (text.isBlank()) {
             return;
         }

@@ -17,6 +17,9 @@ final class Pencil {
 
     private static final int DIGITS_OUT = 5;
 
+    /** Less than this, N or N·m, is nothing: what is solved is so to some billionths of the car's weight. */
+    static final double NOTHING = 1e-3;
+
     private final Car car;
     private final HandSums sums;
     private final List<Working.Step> steps = new ArrayList<>();
@@ -60,6 +63,11 @@ final class Pencil {
 
     void step(String what, String formula, String numbers, double value, String unit) {
         steps.add(new Working.Step(what, formula, numbers, value, unit));
+    }
+
+    /** A balance: the sum is what is left over, which is nothing in a state that was solved exactly. */
+    void left(String what, String formula, String numbers, double value, String unit) {
+        steps.add(new Working.Step(what, formula, numbers, Math.abs(value) < NOTHING ? 0 : value, unit));
     }
 
     /** What was written down. */

@@ -192,7 +192,7 @@ final class SheetReadings {
                 .ifPresent(damper -> add(
                         "damper.setting",
                         "damper setting",
-                        damper.setting().orElse("as it comes"),
+                        damper.setting().orElse("no setting named"),
                         Optional.empty(),
                         !damper.settings().isEmpty()));
         axle.stops().bump().ifPresent(stop -> length("gap to the bump stop", "bumpStop.gap", stop.gap()));

@@ -131,9 +131,14 @@ final class TableLayout {
         return new Lines(cells, boxes, line);
     }
 
+    /** Height of the whole. */
+    double all() {
+        return heads.height() + rows.stream().mapToDouble(Lines::height).sum();
+    }
+
     /** Height of what is not torn: all of a low one, the beginning of a high one. */
     double together() {
-        double all = heads.height() + rows.stream().mapToDouble(Lines::height).sum();
+        double all = all();
         return all < wholeBelow ? all : heads.height() + 3 * line;
     }
 }

@@ -1,8 +1,9 @@
 package evenhand.report;
 
+import evenhand.answers.Trial;
+import evenhand.car.End;
 import evenhand.catalogue.Adjustable;
-import evenhand.quantity.Dimension;
-import evenhand.quantity.Unit;
+import evenhand.handsums.HandSums;
 import evenhand.report.Block.Column;
 import evenhand.report.Block.Heading;
 import evenhand.report.Block.Row;
@@ -10,13 +11,13 @@ import evenhand.report.Block.Table;
 import evenhand.report.Block.Text;
 import evenhand.scenario.Setup;
 import evenhand.words.ChangeWords;
-import evenhand.words.Edition;
-import evenhand.words.InPrint;
-import evenhand.words.Numbers;
 import evenhand.words.Units;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** For an engineer: the hand sums worked through, and the list of what was estimated. */
 final class WorkingPages {
@@ -32,12 +33,8 @@ final class WorkingPages {
                     + " otherwise, lateral acceleration 1 g = 9.80665 m/s². They are linear: springs at their rates at"
                     + " rest, roll centres where they are at rest. The answers at a pace and at the limit come from the"
                     + " full equilibrium, which starts from the same numbers."));
-            blocks.add(Text.quiet("m mass, h height of its centre, L wheelbase, a and b from it to the axles, t track,"
-                    + " mu and hu unsprung mass and its height, z roll centre, p pneumatic trail, k spring rate, MR motion"
-                    + " ratio, W load at rest, C cornering stiffness of both tyres, N/deg, K0 and p0 that of one and its trail at the"
-                    + " reference load Fz0, q load of the greatest stiffness over Fz0, c camber thrust ratio, λ lean"
-                    + " of the wheels, ε roll steer, A deg/kN, B deg/(kN·m); f front, r rear."));
-            for (Working.Part part : Working.of(chosen.car(), sums)) {
+            blocks.add(Symbols.table());
+            for (Working.Part part : parts(findings, sums)) {
                 blocks.add(new Heading(part.title()));
                 blocks.add(Text.quiet("Source: " + part.source() + "."));
                 blocks.add(new Table(
@@ -52,23 +49,77 @@ final class WorkingPages {
             }
             sections.add(new Section("The working", true, blocks));
         });
-        sections.addAll(sources(findings));
+        sections.add(MadeFrom.section(findings.question().scenario(), drawn(findings)));
+        sections.add(Origins.of(findings));
+        notGiven(chosen.setup()).ifPresent(sections::add);
         return sections;
+    }
+
+    /** The hand sums, how the car swings on its springs, and what the full equilibrium leaves over at each pace and at the limit. */
+    static List<Working.Part> parts(Findings findings, HandSums sums) {
+        Candidate chosen = findings.chosen();
+        Trial trial = findings.question().trial();
+        List<Working.Part> parts = new ArrayList<>(Working.of(chosen.car(), sums));
+        chosen.ride()
+                .ifPresent(ride -> Stream.of(End.values())
+                        .map(end -> WorkedRide.of(new Pencil(chosen.car(), sums), ride.axle(end)))
+                        .forEach(parts::add));
+        chosen.turns().ifPresent(turns -> {
+            for (double pace : trial.paces()) {
+                chosen.at(pace)
+                        .map(row -> WorkedBalances.of(
+                                new Pencil(chosen.car(), sums),
+                                row,
+                                trial.radius(),
+                                trial.direction(),
+                                "at " + Units.pace(pace)))
+                        .ifPresent(parts::add);
+            }
+            parts.add(WorkedBalances.of(
+                    new Pencil(chosen.car(), sums),
+                    turns.limit().row(),
+                    trial.radius(),
+                    trial.direction(),
+                    "at the limit, " + Units.exactPace(turns.limit().lateralAcceleration())));
+        });
+        return parts;
+    }
+
+    private static String drawn(Findings findings) {
+        return findings.doubt().isEmpty()
+                ? MadeFrom.NOTHING_DRAWN
+                : "for the doubt, " + findings.question().samples() + " cars, seed " + Findings.SEED;
     }
 
     /** Where the numbers come from that nobody measured. */
     static List<Section> sources(Findings findings) {
         List<Section> sections = new ArrayList<>(List.of(estimates(findings)));
         notGiven(findings.chosen().setup()).ifPresent(sections::add);
-        sections.add(signed(sections.remove(sections.size() - 1)));
+        findings.chosen().sums().ifPresent(sums -> sections.add(formulas(parts(findings, sums))));
+        sections.add(MadeFrom.section(findings.question().scenario(), MadeFrom.NOTHING_DRAWN));
         return sections;
     }
 
-    /** What ends the report: who has worked it out. */
-    private static Section signed(Section last) {
-        List<Block> blocks = new ArrayList<>(last.blocks());
-        blocks.add(Text.quiet("Worked out by Evenhand " + Edition.words() + "."));
-        return new Section(last.title(), last.opensPage(), blocks);
+    /** Where the formulas come from. */
+    private static Section formulas(List<Working.Part> parts) {
+        Map<String, String> sources = new LinkedHashMap<>();
+        for (Working.Part part : parts) {
+            sources.merge(part.source(), lower(part.title()), (one, other) -> one + "; " + other);
+        }
+        return new Section(
+                "Sources of the formulas",
+                false,
+                List.of(
+                        new Table(
+                                List.of(Column.words("for", 4), Column.words("source", 5.5)),
+                                sources.entrySet().stream()
+                                        .map(one -> Row.of(one.getValue(), one.getKey()))
+                                        .toList()),
+                        Text.quiet("They are worked through, with the numbers put in, in the engineer's paper.")));
+    }
+
+    private static String lower(String title) {
+        return Character.toLowerCase(title.charAt(0)) + title.substring(1);
     }
 
     private static Section estimates(Findings findings) {
@@ -78,8 +129,8 @@ final class WorkingPages {
         for (Adjustable value : chosen.setup().estimatedForRide(chosen.car())) {
             rows.add(Row.of(
                     ChangeWords.name(value.path()),
-                    shown(value.si(), value, units),
-                    value.tolerance() > 0 ? "±" + shown(value.tolerance(), value, units) : "",
+                    Origins.value(value, units),
+                    Origins.within(value, value.tolerance(), units),
                     value.rule()));
         }
         List<Block> blocks = new ArrayList<>();
@@ -115,11 +166,5 @@ final class WorkingPages {
                         .map(one -> Row.of(ChangeWords.name(one.path()), one.text()))
                         .toList()));
         return Optional.of(new Section("What was not given", false, blocks));
-    }
-
-    private static String shown(double si, Adjustable value, Units units) {
-        Unit unit = value.dimension() == Dimension.RATIO ? Dimension.RATIO.metric() : units.of(value.dimension());
-        String symbol = InPrint.symbol(unit);
-        return Numbers.significant(unit.fromSi(si), 4) + (symbol.isEmpty() ? "" : " " + symbol);
     }
 }

@@ -75,6 +75,11 @@ final class WorkshopPages {
         return List.of(new WorkshopPages(findings).section());
     }
 
+    private boolean movesWithTheBody() {
+        return sheet.items().stream()
+                .anyMatch(item -> item.changed() && item.path().endsWith(".lowered"));
+    }
+
     private Section section() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Text.plain("\"" + sheet.setup().name() + "\""
@@ -82,6 +87,9 @@ final class WorkshopPages {
                         .map(before -> sheet.items().stream().anyMatch(Item::changed)
                                 ? ". What is changed against \"" + before.name()
                                         + "\" stands on a tint, with what it was."
+                                        + (movesWithTheBody()
+                                                ? " What hangs on the body has moved with it as it was let down or raised."
+                                                : "")
                                 : ". Nothing on this sheet is changed against \"" + before.name() + "\".")
                         .orElse(".")
                 + " All heights, gaps and weights: car at rest on level ground, as it was weighed."

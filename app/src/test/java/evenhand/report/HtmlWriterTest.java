@@ -43,7 +43,7 @@ class HtmlWriterTest {
         Document document = parsed(HtmlWriter.write(paper).bytes());
         assertThat(document.getElementsByTagName("script").getLength()).isZero();
         assertThat(document.getElementsByTagName("h1").item(0).getTextContent())
-                .isEqualTo("<script>alert(\"x\")</script> & \uFFFD \uFFFD ]]>");
+                .isEqualTo("<script>alert(“x”)</script> & \uFFFD \uFFFD ]]>");
     }
 
     @Test
@@ -66,5 +66,51 @@ class HtmlWriterTest {
                 .contains("@media print")
                 .contains("max-width:600px");
         assertThat(text).contains("What you asked").contains("Before you drive it");
+        NodeList pictures = document.getElementsByTagName("svg");
+        for (int i = 0; i < pictures.getLength(); i++) {
+            Element picture = (Element) pictures.item(i);
+            assertThat(picture.getAttribute("role")).isEqualTo("img");
+            assertThat(ids).contains(picture.getAttribute("aria-labelledby"));
+            assertThat(picture.getElementsByTagName("title").item(0).getTextContent())
+                    .isNotBlank();
+        }
+        NodeList tables = document.getElementsByTagName("table");
+        for (int i = 0; i < tables.getLength(); i++) {
+            Element table = (Element) tables.item(i);
+            assertThat(table.getElementsByTagName("caption").item(0).getTextContent())
+                    .isNotBlank();
+            NodeList heads = table.getElementsByTagName("th");
+            for (int k = 0; k < heads.getLength(); k++) {
+                assertThat(((Element) heads.item(k)).getAttribute("scope")).isIn("col", "row");
+            }
+        }
+        NodeList links = document.getElementsByTagName("a");
+        assertThat(links.getLength()).isGreaterThan(10);
+        for (int i = 0; i < links.getLength(); i++) {
+            assertThat(ids)
+                    .contains(((Element) links.item(i)).getAttribute("href").substring(1));
+        }
+        java.util.regex.Pattern.compile("(?:fill|stroke)=\"(rgb[^\"]*)\"")
+                .matcher(text)
+                .results()
+                .map(found -> found.group(1))
+                .distinct()
+                .forEach(colour -> assertThat(text).contains("svg [fill=\"" + colour + "\"]{fill:"));
+        for (String colour : Set.of("white", "rgb(1,1,1)", "rgb(84,84,84)", "rgb(220,220,220)")) {
+            assertThat(text).contains("svg [fill=\"" + colour + "\"]{fill:rgb(");
+        }
+    }
+
+    @Test
+    void aPageOfOneReaderIsSmall() {
+        Findings findings = Reports.demo("harbour-saloon", Units.METRIC);
+        assertThat(HtmlWriter.write(Papers.of(findings, Reader.OWNER)).bytes()).hasSizeLessThan(300_000);
+    }
+
+    @Test
+    void quotesOpenAndCloseAndNoNumberIsTornFromItsUnit() {
+        assertThat(Typeset.of("\"As bought\" (\"B\"), the car's 12 mm ± 3 mm, 4.2 deg/g, 40 N·m/deg, 5 % of 3 girls"))
+                .isEqualTo("“As bought” (“B”), the car’s 12\u00a0mm ±\u00a03\u00a0mm, 4.2\u00a0deg/g, 40\u00a0N·m/deg,"
+                        + " 5\u00a0% of 3 girls");
     }
 }

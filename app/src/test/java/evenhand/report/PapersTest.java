@@ -6,8 +6,13 @@ import evenhand.chart.Chart;
 import evenhand.scenario.Demo;
 import evenhand.scenario.Scenario;
 import evenhand.turn.TurnRow;
+import evenhand.words.Edition;
 import evenhand.words.Units;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -54,7 +59,9 @@ class PapersTest {
                         "Before you drive it",
                         "Set-up sheet",
                         "The working",
-                        "What was estimated");
+                        "What was estimated",
+                        "What went in, and what was estimated",
+                        "What this was made from");
         assertThat(pages(papers.get(0), PaperSize.LETTER)).as("of the owner").isLessThanOrEqualTo(3);
         assertThat(papers.toString()).contains("Worked out by Evenhand ");
         assertThat(papers.toString())
@@ -106,6 +113,35 @@ class PapersTest {
                 .anySatisfy(sentence -> assertThat(sentence)
                         .contains("weight sits 30 mm higher")
                         .contains("shorter, 426 mm"));
+    }
+
+    @Test
+    void whatIsChangedIsNamedAndWhatMovesWithTheBodyIsSaid() {
+        for (String demo : List.of("harbour-saloon", "quarry-special")) {
+            Findings findings = Reports.demo(demo, Units.METRIC);
+            assertThat(CarPages.changes(findings).toString()).doesNotContain("other value");
+            assertThat(Papers.of(findings, Reader.WORKSHOP).toString().contains("What hangs on the body has moved"))
+                    .as(demo)
+                    .isEqualTo(demo.equals("harbour-saloon"));
+        }
+    }
+
+    @Test
+    void theInspectorCanTellFileProgramSeedAndSources() throws Exception {
+        Findings findings = Reports.demo("harbour-saloon", Units.METRIC);
+        String digest = HexFormat.of()
+                .formatHex(MessageDigest.getInstance("SHA-256")
+                        .digest(Files.readAllBytes(Path.of("../scenarios/harbour-saloon.json"))));
+        assertThat(Papers.of(findings, Reader.INSPECTOR).toString())
+                .contains(digest)
+                .contains("Evenhand " + Edition.words())
+                .contains("[drawn at random, nothing]")
+                .contains("Gillespie 1992 ch. 6");
+        assertThat(Papers.of(findings, Reader.ENGINEER).toString())
+                .contains("[drawn at random, for the doubt, 48 cars, seed 1]")
+                .contains("[front spring rate, 84 N/mm, ±4.2 N/mm, given with its tolerance]")
+                .contains("[rear camber, 0 deg, , as is usual: not given]")
+                .contains("estimated from the wheelbase");
     }
 
     @Test

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenhand.car.Car;
+import evenhand.car.End;
 import evenhand.car.Weights;
 import evenhand.handsums.HandSums;
 import evenhand.scenario.Demo;
 import evenhand.scenario.Setup;
+import evenhand.words.Units;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +28,33 @@ class WorkingTest {
             if (HandSums.of(car, Weights.GRAVITY) instanceof HandSums.Found found) {
                 calculate(Working.of(car, found.sums()), demo + ", " + setup.name());
             }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void nothingIsLeftOverAtAnyPaceAndFrequenciesAreThoseOfTheAnswers(String demo) {
+        Findings findings = Reports.demo(demo, Units.IMPERIAL);
+        HandSums sums = findings.chosen().sums().orElseThrow();
+        List<Working.Part> parts = WorkingPages.parts(findings, sums);
+        calculate(parts, demo);
+        List<Working.Part> left = parts.stream()
+                .filter(part -> part.title().startsWith("What is left over"))
+                .toList();
+        assertThat(left).hasSize(3);
+        assertThat(left.get(2).title()).startsWith("What is left over at the limit, ");
+        assertThat(left)
+                .flatExtracting(Working.Part::steps)
+                .hasSize(15)
+                .allSatisfy(step ->
+                        assertThat(step.value()).as("%s: %s", demo, step.what()).isZero());
+        for (End end : End.values()) {
+            assertThat(parts.stream()
+                            .filter(part -> part.title().startsWith("Frequencies and damping, " + end.key()))
+                            .flatMap(part -> part.steps().stream())
+                            .filter(step -> step.what().equals("frequency of the body")))
+                    .extracting(Working.Step::value)
+                    .containsExactly(findings.chosen().ride().orElseThrow().frequency(end));
         }
     }
 

@@ -238,6 +238,17 @@ public record Car(
         return staticLoad(end, Side.LEFT) + staticLoad(end, Side.RIGHT);
     }
 
+    /** How far the centre of gravity lies to the left of the middle: y = Σ Fz0_j·(±t_i/2)/(m·g), m. */
+    public double cgLeftOfMiddle() {
+        double moment = 0;
+        for (End end : End.values()) {
+            moment += (staticLoad(end, Side.LEFT) - staticLoad(end, Side.RIGHT))
+                    * axle(end).track()
+                    / 2;
+        }
+        return moment / (weights.mass() * Weights.GRAVITY);
+    }
+
     /** The part that the springs carry. */
     public Sprung sprung() {
         return Sprung.of(weights, wheelbase, cgHeight, front, rear);

@@ -5,7 +5,6 @@ import evenhand.car.Axle;
 import evenhand.car.Car;
 import evenhand.car.End;
 import evenhand.car.Side;
-import evenhand.car.Weights;
 import evenhand.car.links.SideView.BrakesAt;
 import evenhand.geometry.Linear;
 import evenhand.suspension.AxleSuspension;
@@ -118,7 +117,7 @@ final class AxleInTurn {
 
     AxleInTurn(Car car, End end, double radius, Along along) {
         Axle axle = car.axle(end);
-        double offset = cgOffset(car);
+        double offset = car.cgLeftOfMiddle();
         suspension = AxleSuspension.of(car, end);
         left = new WheelInTurn(car, end, Side.LEFT, suspension, offset, radius);
         right = new WheelInTurn(car, end, Side.RIGHT, suspension, offset, radius);
@@ -153,17 +152,6 @@ final class AxleInTurn {
                 linkSteerBy[i] = geometry.rollSteer() * suspensionRollBy[i];
             }
         }
-    }
-
-    /** How far the centre of gravity lies to the left of the middle: y = Σ Fz0_j·(±t_i/2)/(m·g), m. */
-    private static double cgOffset(Car car) {
-        double moment = 0;
-        for (End end : End.values()) {
-            moment += (car.staticLoad(end, Side.LEFT) - car.staticLoad(end, Side.RIGHT))
-                    * car.axle(end).track()
-                    / 2;
-        }
-        return moment / (car.weights().mass() * Weights.GRAVITY);
     }
 
     /**
