@@ -52,10 +52,7 @@ final class FormPane extends JPanel implements Bench.View {
     private transient Set<String> first = Set.of();
 
     FormPane(Bench bench) {
-        super(new MigLayout(
-                "insets 12 16 0 0, gap 16 6, fill, hidemode 3",
-                "[18em!][grow,fill]",
-                "[][][grow,fill]"));
+        super(new MigLayout("insets 12 16 0 0, gap 16 6, fill, hidemode 3", "[18em!][grow,fill]", "[][][grow,fill]"));
         this.bench = bench;
         setOpaque(false);
         hand = new FormHand(bench, this::say, this::forget, this::again);

@@ -111,8 +111,7 @@ final class MainPane extends JPanel {
         right.add(notice, BorderLayout.NORTH);
         right.add(middle, BorderLayout.CENTER);
 
-        JPanel centre = new JPanel(
-                new MigLayout("insets 0, gap 0, fill, hidemode 2", "[][grow,fill]", "[grow,fill]"));
+        JPanel centre = new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 2", "[][grow,fill]", "[grow,fill]"));
         centre.add(side, "grow, w 19.4em!");
         centre.add(right, "grow, wmin 200");
         TopBar bar = new TopBar(bench, () -> About.show(this));

@@ -165,7 +165,8 @@ final class LimitVerdict {
         return active.turn()
                 .filter(turn -> !active.reaches(pace))
                 .map(turn -> Said.named(active.setup()) + " does not reach " + Units.pace(pace)
-                        + ": what is drawn is at its limit, " + Units.exactPace(turn.limit().lateralAcceleration())
+                        + ": what is drawn is at its limit, "
+                        + Units.exactPace(turn.limit().lateralAcceleration())
                         + ".");
     }
 
@@ -202,9 +203,7 @@ final class LimitVerdict {
     }
 
     private OptionalDouble nearLimit(TurnedSetup one, Direction way) {
-        return turn(one, way) instanceof TurnAnswer.Turns turn
-                ? turn.limit().nearUndersteer()
-                : OptionalDouble.empty();
+        return turn(one, way) instanceof TurnAnswer.Turns turn ? turn.limit().nearUndersteer() : OptionalDouble.empty();
     }
 
     /** The way round where it pushes or slides more near its limit. */
