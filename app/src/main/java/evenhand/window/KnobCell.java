@@ -15,6 +15,8 @@ import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -27,6 +29,8 @@ import net.miginfocom.swing.MigLayout;
 final class KnobCell extends JPanel {
     /** Room for a value, in sizes of type. */
     private static final double LEAST_FIELD = 6;
+
+    private static final Pattern NUMBER = Pattern.compile("[-+−]?\\d+(\\.\\d+)?");
 
     private final transient Bench bench;
     private final String path;
@@ -168,8 +172,16 @@ final class KnobCell extends JPanel {
     private void typed() {
         String text = field.getText();
         if (!text.equals(shown)) {
-            act(text, false);
+            act(withUnit(text), false);
         }
+    }
+
+    /** A number alone is meant in the unit that stood there. */
+    private String withUnit(String text) {
+        Matcher stood = NUMBER.matcher(shown);
+        return NUMBER.matcher(text.strip()).matches() && stood.lookingAt()
+                ? text.strip() + shown.substring(stood.end())
+                : text;
     }
 
     /** What was typed is dropped for what stands in the car. */

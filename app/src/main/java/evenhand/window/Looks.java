@@ -11,9 +11,13 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Font;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.util.HashMap;
 import java.util.Map;
+import javax.swing.InputMap;
 import javax.swing.JComponent;
+import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import javax.swing.plaf.ComponentUI;
 import javax.swing.plaf.FontUIResource;
@@ -106,6 +110,12 @@ final class Looks {
         }
         UIManager.put("LabelUI", PlainLabelUI.class.getName());
         UIManager.put("ToolTipUI", PlainToolTipUI.class.getName());
+        // Swing takes Ctrl+H for the key that rubs out; here it is the history's, wherever the keys are.
+        for (String field : new String[] {"TextField", "FormattedTextField", "TextArea"}) {
+            if (UIManager.get(field + ".focusInputMap") instanceof InputMap keys) {
+                keys.remove(KeyStroke.getKeyStroke(KeyEvent.VK_H, InputEvent.CTRL_DOWN_MASK));
+            }
+        }
         FlatLaf.updateUI();
     }
 

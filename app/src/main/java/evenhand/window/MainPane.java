@@ -38,6 +38,10 @@ final class MainPane extends JPanel {
 
     private final transient Bench bench;
     private final Notice notice = new Notice();
+
+    /** Where a notice stands; the owner of the car does not see it. */
+    private final JPanel told = new JPanel(new BorderLayout());
+
     private final SideBar side;
     private final AnswerPane answer;
     private final FormPane form;
@@ -108,7 +112,8 @@ final class MainPane extends JPanel {
         middle.add(customer, Look.Page.CUSTOMER.name());
         middle.add(report, Look.Page.REPORT.name());
         JPanel right = new JPanel(new BorderLayout());
-        right.add(notice, BorderLayout.NORTH);
+        told.add(notice, BorderLayout.CENTER);
+        right.add(told, BorderLayout.NORTH);
         right.add(middle, BorderLayout.CENTER);
 
         JPanel centre = new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 2", "[][grow,fill]", "[grow,fill]"));
@@ -161,7 +166,7 @@ final class MainPane extends JPanel {
         if (before.look().page() != now.look().page()) {
             measure.units(now.look().units());
             boolean forTheOwner = now.look().page() == Look.Page.CUSTOMER;
-            for (JComponent part : List.of(top, side, pace)) {
+            for (JComponent part : List.of(top, side, pace, told)) {
                 part.setVisible(!forTheOwner);
             }
             cards.show(middle, now.look().page().name());

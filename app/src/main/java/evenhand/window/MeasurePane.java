@@ -55,6 +55,7 @@ final class MeasurePane extends JPanel {
         title.setText("Measure a car up");
         back.addActionListener(event -> turnTo(step - 1));
         next.addActionListener(event -> turnTo(step + 1));
+        back.setName("measure before");
         next.setName("measure next");
         done.setName("measure done");
         done.addActionListener(event -> this.open.accept(measured.text()));
@@ -118,7 +119,8 @@ final class MeasurePane extends JPanel {
         for (int i = 0; i < all.size(); i++) {
             int index = i;
             boolean whole = all.get(i).fields().stream()
-                    .noneMatch(field -> field.given().isEmpty());
+                    .allMatch(field -> field.given().isPresent()
+                            && measured.problem(field).isEmpty());
             JButton button = new JButton((i + 1) + "  " + all.get(i).title() + (whole ? "  – done" : ""));
             button.putClientProperty("JButton.buttonType", "borderless");
             button.setHorizontalAlignment(javax.swing.SwingConstants.LEFT);
@@ -320,8 +322,11 @@ final class MeasurePane extends JPanel {
             fields.stream()
                     .filter(field -> field.path().equals(row.field().path()))
                     .findFirst()
-                    .ifPresent(field -> row.show(
-                            field, units, field.example(units).isEmpty() ? "" : "for example " + field.example(units)));
+                    .ifPresent(field -> {
+                        String example = field.example(units);
+                        row.show(field, units, example.isEmpty() ? "" : "for example " + example);
+                        row.say(measured.problem(field));
+                    });
         }
         List<FormField> missing = measured.missing();
         Reading reading = measured.read();

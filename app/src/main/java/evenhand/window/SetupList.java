@@ -32,6 +32,7 @@ import javax.swing.Icon;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** The set-ups, each with its colour, line and marker; a tick shows it, a click makes it the one that is adjusted. */
@@ -82,9 +83,7 @@ final class SetupList extends JList<String> implements Bench.View {
                 if (index >= 0
                         && getCellBounds(index, index).contains(e.getPoint())
                         && e.getButton() == MouseEvent.BUTTON1) {
-                    if (e.getX() < 10 + Looks.em(TICK)) {
-                        toggle(model.get(index));
-                    } else if (e.getClickCount() == 2) {
+                    if (e.getClickCount() == 2) {
                         wishes.rename(model.get(index));
                     } else {
                         drag.hold(index, e);
@@ -121,6 +120,22 @@ final class SetupList extends JList<String> implements Bench.View {
                 e.consume();
             }
         });
+    }
+
+    /** A click on a tick is for the tick alone: it makes no other set-up the active one. */
+    @Override
+    protected void processMouseEvent(MouseEvent e) {
+        int index = locationToIndex(e.getPoint());
+        boolean onTick = index >= 0
+                && e.getX() < 10 + Looks.em(TICK)
+                && getCellBounds(index, index).contains(e.getPoint())
+                && SwingUtilities.isLeftMouseButton(e);
+        if (!onTick || e.getID() == MouseEvent.MOUSE_ENTERED || e.getID() == MouseEvent.MOUSE_EXITED) {
+            super.processMouseEvent(e);
+        } else if (e.getID() == MouseEvent.MOUSE_PRESSED) {
+            requestFocusInWindow();
+            toggle(model.get(index));
+        }
     }
 
     @Override

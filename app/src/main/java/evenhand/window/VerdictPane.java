@@ -3,6 +3,7 @@ package evenhand.window;
 import evenhand.window.desk.Bench;
 import evenhand.window.desk.Replies;
 import evenhand.window.desk.Reply;
+import evenhand.window.desk.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -60,8 +61,12 @@ final class VerdictPane extends JPanel {
         warned.addAll(replied.reply().cautions());
         say(warnings, String.join("\n", warned));
         List<String> behind = new ArrayList<>(replied.after().because());
-        replied.verdict().flatMap(evenhand.window.desk.Verdict::sure).ifPresent(behind::add);
-        say(because, behind.isEmpty() ? "" : "Because: " + String.join(" ", behind));
+        replied.verdict().flatMap(Verdict::sure).ifPresent(behind::add);
+        say(
+                because,
+                behind.isEmpty()
+                        ? ""
+                        : "Because: " + (replied.afterLate() ? "being worked out …" : String.join(" ", behind)));
         say(caveat, replied.reply().caveat().orElse(""));
         offer(replied);
     }

@@ -1,6 +1,7 @@
 package evenhand.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import evenhand.window.desk.Arrangement;
 import evenhand.window.desk.Bench;
@@ -31,6 +32,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
+import java.awt.event.MouseEvent;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -239,5 +241,35 @@ class ArrangementTest {
                                                     : "x")
                                     .isNotBlank();
                         }));
+    }
+
+    /** A number alone was refused, though its unit had stood there a moment before. */
+    @Test
+    void aNumberAloneIsMeantInTheUnitThatStoodThere() throws Exception {
+        inARoom(look(), pane -> {
+            JTextField field = (JTextField) named(pane.adjust(), "front.spring.rate").orElseThrow();
+            assertThat(field.getText().replace((char) 0xa0, ' ')).isEqualTo("68 N/mm");
+            field.setText("75.5");
+            field.postActionEvent();
+            assertThat(pane.bench().desk().work().activeSetup().car().front().spring().rate())
+                    .isCloseTo(75500, within(1e-6));
+        });
+    }
+
+    /** A click on the tick made the set-up the active one, which then could not be taken out. */
+    @Test
+    void aTickIsForTheTickAlone() throws Exception {
+        inARoom(look(), pane -> {
+            Snapshot.of(pane, new Dimension(1280, 800));
+            JList<?> list = (JList<?>) named(pane, "set-ups").orElseThrow();
+            Rectangle base = list.getCellBounds(0, 0);
+            assertThat(pane.bench().desk().work().chosen()).contains("As bought");
+            for (int id : new int[] {MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED, MouseEvent.MOUSE_CLICKED}) {
+                list.dispatchEvent(new MouseEvent(
+                        list, id, 0, 0, base.x + 12, base.y + base.height / 2, 1, false, MouseEvent.BUTTON1));
+            }
+            assertThat(pane.bench().desk().work().active()).isEqualTo("Lowered");
+            assertThat(pane.bench().desk().work().chosen()).doesNotContain("As bought");
+        });
     }
 }

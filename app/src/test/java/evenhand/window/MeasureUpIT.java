@@ -70,6 +70,18 @@ class MeasureUpIT extends AtTheWindow {
         assertThat(Hands.see(link::isShowing)).isFalse();
     }
 
+    /** "Weight – done" was said of a banana. */
+    @Test
+    void nonsenseIsToldAtItsFieldWheneverItsStepIsSeen() {
+        next(1);
+        hands.type(hands.find(JTextField.class, "field cornerWeights.frontLeft"), "banana");
+        next(1);
+        hands.click(hands.find(JButton.class, "measure before"));
+        Words.Area trouble = hands.find(Words.Area.class, "trouble cornerWeights.frontLeft");
+        assertThat(Hands.see(trouble::isVisible)).isTrue();
+        assertThat(Hands.see(() -> trouble.getText())).contains("banana");
+    }
+
     @Test
     void aValueThatNobodyKnowsIsEstimatedAndItsCostIsSaid() {
         next(3);

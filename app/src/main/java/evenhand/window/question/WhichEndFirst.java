@@ -5,6 +5,7 @@ import evenhand.chart.NearLimit;
 import evenhand.chart.Shown;
 import evenhand.chart.TurnCharts;
 import evenhand.scenario.Setup;
+import evenhand.turn.TurnAnswer;
 import evenhand.window.desk.Afterthought;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
@@ -60,10 +61,17 @@ final class WhichEndFirst implements Question {
     public Afterthought after(Asked asked, Progress progress) {
         TurnedSetup active = asked.active();
         List<Reply.Next> next = active.turn()
-                .map(turn -> LimitWords.pushesNear(turn.limit()) ? "pushes at the limit" : "slides at the limit")
+                .map(turn -> holdsBack(turn, asked.turnedBack(active)) ? "pushes at the limit" : "slides at the limit")
                 .map(complaint -> Remedies.against(complaint, active, asked).next(REMEDIES))
                 .orElse(List.of());
         return new Afterthought(
                 Optional.of(LimitVerdict.withDoubt(asked, progress)), LimitVerdict.because(asked, progress), next);
+    }
+
+    /** Whether the front goes first both ways round, and pushes: a tail that comes round is not to be let go still sooner. */
+    private static boolean holdsBack(TurnAnswer.Turns turn, TurnAnswer back) {
+        return LimitWords.pushesNear(turn.limit())
+                && turn.limit().frontFirst()
+                && (!(back instanceof TurnAnswer.Turns there) || there.limit().frontFirst());
     }
 }

@@ -121,4 +121,19 @@ class LimitVerdictTest {
                 .act(new TrialAct.Show("Lowered", false));
         assertThat(asks.after("which-end").because()).singleElement().asString().contains("understeer comes from");
     }
+
+    /** Where the tail already comes round one way, steps that loosen it further were offered by one click. */
+    @Test
+    void nothingThatLoosensTheTailIsOfferedWhereItGoesFirst() throws Exception {
+        Asks asks = Asks.demo("harbour-saloon").act(new TrialAct.Activate("Pivot middle, rear bar added"));
+        assertThat(asks.after("which-end").next())
+                .allSatisfy(next -> assertThat(next.brief()).doesNotContain(": −"));
+    }
+
+    @Test
+    void aPaceBeyondTheLimitIsSaid() throws Exception {
+        Asks asks = Asks.demo("harbour-saloon").act(new TrialAct.ChoosePace(1.2 * G, false));
+        assertThat(asks.reply("which-end").verdict().orElseThrow().warnings().get(0))
+                .contains("does not reach", "1.2", "0.783");
+    }
 }
