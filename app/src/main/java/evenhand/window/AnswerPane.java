@@ -33,7 +33,7 @@ final class AnswerPane extends JPanel implements Bench.View {
     private static final int PATIENCE = 250;
 
     /** Between what stands one below the other, px. */
-    private static final int GAP = 8;
+    private static final int GAP = 6;
 
     /** So much of what is scrolled to is seen, in sizes of type: it says that there is more. */
     private static final double PEEK = 2.2;
@@ -83,7 +83,7 @@ final class AnswerPane extends JPanel implements Bench.View {
             Consumer<ChartWish> wishes,
             IntSupplier screen) {
         super(new Stack(GAP));
-        setBorder(BorderFactory.createEmptyBorder(12, 16, 16, 16));
+        setBorder(BorderFactory.createEmptyBorder(8, 16, 16, 16));
         this.bench = bench;
         this.questions = questions;
         figures = new FiguresTable(wanted -> bench.act(new LookAct.ShowDifferences(wanted)));
@@ -163,6 +163,11 @@ final class AnswerPane extends JPanel implements Bench.View {
     /** Whether a hand is on a track of the question, or on a handle of its drawings. */
     boolean isHeld() {
         return fields.isHeld() || pictures.isHeld();
+    }
+
+    /** The pictures that are seen first, for tests. */
+    JPanel foremost() {
+        return pictures.foremost();
     }
 
     DrawingTile drawing() {

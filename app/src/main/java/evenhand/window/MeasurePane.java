@@ -119,8 +119,8 @@ final class MeasurePane extends JPanel {
         for (int i = 0; i < all.size(); i++) {
             int index = i;
             boolean whole = all.get(i).fields().stream()
-                    .allMatch(field -> field.given().isPresent()
-                            && measured.problem(field).isEmpty());
+                    .allMatch(field ->
+                            field.given().isPresent() && measured.problem(field).isEmpty());
             JButton button = new JButton((i + 1) + "  " + all.get(i).title() + (whole ? "  – done" : ""));
             button.putClientProperty("JButton.buttonType", "borderless");
             button.setHorizontalAlignment(javax.swing.SwingConstants.LEFT);

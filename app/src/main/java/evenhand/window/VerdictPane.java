@@ -16,6 +16,9 @@ final class VerdictPane extends JPanel {
     /** So many things to do stand here; what each of them brings with it is told below. */
     private static final int MOST_NEXT = 3;
 
+    /** One less where it is narrower, in sizes of type: words that are cut say nothing. */
+    private static final double ROOM_FOR_ALL = 66;
+
     /** A line of the table can be followed by the eye as far as this, in sizes of type. */
     private static final double WIDEST = 105;
 
@@ -79,7 +82,7 @@ final class VerdictPane extends JPanel {
     private void offer(Replies.Replied replied) {
         offered = Stream.concat(replied.reply().next().stream(), replied.after().next().stream())
                 .filter(one -> one.act().isPresent())
-                .limit(MOST_NEXT)
+                .limit(getWidth() > 0 && getWidth() < Looks.em(ROOM_FOR_ALL) ? MOST_NEXT - 1 : MOST_NEXT)
                 .toList();
         int own = (int) replied.reply().next().stream()
                 .filter(one -> one.act().isPresent())

@@ -19,6 +19,7 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +33,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
-import java.awt.event.MouseEvent;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -247,11 +247,19 @@ class ArrangementTest {
     @Test
     void aNumberAloneIsMeantInTheUnitThatStoodThere() throws Exception {
         inARoom(look(), pane -> {
-            JTextField field = (JTextField) named(pane.adjust(), "front.spring.rate").orElseThrow();
+            JTextField field =
+                    (JTextField) named(pane.adjust(), "front.spring.rate").orElseThrow();
             assertThat(field.getText().replace((char) 0xa0, ' ')).isEqualTo("68 N/mm");
             field.setText("75.5");
             field.postActionEvent();
-            assertThat(pane.bench().desk().work().activeSetup().car().front().spring().rate())
+            assertThat(pane.bench()
+                            .desk()
+                            .work()
+                            .activeSetup()
+                            .car()
+                            .front()
+                            .spring()
+                            .rate())
                     .isCloseTo(75500, within(1e-6));
         });
     }

@@ -24,12 +24,15 @@ import evenhand.words.JudgedWords;
 import evenhand.words.effects.Complaint;
 import evenhand.words.effects.EffectWords;
 import evenhand.words.effects.RemedyWords;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Which single change helps against what the driver complains of; or what each adjustment does, whether it helps or not. */
 final class SpringsOrBars implements Question {
+    private static final int SAID_FIRST = 2;
+
     private static final String EVERY = "is as wished; show what each adjustment does";
 
     private static final List<String> COMPLAINTS = List.of(
@@ -97,14 +100,19 @@ final class SpringsOrBars implements Question {
         Remedies remedies = Remedies.against(COMPLAINTS.contains(wish) ? wish : COMPLAINT.start(), active, asked);
         Complaint complaint = remedies.complaint();
         SetupStyle style = new SetupStyle(SideBySide.look(asked, active.setup().name()));
-        List<String> sentences = remedies.sentences();
+        List<String> sentences = new ArrayList<>(remedies.sentences());
+        sentences.set(0, Said.named(active.setup()) + ": " + sentences.get(0));
+        int large = Math.min(SAID_FIRST, sentences.size());
+        List<Reply.Paragraph> more = new ArrayList<>();
+        if (large < sentences.size()) {
+            more.add(new Reply.Paragraph(active.setup().name(), sentences.subList(large, sentences.size())));
+        }
+        if (remedies.helping().size() > 1) {
+            more.add(new Reply.Paragraph("How they are ordered", List.of(RemedyWords.RULE)));
+        }
         return new Reply(
-                sentences.stream()
-                        .map(said -> sentences.indexOf(said) == 0 ? Said.named(active.setup()) + ": " + said : said)
-                        .toList(),
-                remedies.helping().size() < 2
-                        ? List.of()
-                        : List.of(new Reply.Paragraph("How they are ordered", List.of(RemedyWords.RULE))),
+                sentences.subList(0, large),
+                more,
                 List.of(
                         EffectCharts.effects(
                                 active.setup().name(),

@@ -4,7 +4,6 @@ import evenhand.window.desk.LookAct;
 import evenhand.window.desk.Question;
 import evenhand.window.desk.Reply;
 import evenhand.words.Alike;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,26 +14,26 @@ final class Straight {
 
     private Straight() {}
 
-    /** The first sentence of the set-up that is adjusted and of those alike, then that of the others. */
+    /** The first sentence of the set-up that is adjusted; the others have their lines in the verdict. */
     static List<String> large(Question.Asked asked, List<Alike> groups) {
         String active = asked.work().active();
-        List<String> headlines = new ArrayList<>();
-        for (Alike group : groups) {
-            boolean foremost = group.names().contains(active);
-            String name = foremost ? active : group.heading();
-            String words = (asked.shown().size() > 1 ? "\"" + name + "\": " : "")
-                    + group.sentences().get(0);
-            headlines.add(foremost ? 0 : headlines.size(), words);
-        }
-        return headlines;
+        return groups.stream()
+                .filter(group -> group.names().contains(active))
+                .map(group -> (asked.shown().size() > 1 ? "\"" + active + "\": " : "")
+                        + group.sentences().get(0))
+                .toList();
     }
 
-    /** What follows the first sentence, each group under its set-up. */
+    /** What follows it, each group under its set-up. */
     static List<Reply.Paragraph> below(Question.Asked asked, List<Alike> groups) {
+        String active = asked.work().active();
         return groups.stream()
                 .map(group -> new Reply.Paragraph(
                         group.heading(),
-                        group.saidOfAll().subList(1, group.saidOfAll().size())))
+                        group.saidOfAll()
+                                .subList(
+                                        group.names().contains(active) ? 1 : 0,
+                                        group.saidOfAll().size())))
                 .filter(paragraph -> !paragraph.sentences().isEmpty())
                 .toList();
     }
