@@ -57,9 +57,9 @@ class ReportCommandTest {
         assertThat(run.status()).isEqualTo(Status.DONE);
         assertThat(files()).containsExactly("mule.json", "mule.pdf");
         assertThat(text("mule.pdf"))
-                .contains("Test mule, \"blue\"")
+                .contains("Test mule, “blue”")
                 .contains("2026-05-04")
-                .contains("For the owner: set-up \"Flatter, stiffer\", compared with \"As bought\"")
+                .contains("For the owner: set-up “Flatter, stiffer”, compared with “As bought”")
                 .contains("For the engineer: set-up")
                 .contains("front bar roll stiffness goes from none to 300 N·m/deg")
                 .contains("no proof of strength");
@@ -169,7 +169,7 @@ class ReportCommandTest {
                 .startsWith("evenhand report: no answer for \"Jelly\": ")
                 .hasLineCount(1);
         assertThat(text("jelly.pdf"))
-                .contains("\"Jelly\" has no answer: ")
+                .contains("“Jelly” has no answer: ")
                 .contains("so there is no sheet")
                 .doesNotContain("signature")
                 .contains("For the workshop: ")
@@ -180,7 +180,7 @@ class ReportCommandTest {
     void aBaseWithoutAnAnswerLeavesTheChosenItsOwn() throws IOException {
         Run run = stiffer("base.pdf", "--base", "Jelly");
         assertThat(run.status()).isEqualTo(Status.NO_ANSWER);
-        assertThat(text("base.pdf")).contains("\"Jelly\" has no answer: ").contains("How sure this is");
+        assertThat(text("base.pdf")).contains("“Jelly” has no answer: ").contains("How sure this is");
     }
 
     private String withPicture(String picture) {

@@ -347,7 +347,7 @@ class RoadTestCommandTest {
                 .get(0)
                 .get("paces")
                 .get(0);
-        String html = Files.readString(out);
+        String html = Files.readString(out).replace('\u00a0', ' ');
         assertThat(html)
                 .containsSubsequence(
                         "1. left, 0.2 g",
@@ -386,7 +386,7 @@ class RoadTestCommandTest {
                 words.add("--tested");
             }
             assertThat(Run.of(words.toArray(String[]::new)).status()).isEqualTo(Status.DONE);
-            String html = Files.readString(out);
+            String html = Files.readString(out).replace('\u00a0', ' ');
             assertThat(html.contains("has corrected it")).isEqualTo(i == 1);
             Matcher roll = Pattern.compile("([0-9.]+) deg \\(([0-9.]+) to ([0-9.]+)\\)")
                     .matcher(html);
